@@ -1,0 +1,10 @@
+package org.skeinday;
+
+/** Starts Skeinday from the command line. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] args) {
+        System.out.println("Skeinday");
+    }
+}
