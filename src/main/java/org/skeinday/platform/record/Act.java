@@ -1,0 +1,22 @@
+package org.skeinday.platform.record;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Instant;
+
+/**
+ * What a person did on a device, before anything was decided about it.
+ *
+ * @param id 32 lower-case hexadecimal digits (128 random bits), made on the device
+ * @param kind the deed, for example {@code attempt.call}
+ * @param device id of the device
+ * @param person id of the person, empty when nobody was chosen
+ * @param deviceTime the device's own clock when it was done: evidence, never used to decide
+ * @param content what was entered, as the kind's content record
+ */
+public record Act(String id, String kind, String device, String person, Instant deviceTime, JsonNode content) {
+    public Act {
+        if (!id.matches("[0-9a-f]{32}")) {
+            throw new IllegalArgumentException("An act's id is 32 hexadecimal digits, but was '" + id + "'");
+        }
+    }
+}

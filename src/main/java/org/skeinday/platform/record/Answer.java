@@ -1,0 +1,21 @@
+package org.skeinday.platform.record;
+
+import java.util.Map;
+
+/** What the writer answers to an act. */
+public sealed interface Answer {
+    /** Forced to disk as line n of the journal. */
+    record Saved(long n, String actId) implements Answer {}
+
+    /** The rule said no; nothing was recorded, the act may be sent again corrected. */
+    record Refused(String reason, Map<String, String> fields) implements Answer {}
+
+    /** This id was used before for something else. */
+    record Conflict(String reason) implements Answer {}
+
+    /** Not decided or not known yet (busy, behind, stopping): repeat with the same id. */
+    record NotYet(String reason) implements Answer {}
+
+    /** The disk takes no more: nothing was recorded. */
+    record DiskFull(String reason) implements Answer {}
+}

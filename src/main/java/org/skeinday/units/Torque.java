@@ -1,0 +1,44 @@
+package org.skeinday.units;
+
+/**
+ * A torque, zero or more, kept in newton millimetres. 1 in·ozf = 7.06155181422604 N·mm, from the pound of
+ * 0.45359237 kg, standard gravity 9.80665 m/s² and the inch of 25.4 mm (NIST SP 811, B.8).
+ */
+public record Torque(double newtonMillimetres) implements Comparable<Torque> {
+    private static final double NMM_PER_INCH_OUNCE = 0.45359237 / 16 * 9.80665 * 25.4;
+    private static final double NMM_PER_GRAM_CENTIMETRE = 0.0980665;
+
+    public Torque {
+        Require.zeroOrMore("Torque", newtonMillimetres, "N·mm");
+    }
+
+    public static Torque ofNewtonMillimetres(double nmm) {
+        return new Torque(nmm);
+    }
+
+    /** One millinewton metre is one newton millimetre. */
+    public static Torque ofMillinewtonMetres(double mnm) {
+        return new Torque(mnm);
+    }
+
+    public static Torque ofInchOunces(double inozf) {
+        return new Torque(inozf * NMM_PER_INCH_OUNCE);
+    }
+
+    public static Torque ofGramCentimetres(double gfcm) {
+        return new Torque(gfcm * NMM_PER_GRAM_CENTIMETRE);
+    }
+
+    public double inchOunces() {
+        return newtonMillimetres / NMM_PER_INCH_OUNCE;
+    }
+
+    public double gramCentimetres() {
+        return newtonMillimetres / NMM_PER_GRAM_CENTIMETRE;
+    }
+
+    @Override
+    public int compareTo(Torque other) {
+        return Double.compare(newtonMillimetres, other.newtonMillimetres);
+    }
+}
