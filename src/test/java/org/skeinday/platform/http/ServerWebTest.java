@@ -102,7 +102,8 @@ class ServerWebTest {
         String origin = "Origin: http://localhost:" + server.port() + "\r\n";
         assertTrue(post("", "{\"taps\":[]}").startsWith("HTTP/1.1 403"));
         assertTrue(post(origin, "{\"taps\":[]}").startsWith("HTTP/1.1 403"));
-        assertTrue(post("Origin: http://evil.example\r\nX-Skeinday: 1\r\n", "{}").startsWith("HTTP/1.1 403"));
+        assertTrue(
+                post("Origin: http://evil.example\r\nX-Skeinday: 1\r\n", "{}").startsWith("HTTP/1.1 403"));
         assertTrue(taps("{\"taps\":[]}").startsWith("HTTP/1.1 200"));
     }
 
@@ -119,7 +120,8 @@ class ServerWebTest {
     @Test
     void each_tap_is_answered_for_itself() throws Exception {
         String good = tap(ID, "watch.release");
-        String answer = taps("{\"taps\":[" + good + "," + good + "," + tap(ID.replace('0', 'f'), "no") + ",{\"id\":\"x\"}]}");
+        String answer =
+                taps("{\"taps\":[" + good + "," + good + "," + tap(ID.replace('0', 'f'), "no") + ",{\"id\":\"x\"}]}");
         assertEquals(2, answer.split("\"state\":\"saved\"", -1).length - 1, answer);
         assertTrue(answer.contains("not now") && answer.contains("A tap needs 'kind'"), answer);
         assertTrue(acts.values().stream().allMatch(act -> act.device().equals("laptop")));
