@@ -26,7 +26,8 @@ public final class AttemptDeeds {
     private AttemptDeeds() {}
 
     /** Calls the next attempt of an entry. */
-    public record Call(String entry, @Nullable String model, @Nullable String motor) {}
+    public record Call(
+            String entry, @Nullable String model, @Nullable String motor) {}
 
     /** Says that an attempt reached a state. */
     public record Move(String attempt, String to) {}
@@ -104,7 +105,10 @@ public final class AttemptDeeds {
             return Decision.refused("An attempt that is " + attempt.state().word() + " cannot be given up");
         }
         var fact = new AttemptGivenUp(
-                attempt.id(), to.word(), context.now().toEpochMilli(), giveUp.reason().strip());
+                attempt.id(),
+                to.word(),
+                context.now().toEpochMilli(),
+                giveUp.reason().strip());
         return Decision.decided(TOPICS, Fact.of("attempt.given-up", fact));
     }
 }

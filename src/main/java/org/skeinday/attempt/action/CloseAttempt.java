@@ -44,8 +44,7 @@ public final class CloseAttempt {
         }
         EventAdded event = EventStore.find(tx, attempt.eventId()).orElseThrow();
         OfficialTime official = OfficialTime.reduce(times, rule(event));
-        var fact = new AttemptClosed(
-                attempt.id(), context.now().toEpochMilli(), official.millis(), official.how());
+        var fact = new AttemptClosed(attempt.id(), context.now().toEpochMilli(), official.millis(), official.how());
         return Decision.decided(AttemptDeeds.TOPICS, Fact.of("attempt.closed", fact));
     }
 

@@ -32,7 +32,8 @@ public final class WatchDeeds {
      * @param ms release to landing on the device's own monotonic clock
      * @param corrects id of an earlier landing tap that was a mistake
      */
-    public record SeenLanding(String attempt, int slot, long ms, @Nullable String corrects) {}
+    public record SeenLanding(
+            String attempt, int slot, long ms, @Nullable String corrects) {}
 
     public static List<ActKind<?>> kinds() {
         return List.of(
@@ -63,8 +64,7 @@ public final class WatchDeeds {
         if (attempt == null || !holds(tx, context, seen.attempt(), seen.slot())) {
             return notThisWatch(seen.slot());
         }
-        return new Decision.Decided(
-                movedTo(State.RELEASED, attempt, context), java.util.Map.of(), AttemptDeeds.TOPICS);
+        return new Decision.Decided(movedTo(State.RELEASED, attempt, context), java.util.Map.of(), AttemptDeeds.TOPICS);
     }
 
     static Decision landing(Tx tx, ActContext context, SeenLanding seen) {
@@ -73,8 +73,8 @@ public final class WatchDeeds {
             return notThisWatch(seen.slot());
         }
         List<Fact> facts = new ArrayList<>(movedTo(State.LANDED, attempt, context));
-        var reading = new ReadingTaken(
-                context.newId(0), attempt.id(), seen.slot(), "device", context.person(), seen.ms());
+        var reading =
+                new ReadingTaken(context.newId(0), attempt.id(), seen.slot(), "device", context.person(), seen.ms());
         facts.add(Fact.of("attempt.reading", reading));
         return new Decision.Decided(facts, java.util.Map.of(), AttemptDeeds.TOPICS);
     }
