@@ -47,8 +47,7 @@ final class CardOf {
         List<NowView.Line> lines = new ArrayList<>();
         List<String> warnings = new ArrayList<>();
         if (!motors.isEmpty()) {
-            PlanLines plan = PlanLines.of(
-                    tx, today.event(), motors.get(0), models.isEmpty() ? null : models.get(0));
+            PlanLines plan = PlanLines.of(tx, today.event(), motors.get(0), models.isEmpty() ? null : models.get(0));
             lines.addAll(plan.lines);
             warnings.addAll(plan.warnings);
             if (motors.size() > 1) {
@@ -61,7 +60,8 @@ final class CardOf {
                 entry.name() + ", attempt " + (today.of(entry).size() + 1),
                 "next",
                 open ? "start winding at the latest in" : "the window opens in",
-                window.map(w -> open ? w.closesAtMs() - WIND_TO_RELEASE_MS : w.opensAtMs()).orElse(0L),
+                window.map(w -> open ? w.closesAtMs() - WIND_TO_RELEASE_MS : w.opensAtMs())
+                        .orElse(0L),
                 entry.id(),
                 "",
                 lines,
@@ -89,8 +89,8 @@ final class CardOf {
     private NowView.Choice choice(MotorAdded motor) {
         return new NowView.Choice(
                 motor.id(),
-                motor.tag() + " · " + motor.loopTyped() + " · " + motor.massTyped() + " · wound "
-                        + windings(motor) + " times");
+                motor.tag() + " · " + motor.loopTyped() + " · " + motor.massTyped() + " · wound " + windings(motor)
+                        + " times");
     }
 
     private NowView.Card underWay(AttemptNow attempt) {
@@ -111,7 +111,9 @@ final class CardOf {
         boolean before = attempt.state().isBeforeRelease();
         return new NowView.Card(
                 entry.name() + ", attempt " + attempt.number(),
-                attempt.state() == State.RELEASED ? "in the air" : attempt.state().word(),
+                attempt.state() == State.RELEASED
+                        ? "in the air"
+                        : attempt.state().word(),
                 "the window closes in",
                 before ? window.map(WindowAdded::closesAtMs).orElse(0L) : 0,
                 entry.id(),

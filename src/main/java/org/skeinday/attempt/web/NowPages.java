@@ -31,10 +31,13 @@ public final class NowPages {
     public void register(Routes routes) {
         routes.get("/", Role.VIEWER, ctx -> page.show(ctx, "Now", "attempt/now.jte", view(ctx, "")));
         routes.get("/now", Role.VIEWER, ctx -> part(ctx, ""));
-        routes.post("/attempt/call", Role.CAPTAIN, ctx -> deed(
-                ctx,
-                "attempt.call",
-                new AttemptDeeds.Call(field(ctx, "entry"), ctx.formParam("model"), ctx.formParam("motor"))));
+        routes.post(
+                "/attempt/call",
+                Role.CAPTAIN,
+                ctx -> deed(
+                        ctx,
+                        "attempt.call",
+                        new AttemptDeeds.Call(field(ctx, "entry"), ctx.formParam("model"), ctx.formParam("motor"))));
         routes.post(
                 "/attempt/move",
                 Role.CAPTAIN,

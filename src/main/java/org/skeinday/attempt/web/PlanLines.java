@@ -32,10 +32,15 @@ final class PlanLines {
     static PlanLines of(Tx tx, EventAdded event, MotorAdded motor, @Nullable ModelAdded model) {
         var plan = new PlanLines();
         int use = motor.uses() + AttemptStore.windingsOf(tx, motor.id()) + 1;
-        plan.line("motor", motor.tag() + ", " + motor.loopTyped() + ", " + motor.massTyped() + ", " + ordinal(use) + " use");
-        plan.line("turns", motor.direction().equals("cw") ? "↻ clockwise from the winder" : "↺ anticlockwise from the winder");
+        plan.line(
+                "motor",
+                motor.tag() + ", " + motor.loopTyped() + ", " + motor.massTyped() + ", " + ordinal(use) + " use");
+        plan.line(
+                "turns",
+                motor.direction().equals("cw") ? "↻ clockwise from the winder" : "↺ anticlockwise from the winder");
         if (model != null && !model.direction().equals(motor.direction())) {
-            plan.warnings.add("This motor turns the other way than " + model.name() + ". Wound so, the rotor drives down.");
+            plan.warnings.add(
+                    "This motor turns the other way than " + model.name() + ". Wound so, the rotor drives down.");
         }
         Optional<BigDecimal> breaking = breakingTurns(tx, motor);
         if (breaking.isEmpty()) {
@@ -54,10 +59,14 @@ final class PlanLines {
         if (motor.breakingTurns() != null) {
             return Optional.of(BigDecimal.valueOf(motor.breakingTurns()));
         }
-        return BatchStore.find(tx, motor.batchId())
-                .filter(batch -> batch.kInchGram() != null)
-                .map(batch -> BigDecimal.valueOf(Math.floor(BreakingTurns.of(
-                        batch.kInchGram(), Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG())))));
+        return BatchStore.find(tx, motor.batchId()).flatMap(batch -> byK(motor, batch.kInchGram()));
+    }
+
+    private static Optional<BigDecimal> byK(MotorAdded motor, @Nullable Double k) {
+        return k == null
+                ? Optional.empty()
+                : Optional.of(BigDecimal.valueOf(Math.floor(
+                        BreakingTurns.of(k, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG())))));
     }
 
     private static WindingRequest request(

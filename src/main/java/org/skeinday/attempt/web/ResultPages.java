@@ -49,7 +49,8 @@ public final class ResultPages {
         List<ResultView.Row> rows = Standings.order(times, rule).stream()
                 .map(placed -> row(today, placed, rule.divisor()))
                 .toList();
-        List<Integer> numbers = IntStream.rangeClosed(1, today.event().attempts()).boxed().toList();
+        List<Integer> numbers =
+                IntStream.rangeClosed(1, today.event().attempts()).boxed().toList();
         return new ResultView(
                 today.event().name() + " · " + Words.score(today.event()).toLowerCase(Locale.ROOT),
                 Words.score(today.event()),
@@ -79,7 +80,8 @@ public final class ResultPages {
         String score = placed.countedMs()
                 .map(ms -> score(ms, divisor, Words.decimals(today.event())))
                 .orElse("–");
-        return new ResultView.Row(placed.place() == 0 ? "" : String.valueOf(placed.place()), entry.name(), cells, score);
+        return new ResultView.Row(
+                placed.place() == 0 ? "" : String.valueOf(placed.place()), entry.name(), cells, score);
     }
 
     /** A mean is shown to the hundredth, half up; the order was made before rounding. */
@@ -88,8 +90,9 @@ public final class ResultPages {
             return new FlightTime(countedMs).text(decimals);
         }
         long ms = BigDecimal.valueOf(countedMs)
-                .divide(BigDecimal.valueOf(divisor * 10L), 0, RoundingMode.HALF_UP)
-                .longValueExact() * 10;
+                        .divide(BigDecimal.valueOf(divisor * 10L), 0, RoundingMode.HALF_UP)
+                        .longValueExact()
+                * 10;
         return new FlightTime(ms).text(2);
     }
 

@@ -14,8 +14,7 @@ import org.skeinday.contest.store.WindowStore;
 import org.skeinday.platform.db.Tx;
 
 /** The day at hand as one snapshot: the latest event that is no practice, its entries, windows and attempts. */
-record Today(
-        EventAdded event, List<EntryAdded> entries, List<WindowAdded> windows, List<AttemptNow> attempts) {
+record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windows, List<AttemptNow> attempts) {
 
     static Optional<Today> read(Tx tx) {
         return EventStore.all(tx).stream()
@@ -60,8 +59,8 @@ record Today(
         return entries.stream()
                 .filter(this::hasAttemptLeft)
                 .filter(e -> window(e).map(w -> w.closesAtMs() > nowMs).orElse(true))
-                .min(java.util.Comparator.comparingLong(
-                                (EntryAdded e) -> window(e).map(WindowAdded::closesAtMs).orElse(Long.MAX_VALUE))
+                .min(java.util.Comparator.comparingLong((EntryAdded e) ->
+                                window(e).map(WindowAdded::closesAtMs).orElse(Long.MAX_VALUE))
                         .thenComparing(e -> !e.own())
                         .thenComparing(EntryAdded::name));
     }

@@ -15,7 +15,8 @@ final class Words {
     private Words() {}
 
     static String clock(long ms, ZoneId zone) {
-        return DateTimeFormatter.ofPattern("HH:mm").format(Instant.ofEpochMilli(ms).atZone(zone));
+        return DateTimeFormatter.ofPattern("HH:mm")
+                .format(Instant.ofEpochMilli(ms).atZone(zone));
     }
 
     static String window(Today today, EntryAdded entry, ZoneId zone) {
