@@ -53,6 +53,10 @@ public final class App implements AutoCloseable {
             new NavItem("Join", "/join", Role.CAPTAIN),
             new NavItem("Devices", "/devices", Role.CAPTAIN));
 
+    /** What may come as a tap, and from which role on; everything else has a form with checks of its own. */
+    private static final Map<String, Role> TAPS =
+            Map.of("watch.release", Role.TIMEKEEPER, "watch.landing", Role.TIMEKEEPER);
+
     private final Record record;
     private final Writer writer;
     private final LiveHub live;
@@ -117,7 +121,7 @@ public final class App implements AutoCloseable {
                         new NowPages(record, forms, page, clock).register(routes);
                         new TimingPages(record, forms, page).register(routes);
                         new ResultPages(record, page).register(routes);
-                        LiveRoutes.register(routes, live, writer, clock);
+                        LiveRoutes.register(routes, live, writer, clock, TAPS);
                         DevicePages.register(routes, page, writer, clock, door(random));
                     });
         } catch (RuntimeException e) {

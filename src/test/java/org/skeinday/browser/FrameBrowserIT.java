@@ -97,7 +97,12 @@ class FrameBrowserIT {
                 typed -> typed.equals("2468"));
         Server.Settings settings = new Server.Settings("127.0.0.1", port, Set::of, () -> "ref", pace);
         return Server.start(settings, token -> Optional.empty(), page, routes -> {
-            LiveRoutes.register(routes, new LiveHub(pace), this::save, Clock.systemUTC());
+            LiveRoutes.register(
+                    routes,
+                    new LiveHub(pace),
+                    this::save,
+                    Clock.systemUTC(),
+                    java.util.Map.of("watch.landing", Role.HELPER, "needle.mark", Role.HELPER));
             DevicePages.register(routes, page, this::save, Clock.systemUTC(), door);
         });
     }

@@ -87,7 +87,7 @@ public final class LiveHub implements AutoCloseable {
 
     private static void tell(SseClient client, Hints.Hint hint) {
         if (hint.topics().isEmpty()) {
-            client.sendComment("here");
+            client.sendEvent("here", "{}"); // a comment would never reach the page's watchdog
         } else {
             client.sendEvent("hint", Json.MAPPER.valueToTree(hint).toString());
         }

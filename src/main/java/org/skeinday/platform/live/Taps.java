@@ -7,9 +7,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
+import java.util.Map;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.Refusal;
+import org.skeinday.platform.http.Role;
 import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.Acts;
 import org.skeinday.platform.record.Answer;
@@ -21,9 +23,12 @@ final class Taps {
     static final int MOST = 50;
 
     private final Acts acts;
+    private final Map<String, Role> kinds;
 
-    Taps(Acts acts) {
+    /** @param kinds which kinds of act may come as a tap, and the least role for each */
+    Taps(Acts acts, Map<String, Role> kinds) {
         this.acts = acts;
+        this.kinds = Map.copyOf(kinds);
     }
 
     void take(Context context) {
@@ -55,6 +60,7 @@ final class Taps {
     private ObjectNode answerTo(JsonNode tap, Caller caller) {
         String id = tap.path("id").asText("");
         try {
+            allow(textOf(tap, "kind"), caller);
             Act act = new Act(
                     id,
                     textOf(tap, "kind"),
@@ -68,6 +74,14 @@ final class Taps {
         } catch (DateTimeParseException e) {
             return said(id, "refused")
                     .put("reason", "A tap's time must be an instant, but was '" + e.getParsedString() + "'");
+        }
+    }
+
+    /** Forms have their own routes with their own checks (a PIN, a role); none may come in through here. */
+    private void allow(String kind, Caller caller) {
+        Role least = kinds.get(kind);
+        if (least == null || !caller.role().covers(least)) {
+            throw new IllegalArgumentException("This device may not send '" + kind + "' as a tap");
         }
     }
 
