@@ -102,7 +102,7 @@ class FrameBrowserIT {
                     new LiveHub(pace),
                     this::save,
                     Clock.systemUTC(),
-                    java.util.Map.of("watch.landing", Role.HELPER, "needle.mark", Role.HELPER));
+                    java.util.Map.of("watch.release", Role.HELPER));
             DevicePages.register(routes, page, this::save, Clock.systemUTC(), door);
         });
     }

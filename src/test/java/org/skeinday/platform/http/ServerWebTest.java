@@ -47,7 +47,12 @@ class ServerWebTest {
         Server.Settings settings = new Server.Settings("127.0.0.1", 0, () -> Set.of("hall"), () -> "ref-1", pace);
         Clock clock = Clock.fixed(Instant.ofEpochMilli(1000), ZoneOffset.UTC);
         server = Server.start(settings, callers, page, routes -> {
-            LiveRoutes.register(routes, hub, this::submit, clock, java.util.Map.of("watch.landing", Role.HELPER));
+            LiveRoutes.register(
+                    routes,
+                    hub,
+                    this::submit,
+                    clock,
+                    java.util.Map.of("watch.release", Role.HELPER, "no", Role.HELPER));
             routes.get("/coach", Role.COACH, context -> context.result("coach only"));
             routes.get("/broken", Role.VIEWER, context -> {
                 throw new IllegalStateException("secret detail");
