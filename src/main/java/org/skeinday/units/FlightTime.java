@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  * @param millis zero or more
  */
 public record FlightTime(long millis) implements Comparable<FlightTime> {
-    private static final Pattern TYPED = Pattern.compile("(?:(\\d{1,4}):)?(\\d{1,5})(?:[.,](\\d{1,3}))?");
+    private static final Pattern TYPED = Pattern.compile("(?:(\\d{1,4}):)?(\\d{1,5})(?:[.,](\\d{1,3}))?(?:\\s*s)?");
 
     public FlightTime {
         if (millis < 0) {

@@ -1,7 +1,6 @@
 package org.skeinday.units;
 
 import java.util.Map;
-import java.util.function.DoubleFunction;
 
 /** A length, zero or more, kept in millimetres. Inch and foot are exact by definition (NIST SP 811, B.8). */
 public record Length(double millimetres) implements Comparable<Length> {
@@ -37,7 +36,7 @@ public record Length(double millimetres) implements Comparable<Length> {
         return millimetres / 1000;
     }
 
-    /** Reads a typed length with its unit, for example 18.5 in. */
+    /** Reads a typed length with its unit, for example 18.5 in; at most 10 km. */
     public static Length parse(String typed) {
         return parse(typed, "");
     }
@@ -48,18 +47,28 @@ public record Length(double millimetres) implements Comparable<Length> {
      * @throws IllegalArgumentException saying what is wrong and what would be right
      */
     public static Length parse(String typed, String defaultUnit) {
-        Map<String, DoubleFunction<Length>> units = Map.ofEntries(
-                Map.entry("mm", Length::ofMillimetres),
-                Map.entry("cm", Length::ofCentimetres),
-                Map.entry("m", Length::ofMetres),
-                Map.entry("in", Length::ofInches),
-                Map.entry("inch", Length::ofInches),
-                Map.entry("inches", Length::ofInches),
-                Map.entry("\"", Length::ofInches),
-                Map.entry("″", Length::ofInches),
-                Map.entry("ft", Length::ofFeet),
-                Map.entry("'", Length::ofFeet));
-        return QuantityText.parse("length", typed, defaultUnit, units, "18.5 in, 470 mm, 47 cm, 1.2 m or 4 ft");
+        return QuantityText.parse(Typing.KIND, typed, defaultUnit);
+    }
+
+    private static final class Typing {
+        static final QuantityText.Kind<Length> KIND = new QuantityText.Kind<>(
+                "length",
+                Map.ofEntries(
+                        Map.entry("mm", Length::ofMillimetres),
+                        Map.entry("cm", Length::ofCentimetres),
+                        Map.entry("m", Length::ofMetres),
+                        Map.entry("in", Length::ofInches),
+                        Map.entry("inch", Length::ofInches),
+                        Map.entry("inches", Length::ofInches),
+                        Map.entry("\"", Length::ofInches),
+                        Map.entry("ft", Length::ofFeet),
+                        Map.entry("foot", Length::ofFeet),
+                        Map.entry("feet", Length::ofFeet),
+                        Map.entry("'", Length::ofFeet)),
+                "mm, cm, m, in and ft",
+                "18.5 in, 470 mm, 47 cm, 1.2 m or 4 ft",
+                new Length(10_000_000),
+                "10 km");
     }
 
     @Override

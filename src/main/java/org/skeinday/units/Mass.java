@@ -1,7 +1,6 @@
 package org.skeinday.units;
 
 import java.util.Map;
-import java.util.function.DoubleFunction;
 
 /** A mass, zero or more, kept in grams. The avoirdupois ounce is 28.349523125 g by definition (NIST SP 811, B.8). */
 public record Mass(double grams) implements Comparable<Mass> {
@@ -27,7 +26,7 @@ public record Mass(double grams) implements Comparable<Mass> {
         return grams / GRAMS_PER_OUNCE;
     }
 
-    /** Reads a typed mass with its unit, for example 1.7 g, 1700 mg or 0.06 oz. */
+    /** Reads a typed mass with its unit, for example 1.7 g, 1700 mg or 0.06 oz; at most 10 kg. */
     public static Mass parse(String typed) {
         return parse(typed, "");
     }
@@ -38,9 +37,20 @@ public record Mass(double grams) implements Comparable<Mass> {
      * @throws IllegalArgumentException saying what is wrong and what would be right
      */
     public static Mass parse(String typed, String defaultUnit) {
-        Map<String, DoubleFunction<Mass>> units = Map.ofEntries(
-                Map.entry("g", Mass::ofGrams), Map.entry("mg", Mass::ofMilligrams), Map.entry("oz", Mass::ofOunces));
-        return QuantityText.parse("mass", typed, defaultUnit, units, "1.7 g, 1700 mg or 0.06 oz");
+        return QuantityText.parse(Typing.KIND, typed, defaultUnit);
+    }
+
+    private static final class Typing {
+        static final QuantityText.Kind<Mass> KIND = new QuantityText.Kind<>(
+                "mass",
+                Map.ofEntries(
+                        Map.entry("g", Mass::ofGrams),
+                        Map.entry("mg", Mass::ofMilligrams),
+                        Map.entry("oz", Mass::ofOunces)),
+                "g, mg and oz",
+                "1.7 g, 1700 mg or 0.06 oz",
+                new Mass(10_000),
+                "10 kg");
     }
 
     @Override

@@ -6,54 +6,98 @@ import java.util.function.DoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads a number and a unit as people type them: {@code 18.5in}, {@code 18 1/2"}, {@code 53,3 cm}. */
+/** Reads a number and a unit as people type them: {@code 18.5in}, {@code 18 1/2"}, {@code 53,3 cm}, {@code 18½ in}. */
 final class QuantityText {
-    private static final Pattern TYPED =
-            Pattern.compile("(\\d{1,7}(?:[.,]\\d{1,6})?|[.,]\\d{1,6})?(?:\\s*(\\d{1,3})/(\\d{1,3}))?\\s*(\\D*)");
+    private static final Pattern TYPED = Pattern.compile(
+            "(?:(?:(?<whole>\\d{1,7})[ -])?(?<above>\\d{1,3})/(?<below>\\d{1,3})|(?<plain>\\d{1,7}(?:[.,]\\d{1,18})?|[.,]\\d{1,18}))"
+                    + " ?(?<unit>[^\\d.,/][^\\d/]*)?");
+    private static final Map<String, String> FRACTIONS = Map.of("½", " 1/2", "¼", " 1/4", "¾", " 3/4", "⅛", " 1/8");
 
     private QuantityText() {}
 
     /**
-     * Reads {@code typed} by the first unit that fits.
+     * What can be typed for one quantity.
      *
-     * @param what the quantity's word for messages, for example "length"
-     * @param defaultUnit used when the text names none; empty when it must
+     * @param word the quantity's word for messages, for example "length"
      * @param units by spelling, lower case, without spaces, hyphens and dots
+     * @param known the units as a reader would write them, for messages
+     * @param most the largest value that makes sense here, in {@code mostUnit}: beyond it a slip of the keys is likelier
+     */
+    record Kind<T extends Comparable<T>>(
+            String word,
+            Map<String, DoubleFunction<T>> units,
+            String known,
+            String example,
+            T most,
+            String mostWords) {}
+
+    /**
+     * Reads {@code typed}; where it names no unit, {@code defaultUnit} holds unless that is empty.
+     *
      * @throws IllegalArgumentException saying what is wrong and what would be right
      */
-    static <T> T parse(
-            String what, String typed, String defaultUnit, Map<String, DoubleFunction<T>> units, String example) {
-        Matcher parts = TYPED.matcher(typed.strip());
-        if (!parts.matches() || (parts.group(1) == null && parts.group(2) == null)) {
-            throw new IllegalArgumentException(
-                    "'" + typed + "' is not a " + what + "; write a number and a unit, for example " + example);
+    static <T extends Comparable<T>> T parse(Kind<T> kind, String typed, String defaultUnit) {
+        Matcher parts = TYPED.matcher(plain(typed));
+        if (!parts.matches()) {
+            throw notThis(kind, typed);
         }
-        String unit = parts.group(4).isBlank() ? defaultUnit : parts.group(4);
+        String unit = parts.group("unit") == null ? defaultUnit : parts.group("unit");
         if (unit.isBlank()) {
-            throw new IllegalArgumentException("'" + typed + "' has no unit; write for example " + example);
+            throw new IllegalArgumentException("'" + typed + "' has no unit; write for example " + kind.example());
         }
-        DoubleFunction<T> make = units.get(spelling(unit));
+        DoubleFunction<T> make = isMega(unit) ? null : kind.units().get(spelling(unit));
         if (make == null) {
-            throw new IllegalArgumentException(
-                    "'" + typed + "' has the unknown unit '" + unit.strip() + "'; write for example " + example);
+            throw new IllegalArgumentException("'" + typed + "' has the unknown unit '" + unit.strip() + "'; known are "
+                    + kind.known() + ": write for example " + kind.example());
         }
-        return make.apply(number(parts, typed));
+        T value = make.apply(number(parts, typed));
+        if (value.compareTo(kind.most()) > 0) {
+            throw new IllegalArgumentException(
+                    "'" + typed + "' is too much for a " + kind.word() + " here; at most " + kind.mostWords());
+        }
+        return value;
+    }
+
+    private static IllegalArgumentException notThis(Kind<?> kind, String typed) {
+        String why = plain(typed).startsWith("-")
+                ? "' is below zero; a " + kind.word() + " is zero or more"
+                : "' is not a " + kind.word() + "; write a number and a unit";
+        return new IllegalArgumentException("'" + typed + why + ", for example " + kind.example());
+    }
+
+    /** One kind of space, of inch mark and of fraction, whatever the keyboard made of them. */
+    private static String plain(String typed) {
+        String text =
+                typed.replaceAll("[\\s\\u00a0\\u2007\\u2009\\u202f]+", " ").strip();
+        for (var fraction : FRACTIONS.entrySet()) {
+            text = text.replace(fraction.getKey(), fraction.getValue());
+        }
+        return text.replaceAll(" +", " ")
+                .strip()
+                .replaceAll("[”“″]|''|′′", "\"")
+                .replaceAll("[’′]", "'");
     }
 
     private static double number(Matcher parts, String typed) {
-        double whole =
-                parts.group(1) == null ? 0 : Double.parseDouble(parts.group(1).replace(',', '.'));
-        if (parts.group(2) == null) {
-            return whole;
+        String plain = parts.group("plain");
+        if (plain != null) {
+            return Double.parseDouble(plain.replace(',', '.'));
         }
-        double below = Double.parseDouble(parts.group(3));
+        double whole = parts.group("whole") == null ? 0 : Double.parseDouble(parts.group("whole"));
+        double below = Double.parseDouble(parts.group("below"));
         if (below == 0) {
             throw new IllegalArgumentException("'" + typed + "' divides by zero; write for example 18 1/2 in");
         }
-        return whole + Double.parseDouble(parts.group(2)) / below;
+        return whole + Double.parseDouble(parts.group("above")) / below;
+    }
+
+    /** A capital M before small letters is mega, a million million times milli; all capitals are a caps lock key. */
+    private static boolean isMega(String unit) {
+        String letters = unit.strip();
+        return letters.startsWith("M") && !letters.equals(letters.toUpperCase(Locale.ROOT));
     }
 
     private static String spelling(String unit) {
-        return unit.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s·.*\\-]", "");
+        return unit.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s·⋅∙×.*\\-‑–]", "");
     }
 }

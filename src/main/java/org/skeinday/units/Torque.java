@@ -1,7 +1,6 @@
 package org.skeinday.units;
 
 import java.util.Map;
-import java.util.function.DoubleFunction;
 
 /**
  * A torque, zero or more, kept in newton millimetres. 1 in·ozf = 7.06155181422604 N·mm, from the pound of
@@ -40,7 +39,7 @@ public record Torque(double newtonMillimetres) implements Comparable<Torque> {
         return newtonMillimetres / NMM_PER_GRAM_CENTIMETRE;
     }
 
-    /** Reads a typed torque with its unit, for example 0.9 in-ozf, 6.4 mN·m or 65 gf·cm. */
+    /** Reads a typed torque with its unit, for example 0.9 in-ozf, 6.4 mN·m or 65 gf·cm; at most 10 N·m. */
     public static Torque parse(String typed) {
         return parse(typed, "");
     }
@@ -51,16 +50,26 @@ public record Torque(double newtonMillimetres) implements Comparable<Torque> {
      * @throws IllegalArgumentException saying what is wrong and what would be right
      */
     public static Torque parse(String typed, String defaultUnit) {
-        Map<String, DoubleFunction<Torque>> units = Map.ofEntries(
-                Map.entry("nmm", Torque::ofNewtonMillimetres),
-                Map.entry("mnm", Torque::ofMillinewtonMetres),
-                Map.entry("inozf", Torque::ofInchOunces),
-                Map.entry("inoz", Torque::ofInchOunces),
-                Map.entry("ozin", Torque::ofInchOunces),
-                Map.entry("ozfin", Torque::ofInchOunces),
-                Map.entry("gfcm", Torque::ofGramCentimetres),
-                Map.entry("gcm", Torque::ofGramCentimetres));
-        return QuantityText.parse("torque", typed, defaultUnit, units, "0.9 in-ozf, 6.4 mN·m or 65 gf·cm");
+        return QuantityText.parse(Typing.KIND, typed, defaultUnit);
+    }
+
+    private static final class Typing {
+        static final QuantityText.Kind<Torque> KIND = new QuantityText.Kind<>(
+                "torque",
+                Map.ofEntries(
+                        Map.entry("nmm", Torque::ofNewtonMillimetres),
+                        Map.entry("mnm", Torque::ofMillinewtonMetres),
+                        Map.entry("inozf", Torque::ofInchOunces),
+                        Map.entry("inoz", Torque::ofInchOunces),
+                        Map.entry("ozin", Torque::ofInchOunces),
+                        Map.entry("ozfin", Torque::ofInchOunces),
+                        Map.entry("gfcm", Torque::ofGramCentimetres),
+                        Map.entry("gcm", Torque::ofGramCentimetres),
+                        Map.entry("cmgf", Torque::ofGramCentimetres)),
+                "in·ozf, gf·cm, mN·m and N·mm",
+                "0.9 in-ozf, 6.4 mN·m or 65 gf·cm",
+                new Torque(10_000),
+                "10 N·m");
     }
 
     @Override

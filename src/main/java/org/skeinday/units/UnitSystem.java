@@ -1,0 +1,54 @@
+package org.skeinday.units;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** The reader's units. What was typed stays as it was; this is how everything computed is said to one reader. */
+public enum UnitSystem {
+    METRIC,
+    INCH;
+
+    /** A motor, a hook distance, a floor mark: whole millimetres, or tenths of an inch. */
+    public String length(Length length) {
+        return switch (this) {
+            case METRIC -> plain(length.millimetres(), 0) + " mm";
+            case INCH -> plain(length.inches(), 1) + " in";
+        };
+    }
+
+    /** A hall or a lane: metres or feet, one decimal. */
+    public String room(Length length) {
+        return switch (this) {
+            case METRIC -> plain(length.metres(), 1) + " m";
+            case INCH -> plain(length.inches() / 12, 1) + " ft";
+        };
+    }
+
+    /** Rubber is weighed in grams in both systems (common practice). */
+    public String mass(Mass mass) {
+        return plain(mass.grams(), 2) + " g";
+    }
+
+    public String torque(Torque torque) {
+        return switch (this) {
+            case METRIC -> plain(torque.newtonMillimetres(), 2) + " mN·m";
+            case INCH -> plain(torque.inchOunces(), 2) + " in·ozf";
+        };
+    }
+
+    /** The word for settings and addresses. */
+    public String word() {
+        return this == METRIC ? "metric" : "inch";
+    }
+
+    /** The system of a word; metric when there is none or it is unknown. */
+    public static UnitSystem ofWord(String word) {
+        return word.equals("inch") ? INCH : METRIC;
+    }
+
+    private static String plain(double value, int decimals) {
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+}
