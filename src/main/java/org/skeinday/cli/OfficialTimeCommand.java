@@ -73,8 +73,17 @@ final class OfficialTimeCommand implements Callable<Integer> {
                 one(Take.class, "--take", take),
                 ifTwo == null ? null : one(Take.class, "--if-two", ifTwo),
                 one(Rounding.class, "--round", round),
-                FlightTime.parse(step).millis(),
+                stepMs(),
                 roundWatchesFirst);
+    }
+
+    private long stepMs() {
+        try {
+            return FlightTime.parse(step).millis();
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(
+                    "--to must be a step in seconds, for example 1, 0.1 or 0.01, but was '" + step + "'");
+        }
     }
 
     private static <E extends Enum<E>> E one(Class<E> type, String option, String word) {

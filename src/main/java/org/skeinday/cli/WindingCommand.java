@@ -79,6 +79,9 @@ final class WindingCommand implements Callable<Integer> {
     }
 
     private WindingPlan plan(Length length, BigDecimal breaking) {
+        if (use < 1 || use > 100) {
+            throw new ParameterException(spec.commandLine(), "--use must be 1 (first) to 100, but was " + use);
+        }
         Length end = length("--finish", finish);
         Length room = lane == null ? null : length("--lane", lane);
         try {
@@ -115,8 +118,7 @@ final class WindingCommand implements Callable<Integer> {
                     "Give either --breaking-turns or both --mass and --k, for example --mass 1.7g --k 44");
         }
         try {
-            double turns = BreakingTurns.of(k, length, Mass.parse(mass));
-            return BigDecimal.valueOf(turns).setScale(1, RoundingMode.HALF_UP);
+            return BigDecimal.valueOf(BreakingTurns.of(k, length, Mass.parse(mass)));
         } catch (IllegalArgumentException e) {
             throw wrong(e);
         }
@@ -127,12 +129,18 @@ final class WindingCommand implements Callable<Integer> {
     }
 
     private static BigDecimal mm(Length length) {
-        return BigDecimal.valueOf(length.millimetres()).setScale(1, RoundingMode.HALF_UP);
+        return tenth(BigDecimal.valueOf(length.millimetres()));
+    }
+
+    /** To a tenth at most; 2700 stays 2700. */
+    private static BigDecimal tenth(BigDecimal value) {
+        return new BigDecimal(
+                value.setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString());
     }
 
     private static String asJson(WindingPlan plan, BigDecimal breaking) {
         ObjectNode object = Json.MAPPER.createObjectNode();
-        object.put("breakingMotorTurns", breaking);
+        object.put("breakingMotorTurns", tenth(breaking));
         object.put("targetCrankTurns", plan.targetCrankTurns());
         object.put("atFullStretchCrankTurns", plan.atFullStretchCrankTurns());
         object.put("fullStretchMm", mm(plan.fullStretch()));
@@ -149,7 +157,7 @@ final class WindingCommand implements Callable<Integer> {
 
     private static String asWords(WindingPlan plan, BigDecimal breaking) {
         var text = new StringBuilder();
-        text.append("breaking turns   ").append(breaking.toPlainString()).append(" motor turns\n");
+        text.append("breaking turns   ").append(tenth(breaking).toPlainString()).append(" motor turns\n");
         text.append("start at         ").append(both(plan.fullStretch())).append(" hook to hook\n");
         text.append("at full stretch  ").append(plan.atFullStretchCrankTurns()).append(" crank turns\n");
         text.append("stop at          ").append(plan.targetCrankTurns()).append(" crank turns, ");
@@ -157,6 +165,7 @@ final class WindingCommand implements Callable<Integer> {
         text.append("launch with      ")
                 .append(plan.launchMotorTurns().toPlainString())
                 .append(" motor turns\n");
+        text.append("ceiling          not known here: stop at the count\n");
         text.append("walk in\n");
         plan.walkIn()
                 .forEach(row ->

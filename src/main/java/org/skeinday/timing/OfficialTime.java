@@ -68,9 +68,14 @@ public record OfficialTime(long millis, String how) {
             return rule.take();
         }
         Take ifTwo = rule.ifTwo();
-        if (watches != 2 || ifTwo == null) {
+        if (watches != 2) {
             throw new IllegalArgumentException(
-                    "Of " + watches + " watches there is no middle; say what to take of two: longer, mean or shorter");
+                    "Of " + watches
+                            + " watches there is no middle; give the times of one, two or three watches, or of another odd number");
+        }
+        if (ifTwo == null) {
+            throw new IllegalArgumentException(
+                    "Of two watches there is no middle; say what to take of two: longer, mean or shorter");
         }
         return ifTwo;
     }
@@ -81,7 +86,7 @@ public record OfficialTime(long millis, String how) {
 
     private static Exact mean(List<FlightTime> times) {
         BigInteger sum =
-                BigInteger.valueOf(times.stream().mapToLong(FlightTime::millis).sum());
+                times.stream().map(t -> BigInteger.valueOf(t.millis())).reduce(BigInteger.ZERO, BigInteger::add);
         BigInteger count = BigInteger.valueOf(times.size());
         BigInteger[] parts = sum.divideAndRemainder(count);
         String words = new FlightTime(parts[0].longValueExact()).text(2);

@@ -12,10 +12,10 @@ import org.skeinday.units.Length;
  * @param ratio motor turns to one crank turn, above 0 and at most 100
  * @param fraction of the breaking turns, above 0 and at most 1.2
  * @param stretch times the relaxed length at full stretch, 1 to 8
- * @param share of the target put on at full stretch, 0 to 1
- * @param finish length at which winding ends
+ * @param share of the target put on at full stretch, above 0 and at most 1
+ * @param finish length at which winding ends, not beyond full stretch
  * @param backOff crank turns taken off again at least, 0 or more
- * @param lane room hook to hook, null when there is room enough
+ * @param lane room hook to hook, not shorter than the loop; null when there is room enough
  */
 public record WindingRequest(
         Length loop,
@@ -33,12 +33,14 @@ public record WindingRequest(
         within("The winder's ratio", ratio.doubleValue(), 0.1, 100);
         within("The fraction of breaking turns", fraction.doubleValue(), 0.01, 1.2);
         within("The stretch", stretch.doubleValue(), 1, 8);
-        within("The share at full stretch", share.doubleValue(), 0, 1);
+        within("The share at full stretch", share.doubleValue(), 0.01, 1);
         within("The back-off in crank turns", backOff, 0, 1_000);
-        within("The finish length in mm", finish.millimetres(), 1, loop.millimetres() * stretch.doubleValue());
+        double full = loop.millimetres() * stretch.doubleValue();
         if (lane != null) {
-            within("The lane in mm", lane.millimetres(), finish.millimetres(), 100_000);
+            within("The lane in mm, not shorter than the loop", lane.millimetres(), loop.millimetres(), 100_000);
+            full = Math.min(full, lane.millimetres());
         }
+        within("The finish length in mm, not beyond full stretch", finish.millimetres(), 1, full);
     }
 
     private static void within(String what, double value, double least, double most) {
