@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param instrument watch (a hand watch, typed in) or device (this program's stopwatch)
  * @param personId who timed, null when nobody was named
  * @param durationMs release to landing, milliseconds
+ * @param atMs when it came in, milliseconds since 1970 by the server's clock; null in records made before this was kept
+ * @param corrects id of an earlier reading of the same timekeeper that this one stands in place of, else null
  */
 public record ReadingTaken(
         String id,
@@ -17,7 +19,9 @@ public record ReadingTaken(
         int slot,
         String instrument,
         @Nullable String personId,
-        long durationMs) {
+        long durationMs,
+        @Nullable Long atMs,
+        @Nullable String corrects) {
     public static final List<String> INSTRUMENTS = List.of("watch", "device");
 
     public ReadingTaken {

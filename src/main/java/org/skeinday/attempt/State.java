@@ -34,22 +34,4 @@ public enum State {
     public boolean isBeforeRelease() {
         return BEFORE_RELEASE.contains(this);
     }
-
-    /**
-     * Whether an attempt may go from here to there. Winding and holding may be passed over: officials do not see every
-     * entry's bench.
-     */
-    public boolean mayBecome(State next) {
-        return switch (next) {
-            case PLANNED -> false;
-            case CALLED -> this == PLANNED;
-            case WINDING -> this == CALLED;
-            case HOLDING -> this == WINDING;
-            case RELEASED -> BEFORE_RELEASE.contains(this);
-            case LANDED -> this == RELEASED;
-            case CLOSED -> this == LANDED;
-            case SCRUBBED -> BEFORE_RELEASE.contains(this);
-            case VOID -> this == RELEASED || this == LANDED;
-        };
-    }
 }

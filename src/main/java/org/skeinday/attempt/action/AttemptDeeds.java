@@ -1,18 +1,24 @@
 package org.skeinday.attempt.action;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.attempt.AttemptCalled;
-import org.skeinday.attempt.AttemptGivenUp;
+import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptMoved;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.CalledAttempt;
+import org.skeinday.attempt.PlannedAttempt;
+import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.WindingAttempt;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
@@ -22,6 +28,7 @@ import org.skeinday.platform.record.Fact;
 /** Calling an attempt, moving it on, giving it up. */
 public final class AttemptDeeds {
     static final Set<String> TOPICS = Set.of("attempts");
+    private static final int LONGEST_REASON = 400;
 
     private AttemptDeeds() {}
 
@@ -29,7 +36,7 @@ public final class AttemptDeeds {
     public record Call(
             String entry, @Nullable String model, @Nullable String motor) {}
 
-    /** Says that an attempt reached a state. */
+    /** Says that an attempt reached a state: winding, holding, released or landed. */
     public record Move(String attempt, String to) {}
 
     /** Gives an attempt up, with a reason. */
@@ -48,30 +55,42 @@ public final class AttemptDeeds {
         if (entry == null) {
             return Decision.refused("entry", "There is no such entry; choose one of the list");
         }
+        @Nullable String model = emptyToNull(call.model());
+        @Nullable String motor = emptyToNull(call.motor());
+        if (model != null && ModelStore.find(tx, model).isEmpty()) {
+            return Decision.refused("model", "There is no such model; choose one of the list");
+        }
+        if (motor != null && MotorStore.find(tx, motor).isEmpty()) {
+            return Decision.refused("motor", "There is no such motor; choose one of the list");
+        }
         EventAdded event = EventStore.find(tx, entry.eventId()).orElseThrow();
         List<AttemptNow> own = AttemptStore.ofEvent(tx, event.id()).stream()
                 .filter(a -> a.entryId().equals(entry.id()))
                 .toList();
+        Optional<Decision> no = noMore(entry, event, own);
+        if (no.isPresent()) {
+            return no.get();
+        }
+        var planned = new PlannedAttempt(context.newId(0), event.id(), entry.id(), own.size() + 1);
+        return Decision.decided(
+                TOPICS,
+                Fact.of(
+                        "attempt.called",
+                        planned.call(model, motor, context.now().toEpochMilli())));
+    }
+
+    private static Optional<Decision> noMore(EntryAdded entry, EventAdded event, List<AttemptNow> own) {
         for (AttemptNow attempt : own) {
             if (attempt.state().isOpen()) {
-                return Decision.refused(entry.name() + "'s attempt " + attempt.number() + " is still "
-                        + attempt.state().word() + "; close it or give it up first");
+                return Optional.of(Decision.refused(entry.name() + "'s attempt " + attempt.number() + " is still "
+                        + attempt.state().word() + "; close it or give it up first"));
             }
         }
         long official = own.stream().filter(a -> a.state() != State.SCRUBBED).count();
-        if (official >= event.attempts()) {
-            return Decision.refused(
-                    entry.name() + " has had its " + event.attempts() + " attempts; the rules allow no more");
-        }
-        var fact = new AttemptCalled(
-                context.newId(0),
-                event.id(),
-                entry.id(),
-                own.size() + 1,
-                emptyToNull(call.model()),
-                emptyToNull(call.motor()),
-                context.now().toEpochMilli());
-        return Decision.decided(TOPICS, Fact.of("attempt.called", fact));
+        return official < event.attempts()
+                ? Optional.empty()
+                : Optional.of(Decision.refused(
+                        entry.name() + " has had its " + event.attempts() + " attempts; the rules allow no more"));
     }
 
     private static @Nullable String emptyToNull(@Nullable String text) {
@@ -79,36 +98,49 @@ public final class AttemptDeeds {
     }
 
     static Decision move(Tx tx, ActContext context, Move move) {
-        AttemptNow attempt = AttemptStore.find(tx, move.attempt()).orElse(null);
-        if (attempt == null) {
+        AttemptNow now = AttemptStore.find(tx, move.attempt()).orElse(null);
+        if (now == null) {
             return Decision.refused("There is no such attempt");
         }
-        State to = State.of(move.to());
-        if (!Set.of(State.WINDING, State.HOLDING, State.RELEASED, State.LANDED).contains(to)
-                || !attempt.state().mayBecome(to)) {
-            return Decision.refused("An attempt that is " + attempt.state().word() + " cannot become " + to.word());
-        }
-        var fact = new AttemptMoved(attempt.id(), to.word(), context.now().toEpochMilli());
-        return Decision.decided(TOPICS, Fact.of("attempt.moved", fact));
+        return moved(Attempt.of(now), move.to(), context.now().toEpochMilli())
+                .<Decision>map(fact -> Decision.decided(TOPICS, Fact.of("attempt.moved", fact)))
+                .orElseGet(() -> Decision.refused(
+                        "An attempt that is " + now.state().word() + " cannot become '" + move.to() + "'"));
+    }
+
+    /** Empty when no move leads from this state to that word. */
+    private static Optional<AttemptMoved> moved(Attempt attempt, String to, long atMs) {
+        return Optional.ofNullable(
+                switch (to) {
+                    case "winding" -> attempt instanceof CalledAttempt called ? called.startWinding(atMs) : null;
+                    case "holding" -> attempt instanceof WindingAttempt winding ? winding.hold(atMs) : null;
+                    case "released" -> attempt instanceof Attempt.BeforeRelease before ? before.release(atMs) : null;
+                    case "landed" -> attempt instanceof ReleasedAttempt released ? released.land(atMs) : null;
+                    default -> null;
+                });
     }
 
     static Decision giveUp(Tx tx, ActContext context, GiveUp giveUp) {
-        AttemptNow attempt = AttemptStore.find(tx, giveUp.attempt()).orElse(null);
-        if (attempt == null) {
+        AttemptNow now = AttemptStore.find(tx, giveUp.attempt()).orElse(null);
+        if (now == null) {
             return Decision.refused("There is no such attempt");
         }
-        if (giveUp.reason().isBlank()) {
-            return Decision.refused("reason", "Say why: it stays in the record");
+        String reason = giveUp.reason().strip();
+        if (reason.isEmpty() || reason.length() > LONGEST_REASON) {
+            return Decision.refused(
+                    "reason",
+                    reason.isEmpty()
+                            ? "Say why: it stays in the record"
+                            : "A reason has at most 400 characters, this one has " + reason.length());
         }
-        State to = attempt.state().isBeforeRelease() ? State.SCRUBBED : State.VOID;
-        if (!attempt.state().mayBecome(to)) {
-            return Decision.refused("An attempt that is " + attempt.state().word() + " cannot be given up");
+        long atMs = context.now().toEpochMilli();
+        Attempt attempt = Attempt.of(now);
+        if (attempt instanceof Attempt.BeforeRelease before) {
+            return Decision.decided(TOPICS, Fact.of("attempt.given-up", before.scrub(atMs, reason)));
         }
-        var fact = new AttemptGivenUp(
-                attempt.id(),
-                to.word(),
-                context.now().toEpochMilli(),
-                giveUp.reason().strip());
-        return Decision.decided(TOPICS, Fact.of("attempt.given-up", fact));
+        if (attempt instanceof Attempt.AfterRelease after) {
+            return Decision.decided(TOPICS, Fact.of("attempt.given-up", after.declareVoid(atMs, reason)));
+        }
+        return Decision.refused("An attempt that is " + now.state().word() + " cannot be given up");
     }
 }

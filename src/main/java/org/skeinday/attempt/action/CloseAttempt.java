@@ -1,14 +1,11 @@
 package org.skeinday.attempt.action;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
-import org.skeinday.attempt.AttemptClosed;
+import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.ReadingTaken;
-import org.skeinday.attempt.State;
+import org.skeinday.attempt.LandedAttempt;
+import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
@@ -30,29 +27,25 @@ public final class CloseAttempt {
     private CloseAttempt() {}
 
     static Decision decide(Tx tx, ActContext context, Close close) {
-        AttemptNow attempt = AttemptStore.find(tx, close.attempt()).orElse(null);
-        if (attempt == null) {
+        AttemptNow now = AttemptStore.find(tx, close.attempt()).orElse(null);
+        if (now == null) {
             return Decision.refused("There is no such attempt");
         }
-        if (!attempt.state().mayBecome(State.CLOSED)) {
+        if (!(Attempt.of(now) instanceof LandedAttempt landed)) {
             return Decision.refused("Only a landed attempt can be closed; this one is "
-                    + attempt.state().word());
+                    + now.state().word());
         }
-        List<FlightTime> times = last(AttemptStore.readings(tx, attempt.id()));
+        List<FlightTime> times = Readings.thatCount(AttemptStore.readings(tx, now.id())).stream()
+                .map(r -> new FlightTime(r.durationMs()))
+                .toList();
         if (times.isEmpty()) {
             return Decision.refused("No watch has a reading yet; wait for the timekeepers");
         }
-        EventAdded event = EventStore.find(tx, attempt.eventId()).orElseThrow();
-        OfficialTime official = OfficialTime.reduce(times, rule(event));
-        var fact = new AttemptClosed(attempt.id(), context.now().toEpochMilli(), official.millis(), official.how());
-        return Decision.decided(AttemptDeeds.TOPICS, Fact.of("attempt.closed", fact));
-    }
-
-    /** Of each timekeeper the last reading; those before it stay in the record. */
-    static List<FlightTime> last(List<ReadingTaken> readings) {
-        Map<Integer, FlightTime> bySlot = new TreeMap<>();
-        readings.forEach(r -> bySlot.put(r.slot(), new FlightTime(r.durationMs())));
-        return new ArrayList<>(bySlot.values());
+        EventAdded event = EventStore.find(tx, now.eventId()).orElseThrow();
+        var official = OfficialTime.reduce(times, rule(event));
+        return Decision.decided(
+                AttemptDeeds.TOPICS,
+                Fact.of("attempt.closed", landed.close(context.now().toEpochMilli(), official)));
     }
 
     static TimeRule rule(EventAdded event) {

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.attempt.AttemptMoved;
+import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
@@ -18,6 +19,8 @@ import org.skeinday.platform.record.Fact;
 
 /** A timekeeper takes a place, sees the release, sees the landing. A tap is never refused for being late. */
 public final class WatchDeeds {
+    private static final long LONGEST_MS = 2 * 60 * 60 * 1000;
+
     private WatchDeeds() {}
 
     /** Takes one of the timekeepers' places, 1 to 3. */
@@ -30,7 +33,7 @@ public final class WatchDeeds {
      * The model touched the floor.
      *
      * @param ms release to landing on the device's own monotonic clock
-     * @param corrects id of an earlier landing tap that was a mistake
+     * @param corrects id of this watch's earlier landing tap that was a mistake
      */
     public record SeenLanding(
             String attempt, int slot, long ms, @Nullable String corrects) {}
@@ -72,9 +75,19 @@ public final class WatchDeeds {
         if (attempt == null || !holds(tx, context, seen.attempt(), seen.slot())) {
             return notThisWatch(seen.slot());
         }
+        if (seen.ms() < 0 || seen.ms() > LONGEST_MS) {
+            return Decision.refused("A flight lasts 0 ms to 2 hours, but this one " + seen.ms() + " ms");
+        }
         List<Fact> facts = new ArrayList<>(movedTo(State.LANDED, attempt, context));
-        var reading =
-                new ReadingTaken(context.newId(0), attempt.id(), seen.slot(), "device", context.person(), seen.ms());
+        var reading = new ReadingTaken(
+                context.newId(0),
+                attempt.id(),
+                seen.slot(),
+                "device",
+                context.person(),
+                seen.ms(),
+                context.now().toEpochMilli(),
+                seen.corrects() == null ? null : seen.corrects() + "-0");
         facts.add(Fact.of("attempt.reading", reading));
         return new Decision.Decided(facts, java.util.Map.of(), AttemptDeeds.TOPICS);
     }
@@ -89,21 +102,17 @@ public final class WatchDeeds {
     }
 
     /** The first watch moves the attempt; what the others say later is a reading only. */
-    private static List<Fact> movedTo(State to, AttemptNow attempt, ActContext context) {
+    private static List<Fact> movedTo(State to, AttemptNow now, ActContext context) {
         List<Fact> facts = new ArrayList<>();
-        long now = context.now().toEpochMilli();
-        State from = attempt.state();
-        if (to == State.LANDED && from.mayBecome(State.RELEASED)) {
-            facts.add(moved(attempt, State.RELEASED, now)); // the release tap is still on its way
-            from = State.RELEASED;
+        long atMs = context.now().toEpochMilli();
+        Attempt attempt = Attempt.of(now);
+        if (attempt instanceof Attempt.BeforeRelease before) {
+            facts.add(Fact.of("attempt.moved", before.release(atMs)));
+            attempt = new ReleasedAttempt(now.id()); // for a landing, the release tap may still be on its way
         }
-        if (from.mayBecome(to)) {
-            facts.add(moved(attempt, to, now));
+        if (to == State.LANDED && attempt instanceof ReleasedAttempt released) {
+            facts.add(Fact.of("attempt.moved", released.land(atMs)));
         }
         return facts;
-    }
-
-    private static Fact moved(AttemptNow attempt, State to, long now) {
-        return Fact.of("attempt.moved", new AttemptMoved(attempt.id(), to.word(), now));
     }
 }

@@ -43,12 +43,12 @@ public final class AttemptStore {
                 .fetchInto(WatchTaken.class);
     }
 
-    /** In the order of the timekeepers' places; within one, as they came in. */
+    /** In the order of the timekeepers' places; within one, as they came in. Those that were corrected are there too. */
     public static List<ReadingTaken> readings(Tx tx, String attemptId) {
         return tx.sql()
                 .selectFrom(ATTEMPT_READING)
                 .where(ATTEMPT_READING.ATTEMPT_ID.eq(attemptId))
-                .orderBy(ATTEMPT_READING.SLOT, ATTEMPT_READING.ID)
+                .orderBy(ATTEMPT_READING.SLOT, ATTEMPT_READING.AT_MS.asc().nullsFirst(), ATTEMPT_READING.ID)
                 .fetchInto(ReadingTaken.class);
     }
 

@@ -1,0 +1,16 @@
+package org.skeinday.attempt;
+
+import org.skeinday.timing.OfficialTime;
+
+/** Down again; its time is not official yet. */
+public record LandedAttempt(String id) implements Attempt.AfterRelease {
+    @Override
+    public State state() {
+        return State.LANDED;
+    }
+
+    /** Takes the official time. */
+    public AttemptClosed close(long atMs, OfficialTime official) {
+        return new AttemptClosed(id, atMs, official.millis(), official.how());
+    }
+}
