@@ -30,6 +30,10 @@ function show() {
     const words = clockWords(left);
     if (place.textContent !== words) place.textContent = words;
     place.classList.toggle('late', Boolean(place.dataset.until) && left < 0);
+    if (place.dataset.atZero && place.dataset.until && left < 0) {
+      delete place.dataset.atZero;
+      place.dispatchEvent(new CustomEvent('skeinday:stale', { bubbles: true }));
+    }
   }
 }
 

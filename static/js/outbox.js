@@ -92,11 +92,13 @@ async function sendSome(taps, keepalive) {
       method: 'POST', body, keepalive, headers: { 'Content-Type': 'application/json', 'X-Skeinday': '1' },
     });
     if (!answer.ok) return false;
+    say({ connected: true });
     const { answers } = await answer.json();
     for (const one of answers) await settle(taps.find((tap) => tap.id === one.id), one);
     await count();
     return answers.every((one) => one.state !== 'later');
   } catch {
+    say({ connected: false });
     return false;
   }
 }

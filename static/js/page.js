@@ -3,7 +3,44 @@ import './stream.js';
 import './outbox.js';
 import './countdown.js';
 
-// Our own header on each htmx post: another site's page cannot set it.
+// Our own header on each htmx post: another site's page cannot set it. Each form gets the id of its act when it is
+// first sent and keeps it until an answer came, so that pressing again after a lost answer counts once.
 document.addEventListener('htmx:configRequest', (event) => {
   event.detail.headers['X-Skeinday-Page'] = '1';
+  const form = event.detail.elt.closest('form');
+  if (event.detail.verb === 'post' && form) {
+    form.dataset.act ??= newId();
+    event.detail.parameters.act = form.dataset.act;
+  }
 });
+
+document.addEventListener('htmx:afterRequest', (event) => {
+  const form = event.detail.elt.closest('form');
+  if (form && event.detail.xhr.status >= 200 && event.detail.xhr.status < 500) delete form.dataset.act;
+});
+
+function newId() {
+  return [...crypto.getRandomValues(new Uint8Array(16))].map((b) => b.toString(16).padStart(2, '0')).join('');
+}
+
+// No answer, or "not known yet": said beside the form, which stays as it was.
+document.addEventListener('htmx:sendError', (event) => unsure(event.detail.elt));
+document.addEventListener('htmx:responseError', (event) => {
+  if (event.detail.xhr.status >= 500) unsure(event.detail.elt, event.detail.xhr.status === 507);
+});
+
+function unsure(element, full = false) {
+  const form = element.closest('form');
+  if (!form) return;
+  let place = form.querySelector('[data-unsure]');
+  if (!place) {
+    place = document.createElement('p');
+    place.dataset.unsure = '';
+    place.className = 'wrong';
+    place.setAttribute('role', 'alert');
+    form.append(place);
+  }
+  place.textContent = full
+    ? 'Not saved: the laptop\u2019s disk is full. Press again when there is space.'
+    : 'Not known yet whether this was saved. Press again: it counts once.';
+}

@@ -8,6 +8,7 @@ let heardAt = 0;
 let again = 0;
 let timer = 0;
 const tags = new WeakMap();
+const texts = new WeakMap();
 const busy = new WeakMap();
 const postponed = new Set();
 
@@ -70,19 +71,46 @@ async function refresh(part) {
 // A half-typed entry is worth more than a fresh part: the swap waits until the field is left.
 function edited(part) {
   const field = document.activeElement;
-  return part.contains(field) && 'value' in field && field.value !== field.defaultValue && field.tagName !== 'BUTTON';
+  return part.contains(field) && changed(field);
+}
+
+function changed(field) {
+  if (field.tagName === 'SELECT') return [...field.options].some((o, i) => o.selected !== (o.defaultSelected || (i === 0 && !field.querySelector('[selected]'))));
+  return (field.tagName === 'INPUT' || field.tagName === 'TEXTAREA') && field.type !== 'hidden' && field.value !== field.defaultValue;
 }
 
 function swap(part, html, tag) {
   if (edited(part)) { postponed.add(part); return; }
   if (tag) tags.set(part, tag);
-  if (part.innerHTML === html) return;
+  if (texts.get(part) === html) return;
+  texts.set(part, html);
   const focus = part.contains(document.activeElement) ? document.activeElement.id : '';
+  const open = [...part.querySelectorAll('details[open]')].map((d) => d.className);
+  const kept = [...part.querySelectorAll('select[id], input[id], textarea[id]')].filter(changed).map((f) => [f.id, f.value]);
   part.innerHTML = html;
   window.htmx?.process(part);
+  part.querySelectorAll('details').forEach((d) => { if (open.includes(d.className)) d.open = true; });
+  kept.forEach(([id, value]) => choose(document.getElementById(id), value));
   if (focus) document.getElementById(focus)?.focus({ preventScroll: true });
   part.dispatchEvent(new CustomEvent('skeinday:fresh', { bubbles: true }));
 }
+
+// What a person chose or typed stays; what hangs on it (the plan of the chosen motor) is asked for again.
+function choose(field, value) {
+  if (!field || (field.tagName === 'SELECT' && ![...field.options].some((o) => o.value === value))) return;
+  field.value = value;
+  field.dispatchEvent(new Event('change', { bubbles: true }));
+}
+
+// A form's answer has replaced the part: what was fetched before says nothing any more.
+document.addEventListener('htmx:afterSwap', (event) => {
+  const part = event.detail.target.closest('[data-refetch]');
+  if (!part) return;
+  tags.delete(part);
+  texts.delete(part);
+  if (event.detail.target === part) part.dispatchEvent(new CustomEvent('skeinday:fresh', { bubbles: true }));
+});
+document.addEventListener('skeinday:stale', (event) => refresh(event.target.closest('[data-refetch]')));
 
 document.addEventListener('focusout', () => setTimeout(() => {
   for (const part of [...postponed]) {

@@ -18,7 +18,7 @@ function start(place) {
   const { attempt, slot } = place.dataset;
   const key = `skeinday.watch.${attempt}.${slot}`;
   const find = (name) => place.querySelector(`[data-watch-${name}]`);
-  const clock = find('clock'), target = find('target'), words = find('words'), undo = find('undo');
+  const clock = find('clock'), target = find('target'), words = find('words'), undo = find('undo'), kept = find('kept');
   let state = JSON.parse(localStorage.getItem(key) ?? '{"state":"ready"}');
   let last = -Infinity;
   // After a reload the monotonic clock has a new origin: the wall clock joins the two, and says so.
@@ -41,11 +41,13 @@ function start(place) {
   }
   function land(stamp) {
     const ms = Math.round(stamp - state.at);
+    const corrects = state.landing;
     keep({ ...state, state: 'down', ms, gap: state.gap || gapNow() });
-    addTap('watch.landing', { attempt, slot: Number(slot), ms });
+    addTap('watch.landing', { attempt, slot: Number(slot), ms, ...(corrects ? { corrects } : {}) })
+      .then((landing) => keep({ ...state, landing }));
   }
   function run() {
-    if (state.state !== 'air') return;
+    if (state.state !== 'air' || !place.isConnected) return;
     clock.textContent = format(performance.now() - state.at);
     requestAnimationFrame(run);
   }
@@ -56,7 +58,16 @@ function start(place) {
     target.textContent = { ready: 'Release', air: 'Down', down: 'Stopped' }[state.state];
     clock.textContent = state.state === 'down' ? format(state.ms) : format(0);
     undo.hidden = state.state !== 'down';
+    kept.textContent = state.kept ?? '';
   }
+  // Whether the last tap is only on this device or in the record: the two never look alike.
+  const told = (event) => {
+    if (!place.isConnected) { document.removeEventListener('skeinday:tap', told); return; }
+    if (!event.detail.kind.startsWith('watch.')) return;
+    const { state: words, reason } = event.detail;
+    keep({ ...state, kept: reason ? `${words}: ${reason}` : words });
+  };
+  document.addEventListener('skeinday:tap', told);
 
   target.addEventListener('pointerdown', (event) => { event.preventDefault(); press(event.timeStamp); });
   target.addEventListener('keydown', (event) => {

@@ -17,6 +17,7 @@ import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.WatchDeeds;
 import org.skeinday.attempt.store.AttemptFacts;
 import org.skeinday.attempt.web.NowPages;
+import org.skeinday.attempt.web.ReaderUnits;
 import org.skeinday.attempt.web.ResultPages;
 import org.skeinday.attempt.web.TimingPages;
 import org.skeinday.contest.store.ContestFacts;
@@ -106,7 +107,8 @@ public final class App implements AutoCloseable {
         this.writer = new Writer(record, actKinds(), clock, WriterSettings.normal(), live::publish);
         TemplateEngine engine = settings.dev() ? Page.fromFolder(Path.of("src/main/jte")) : Page.precompiled();
         Page page = new Page(engine, BAR, settings.pace(), record.people()::name);
-        FormActs forms = new FormActs(writer, clock, random);
+        page.sayTrouble(writer::trouble);
+        FormActs forms = new FormActs(writer, clock);
         try {
             this.server = Server.start(
                     new Server.Settings(
@@ -120,6 +122,7 @@ public final class App implements AutoCloseable {
                     routes -> {
                         new NowPages(record, forms, page, clock).register(routes);
                         new TimingPages(record, forms, page).register(routes);
+                        ReaderUnits.register(routes);
                         new ResultPages(record, page).register(routes);
                         LiveRoutes.register(routes, live, writer, clock, TAPS);
                         DevicePages.register(routes, page, writer, clock, door(random));
@@ -138,6 +141,7 @@ public final class App implements AutoCloseable {
                 () -> hex(random),
                 this::crew,
                 () -> record.read(DeviceStore::joined),
+                live::endStreamsOf,
                 typed -> PinHash.fits(typed, record.people().pinHash()));
     }
 

@@ -6,6 +6,9 @@ import java.util.List;
 /** The trade's defaults (common practice); the coach may type others. */
 public final class WindingPolicy {
     public static final BigDecimal SHARE_AT_FULL_STRETCH = new BigDecimal("0.60");
+    /** Full windings before a motor is kept from official attempts. */
+    public static final int MOST_USES = 5;
+
     public static final int BACK_OFF_PRACTISED = 2;
     public static final int BACK_OFF_FIRST_HANDLING = 5;
     private static final List<BigDecimal> FRACTIONS = List.of(

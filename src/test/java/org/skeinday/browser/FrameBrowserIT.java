@@ -94,6 +94,7 @@ class FrameBrowserIT {
                 () -> "cd".repeat(16),
                 () -> List.of(new JoinView.Person("p1", "Crew one")),
                 List::of,
+                device -> {},
                 typed -> typed.equals("2468"));
         Server.Settings settings = new Server.Settings("127.0.0.1", port, Set::of, () -> "ref", pace);
         return Server.start(settings, token -> Optional.empty(), page, routes -> {

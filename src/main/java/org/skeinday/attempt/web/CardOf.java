@@ -1,42 +1,55 @@
 package org.skeinday.attempt.web;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
+import org.skeinday.contest.store.CrewStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.FlightTime;
+import org.skeinday.units.UnitSystem;
 
 /** Makes the Next attempt card: the attempt under way, or the entry that must come next. */
 final class CardOf {
     /** From the first crank turn to the release (common practice; own history later). */
     private static final long WIND_TO_RELEASE_MS = 210_000;
 
+    private static final String WINDING_CAUTION =
+            "Eye protection for all in the lane's reach, nobody in line with either end: a broken motor flies past its"
+                    + " ends. The venue's rules and the supervising adult come first.";
+
     private final Tx tx;
     private final Today today;
-    private final Supplier<String> newId;
+    private final UnitSystem units;
+    private final UnaryOperator<String> nameOf;
 
-    CardOf(Tx tx, Today today, Supplier<String> newId) {
+    /** @param nameOf display name of a person's id */
+    CardOf(Tx tx, Today today, UnitSystem units, UnaryOperator<String> nameOf) {
         this.tx = tx;
         this.today = today;
-        this.newId = newId;
+        this.units = units;
+        this.nameOf = nameOf;
     }
 
     NowView.@Nullable Card card(long nowMs) {
         Optional<AttemptNow> open = today.underWay();
         if (open.isPresent()) {
-            return underWay(open.get());
+            return underWay(open.get(), nowMs);
         }
         return today.nextEntry(nowMs).map(entry -> toCall(entry, nowMs)).orElse(null);
     }
@@ -44,41 +57,47 @@ final class CardOf {
     private NowView.Card toCall(EntryAdded entry, long nowMs) {
         List<ModelAdded> models = ModelStore.ofEntry(tx, entry.id());
         List<MotorAdded> motors = entry.own() ? inOrder(entry, models) : List.of();
+        NowView.@Nullable Plan plan = motors.isEmpty()
+                ? null
+                : PlanLines.of(tx, today.event(), motors.get(0), models.isEmpty() ? null : models.get(0), units);
         List<NowView.Line> lines = new ArrayList<>();
-        List<String> warnings = new ArrayList<>();
-        if (!motors.isEmpty()) {
-            PlanLines plan = PlanLines.of(tx, today.event(), motors.get(0), models.isEmpty() ? null : models.get(0));
-            lines.addAll(plan.lines);
-            warnings.addAll(plan.warnings);
-            if (motors.size() > 1) {
-                lines.add(new NowView.Line("spare", motors.get(1).tag()));
-            }
+        if (motors.size() > 1) {
+            lines.add(new NowView.Line("spare", motors.get(1).tag()));
+        }
+        if (entry.own()) {
+            lines.addAll(whoDoesWhat());
         }
         Optional<WindowAdded> window = today.window(entry);
         boolean open = window.map(w -> w.opensAtMs() <= nowMs).orElse(true);
         return new NowView.Card(
-                entry.name() + ", attempt " + (today.of(entry).size() + 1),
+                entry.name() + ", attempt " + today.nextNumber(entry),
                 "next",
-                open ? "start winding at the latest in" : "the window opens in",
-                window.map(w -> open ? w.closesAtMs() - WIND_TO_RELEASE_MS : w.opensAtMs())
-                        .orElse(0L),
+                open ? latest(entry) : "the window opens in",
+                window.map(w -> open ? closes(w, entry) : w.opensAtMs()).orElse(0L),
                 entry.id(),
                 "",
+                plan,
                 lines,
-                warnings,
+                List.of(),
                 models.stream().map(m -> new NowView.Choice(m.id(), m.name())).toList(),
                 motors.stream().map(this::choice).toList(),
-                List.of(),
-                newId.get(),
-                "");
+                List.of());
     }
 
-    /** Fewest windings first among those that turn the right way; retired ones (5 windings) last. */
+    private static String latest(EntryAdded entry) {
+        return entry.own() ? "start winding at the latest in" : "the window closes in";
+    }
+
+    private static long closes(WindowAdded window, EntryAdded entry) {
+        return entry.own() ? window.closesAtMs() - WIND_TO_RELEASE_MS : window.closesAtMs();
+    }
+
+    /** Those that turn the right way; fewest windings first, so that none is worn out while others lie fresh. */
     private List<MotorAdded> inOrder(EntryAdded entry, List<ModelAdded> models) {
         return MotorStore.ofTeam(tx, entry.team()).stream()
                 .filter(motor -> models.isEmpty()
                         || models.stream().anyMatch(m -> m.direction().equals(motor.direction())))
-                .sorted(java.util.Comparator.comparingInt(this::windings).thenComparing(MotorAdded::tag))
+                .sorted(Comparator.comparingInt(this::windings).thenComparing(MotorAdded::tag))
                 .toList();
     }
 
@@ -87,28 +106,36 @@ final class CardOf {
     }
 
     private NowView.Choice choice(MotorAdded motor) {
+        int windings = windings(motor);
+        String wound = windings == 0 ? "never wound" : "wound " + windings + (windings == 1 ? " time" : " times");
         return new NowView.Choice(
-                motor.id(),
-                motor.tag() + " · " + motor.loopTyped() + " · " + motor.massTyped() + " · wound " + windings(motor)
-                        + " times");
+                motor.id(), motor.tag() + " · " + motor.loopTyped() + " · " + motor.massTyped() + " · " + wound);
     }
 
-    private NowView.Card underWay(AttemptNow attempt) {
+    private List<NowView.Line> whoDoesWhat() {
+        List<CrewAdded> crew = CrewStore.ofEvent(tx, today.event().id());
+        return List.of(
+                new NowView.Line("winds / reads", who(crew, "winds") + " / " + who(crew, "reads")),
+                new NowView.Line("loads / releases", who(crew, "loads") + " / " + who(crew, "releases")));
+    }
+
+    private String who(List<CrewAdded> crew, String task) {
+        String names = crew.stream()
+                .filter(c -> c.does(task))
+                .map(c -> nameOf.apply(c.personId()))
+                .distinct()
+                .collect(Collectors.joining(" or "));
+        return names.isEmpty() ? "–" : names;
+    }
+
+    private NowView.Card underWay(AttemptNow attempt, long nowMs) {
         EntryAdded entry = today.entry(attempt.entryId());
-        List<NowView.Line> lines = new ArrayList<>();
-        List<String> warnings = new ArrayList<>();
+        boolean before = attempt.state().isBeforeRelease();
         Optional<ModelAdded> model = Optional.ofNullable(attempt.modelId()).flatMap(id -> ModelStore.find(tx, id));
+        List<NowView.Line> lines = new ArrayList<>();
         model.ifPresent(m -> lines.add(new NowView.Line("model", m.name())));
-        if (attempt.motorId() != null && attempt.state().isBeforeRelease()) {
-            MotorStore.find(tx, attempt.motorId()).ifPresent(motor -> {
-                PlanLines plan = PlanLines.of(tx, today.event(), motor, model.orElse(null));
-                lines.addAll(plan.lines);
-                warnings.addAll(plan.warnings);
-            });
-        }
         lines.add(new NowView.Line("watches", watches(attempt)));
         Optional<WindowAdded> window = today.window(entry);
-        boolean before = attempt.state().isBeforeRelease();
         return new NowView.Card(
                 entry.name() + ", attempt " + attempt.number(),
                 attempt.state() == State.RELEASED
@@ -118,47 +145,54 @@ final class CardOf {
                 before ? window.map(WindowAdded::closesAtMs).orElse(0L) : 0,
                 entry.id(),
                 attempt.id(),
+                before ? planOf(attempt, model.orElse(null)) : null,
                 lines,
-                cautions(attempt.state(), warnings),
+                cautions(attempt, window, nowMs),
                 List.of(),
                 List.of(),
-                deeds(attempt.state()),
-                "",
-                newId.get());
+                deeds(attempt.state()));
     }
 
-    private static List<String> cautions(State state, List<String> warnings) {
-        List<String> all = new ArrayList<>(warnings);
-        if (state == State.CALLED) {
-            all.add("Eye protection for all in the lane's reach, nobody in line with either end: a broken motor flies"
-                    + " past its ends. The venue's rules and the supervising adult come first.");
+    private NowView.@Nullable Plan planOf(AttemptNow attempt, @Nullable ModelAdded model) {
+        return Optional.ofNullable(attempt.motorId())
+                .flatMap(id -> MotorStore.find(tx, id))
+                .map(motor -> PlanLines.of(tx, today.event(), motor, model, units))
+                .orElse(null);
+    }
+
+    private static List<String> cautions(AttemptNow attempt, Optional<WindowAdded> window, long nowMs) {
+        List<String> cautions = new ArrayList<>();
+        if (attempt.state() == State.CALLED) {
+            cautions.add(WINDING_CAUTION);
         }
-        return all;
+        window.flatMap(w -> Words.outside(w, attempt.state().isBeforeRelease() ? (Long) nowMs : attempt.releasedAtMs()))
+                .ifPresent(cautions::add);
+        return cautions;
     }
 
     private String watches(AttemptNow attempt) {
         int taken = AttemptStore.watches(tx, attempt.id()).size();
-        List<ReadingTaken> readings = AttemptStore.readings(tx, attempt.id());
+        List<ReadingTaken> readings = Readings.thatCount(AttemptStore.readings(tx, attempt.id()));
         if (readings.isEmpty()) {
             return taken + " of " + today.event().timekeepers() + " ready";
         }
         return readings.stream()
                 .map(r -> r.slot() + ": " + new FlightTime(r.durationMs()).text(2))
-                .collect(java.util.stream.Collectors.joining(", "));
+                .collect(Collectors.joining(", "));
     }
 
-    private List<NowView.Deed> deeds(State state) {
+    private static List<NowView.Deed> deeds(State state) {
         return switch (state) {
             case CALLED -> List.of(move("Start winding", State.WINDING), move("Released", State.RELEASED));
             case WINDING -> List.of(move("Wound, holding", State.HOLDING));
             case HOLDING -> List.of(move("Released", State.RELEASED));
             case RELEASED -> List.of(move("Landed", State.LANDED));
-            case LANDED -> List.of(new NowView.Deed("/attempt/close", newId.get(), "Take the official time", ""));
+            case LANDED -> List.of(new NowView.Deed("/attempt/close", "Take the official time", ""));
             case PLANNED, CLOSED, SCRUBBED, VOID -> List.of();
         };
     }
 
-    private NowView.Deed move(String word, State to) {
-        return new NowView.Deed("/attempt/move", newId.get(), word, to.word());
+    private static NowView.Deed move(String word, State to) {
+        return new NowView.Deed("/attempt/move", word, to.word());
     }
 }

@@ -3,16 +3,21 @@ package org.skeinday.attempt.web;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.contest.EntryAdded;
-import org.skeinday.platform.db.Tx;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Record;
+import org.skeinday.units.UnitSystem;
 
 /** Now: the next attempt, and the deeds that move it on. */
 public final class NowPages {
@@ -29,8 +34,9 @@ public final class NowPages {
     }
 
     public void register(Routes routes) {
-        routes.get("/", Role.VIEWER, ctx -> page.show(ctx, "Now", "attempt/now.jte", view(ctx, "")));
-        routes.get("/now", Role.VIEWER, ctx -> part(ctx, ""));
+        routes.get("/", Role.VIEWER, ctx -> page.show(ctx, "Now", "attempt/now.jte", view(ctx, Map.of())));
+        routes.get("/now", Role.VIEWER, ctx -> part(ctx, Map.of()));
+        routes.get("/attempt/plan", Role.VIEWER, this::plan);
         routes.post(
                 "/attempt/call",
                 Role.CAPTAIN,
@@ -59,30 +65,52 @@ public final class NowPages {
     }
 
     private void deed(Context ctx, String kind, Object content) {
-        part(ctx, FormActs.words(ctx, forms.submit(ctx, kind, content)));
+        Answer answer = forms.submit(ctx, kind, content);
+        String words = FormActs.words(ctx, answer);
+        if (answer instanceof Answer.Refused refused && !refused.fields().isEmpty()) {
+            part(ctx, refused.fields());
+        } else {
+            part(ctx, words.isEmpty() ? Map.of() : Map.of("", words));
+        }
     }
 
-    private void part(Context ctx, String message) {
-        page.fragment(ctx, "attempt/_now.jte", view(ctx, message));
+    private void part(Context ctx, Map<String, String> wrong) {
+        page.fragment(ctx, "attempt/_now.jte", view(ctx, wrong));
     }
 
-    private NowView view(Context ctx, String message) {
+    /** The plan of another motor or model than the one that is offered first. */
+    private void plan(Context ctx) {
+        String motor = String.valueOf(ctx.queryParam("motor"));
+        String model = String.valueOf(ctx.queryParam("model"));
+        NowView.Plan plan = record.read(tx -> Today.read(tx)
+                .flatMap(today -> MotorStore.find(tx, motor)
+                        .map(found -> PlanLines.of(
+                                tx,
+                                today.event(),
+                                found,
+                                ModelStore.find(tx, model).orElse(null),
+                                ReaderUnits.of(ctx))))
+                .orElseThrow(() -> new Refusal(404, "There is no such motor; choose one of the list.")));
+        page.fragment(ctx, "attempt/_plan.jte", plan);
+    }
+
+    private NowView view(Context ctx, Map<String, String> wrong) {
         boolean mayAct = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
+        UnitSystem units = ReaderUnits.of(ctx);
+        String other = (units == UnitSystem.METRIC ? UnitSystem.INCH : UnitSystem.METRIC).word();
         return record.read(tx -> Today.read(tx)
-                .map(today -> view(tx, today, message, mayAct))
-                .orElse(new NowView("No event yet", "", message, null, List.of(), mayAct)));
-    }
-
-    private NowView view(Tx tx, Today today, String message, boolean mayAct) {
-        List<NowView.EntryLine> lines =
-                today.entries().stream().map(entry -> line(today, entry)).toList();
-        return new NowView(
-                today.event().name(),
-                Words.rules(today.event()),
-                message,
-                new CardOf(tx, today, forms::newId).card(clock.millis()),
-                lines,
-                mayAct);
+                .map(today -> new NowView(
+                        today.event().name(),
+                        Words.rules(today.event()),
+                        wrong,
+                        new CardOf(tx, today, units, record.people()::name).card(clock.millis()),
+                        today.whyNone(),
+                        today.entries().stream()
+                                .map(entry -> line(today, entry))
+                                .toList(),
+                        mayAct,
+                        other))
+                .orElse(new NowView("No event yet", "", wrong, null, Today.NO_EVENT, List.of(), mayAct, other)));
     }
 
     private NowView.EntryLine line(Today today, EntryAdded entry) {
@@ -99,6 +127,6 @@ public final class NowPages {
                 Words.times(today, entry),
                 state,
                 entry.id(),
-                left ? forms.newId() : "");
+                left);
     }
 }

@@ -1,20 +1,29 @@
 package org.skeinday.attempt.web;
 
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The captain's page in finished words.
  *
- * @param message why the last deed was refused, empty when it was not
+ * @param wrong why the last deed was refused, by form field; under "" what belongs to no field
  * @param card the next attempt, null when none is left
+ * @param none why there is no card, empty when there is one
  */
 public record NowView(
         String event,
         String rules,
-        String message,
-        @org.jspecify.annotations.Nullable Card card,
+        Map<String, String> wrong,
+        @Nullable Card card,
+        String none,
         List<EntryLine> entries,
-        boolean mayAct) {
+        boolean mayAct,
+        String otherUnits) {
+
+    public String wrong(String field) {
+        return wrong.getOrDefault(field, "");
+    }
 
     /** Label and value. */
     public record Line(String label, String value) {}
@@ -23,7 +32,14 @@ public record NowView(
     public record Choice(String id, String words) {}
 
     /** A button: a form that sends one act. */
-    public record Deed(String address, String act, String word, String to) {}
+    public record Deed(String address, String word, String to) {}
+
+    /**
+     * A motor's plan.
+     *
+     * @param walkIn crank turns and where to stand then
+     */
+    public record Plan(List<Line> lines, List<Line> walkIn, List<String> warnings) {}
 
     /**
      * The next attempt.
@@ -37,15 +53,18 @@ public record NowView(
             long until,
             String entry,
             String attempt,
+            @Nullable Plan plan,
             List<Line> lines,
-            List<String> warnings,
+            List<String> cautions,
             List<Choice> models,
             List<Choice> motors,
-            List<Deed> deeds,
-            String callAct,
-            String giveUpAct) {}
+            List<Deed> deeds) {
+        public boolean isToCall() {
+            return attempt.isEmpty();
+        }
+    }
 
     /** One entry's day so far. */
     public record EntryLine(
-            String name, String team, String window, String attempts, String state, String entry, String callAct) {}
+            String name, String team, String window, String attempts, String state, String entry, boolean callable) {}
 }

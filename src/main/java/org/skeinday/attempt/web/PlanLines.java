@@ -3,7 +3,6 @@ package org.skeinday.attempt.web;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.store.AttemptStore;
@@ -15,6 +14,7 @@ import org.skeinday.motor.store.BatchStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.units.UnitSystem;
 import org.skeinday.winding.WindingPlan;
 import org.skeinday.winding.WindingPolicy;
 import org.skeinday.winding.WindingRequest;
@@ -24,35 +24,43 @@ final class PlanLines {
     /** Rings and fingers between the hooks at the end of winding (common practice). */
     private static final double FINISH_EXCESS_MM = 25;
 
-    final List<NowView.Line> lines = new ArrayList<>();
-    final List<String> warnings = new ArrayList<>();
+    private final List<NowView.Line> lines = new ArrayList<>();
+    private final List<NowView.Line> walkIn = new ArrayList<>();
+    private final List<String> warnings = new ArrayList<>();
+    private final UnitSystem units;
 
-    private PlanLines() {}
+    private PlanLines(UnitSystem units) {
+        this.units = units;
+    }
 
-    static PlanLines of(Tx tx, EventAdded event, MotorAdded motor, @Nullable ModelAdded model) {
-        var plan = new PlanLines();
+    static NowView.Plan of(Tx tx, EventAdded event, MotorAdded motor, @Nullable ModelAdded model, UnitSystem units) {
+        var plan = new PlanLines(units);
         int use = motor.uses() + AttemptStore.windingsOf(tx, motor.id()) + 1;
-        plan.line(
-                "motor",
-                motor.tag() + ", " + motor.loopTyped() + ", " + motor.massTyped() + ", " + ordinal(use) + " use");
-        plan.line(
-                "turns",
-                motor.direction().equals("cw") ? "↻ clockwise from the winder" : "↺ anticlockwise from the winder");
-        if (model != null && !model.direction().equals(motor.direction())) {
-            plan.warnings.add(
-                    "This motor turns the other way than " + model.name() + ". Wound so, the rotor drives down.");
-        }
+        plan.motor(motor, model, use);
         Optional<BigDecimal> breaking = breakingTurns(tx, motor);
         if (breaking.isEmpty()) {
             plan.line("winding plan", "not known: the batch has no K and the motor no breaking turns");
-            return plan;
+        } else {
+            plan.add(request(event, motor, model, use, breaking.get()));
         }
-        try {
-            plan.add(WindingPlan.compute(request(event, motor, model, use, breaking.get())));
-        } catch (IllegalArgumentException e) {
-            plan.line("winding plan", "not possible: " + e.getMessage());
+        return new NowView.Plan(List.copyOf(plan.lines), List.copyOf(plan.walkIn), List.copyOf(plan.warnings));
+    }
+
+    private void motor(MotorAdded motor, @Nullable ModelAdded model, int use) {
+        String size =
+                units.length(Length.ofMillimetres(motor.loopMm())) + ", " + units.mass(Mass.ofGrams(motor.massG()));
+        line("motor", motor.tag() + ", " + Words.ordinal(use) + " use");
+        line("loop, mass", size);
+        line(
+                "turns",
+                motor.direction().equals("cw") ? "↻ clockwise from the winder" : "↺ anticlockwise from the winder");
+        if (model != null && !model.direction().equals(motor.direction())) {
+            warnings.add("This motor turns the other way than " + model.name() + ". Wound so, the rotor drives down.");
         }
-        return plan;
+        if (use > WindingPolicy.MOST_USES) {
+            warnings.add("This motor has had its " + WindingPolicy.MOST_USES
+                    + " full windings; better to keep it for trim flights.");
+        }
     }
 
     private static Optional<BigDecimal> breakingTurns(Tx tx, MotorAdded motor) {
@@ -65,8 +73,8 @@ final class PlanLines {
     private static Optional<BigDecimal> byK(MotorAdded motor, @Nullable Double k) {
         return k == null
                 ? Optional.empty()
-                : Optional.of(BigDecimal.valueOf(Math.floor(
-                        BreakingTurns.of(k, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG())))));
+                : Optional.of(BigDecimal.valueOf(
+                        BreakingTurns.of(k, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()))));
     }
 
     private static WindingRequest request(
@@ -84,24 +92,28 @@ final class PlanLines {
                 event.laneMm() == null ? null : Length.ofMillimetres(event.laneMm()));
     }
 
-    private void add(WindingPlan plan) {
-        line("start at", inches(plan.fullStretch()) + " hook to hook");
+    private void add(WindingRequest request) {
+        WindingPlan plan;
+        try {
+            plan = WindingPlan.compute(request);
+        } catch (IllegalArgumentException e) {
+            line("winding plan", "not possible: " + e.getMessage());
+            return;
+        }
+        line("start at", units.length(plan.fullStretch()) + " hook to hook");
         line("at full stretch", plan.atFullStretchCrankTurns() + " crank turns, then walk in");
-        line("stop at", plan.targetCrankTurns() + " crank turns; ceiling not known: stop at the count");
-        line("finish at", inches(plan.finish()));
+        line("stop at", plan.targetCrankTurns() + " crank turns");
+        line("ceiling", "not known: stop at the count");
+        line("finish at", units.length(plan.finish()));
+        line("back off", request.backOff() + " crank turns at least");
         line("launch with", plan.launchMotorTurns().stripTrailingZeros().toPlainString() + " motor turns");
+        plan.walkIn()
+                .forEach(step ->
+                        walkIn.add(new NowView.Line(String.valueOf(step.crankTurns()), units.length(step.distance()))));
         warnings.addAll(plan.warnings());
     }
 
     private void line(String label, String value) {
         lines.add(new NowView.Line(label, value));
-    }
-
-    private static String inches(Length length) {
-        return String.format(Locale.ROOT, "%.1f in (%.2f m)", length.inches(), length.metres());
-    }
-
-    private static String ordinal(int n) {
-        return n + (n == 1 ? "st" : n == 2 ? "nd" : n == 3 ? "rd" : "th");
     }
 }

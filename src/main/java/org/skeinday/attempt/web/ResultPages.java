@@ -101,7 +101,14 @@ public final class ResultPages {
                 .filter(a -> a.how() != null || a.voidReason() != null)
                 .map(a -> new ResultView.How(
                         today.entry(a.entryId()).name() + ", attempt " + a.number(),
-                        a.how() != null ? a.how() : a.state().word() + ": " + a.voidReason()))
+                        (a.how() != null ? a.how() : a.state().word() + ": " + a.voidReason()) + outside(today, a)))
                 .toList();
+    }
+
+    private static String outside(Today today, AttemptNow attempt) {
+        return today.window(today.entry(attempt.entryId()))
+                .flatMap(w -> Words.outside(w, attempt.releasedAtMs()))
+                .map(words -> ". Released " + words)
+                .orElse("");
     }
 }

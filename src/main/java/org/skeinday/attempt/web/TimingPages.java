@@ -1,10 +1,12 @@
 package org.skeinday.attempt.web;
 
 import io.javalin.http.Context;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.action.WatchDeeds;
 import org.skeinday.attempt.store.AttemptStore;
@@ -60,7 +62,11 @@ public final class TimingPages {
 
     /** The attempt under way, else the one that this device has just timed: its reading stays in sight. */
     private static Optional<AttemptNow> toTime(Tx tx, Today today, Caller caller) {
-        return today.underWay();
+        return today.underWay()
+                .or(() -> today.attempts().stream()
+                        .filter(a -> AttemptStore.watches(tx, a.id()).stream()
+                                .anyMatch(w -> w.device().equals(caller.device())))
+                        .max(Comparator.comparingLong(a -> a.calledAtMs() == null ? 0 : a.calledAtMs())));
     }
 
     private TimingView view(Tx tx, Today today, AttemptNow attempt, Caller caller, String message) {
@@ -70,9 +76,9 @@ public final class TimingPages {
                 .mapToInt(WatchTaken::slot)
                 .findFirst()
                 .orElse(0);
-        String reading = AttemptStore.readings(tx, attempt.id()).stream()
+        String reading = Readings.thatCount(AttemptStore.readings(tx, attempt.id())).stream()
                 .filter(r -> r.slot() == slot)
-                .reduce((earlier, later) -> later)
+                .findFirst()
                 .map(r -> "Saved: " + new FlightTime(r.durationMs()).text(2))
                 .orElse("");
         return new TimingView(
@@ -84,12 +90,10 @@ public final class TimingPages {
                 places(today.event().timekeepers(), taken));
     }
 
-    private List<TimingView.Place> places(int timekeepers, List<WatchTaken> taken) {
+    private static List<TimingView.Place> places(int timekeepers, List<WatchTaken> taken) {
         return IntStream.rangeClosed(1, timekeepers)
                 .mapToObj(slot -> new TimingView.Place(
-                        slot,
-                        taken.stream().anyMatch(w -> w.slot() == slot) ? "taken by another device" : "",
-                        forms.newId()))
+                        slot, taken.stream().anyMatch(w -> w.slot() == slot) ? "taken by another device" : ""))
                 .toList();
     }
 }

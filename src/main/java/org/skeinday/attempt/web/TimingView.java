@@ -11,5 +11,5 @@ import java.util.List;
  */
 public record TimingView(String title, String attempt, int slot, String message, String reading, List<Place> places) {
     /** A place to take. @param takenBy in words, empty when it is free */
-    public record Place(int slot, String takenBy, String act) {}
+    public record Place(int slot, String takenBy) {}
 }

@@ -16,6 +16,8 @@ import org.skeinday.platform.db.Tx;
 /** The day at hand as one snapshot: the latest event that is no practice, its entries, windows and attempts. */
 record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windows, List<AttemptNow> attempts) {
 
+    static final String NO_EVENT = "There is no event yet. Bring one in with the command import.";
+
     static Optional<Today> read(Tx tx) {
         return EventStore.all(tx).stream()
                 .filter(event -> !event.kind().equals("practice"))
@@ -52,6 +54,19 @@ record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windo
 
     EntryAdded entry(String id) {
         return entries.stream().filter(e -> e.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    /** Scrubbed ones have a number too: a number never names two attempts. */
+    int nextNumber(EntryAdded entry) {
+        return of(entry).size() + 1;
+    }
+
+    /** Why nobody can be offered as the next one. */
+    String whyNone() {
+        boolean left = entries.stream().anyMatch(this::hasAttemptLeft);
+        return left
+                ? "Every window has closed. An entry that the rules still let fly can be called from the list."
+                : "Every entry has had its attempts.";
     }
 
     /** The entry whose window closes first among those still to come; own entries before others. */

@@ -3,11 +3,14 @@ package org.skeinday.attempt.web;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.State;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.WindowAdded;
 import org.skeinday.units.FlightTime;
 
 /** Values as the pages say them. */
@@ -23,6 +26,23 @@ final class Words {
         return today.window(entry)
                 .map(w -> clock(w.opensAtMs(), zone) + " – " + clock(w.closesAtMs(), zone))
                 .orElse("any time");
+    }
+
+    /** A release, done or still to come, at a moment outside the window; empty when it is inside. */
+    static Optional<String> outside(WindowAdded window, @Nullable Long atMs) {
+        if (atMs == null || (atMs >= window.opensAtMs() && atMs < window.closesAtMs())) {
+            return Optional.empty();
+        }
+        boolean early = atMs < window.opensAtMs();
+        long s = (early ? window.opensAtMs() - atMs : atMs - window.closesAtMs()) / 1000;
+        return Optional.of(
+                s / 60 + " min " + s % 60 + " s " + (early ? "before the window opens" : "after the window closed")
+                        + ": whether the attempt counts is for the rules to say.");
+    }
+
+    static String ordinal(int n) {
+        boolean teen = n % 100 >= 11 && n % 100 <= 13;
+        return n + (teen ? "th" : n % 10 == 1 ? "st" : n % 10 == 2 ? "nd" : n % 10 == 3 ? "rd" : "th");
     }
 
     /** What stands in an attempt's cell of the result sheet. */
@@ -62,8 +82,12 @@ final class Words {
     }
 
     static String rules(EventAdded event) {
-        return event.attempts() + " attempts in a window of " + event.windowMinutes() + " min; "
-                + score(event).toLowerCase(java.util.Locale.ROOT) + "; " + event.timekeepers() + " timekeepers, "
-                + event.take() + " time, rounded " + event.rounding();
+        return event.attempts() + (event.attempts() == 1 ? " attempt" : " attempts")
+                + (event.windowMinutes() == 0 ? "" : " in a window of " + event.windowMinutes() + " min") + "; "
+                + score(event).toLowerCase(java.util.Locale.ROOT) + "; " + event.timekeepers()
+                + (event.timekeepers() == 1 ? " timekeeper, " : " timekeepers, ")
+                + event.take() + " time, rounded " + event.rounding()
+                + (event.rounding().equals("nearest") ? " " : " to ")
+                + new FlightTime(event.roundToMs()).seconds(decimals(event)) + " s";
     }
 }

@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.skeinday.device.Device;
 import org.skeinday.device.TokenHash;
@@ -38,6 +39,7 @@ public final class DevicePages {
      *
      * @param joinToken of this data folder, at least 128 bits, as hexadecimal digits
      * @param address for the QR code, for example {@code http://192.168.1.5:7070}
+     * @param endStreams closes the open streams of a device, by its id
      * @param randomHex 32 fresh random hexadecimal digits each time
      */
     public record Door(
@@ -46,6 +48,7 @@ public final class DevicePages {
             Supplier<String> randomHex,
             Supplier<List<JoinView.Person>> crew,
             Supplier<List<Device>> devices,
+            Consumer<String> endStreams,
             Pin pin) {}
 
     private DevicePages(Page page, Acts acts, Clock clock, Door door) {
@@ -69,7 +72,7 @@ public final class DevicePages {
     }
 
     private JoinView view(Context context, FormErrors form) {
-        if (!context.req().getRemoteAddr().startsWith("127.")) {
+        if (!Access.onThisMachine(context)) {
             return new JoinView(door.crew().get(), form, "", 0);
         }
         String link = door.address().get() + "/join#" + door.joinToken();
@@ -94,7 +97,7 @@ public final class DevicePages {
         cookie.setHttpOnly(true);
         cookie.setSameSite(SameSite.LAX);
         context.cookie(cookie);
-        context.header("HX-Redirect", "/");
+        context.header("HX-Redirect", form.typed("role").equals("timekeeper") ? "/timing" : "/");
         context.status(204);
     }
 
@@ -102,6 +105,10 @@ public final class DevicePages {
         FormErrors found = form;
         if (!TokenHash.of(form.typed("token")).equals(TokenHash.of(door.joinToken()))) {
             found = found.with("token", "This link is not from this day's join code: scan it again.");
+        }
+        String person = form.typed("person");
+        if (!person.isEmpty() && door.crew().get().stream().noneMatch(p -> p.id().equals(person))) {
+            found = found.with("person", "Choose a name of the list, or nobody in particular.");
         }
         String role = form.typed("role");
         if (!List.of("viewer", "helper", "timekeeper", "captain", "coach").contains(role)) {
@@ -137,6 +144,7 @@ public final class DevicePages {
                 Access.callerOf(context).device(),
                 Access.callerOf(context).person(),
                 content);
+        door.endStreams().accept(context.pathParam("id"));
         context.header("HX-Redirect", "/devices");
         context.status(204);
     }

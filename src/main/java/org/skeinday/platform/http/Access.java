@@ -42,6 +42,11 @@ public final class Access {
         return caller;
     }
 
+    /** Whether a request comes from the machine that runs the server. */
+    public static boolean onThisMachine(Context context) {
+        return fromThisMachine(context.req().getRemoteAddr());
+    }
+
     private static boolean fromThisMachine(String address) {
         return address.startsWith("127.")
                 || address.equals("0:0:0:0:0:0:0:1")

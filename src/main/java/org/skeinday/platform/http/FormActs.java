@@ -1,31 +1,23 @@
 package org.skeinday.platform.http;
 
 import io.javalin.http.Context;
-import java.security.SecureRandom;
 import java.time.Clock;
-import java.util.HexFormat;
 import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.Acts;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Json;
 
-/** Acts that come from forms: the page made their id, so that a form sent twice counts once. */
+/**
+ * Acts that come from forms. The page's script makes the id when the form is first sent and keeps it until an answer has
+ * come, so that a form sent twice counts once.
+ */
 public final class FormActs {
     private final Acts acts;
     private final Clock clock;
-    private final SecureRandom random;
 
-    public FormActs(Acts acts, Clock clock, SecureRandom random) {
+    public FormActs(Acts acts, Clock clock) {
         this.acts = acts;
         this.clock = clock;
-        this.random = random;
-    }
-
-    /** A fresh id for the act that a form will send: 32 hexadecimal digits. */
-    public String newId() {
-        byte[] bytes = new byte[16];
-        random.nextBytes(bytes);
-        return HexFormat.of().formatHex(bytes);
     }
 
     /**

@@ -10,8 +10,9 @@ import java.util.List;
  * @param nav only the pages of the caller's role
  * @param who person and role, empty for a device that has not joined
  * @param pace the waits of the page's scripts
+ * @param trouble what is wrong with the laptop just now, empty when nothing is
  */
-public record Frame(String title, String here, List<NavItem> nav, String who, String pace) {
+public record Frame(String title, String here, List<NavItem> nav, String who, String pace, String trouble) {
     public Frame {
         nav = List.copyOf(nav);
     }

@@ -5,11 +5,14 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import gg.jte.resolve.DirectoryCodeResolver;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.platform.record.Sha;
 
 /** Renders pages and fragments. Everything that a person reads goes through here, so that it is escaped. */
 public final class Page {
@@ -17,6 +20,7 @@ public final class Page {
     private final List<NavItem> nav;
     private final Pace pace;
     private final UnaryOperator<String> nameOfPerson;
+    private volatile Supplier<String> trouble = () -> "";
 
     /** @param nameOfPerson display name of a person's id; an unknown one as it is */
     public Page(TemplateEngine engine, List<NavItem> nav, Pace pace, UnaryOperator<String> nameOfPerson) {
@@ -24,6 +28,11 @@ public final class Page {
         this.nav = List.copyOf(nav);
         this.pace = pace;
         this.nameOfPerson = nameOfPerson;
+    }
+
+    /** What every page says on top while it holds, for example that the disk is full; empty when all is well. */
+    public void sayTrouble(Supplier<String> words) {
+        trouble = words;
     }
 
     /** Templates compiled into the program. */
@@ -41,33 +50,28 @@ public final class Page {
         context.html(render(template, Map.of("frame", frame(context, title), "view", view)));
     }
 
-    /** A part of a page: its template takes only its {@code view}. */
+    /**
+     * A part of a page: its template takes only its {@code view}. A page that has it already gets 304: the tag is made
+     * from the content itself, so that it is right for every role, unit and moment.
+     */
     public void fragment(Context context, String template, Object view) {
-        context.html(render(template, Map.of("view", view)));
+        String html = render(template, Map.of("view", view));
+        if (context.method() == HandlerType.GET && context.statusCode() == 200) {
+            String tag = "\"" + Sha.hex(html).substring(0, 32) + "\"";
+            context.header("ETag", tag);
+            context.header("Cache-Control", "no-cache");
+            if (tag.equals(context.header("If-None-Match"))) {
+                context.status(304);
+                return;
+            }
+        }
+        context.html(html);
     }
 
     /** The same fragment again with what is wrong beside the fields. */
     public void invalid(Context context, String template, Object view) {
         context.status(422);
         fragment(context, template, view);
-    }
-
-    /** A fragment of state n: answers 304 when the page already has it for this caller. */
-    public void fragment(Context context, long n, String template, ViewOfState view) {
-        String tag = "\"" + n + "-" + Access.callerOf(context).role().word() + "\"";
-        context.header("ETag", tag);
-        context.header("Cache-Control", "no-cache");
-        if (tag.equals(context.header("If-None-Match"))) {
-            context.status(304);
-        } else {
-            fragment(context, template, view.read());
-        }
-    }
-
-    /** Reads the view only when it has to be sent. */
-    @FunctionalInterface
-    public interface ViewOfState {
-        Object read();
     }
 
     private String render(String template, Map<String, Object> parameters) {
@@ -79,12 +83,12 @@ public final class Page {
     private Frame frame(Context context, String title) {
         @Nullable Caller caller = context.attribute("skeinday.caller");
         if (caller == null) {
-            return new Frame(title, context.path(), List.of(), "", pace.forScripts());
+            return new Frame(title, context.path(), List.of(), "", pace.forScripts(), trouble.get());
         }
         List<NavItem> own = nav.stream()
                 .filter(item -> caller.role().covers(item.minimum()))
                 .toList();
-        return new Frame(title, context.path(), own, who(caller), pace.forScripts());
+        return new Frame(title, context.path(), own, who(caller), pace.forScripts(), trouble.get());
     }
 
     private String who(Caller caller) {

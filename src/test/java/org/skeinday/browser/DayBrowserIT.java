@@ -1,0 +1,192 @@
+package org.skeinday.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** The whole story in three windows: the laptop and two phones. */
+@Timeout(180)
+class DayBrowserIT {
+    private final ChromeDriver laptop = Browsers.of(Browsers.Size.LAPTOP);
+    private final ChromeDriver first = Browsers.of(Browsers.Size.PHONE);
+    private final ChromeDriver second = Browsers.of(Browsers.Size.TABLET);
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void a_day_is_brought_in_flown_timed_and_still_there_after_a_kill() throws Exception {
+        Path data = folder.resolve("day");
+        assertEquals(0, Program.run("import", ownFiles().toString(), "--data", data.toString()));
+        int port = Program.freePort();
+        String sheet;
+        Program program = Program.serve(data, port);
+        try {
+            join(program, first, "Mattis");
+            join(program, second, "Oda");
+            callWithAChosenMotor(program);
+            timeOnBothPhones();
+            sheet = takeTheOfficialTime(program);
+        } finally {
+            program.kill();
+        }
+        try (Program again = Program.serve(data, port)) {
+            laptop.get(again.at("/results"));
+            assertEquals(sheet, text(laptop, "#results"));
+            Browsers.shot(laptop, "results-after-kill");
+        }
+        assertEquals(0, Program.run("verify", "--data", data.toString()));
+    }
+
+    private void join(Program program, ChromeDriver phone, String name) throws IOException {
+        phone.get(program.joinLink());
+        new Select(phone.findElement(By.id("person"))).selectByVisibleText(name);
+        look(phone, "join");
+        phone.findElement(By.cssSelector("button[value=timekeeper]")).click();
+        waitFor(phone, "#timing", "as soon as the captain calls");
+        look(phone, "timing-before");
+    }
+
+    private void callWithAChosenMotor(Program program) throws IOException {
+        laptop.get(program.at("/"));
+        look(laptop, "now-before");
+        String planOfFirst = text(laptop, "#plan");
+        assertTrue(planOfFirst.contains("stop at"), planOfFirst);
+        new Select(laptop.findElement(By.id("motor"))).selectByIndex(2);
+        new WebDriverWait(laptop, Duration.ofSeconds(10))
+                .until(b -> !text(laptop, "#plan").equals(planOfFirst));
+        String motor = laptop.findElement(By.cssSelector("#plan dd")).getText();
+        button(laptop, "Call Curlew, attempt 1").click();
+        waitFor(laptop, "#now", "Start winding");
+        assertTrue(text(laptop, "#plan").contains(motor), "the chosen motor is called: " + motor);
+        assertTrue(text(laptop, "#now").contains("Eye protection"));
+        look(laptop, "now-called");
+        button(laptop, "Start winding").click();
+        waitFor(laptop, "#now", "Wound, holding");
+        button(laptop, "Wound, holding").click();
+        waitFor(laptop, "#now", "Released");
+        look(laptop, "now-holding");
+    }
+
+    private void timeOnBothPhones() throws IOException {
+        waitFor(first, "#timing", "Which watch are you?");
+        look(first, "timing-choose");
+        button(first, "Watch 1").click();
+        waitFor(first, "#timing", "watch 1");
+        waitFor(second, "#timing", "taken by another device");
+        button(second, "Watch 2").click();
+        waitFor(second, "#timing", "watch 2");
+        waitFor(laptop, "#now", "2 of 2 ready");
+        look(first, "timing-ready");
+        press(first);
+        press(second);
+        waitFor(laptop, "#now", "in the air");
+        waitFor(first, "[data-watch-kept]", "Saved");
+        look(first, "timing-air");
+        waitFor(first, "[data-watch-clock]", "0:01.");
+        press(first);
+        press(second);
+        waitFor(second, "[data-watch-kept]", "Saved");
+        waitFor(laptop, "#now", "Take the official time");
+        new WebDriverWait(laptop, Duration.ofSeconds(10))
+                .until(b -> text(laptop, "#now").matches("(?s).*1: 0:0.*2: 0:0.*"));
+        look(first, "timing-down");
+        look(laptop, "now-landed");
+    }
+
+    private String takeTheOfficialTime(Program program) throws IOException {
+        button(laptop, "Take the official time").click();
+        waitFor(laptop, "#now", "Curlew, attempt 2");
+        look(laptop, "now-after");
+        laptop.get(program.at("/results"));
+        look(laptop, "results");
+        String sheet = text(laptop, "#results");
+        assertTrue(sheet.contains("Curlew, attempt 1") && sheet.contains("longer 0:0"), sheet);
+        return sheet;
+    }
+
+    /** A press as a finger makes it: pointer down first. */
+    private static void press(ChromeDriver phone) {
+        phone.findElement(By.cssSelector("[data-watch-target]")).click();
+    }
+
+    private static WebElement button(ChromeDriver browser, String words) {
+        return browser.findElements(By.tagName("button")).stream()
+                .filter(b -> b.isDisplayed() && b.getText().equals(words))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("No button '" + words + "' in " + text(browser, "main")));
+    }
+
+    private static String text(ChromeDriver browser, String selector) {
+        return browser.findElement(By.cssSelector(selector)).getText();
+    }
+
+    private static void waitFor(ChromeDriver browser, String selector, String words) {
+        new WebDriverWait(browser, Duration.ofSeconds(15))
+                .ignoring(StaleElementReferenceException.class)
+                .withMessage(() -> "'" + words + "' in " + text(browser, selector))
+                .until(b -> text(browser, selector).contains(words));
+    }
+
+    /** No page is wider than its screen, none breaks a rule of accessibility; a picture of it under -Dshots. */
+    private static void look(ChromeDriver browser, String name) {
+        Browsers.shot(browser, name);
+        Object fits = browser.executeScript(
+                "return document.documentElement.scrollWidth <= document.documentElement.clientWidth");
+        assertEquals(true, fits, name + " is wider than its screen");
+        List<Rule> broken = new AxeBuilder()
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"))
+                .analyze(browser)
+                .getViolations();
+        assertEquals(
+                "",
+                String.join(
+                        "; ",
+                        broken.stream().map(r -> r.getId() + " " + r.getNodes()).toList()),
+                name);
+    }
+
+    /** The invented event as a coach's spreadsheet would hold it today: the first window is open. */
+    private Path ownFiles() throws IOException {
+        Path own = Files.createDirectories(folder.resolve("files"));
+        try (Stream<Path> files = Files.list(Path.of("demo-data"))) {
+            for (Path file : files.toList()) {
+                Files.copy(file, own.resolve(file.getFileName()));
+            }
+        }
+        DateTimeFormatter minute = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
+        LocalDateTime opens = LocalDateTime.now().minusMinutes(1);
+        StringBuilder windows = new StringBuilder("event,entry,opens,closes\n");
+        for (String entry : List.of("Curlew", "Plover", "Avocet", "Dunlin", "Knot", "Whimbrel")) {
+            windows.append(String.join(
+                            ",",
+                            "Saltmarsh Rotor Day",
+                            entry,
+                            minute.format(opens),
+                            minute.format(opens.plusMinutes(12))))
+                    .append('\n');
+            opens = opens.plusMinutes(15);
+        }
+        Files.writeString(own.resolve("windows.csv"), windows);
+        return own;
+    }
+}
