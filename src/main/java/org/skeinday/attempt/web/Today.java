@@ -1,5 +1,6 @@
 package org.skeinday.attempt.web;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
@@ -49,11 +50,20 @@ record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windo
     Optional<AttemptNow> underWay() {
         return attempts.stream()
                 .filter(a -> a.state().isOpen())
-                .max(java.util.Comparator.comparingLong(a -> a.calledAtMs() == null ? 0 : a.calledAtMs()));
+                .max(Comparator.comparingLong(a -> a.calledAtMs() == null ? 0 : a.calledAtMs()));
     }
 
     EntryAdded entry(String id) {
         return entries.stream().filter(e -> e.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    /** The entries in the order in which their windows open. */
+    List<EntryAdded> byWindow() {
+        return entries.stream()
+                .sorted(Comparator.comparingLong((EntryAdded e) ->
+                                window(e).map(WindowAdded::opensAtMs).orElse(Long.MAX_VALUE))
+                        .thenComparing(EntryAdded::name))
+                .toList();
     }
 
     /** Scrubbed ones have a number too: a number never names two attempts. */
@@ -74,7 +84,7 @@ record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windo
         return entries.stream()
                 .filter(this::hasAttemptLeft)
                 .filter(e -> window(e).map(w -> w.closesAtMs() > nowMs).orElse(true))
-                .min(java.util.Comparator.comparingLong((EntryAdded e) ->
+                .min(Comparator.comparingLong((EntryAdded e) ->
                                 window(e).map(WindowAdded::closesAtMs).orElse(Long.MAX_VALUE))
                         .thenComparing(e -> !e.own())
                         .thenComparing(EntryAdded::name));
