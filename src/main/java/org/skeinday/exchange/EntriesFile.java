@@ -32,7 +32,7 @@ final class EntriesFile implements DayFile {
         String event = intake.event(row);
         String id = intake.newId();
         String name = row.text("entry");
-        intake.entries.add(row, "entry", Intake.key(event, name), "'" + name + "'", id);
+        intake.entries.add(row, "entry", name.isEmpty() ? "" : Intake.key(event, name), "'" + name + "'", id);
         boolean own = row.yes("own", false);
         List<String> models = models(row, intake);
         intake.take(

@@ -1,6 +1,5 @@
 package org.skeinday.exchange;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -41,6 +40,7 @@ record Header(Map<String, Cell> cells, Set<String> unusable, Set<Integer> headed
         }
         known.stream()
                 .filter(column -> column.must() && !header.cells.containsKey(column.name()))
+                .filter(column -> !header.unusable.contains(column.name()))
                 .forEach(column -> header.miss(file, line.number(), column, known, errors));
         return header;
     }
@@ -58,7 +58,14 @@ record Header(Map<String, Cell> cells, Set<String> unusable, Set<Integer> headed
     private void take(String file, int line, String typed, int index, List<Column> known, List<CellError> errors) {
         Optional<Named> named = named(typed, known);
         if (named.isEmpty()) {
-            errors.add(unknown(file, line, typed, known));
+            String nearest = nearest(typed, known);
+            errors.add(new CellError(
+                    file,
+                    line,
+                    typed,
+                    "this column is not known here",
+                    "did you mean '" + nearest + "'? Known are " + names(known)));
+            unusable.add(nearest); // most likely it stands here, misspelt: not missing as well
             return;
         }
         String name = named.get().column().name();
@@ -94,15 +101,17 @@ record Header(Map<String, Cell> cells, Set<String> unusable, Set<Integer> headed
         return byLastWords(typed, known);
     }
 
-    /** {@code mass g}: a known column, then a unit that it takes. */
+    /** {@code mass g}, {@code mass_g}: a known column, then a unit that it takes. */
     private static Optional<Named> byLastWords(String typed, List<Column> known) {
-        for (int at = typed.lastIndexOf(' '); at > 0; at = typed.lastIndexOf(' ', at - 1)) {
-            String unit = typed.substring(at + 1).strip();
-            Optional<Column> column = column(typed.substring(0, at), known)
-                    .filter(c -> c.kind() != Column.Kind.PLAIN)
-                    .filter(c -> c.refuses(unit).isEmpty());
-            if (column.isPresent()) {
-                return Optional.of(new Named(column.get(), unit));
+        for (int at = typed.length() - 1; at > 0; at--) {
+            if (typed.charAt(at) == ' ' || typed.charAt(at) == '_') {
+                String unit = typed.substring(at + 1).strip();
+                Optional<Column> column = column(typed.substring(0, at), known)
+                        .filter(c -> c.kind() != Column.Kind.PLAIN)
+                        .filter(c -> c.refuses(unit).isEmpty());
+                if (column.isPresent()) {
+                    return column.map(c -> new Named(c, unit));
+                }
             }
         }
         return Optional.empty();
@@ -113,16 +122,9 @@ record Header(Map<String, Cell> cells, Set<String> unusable, Set<Integer> headed
         return known.stream().filter(c -> c.name().equals(plain)).findFirst();
     }
 
-    private static CellError unknown(String file, int line, String typed, List<Column> known) {
-        List<String> names = new ArrayList<>(known.stream().map(Column::name).toList());
-        String nearest =
-                Nearest.to(typed.replaceAll("[(\\[].*", "").strip(), names).orElseThrow();
-        return new CellError(
-                file,
-                line,
-                typed,
-                "this column is not known here",
-                "did you mean '" + nearest + "'? Known are " + names(known));
+    private static String nearest(String typed, List<Column> known) {
+        List<String> names = known.stream().map(Column::name).toList();
+        return Nearest.to(typed.replaceAll("[(\\[].*", "").strip(), names).orElseThrow();
     }
 
     private static String names(List<Column> known) {

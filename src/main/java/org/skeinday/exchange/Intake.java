@@ -88,7 +88,7 @@ final class Intake {
             return row.named("event", events);
         }
         return events.only().orElseGet(() -> {
-            row.error("event", "this is empty and there is not just one event", events.suggestion(""));
+            row.error("event", "this is empty and there is not just one event", events.oneOf());
             return "";
         });
     }

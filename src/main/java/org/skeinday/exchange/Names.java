@@ -35,7 +35,7 @@ final class Names {
 
     /** Notes a new name; one that is there already is an error that names both places. */
     void add(Row row, String column, String name, String shown, String id) {
-        Place first = places.putIfAbsent(name, new Place(id, row.line()));
+        Place first = name.isEmpty() ? null : places.putIfAbsent(name, new Place(id, row.line()));
         if (first == null) {
             return;
         }
@@ -68,8 +68,17 @@ final class Names {
         if (places.isEmpty()) {
             return "add it to its own file; so far there is none";
         }
-        String known = places.keySet().stream().limit(MOST_SAID).collect(Collectors.joining(", "));
-        return "did you mean '" + Nearest.to(typed, places.keySet()).orElseThrow() + "'? Known are " + known
-                + (places.size() > MOST_SAID ? " and " + (places.size() - MOST_SAID) + " more" : "");
+        return "did you mean '" + Nearest.to(typed, places.keySet()).orElseThrow() + "'? Known are " + known();
+    }
+
+    /** What would be right where no name was written. */
+    String oneOf() {
+        return places.isEmpty() ? "add one to its own file; so far there is none" : "write one of " + known();
+    }
+
+    /** All of them, or as many as one can read. */
+    private String known() {
+        String first = places.keySet().stream().limit(MOST_SAID).collect(Collectors.joining(", "));
+        return places.size() > MOST_SAID ? first + " and " + (places.size() - MOST_SAID) + " more" : first;
     }
 }
