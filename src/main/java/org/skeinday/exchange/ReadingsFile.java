@@ -29,6 +29,7 @@ final class ReadingsFile implements DayFile {
             Column.plain("came in"),
             Column.plain("corrects"));
 
+    // One object reads one folder: what waits here is looked at in finish.
     private final List<Waiting> waiting = new java.util.ArrayList<>();
     private final Map<String, Integer> counted = new HashMap<>();
 
