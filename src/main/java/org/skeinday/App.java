@@ -78,12 +78,12 @@ public final class App implements AutoCloseable {
         return new Projection(kinds);
     }
 
-    static List<ActKind<?>> actKinds() {
+    static List<ActKind<?>> actKinds(Record record) {
         List<ActKind<?>> kinds = new ArrayList<>();
         kinds.addAll(AttemptDeeds.kinds());
         kinds.addAll(WatchDeeds.kinds());
         kinds.addAll(DeviceDeeds.actKinds());
-        kinds.addAll(ImportFiles.kinds());
+        kinds.addAll(ImportFiles.kinds(record.people()::names));
         return kinds;
     }
 
@@ -104,7 +104,7 @@ public final class App implements AutoCloseable {
         this.joinToken = kept(settings.data().resolve("join-code"), () -> hex(random));
         this.newPin = makePin(record, random);
         this.addresses = new Addresses();
-        this.writer = new Writer(record, actKinds(), clock, WriterSettings.normal(), live::publish);
+        this.writer = new Writer(record, actKinds(record), clock, WriterSettings.normal(), live::publish);
         TemplateEngine engine = settings.dev() ? Page.fromFolder(Path.of("src/main/jte")) : Page.precompiled();
         Page page = new Page(engine, BAR, settings.pace(), record.people()::name);
         page.sayTrouble(writer::trouble);

@@ -1,32 +1,19 @@
 package org.skeinday;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
-import java.time.ZoneId;
-import java.util.HexFormat;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.device.web.Qr;
 import org.skeinday.exchange.DayFiles;
-import org.skeinday.exchange.FileText;
-import org.skeinday.exchange.action.ImportFiles;
 import org.skeinday.platform.http.Pace;
-import org.skeinday.platform.record.Act;
-import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Json;
-import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Verify;
-import org.skeinday.platform.record.Writer;
-import org.skeinday.platform.record.WriterSettings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -41,7 +28,7 @@ final class Commands {
     private Commands() {}
 
     static Object[] all() {
-        return new Object[] {new Serve(), new Demo(), new Import(), new VerifyRecord(), new Rebuild()};
+        return new Object[] {new Serve(), new Demo(), new Import(), new Export(), new VerifyRecord(), new Rebuild()};
     }
 
     /** What these commands share. */
@@ -171,45 +158,57 @@ final class Commands {
         @Parameters(paramLabel = "DIR", description = "the folder with event.csv, entries.csv, motors.csv …")
         Path dir = Path.of(".");
 
+        @Option(names = "--json", description = "one JSON object: rows by file, or every error with its place")
+        boolean json;
+
         @Override
         public Integer call() throws Exception {
             if (!Files.isDirectory(dir)) {
                 throw new ParameterException(spec.commandLine(), "There is no folder " + dir);
             }
-            Answer answer = take(folder("skeinday"), texts(dir), 0, Clock.systemDefaultZone(), new SecureRandom());
-            if (answer instanceof Answer.Saved saved) {
-                out().println("Taken in as record " + saved.n() + ".");
-                return 0;
+            Exchange.Taken taken = Exchange.take(
+                    folder("skeinday"), DayFolder.read(dir), 0, Clock.systemDefaultZone(), new SecureRandom());
+            if (json) {
+                out().println(ExchangeJson.of(taken));
+            } else if (taken.errors().isEmpty()) {
+                taken.rows().forEach((file, rows) -> out().println(file + ": " + rows));
+                out().println("Taken in as record " + taken.n() + ".");
+            } else {
+                PrintWriter err = spec.commandLine().getErr();
+                err.println("Nothing was taken.");
+                taken.errors().forEach(error -> err.println(error.text()));
             }
-            String why = answer instanceof Answer.Refused refused ? refused.reason() : answer.toString();
-            spec.commandLine().getErr().println("Nothing was taken.\n" + why);
-            return 2;
+            return taken.errors().isEmpty() ? 0 : 2;
         }
     }
 
-    /** The known files of a folder, decoded. */
-    static Map<String, String> texts(Path dir) throws IOException {
-        Map<String, String> texts = new TreeMap<>();
-        try (Stream<Path> files = Files.list(dir)) {
-            for (Path file : files.filter(
-                            f -> DayFiles.known().contains(f.getFileName().toString()))
-                    .toList()) {
-                texts.put(file.getFileName().toString(), FileText.decode(Files.readAllBytes(file)));
-            }
-        }
-        return texts;
-    }
+    @Command(
+            name = "export",
+            description = "Writes the whole record as the CSV files that import takes, and results.csv.",
+            mixinStandardHelpOptions = true)
+    static final class Export extends OnFolder {
+        @Parameters(paramLabel = "DIR", description = "the folder to write: new, empty, or of an earlier export")
+        Path dir = Path.of(".");
 
-    static Answer take(Path folder, Map<String, String> texts, long shiftMinutes, Clock clock, SecureRandom random)
-            throws IOException {
-        byte[] id = new byte[16];
-        random.nextBytes(id);
-        ObjectNode content = Json.MAPPER.valueToTree(
-                new ImportFiles.Files(texts, ZoneId.systemDefault().getId(), shiftMinutes));
-        var act = new Act(HexFormat.of().formatHex(id), "exchange.import", "laptop", "", clock.instant(), content);
-        try (Record record = Record.open(folder, App.projection(), clock);
-                Writer writer = new Writer(record, App.actKinds(), clock, WriterSettings.normal(), (t, n) -> {})) {
-            return writer.submit(act);
+        @Option(names = "--json", description = "one JSON object: rows by file")
+        boolean json;
+
+        @Override
+        public Integer call() throws Exception {
+            Path folder = folder("skeinday");
+            if (!DataFolder.holdsRecord(folder)) {
+                throw new ParameterException(
+                        spec.commandLine(), "There is no record in " + folder + ". Name its folder with --data.");
+            }
+            DayFiles.Written written = Exchange.write(folder, Clock.systemDefaultZone());
+            DayFolder.write(dir, written.texts());
+            if (json) {
+                out().println(ExchangeJson.of(written, dir));
+            } else {
+                written.rows().forEach((file, rows) -> out().println(file + ": " + rows));
+                out().println("Written to " + dir + ".");
+            }
+            return 0;
         }
     }
 

@@ -1,7 +1,9 @@
 package org.skeinday;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** Where data is kept when nobody says otherwise. */
 final class DataFolder {
@@ -18,6 +20,12 @@ final class DataFolder {
             return home.resolve("Library/Application Support").resolve(name);
         }
         return orElse("XDG_DATA_HOME", home.resolve(".local/share")).resolve(name);
+    }
+
+    /** Whether this folder was ever used: damage in one that was is for the record itself to say. */
+    static boolean holdsRecord(Path folder) {
+        return Stream.of("journal.jsonl", "skeinday-folder.txt", "skeinday.mv.db")
+                .anyMatch(name -> Files.exists(folder.resolve(name)));
     }
 
     private static Path orElse(String variable, Path otherwise) {

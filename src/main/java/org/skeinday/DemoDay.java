@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.FileText;
-import org.skeinday.platform.record.Answer;
 
 /** Loads the invented event through the same importer as a coach's own files, moved so that it begins soon. */
 final class DemoDay {
@@ -27,9 +26,10 @@ final class DemoDay {
         LocalDateTime opens =
                 LocalDateTime.now(clock).plusMinutes(OPENS_IN_MINUTES).truncatedTo(ChronoUnit.MINUTES);
         long shift = Duration.between(FIRST_WINDOW, opens).toMinutes();
-        Answer answer = Commands.take(folder, files(), shift, clock, random);
-        if (!(answer instanceof Answer.Saved)) {
-            throw new IOException("The demo could not be loaded: " + answer);
+        Exchange.Taken taken = Exchange.take(folder, files(), shift, clock, random);
+        if (!taken.errors().isEmpty()) {
+            throw new IOException(
+                    "The demo could not be loaded: " + taken.errors().get(0).text());
         }
     }
 

@@ -6,11 +6,16 @@ import java.nio.charset.Charset;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 
-/** A spreadsheet's bytes as text: UTF-8 with or without a byte order mark, else Windows-1252. */
+/**
+ * A spreadsheet's bytes as text: UTF-16 when a byte order mark says so, UTF-8 with or without one, else Windows-1252.
+ */
 public final class FileText {
     private FileText() {}
 
     public static String decode(byte[] bytes) {
+        if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
+            return new String(bytes, StandardCharsets.UTF_16);
+        }
         try {
             String text = StandardCharsets.UTF_8
                     .newDecoder()
@@ -21,5 +26,9 @@ public final class FileText {
         } catch (CharacterCodingException e) {
             return new String(bytes, Charset.forName("windows-1252"));
         }
+    }
+
+    private static boolean startsWith(byte[] bytes, int first, int second) {
+        return bytes.length >= 2 && (bytes[0] & 0xFF) == first && (bytes[1] & 0xFF) == second;
     }
 }

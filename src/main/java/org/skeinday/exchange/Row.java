@@ -1,39 +1,99 @@
 package org.skeinday.exchange;
 
-import de.siegmar.fastcsv.reader.CsvRecord;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.units.Length;
-import org.skeinday.units.Mass;
-import org.skeinday.units.Torque;
 
-/** One line of a file. What cannot be read is noted with its place; the row then counts as wrong. */
+/** One line of a file. What cannot be read is noted once, with its place; the row then counts as wrong. */
 final class Row {
     private final Sheet sheet;
-    private final CsvRecord record;
+    private final CsvLines.Line line;
     private final List<CellError> errors;
+    private final Set<String> wrongCells = new HashSet<>();
     private boolean wrong;
 
-    Row(Sheet sheet, CsvRecord record, List<CellError> errors) {
+    Row(Sheet sheet, CsvLines.Line line, List<CellError> errors) {
         this.sheet = sheet;
-        this.record = record;
+        this.line = line;
         this.errors = errors;
+        wrongCells.addAll(sheet.header().unusable());
+        wrong = !wrongCells.isEmpty();
+        checkPlaces();
+        sheet.columns().forEach(this::check);
+    }
+
+    int line() {
+        return line.number();
     }
 
     boolean isWrong() {
         return wrong;
     }
 
-    void error(String column, String message) {
-        wrong = true;
-        errors.add(new CellError(sheet.file(), (int) record.getStartingLineNumber(), column, message));
+    /** Notes an error; only the first of a cell is kept, as the others mostly follow from it. */
+    void error(String column, String wrongHere, String right) {
+        note(column, new CellError(sheet.file(), line.number(), column, wrongHere, right));
     }
 
+    /** Notes what a value said when it refused a cell. */
+    void said(String column, String message) {
+        note(column, CellError.said(sheet.file(), line.number(), column, message));
+    }
+
+    private void note(String column, CellError error) {
+        wrong = true;
+        if (column.isEmpty() || wrongCells.add(column)) {
+            errors.add(error);
+        }
+    }
+
+    /** A cell without a header is most often a decimal comma that cut a number in two. */
+    private void checkPlaces() {
+        for (int i = 0; i < line.cells().size(); i++) {
+            if (!line.cells().get(i).isBlank() && !sheet.header().headed().contains(i)) {
+                error(
+                        "",
+                        "cell " + (i + 1) + " ('" + line.cells().get(i).strip() + "') stands under no header",
+                        "give it one, or write a number with a decimal comma in quotes when commas part the cells");
+                return;
+            }
+        }
+    }
+
+    private void check(Column column) {
+        String text = cell(column.name());
+        if (text.isEmpty() && column.must()) {
+            error(column.name(), "this is empty", "fill it in on every row");
+        } else if (text.indexOf('\uFFFD') >= 0) {
+            error(
+                    column.name(),
+                    "'" + text + "' has a character that could not be read",
+                    "save the file as UTF-8 and look at this cell again");
+        } else if (text.length() > column.longest()) {
+            error(column.name(), "the text has " + text.length() + " characters", "write at most " + column.longest());
+        }
+    }
+
+    private String cell(String column) {
+        Header.Cell place = sheet.header().cells().get(column);
+        return place == null || place.index() >= line.cells().size()
+                ? ""
+                : CellText.unguarded(line.cells().get(place.index()));
+    }
+
+    /** The cell's text; empty for an empty cell and for one that is wrong. */
     String text(String column) {
-        return sheet.cell(record, column);
+        sheet.column(column); // a slip in the program, not in the file
+        return wrongCells.contains(column) ? "" : cell(column);
+    }
+
+    /** Whether nothing was written here; false for a cell that is wrong. */
+    boolean isEmpty(String column) {
+        return !wrongCells.contains(column) && text(column).isEmpty();
     }
 
     @Nullable
@@ -42,12 +102,9 @@ final class Row {
         return text.isEmpty() ? null : text;
     }
 
-    String required(String column) {
-        String text = text(column);
-        if (text.isEmpty()) {
-            error(column, "this must be filled in");
-        }
-        return text;
+    String unit(String column) {
+        Header.Cell place = sheet.header().cells().get(column);
+        return place == null ? "" : place.unit();
     }
 
     /** A word of a list, lower case; {@code otherwise} for an empty cell. */
@@ -57,7 +114,8 @@ final class Row {
             return otherwise;
         }
         if (!words.contains(text)) {
-            error(column, "'" + text + "' is not known; write " + String.join(", ", words));
+            error(column, "'" + text(column) + "' is not known here", "write one of " + String.join(", ", words));
+            return otherwise;
         }
         return text;
     }
@@ -66,101 +124,27 @@ final class Row {
         return word(column, otherwise ? "yes" : "no", List.of("yes", "no")).equals("yes");
     }
 
-    /** A decimal number with point or comma within bounds; null for an empty cell. */
-    @Nullable
-    Double number(String column, double least, double most) {
+    /** Reads a filled cell; null for an empty one and, with a noted error, for one that cannot be read. */
+    <T> @Nullable T read(String column, Function<String, T> reading) {
         String text = text(column);
         if (text.isEmpty()) {
             return null;
         }
         try {
-            double value = Double.parseDouble(text.replace(',', '.'));
-            if (value >= least && value <= most) {
-                return value;
-            }
-        } catch (NumberFormatException e) {
-            // said below, together with a number that is out of bounds
-        }
-        error(column, "'" + text + "' must be a number from " + plain(least) + " to " + plain(most));
-        return null;
-    }
-
-    @Nullable
-    Integer whole(String column, int least, int most) {
-        Double value = number(column, least, most);
-        if (value != null && value != Math.rint(value)) {
-            error(column, "'" + text(column) + "' must be a whole number");
-            return null;
-        }
-        return value == null ? null : (int) (double) value;
-    }
-
-    int whole(String column, int least, int most, int otherwise) {
-        Integer value = whole(column, least, most);
-        return value == null ? otherwise : value;
-    }
-
-    double number(String column, double least, double most, double otherwise) {
-        Double value = number(column, least, most);
-        return value == null ? otherwise : value;
-    }
-
-    private static String plain(double value) {
-        return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
-    }
-
-    /** A quantity with the text that was typed: number and unit, the header's unit added where the cell has none. */
-    record Typed(double si, String text) {}
-
-    @Nullable
-    Typed length(String column) {
-        return quantity(column, text -> Length.parse(text, unit(column)).millimetres());
-    }
-
-    @Nullable
-    Typed mass(String column) {
-        return quantity(column, text -> Mass.parse(text, unit(column)).grams());
-    }
-
-    @Nullable
-    Typed torque(String column) {
-        return quantity(column, text -> Torque.parse(text, unit(column)).newtonMillimetres());
-    }
-
-    private String unit(String column) {
-        return sheet.units().getOrDefault(column, "");
-    }
-
-    private @Nullable Typed quantity(String column, Function<String, Double> reading) {
-        String text = text(column);
-        Double value = text.isEmpty() ? null : read(column, reading);
-        if (value == null) {
-            return null;
-        }
-        boolean bare = Character.isDigit(text.charAt(text.length() - 1));
-        return new Typed(value, bare ? text + " " + unit(column) : text);
-    }
-
-    /** Reads a filled cell; null and a noted error when it cannot be read. */
-    <T> @Nullable T read(String column, Function<String, T> reading) {
-        try {
-            return reading.apply(text(column));
-        } catch (IllegalArgumentException | java.time.DateTimeException e) {
-            error(column, String.valueOf(e.getMessage()));
+            return reading.apply(text);
+        } catch (IllegalArgumentException e) {
+            said(column, String.valueOf(e.getMessage()));
             return null;
         }
     }
 
-    /** The id behind a name that another file or the record gives. */
-    String named(String column, Map<String, String> ids, String what) {
-        String name = required(column);
-        String id = ids.get(name);
-        if (id == null && !name.isEmpty()) {
-            error(
-                    column,
-                    "there is no " + what + " '" + name + "'"
-                            + (ids.isEmpty() ? "" : "; known are " + String.join(", ", ids.keySet())));
+    /** The id behind a name that another file or the record gives; empty and noted when there is none. */
+    String named(String column, Names names) {
+        String name = text(column);
+        Optional<String> id = names.id(name);
+        if (id.isEmpty() && !name.isEmpty()) {
+            error(column, "there is no " + names.what() + " '" + name + "'", names.suggestion(name));
         }
-        return id == null ? "" : id;
+        return id.orElse("");
     }
 }

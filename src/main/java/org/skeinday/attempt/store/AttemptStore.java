@@ -6,6 +6,7 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
 
 import java.util.List;
 import java.util.Optional;
+import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
@@ -50,6 +51,33 @@ public final class AttemptStore {
                 .where(ATTEMPT_READING.ATTEMPT_ID.eq(attemptId))
                 .orderBy(ATTEMPT_READING.SLOT, ATTEMPT_READING.AT_MS.asc().nullsFirst(), ATTEMPT_READING.ID)
                 .fetchInto(ReadingTaken.class);
+    }
+
+    /** All attempts as they stand, in the form in which a file brings them. */
+    public static List<AttemptImported> asImported(Tx tx) {
+        return tx.sql()
+                .select(
+                        ATTEMPT.ID,
+                        ATTEMPT.EVENT_ID,
+                        ATTEMPT.ENTRY_ID,
+                        ATTEMPT.NUMBER,
+                        ATTEMPT.MODEL_ID,
+                        ATTEMPT.MOTOR_ID,
+                        ATTEMPT.STATE,
+                        ATTEMPT.CALLED_AT_MS,
+                        ATTEMPT.WINDING_AT_MS,
+                        ATTEMPT.HOLDING_AT_MS,
+                        ATTEMPT.RELEASED_AT_MS,
+                        ATTEMPT.LANDED_AT_MS,
+                        ATTEMPT.CLOSED_AT_MS,
+                        ATTEMPT.STOP_COUNT_CRANK_TURNS,
+                        ATTEMPT.LAUNCH_TORQUE_NMM,
+                        ATTEMPT.LAUNCH_TORQUE_TYPED,
+                        ATTEMPT.OFFICIAL_MS,
+                        ATTEMPT.VOID_REASON)
+                .from(ATTEMPT)
+                .orderBy(ATTEMPT.ENTRY_ID, ATTEMPT.NUMBER)
+                .fetchInto(AttemptImported.class);
     }
 
     private static AttemptNow value(AttemptRecord r) {

@@ -6,12 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.skeinday.contest.store.EventStore;
-import org.skeinday.contest.store.ModelStore;
+import java.util.function.IntFunction;
+import java.util.function.Supplier;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
-import org.skeinday.motor.store.BatchStore;
-import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
@@ -31,51 +29,38 @@ public final class ImportFiles {
 
     private ImportFiles() {}
 
-    public static List<ActKind<?>> kinds() {
-        return List.of(new ActKind<>("exchange.import", Files.class, ImportFiles::decide));
+    /** @param people the names known now, by person id */
+    public static List<ActKind<?>> kinds(Supplier<Map<String, String>> people) {
+        return List.of(new ActKind<>(
+                "exchange.import", Files.class, (tx, context, files) -> decide(tx, context, files, people.get())));
     }
 
-    static Decision decide(Tx tx, ActContext context, Files files) {
-        DayFiles.Read read = DayFiles.read(
-                files.files(), context::newId, ZoneId.of(files.zone()), Duration.ofMinutes(files.shiftMinutes()));
-        Map<String, String> wrong = new LinkedHashMap<>();
-        for (CellError error : read.errors()) {
-            wrong.put(error.file() + ":" + error.line() + ":" + error.column(), error.text());
-        }
-        if (!wrong.isEmpty()) {
-            return new Decision.Refused(String.join("\n", wrong.values()), wrong);
-        }
-        String known = alreadyThere(tx, read);
-        if (!known.isEmpty()) {
-            return Decision.refused("Already in the record, so nothing was taken: " + known
-                    + ". Import into another folder, or leave these lines out.");
+    /** Reads the files against the record and takes nothing: what an import would bring, or what is wrong. */
+    public static DayFiles.Read check(Tx tx, Files files, Map<String, String> people, IntFunction<String> newId) {
+        return DayFiles.read(
+                files.files(),
+                ReadDay.all(tx, people),
+                newId,
+                ZoneId.of(files.zone()),
+                Duration.ofMinutes(files.shiftMinutes()));
+    }
+
+    static Decision decide(Tx tx, ActContext context, Files files, Map<String, String> people) {
+        DayFiles.Read read = check(tx, files, people, context::newId);
+        if (!read.errors().isEmpty()) {
+            Map<String, String> wrong = new LinkedHashMap<>();
+            read.errors()
+                    .forEach(error -> wrong.merge(
+                            error.file() + ":" + error.line() + ":" + error.column(),
+                            error.text(),
+                            (a, b) -> a + "\n" + b));
+            String all = String.join(
+                    "\n", read.errors().stream().map(CellError::text).toList());
+            return new Decision.Refused(all, wrong);
         }
         List<Fact> facts = read.facts().stream()
                 .map(named -> Fact.of(named.kind(), named.body()))
                 .toList();
         return new Decision.Decided(facts, read.names(), Set.of("attempts", "contest", "motors"));
-    }
-
-    private static String alreadyThere(Tx tx, DayFiles.Read read) {
-        Set<String> known = new java.util.TreeSet<>();
-        EventStore.all(tx).forEach(e -> known.add("the event " + e.name()));
-        ModelStore.all(tx).forEach(m -> known.add("the model " + m.name()));
-        BatchStore.all(tx).forEach(b -> known.add("the batch " + b.name()));
-        MotorStore.all(tx).forEach(m -> known.add("the motor " + m.tag()));
-        known.retainAll(read.facts().stream().map(ImportFiles::called).toList());
-        return String.join(", ", known);
-    }
-
-    private static String called(DayFiles.Named named) {
-        if (named.body() instanceof org.skeinday.contest.EventAdded event) {
-            return "the event " + event.name();
-        }
-        if (named.body() instanceof org.skeinday.contest.ModelAdded model) {
-            return "the model " + model.name();
-        }
-        if (named.body() instanceof org.skeinday.motor.BatchAdded batch) {
-            return "the batch " + batch.name();
-        }
-        return named.body() instanceof org.skeinday.motor.MotorAdded motor ? "the motor " + motor.tag() : "";
     }
 }

@@ -1,0 +1,77 @@
+package org.skeinday;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import org.skeinday.exchange.CellError;
+import org.skeinday.exchange.DayFiles;
+import org.skeinday.exchange.action.ImportFiles;
+import org.skeinday.exchange.action.ReadDay;
+import org.skeinday.platform.record.Act;
+import org.skeinday.platform.record.Answer;
+import org.skeinday.platform.record.Json;
+import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.Writer;
+import org.skeinday.platform.record.WriterSettings;
+
+/** Files into a data folder and out of it, while no server runs on it. */
+final class Exchange {
+    private Exchange() {}
+
+    /**
+     * What became of an import.
+     *
+     * @param n the record's number, 0 when nothing was taken
+     * @param rows by file
+     * @param errors why nothing was taken; empty when all was
+     */
+    record Taken(long n, Map<String, Integer> rows, List<CellError> errors) {}
+
+    /** Takes files in as one act: all of them, or none and every error. */
+    static Taken take(Path folder, Map<String, String> texts, long shiftMinutes, Clock clock, SecureRandom random)
+            throws IOException {
+        var files = new ImportFiles.Files(texts, ZoneId.systemDefault().getId(), shiftMinutes);
+        byte[] bytes = new byte[16];
+        random.nextBytes(bytes);
+        String id = HexFormat.of().formatHex(bytes);
+        try (Record record = Record.open(folder, App.projection(), clock);
+                Writer writer =
+                        new Writer(record, App.actKinds(record), clock, WriterSettings.normal(), (t, n) -> {})) {
+            DayFiles.Read read = record.read(
+                    tx -> ImportFiles.check(tx, files, record.people().names(), k -> id + "-" + k));
+            if (!read.errors().isEmpty()) {
+                return new Taken(0, read.rows(), read.errors());
+            }
+            var act = new Act(
+                    id, "exchange.import", "laptop", "", clock.instant(), Json.MAPPER.<ObjectNode>valueToTree(files));
+            return new Taken(saved(writer.submit(act)), read.rows(), List.of());
+        }
+    }
+
+    private static long saved(Answer answer) throws IOException {
+        if (answer instanceof Answer.Saved saved) {
+            return saved.n();
+        }
+        if (answer instanceof Answer.Refused refused) {
+            throw new IllegalArgumentException("Nothing was taken. " + refused.reason());
+        }
+        if (answer instanceof Answer.DiskFull full) {
+            throw new IOException("Nothing was taken. " + full.reason());
+        }
+        throw new IOException("It is not known whether the files were taken; look with: skeinday verify. " + answer);
+    }
+
+    /** The whole record as files. */
+    static DayFiles.Written write(Path folder, Clock clock) throws IOException {
+        try (Record record = Record.open(folder, App.projection(), clock)) {
+            return record.read(
+                    tx -> DayFiles.write(ReadDay.all(tx, record.people().names()), ZoneId.systemDefault()));
+        }
+    }
+}

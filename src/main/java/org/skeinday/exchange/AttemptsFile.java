@@ -1,0 +1,168 @@
+package org.skeinday.exchange;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.skeinday.attempt.AttemptClosed;
+import org.skeinday.attempt.AttemptImported;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+
+/** {@code attempts.csv}: official tries as they stand. */
+final class AttemptsFile implements DayFile {
+    static final int MOST_ATTEMPTS = 999;
+
+    private static final Set<String> GIVEN_UP = Set.of("scrubbed", "void");
+
+    private static final List<Column> COLUMNS = List.of(
+            Column.text("event", 120),
+            Column.text("entry", 120).filled(),
+            Column.plain("attempt").filled(),
+            Column.text("model", 120),
+            Column.text("motor", 40),
+            Column.plain("state").filled(),
+            Column.plain("called"),
+            Column.plain("winding"),
+            Column.plain("holding"),
+            Column.plain("released"),
+            Column.plain("landed"),
+            Column.plain("ended"),
+            Column.plain("stop count"),
+            Column.torque("launch torque"),
+            Column.time("official"),
+            Column.text("how", 1000),
+            Column.text("reason", 400));
+
+    @Override
+    public String name() {
+        return "attempts.csv";
+    }
+
+    @Override
+    public List<Column> columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public void take(Row row, Intake intake) {
+        String event = intake.event(row);
+        String entry = intake.entry(row, event);
+        Integer number = Numbers.whole(row, "attempt", 1, MOST_ATTEMPTS);
+        String model = row.named("model", intake.models);
+        String motor = row.named("motor", intake.motors);
+        String state = row.word("state", "", AttemptImported.STATES);
+        Long called = intake.moments.read(row, "called");
+        Long winding = intake.moments.read(row, "winding");
+        Long holding = intake.moments.read(row, "holding");
+        Long released = intake.moments.read(row, "released");
+        Long landed = intake.moments.read(row, "landed");
+        Long ended = intake.moments.read(row, "ended");
+        Integer stop = Numbers.whole(row, "stop count", 0, 100_000);
+        Quantity launch = Quantity.Kind.TORQUE.read(row, "launch torque");
+        Long official = Numbers.time(row, "official", 0, FlightsFile.LONGEST_MS);
+        checkEnd(row, state);
+        String id = intake.newId();
+        if (number == null || entry.isEmpty()) {
+            return;
+        }
+        intake.attempts.add(row, "attempt", Intake.key(entry, number), number + " of " + row.text("entry"), id);
+        intake.numbers.computeIfAbsent(entry, e -> new TreeMap<>()).putIfAbsent(number, Optional.of(row));
+        intake.take(
+                row,
+                "attempt.imported",
+                () -> new AttemptImported(
+                        id,
+                        event,
+                        entry,
+                        number,
+                        model.isEmpty() ? null : model,
+                        motor.isEmpty() ? null : motor,
+                        state,
+                        called,
+                        winding,
+                        holding,
+                        released,
+                        landed,
+                        ended,
+                        stop,
+                        Quantity.siOrNull(launch),
+                        Quantity.textOrNull(launch),
+                        official,
+                        row.optional("reason")));
+        if (!row.isEmpty("how") && ended != null && official != null) {
+            intake.take(row, "attempt.closed", () -> new AttemptClosed(id, ended, official, row.text("how")));
+        }
+    }
+
+    /** A closed attempt has its time, one given up its reason, and no other has either. */
+    private static void checkEnd(Row row, String state) {
+        boolean closed = state.equals("closed");
+        only(row, "official", closed, state, "write the official time");
+        only(row, "reason", GIVEN_UP.contains(state), state, "write why it was given up");
+        if (!row.isEmpty("how") && !closed) {
+            row.error("how", "an attempt that is " + state + " has no official time to explain", "leave this empty");
+        }
+        if (!row.isEmpty("how") && closed && row.isEmpty("ended")) {
+            row.error("ended", "how the time came about is known, but not when", "write when the attempt was closed");
+        }
+    }
+
+    private static void only(Row row, String column, boolean has, String state, String right) {
+        if (!state.isEmpty() && has == row.isEmpty(column)) {
+            row.error(
+                    column,
+                    "an attempt that is " + state + (has ? " needs this" : " has none"),
+                    has ? right : "leave this empty, or correct the state");
+        }
+    }
+
+    /** The next attempt is called by the number after those there are, so that no number may be left out. */
+    @Override
+    public void finish(Intake intake) {
+        intake.numbers.forEach((entry, numbers) -> {
+            int expected = 1;
+            for (var number : numbers.entrySet()) {
+                if (number.getKey() != expected && number.getValue().isPresent()) {
+                    number.getValue()
+                            .get()
+                            .error(
+                                    "attempt",
+                                    "attempt " + expected + " of this entry is missing before attempt "
+                                            + number.getKey(),
+                                    "number them from 1 without a gap; a scrubbed one has a number too");
+                    return;
+                }
+                expected = number.getKey() + 1;
+            }
+        });
+    }
+
+    @Override
+    public void put(Book book, Table table) {
+        for (AttemptImported attempt : book.day().attempts()) {
+            EventAdded event = book.event(attempt.eventId());
+            EntryAdded entry = book.entry(attempt.entryId());
+            table.line(event.day(), event.name(), entry.name(), Table.order(attempt.number()))
+                    .put("event", event.name())
+                    .put("entry", entry.name())
+                    .put("attempt", Numbers.text(attempt.number()))
+                    .put("model", book.name(attempt.modelId()))
+                    .put("motor", book.name(attempt.motorId()))
+                    .put("state", attempt.state())
+                    .put("called", book.moment(attempt.calledAtMs()))
+                    .put("winding", book.moment(attempt.windingAtMs()))
+                    .put("holding", book.moment(attempt.holdingAtMs()))
+                    .put("released", book.moment(attempt.releasedAtMs()))
+                    .put("landed", book.moment(attempt.landedAtMs()))
+                    .put("ended", book.moment(attempt.closedAtMs()))
+                    .put("stop count", Numbers.text(attempt.stopCountCrankTurns()))
+                    .put(
+                            "launch torque",
+                            Quantity.Kind.TORQUE.text(attempt.launchTorqueNmm(), attempt.launchTorqueTyped()))
+                    .put("official", Numbers.time(attempt.officialMs()))
+                    .put("how", book.day().hows().get(attempt.id()))
+                    .put("reason", attempt.voidReason());
+        }
+    }
+}

@@ -1,0 +1,98 @@
+package org.skeinday.exchange;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptImported;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+
+/** A day to be written: its values, with names in place of ids. */
+final class Book {
+    private final Day day;
+    private final Moments moments;
+    private final Map<String, EventAdded> events = new HashMap<>();
+    private final Map<String, EntryAdded> entries = new HashMap<>();
+    private final Map<String, AttemptImported> attempts = new HashMap<>();
+    private final Map<String, String> names = new HashMap<>();
+    private final Map<String, String> people;
+
+    Book(Day day, Moments moments) {
+        this.day = day;
+        this.moments = moments;
+        day.events().forEach(e -> events.put(e.id(), e));
+        day.entries().forEach(e -> entries.put(e.id(), e));
+        day.attempts().forEach(a -> attempts.put(a.id(), a));
+        day.models().forEach(m -> names.put(m.id(), m.name()));
+        day.batches().forEach(b -> names.put(b.id(), b.name()));
+        day.motors().forEach(m -> names.put(m.id(), m.tag()));
+        this.people = people(day);
+    }
+
+    /** Everybody who is named, does something or timed something; of two with the same name one gets a number. */
+    private static Map<String, String> people(Day day) {
+        var ids = new TreeSet<>(day.people().keySet());
+        day.crew().forEach(c -> ids.add(c.personId()));
+        day.watches().forEach(w -> ids.add(w.personId()));
+        day.readings().stream()
+                .map(r -> r.personId() == null ? "" : r.personId())
+                .forEach(ids::add);
+        ids.remove("");
+        Map<String, String> labels = new TreeMap<>();
+        for (String id : ids) {
+            String name = day.people().getOrDefault(id, "someone");
+            String label = name;
+            for (int k = 2; labels.containsValue(label) || (!label.equals(name) && isName(day, label)); k++) {
+                label = name + " (" + k + ")";
+            }
+            labels.put(id, label);
+        }
+        return labels;
+    }
+
+    private static boolean isName(Day day, String label) {
+        return day.people().containsValue(label);
+    }
+
+    Day day() {
+        return day;
+    }
+
+    Map<String, String> people() {
+        return people;
+    }
+
+    EventAdded event(String id) {
+        return known(events.get(id), id);
+    }
+
+    EntryAdded entry(String id) {
+        return known(entries.get(id), id);
+    }
+
+    AttemptImported attempt(String id) {
+        return known(attempts.get(id), id);
+    }
+
+    /** Of a model, batch or motor; empty without one. */
+    String name(@Nullable String id) {
+        return id == null ? "" : known(names.get(id), id);
+    }
+
+    String person(@Nullable String id) {
+        return id == null || id.isEmpty() ? "" : known(people.get(id), id);
+    }
+
+    String moment(@Nullable Long ms) {
+        return moments.text(ms);
+    }
+
+    private static <T> T known(@Nullable T value, String id) {
+        if (value == null) {
+            throw new IllegalStateException("The record names " + id + ", but has no such thing");
+        }
+        return value;
+    }
+}

@@ -1,0 +1,121 @@
+package org.skeinday.exchange;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.units.FlightTime;
+
+/** {@code event.csv}: days and their rules. */
+final class EventFile implements DayFile {
+    private static final List<Column> COLUMNS = List.of(
+            Column.text("name", 120).filled(),
+            Column.plain("kind"),
+            Column.plain("day").filled(),
+            Column.text("hall", 120),
+            Column.length("ceiling"),
+            Column.plain("attempts"),
+            Column.plain("window minutes"),
+            Column.plain("score"),
+            Column.plain("best of"),
+            Column.plain("timekeepers"),
+            Column.plain("take"),
+            Column.plain("if two"),
+            Column.plain("round"),
+            Column.time("to"),
+            Column.plain("round watches first"),
+            Column.time("minimum"),
+            Column.plain("winder ratio"),
+            Column.length("lane"));
+
+    @Override
+    public String name() {
+        return "event.csv";
+    }
+
+    @Override
+    public List<Column> columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public void take(Row row, Intake intake) {
+        String id = intake.newId();
+        String name = row.text("name");
+        intake.events.add(row, "name", name, "'" + name + "'", id);
+        LocalDate day = Numbers.day(row, "day");
+        Quantity ceiling = Quantity.Kind.LENGTH.read(row, "ceiling");
+        Quantity lane = Quantity.Kind.LENGTH.read(row, "lane");
+        int attempts = Numbers.whole(row, "attempts", 1, 20, 3);
+        int best = Numbers.whole(row, "best of", 1, 20, 1);
+        if (best > attempts) {
+            row.error(
+                    "best of",
+                    "the best " + best + " of " + attempts + " attempts cannot count",
+                    "write at most " + attempts);
+        }
+        String kind = row.word("kind", "visiting", EventAdded.KINDS);
+        int window = Numbers.whole(row, "window minutes", 0, 600, 12);
+        String score = row.word("score", "best", EventAdded.SCORES);
+        int timekeepers = Numbers.whole(row, "timekeepers", 1, 3, 1);
+        String take = row.word("take", "middle", EventAdded.TAKES);
+        String ifTwo = row.word("if two", "longer", EventAdded.IF_TWO);
+        long step = Numbers.time(row, "to", 1, 60_000, 100);
+        String rounding = row.word("round", "down", EventAdded.ROUNDINGS);
+        boolean watchesFirst = row.yes("round watches first", false);
+        long minimum = Numbers.time(row, "minimum", 0, 3_600_000, 0);
+        double ratio = Numbers.decimal(row, "winder ratio", 1, 50, 10);
+        if (day == null) {
+            return;
+        }
+        intake.take(
+                row,
+                "event.added",
+                () -> new EventAdded(
+                        id,
+                        name,
+                        kind,
+                        intake.moments.moved(day).toString(),
+                        row.optional("hall"),
+                        Quantity.siOrNull(ceiling),
+                        Quantity.textOrNull(ceiling),
+                        attempts,
+                        window,
+                        score,
+                        best,
+                        timekeepers,
+                        take,
+                        ifTwo,
+                        step,
+                        rounding,
+                        watchesFirst,
+                        minimum,
+                        ratio,
+                        Quantity.siOrNull(lane),
+                        Quantity.textOrNull(lane)));
+    }
+
+    @Override
+    public void put(Book book, Table table) {
+        for (EventAdded event : book.day().events()) {
+            table.line(event.day(), event.name())
+                    .put("name", event.name())
+                    .put("kind", event.kind())
+                    .put("day", event.day())
+                    .put("hall", event.hall())
+                    .put("ceiling", Quantity.Kind.LENGTH.text(event.ceilingMm(), event.ceilingTyped()))
+                    .put("attempts", Numbers.text(event.attempts()))
+                    .put("window minutes", Numbers.text(event.windowMinutes()))
+                    .put("score", event.score())
+                    .put("best of", Numbers.text(event.bestOf()))
+                    .put("timekeepers", Numbers.text(event.timekeepers()))
+                    .put("take", event.take())
+                    .put("if two", event.ifTwo())
+                    .put("round", event.rounding())
+                    .put("to", new FlightTime(event.roundToMs()).seconds(0))
+                    .put("round watches first", event.roundWatchesFirst() ? "yes" : "no")
+                    .put("minimum", new FlightTime(event.minimumMs()).seconds(0))
+                    .put("winder ratio", Numbers.text(event.winderRatio()))
+                    .put("lane", Quantity.Kind.LENGTH.text(event.laneMm(), event.laneTyped()));
+        }
+    }
+}

@@ -1,0 +1,111 @@
+package org.skeinday.exchange;
+
+import java.util.List;
+import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.contest.EventAdded;
+
+/** {@code flights.csv}: flights outside any attempt. */
+final class FlightsFile implements DayFile {
+    private static final List<Column> COLUMNS = List.of(
+            Column.text("event", 120),
+            Column.text("model", 120),
+            Column.text("motor", 40).filled(),
+            Column.plain("flown").filled(),
+            Column.plain("crank turns"),
+            Column.plain("ratio"),
+            Column.torque("stop torque"),
+            Column.torque("launch torque"),
+            Column.plain("back off"),
+            Column.time("time").filled(),
+            Column.plain("remaining"),
+            Column.text("note", 400),
+            Column.plain("valid"),
+            Column.text("reason", 400));
+
+    /** Longest flight that is no slip of the keys: 2 hours. */
+    static final long LONGEST_MS = 2 * 60 * 60 * 1000;
+
+    @Override
+    public String name() {
+        return "flights.csv";
+    }
+
+    @Override
+    public List<Column> columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public void take(Row row, Intake intake) {
+        String event = intake.event(row);
+        String model = row.named("model", intake.models);
+        String motor = row.named("motor", intake.motors);
+        Long flown = intake.moments.read(row, "flown");
+        Integer turns = Numbers.whole(row, "crank turns", 1, 100_000);
+        double ratio = Numbers.decimal(row, "ratio", 0.1, 100, 10);
+        Quantity stop = Quantity.Kind.TORQUE.read(row, "stop torque");
+        Quantity launch = Quantity.Kind.TORQUE.read(row, "launch torque");
+        Double backOff = Numbers.decimal(row, "back off", 0, 10_000);
+        Long time = Numbers.time(row, "time", 0, LONGEST_MS);
+        Double remaining = Numbers.decimal(row, "remaining", 0, 100_000);
+        boolean valid = row.yes("valid", true);
+        if (!valid && row.isEmpty("reason")) {
+            row.error("reason", "a flight that is not valid needs a reason", "write why, for example touched the wall");
+        }
+        if (flown == null || time == null || row.isWrong()) {
+            return;
+        }
+        String id = intake.newId();
+        intake.flights.add(
+                row,
+                "flown",
+                Intake.key(event, motor, flown, time),
+                "of " + row.text("motor") + " at " + row.text("flown"),
+                id);
+        intake.take(
+                row,
+                "flight.flown",
+                () -> new PracticeFlown(
+                        id,
+                        event,
+                        model.isEmpty() ? null : model,
+                        motor,
+                        flown,
+                        turns,
+                        ratio,
+                        Quantity.siOrNull(stop),
+                        Quantity.textOrNull(stop),
+                        Quantity.siOrNull(launch),
+                        Quantity.textOrNull(launch),
+                        backOff,
+                        time,
+                        remaining,
+                        row.optional("note"),
+                        valid,
+                        row.optional("reason")));
+    }
+
+    @Override
+    public void put(Book book, Table table) {
+        for (PracticeFlown flight : book.day().flights()) {
+            EventAdded event = book.event(flight.eventId());
+            table.line(event.day(), event.name(), Table.order(flight.flownAtMs()), book.name(flight.motorId()))
+                    .put("event", event.name())
+                    .put("model", book.name(flight.modelId()))
+                    .put("motor", book.name(flight.motorId()))
+                    .put("flown", book.moment(flight.flownAtMs()))
+                    .put("crank turns", Numbers.text(flight.crankTurns()))
+                    .put("ratio", Numbers.text(flight.winderRatio()))
+                    .put("stop torque", Quantity.Kind.TORQUE.text(flight.stopTorqueNmm(), flight.stopTorqueTyped()))
+                    .put(
+                            "launch torque",
+                            Quantity.Kind.TORQUE.text(flight.launchTorqueNmm(), flight.launchTorqueTyped()))
+                    .put("back off", Numbers.text(flight.backOffCrankTurns()))
+                    .put("time", Numbers.time(flight.durationMs()))
+                    .put("remaining", Numbers.text(flight.remainingCrankTurns()))
+                    .put("note", flight.note())
+                    .put("valid", flight.valid() ? "yes" : "no")
+                    .put("reason", flight.invalidReason());
+        }
+    }
+}

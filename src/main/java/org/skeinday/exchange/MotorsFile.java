@@ -1,0 +1,73 @@
+package org.skeinday.exchange;
+
+import java.util.List;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.motor.MotorAdded;
+
+/** {@code motors.csv}: loops tied from the batches. */
+final class MotorsFile implements DayFile {
+    private static final double LEAST = 0.001; // a loop or a mass of nothing is a slip of the keys
+
+    private static final List<Column> COLUMNS = List.of(
+            Column.text("tag", 40).filled(),
+            Column.text("batch", 120).filled(),
+            Column.text("team", 120).filled(),
+            Column.plain("direction"),
+            Column.length("loop").filled(),
+            Column.mass("mass").filled(),
+            Column.plain("breaking turns"),
+            Column.plain("uses"));
+
+    @Override
+    public String name() {
+        return "motors.csv";
+    }
+
+    @Override
+    public List<Column> columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public void take(Row row, Intake intake) {
+        String id = intake.newId();
+        String tag = row.text("tag");
+        intake.motors.add(row, "tag", tag, "'" + tag + "'", id);
+        String batch = row.named("batch", intake.batches);
+        Quantity loop = Quantity.Kind.LENGTH.read(row, "loop", LEAST, Double.MAX_VALUE);
+        Quantity mass = Quantity.Kind.MASS.read(row, "mass", LEAST, Double.MAX_VALUE);
+        Integer breaking = Numbers.whole(row, "breaking turns", 1, 100_000);
+        int uses = Numbers.whole(row, "uses", 0, 1000, 0);
+        String direction = row.word("direction", "cw", ModelAdded.DIRECTIONS);
+        intake.take(
+                row,
+                "motor.added",
+                () -> new MotorAdded(
+                        id,
+                        tag,
+                        batch,
+                        row.text("team"),
+                        direction,
+                        Quantity.si(loop),
+                        Quantity.text(loop),
+                        Quantity.si(mass),
+                        Quantity.text(mass),
+                        breaking,
+                        uses));
+    }
+
+    @Override
+    public void put(Book book, Table table) {
+        for (MotorAdded motor : book.day().motors()) {
+            table.line(motor.tag())
+                    .put("tag", motor.tag())
+                    .put("batch", book.name(motor.batchId()))
+                    .put("team", motor.team())
+                    .put("direction", motor.direction())
+                    .put("loop", Quantity.Kind.LENGTH.text(motor.loopMm(), motor.loopTyped()))
+                    .put("mass", Quantity.Kind.MASS.text(motor.massG(), motor.massTyped()))
+                    .put("breaking turns", Numbers.text(motor.breakingTurns()))
+                    .put("uses", Numbers.text(motor.uses()));
+        }
+    }
+}

@@ -1,0 +1,109 @@
+package org.skeinday.exchange;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.skeinday.attempt.AttemptImported;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.standing.ScoreRule;
+import org.skeinday.standing.Standings;
+
+/** {@code results.csv}: the order of each contest. Derived from the other files, so it is written and never read. */
+final class ResultsFile implements DayFile {
+    static final String NAME = "results.csv";
+
+    private static final List<Column> COLUMNS = List.of(
+            Column.text("event", 120),
+            Column.plain("place"),
+            Column.text("entry", 120),
+            Column.text("team", 120),
+            Column.text("division", 60),
+            Column.plain("score"),
+            Column.text("attempts", 4000));
+
+    @Override
+    public String name() {
+        return NAME;
+    }
+
+    @Override
+    public List<Column> columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public void take(Row row, Intake intake) {
+        throw new IllegalStateException("Results are derived; they are never read");
+    }
+
+    @Override
+    public void put(Book book, Table table) {
+        for (EventAdded event : book.day().events()) {
+            if (!event.kind().equals("practice")) {
+                put(book, event, table);
+            }
+        }
+    }
+
+    private static void put(Book book, EventAdded event, Table table) {
+        Map<String, EntryAdded> entries = book.day().entries().stream()
+                .filter(entry -> entry.eventId().equals(event.id()))
+                .collect(Collectors.toMap(EntryAdded::name, entry -> entry));
+        Map<String, List<Long>> times = new LinkedHashMap<>();
+        entries.forEach((name, entry) -> times.put(name, official(book, entry)));
+        var rule = new ScoreRule(ScoreRule.Kind.valueOf(event.score().toUpperCase(Locale.ROOT)), event.bestOf());
+        int rank = 0;
+        for (Standings.Placed placed : Standings.order(times, rule)) {
+            EntryAdded entry = Optional.ofNullable(entries.get(placed.entry())).orElseThrow();
+            table.line(event.day(), event.name(), Table.order(rank++))
+                    .put("event", event.name())
+                    .put("place", placed.place() == 0 ? "" : Numbers.text(placed.place()))
+                    .put("entry", entry.name())
+                    .put("team", entry.team())
+                    .put("division", entry.division())
+                    .put(
+                            "score",
+                            placed.countedMs()
+                                    .map(ms -> score(ms, rule.divisor()))
+                                    .orElse(""))
+                    .put("attempts", attempts(book, entry));
+        }
+    }
+
+    private static List<Long> official(Book book, EntryAdded entry) {
+        return of(book, entry).stream()
+                .flatMap(attempt -> Optional.ofNullable(attempt.officialMs()).stream())
+                .toList();
+    }
+
+    private static List<AttemptImported> of(Book book, EntryAdded entry) {
+        return book.day().attempts().stream()
+                .filter(attempt -> attempt.entryId().equals(entry.id()))
+                .sorted(Comparator.comparingInt(AttemptImported::number))
+                .toList();
+    }
+
+    /** A mean is given to the hundredth of a second, half up, as on the result sheet. */
+    private static String score(long countedMs, int divisor) {
+        if (divisor == 1) {
+            return Numbers.time(countedMs);
+        }
+        return Numbers.time(BigDecimal.valueOf(countedMs)
+                        .divide(BigDecimal.valueOf(divisor * 10L), 0, RoundingMode.HALF_UP)
+                        .longValueExact()
+                * 10);
+    }
+
+    private static String attempts(Book book, EntryAdded entry) {
+        return of(book, entry).stream()
+                .map(a -> a.officialMs() == null ? a.state() : Numbers.time(a.officialMs()))
+                .collect(Collectors.joining(" | "));
+    }
+}

@@ -1,0 +1,61 @@
+package org.skeinday.exchange;
+
+import java.util.List;
+import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.WatchTaken;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+
+/** {@code watches.csv}: which device and person timed which attempt, with or without a reading. */
+final class WatchesFile implements DayFile {
+    private static final List<Column> COLUMNS = List.of(
+            Column.text("event", 120),
+            Column.text("entry", 120).filled(),
+            Column.plain("attempt").filled(),
+            Column.plain("place").filled(),
+            Column.text("device", 80).filled(),
+            Column.text("person", 120));
+
+    @Override
+    public String name() {
+        return "watches.csv";
+    }
+
+    @Override
+    public List<Column> columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public void take(Row row, Intake intake) {
+        String attempt = intake.attempt(row);
+        Integer place = Numbers.whole(row, "place", 1, 3);
+        String person = row.named("person", intake.people);
+        if (place == null || attempt.isEmpty()) {
+            return;
+        }
+        intake.watches.add(row, "place", Intake.key(attempt, place), place + " of this attempt", attempt);
+        intake.take(row, "watch.taken", () -> new WatchTaken(attempt, place, row.text("device"), person));
+    }
+
+    @Override
+    public void put(Book book, Table table) {
+        for (WatchTaken watch : book.day().watches()) {
+            AttemptImported attempt = book.attempt(watch.attemptId());
+            EventAdded event = book.event(attempt.eventId());
+            EntryAdded entry = book.entry(attempt.entryId());
+            table.line(
+                            event.day(),
+                            event.name(),
+                            entry.name(),
+                            Table.order(attempt.number()),
+                            Table.order(watch.slot()))
+                    .put("event", event.name())
+                    .put("entry", entry.name())
+                    .put("attempt", Numbers.text(attempt.number()))
+                    .put("place", Numbers.text(watch.slot()))
+                    .put("device", watch.device())
+                    .put("person", book.person(watch.personId()));
+        }
+    }
+}
