@@ -1,10 +1,19 @@
 package org.skeinday;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.skeinday.cli.Skeinday;
+
 /** Starts Skeinday from the command line. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.out.println("Skeinday");
+        var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        int code = Skeinday.run(args, out, err, Commands.all());
+        out.flush();
+        err.flush();
+        System.exit(code);
     }
 }

@@ -1,4 +1,4 @@
-/** The rubber: sections, breaking turns, break risk, torque curves, bleeding holds and the next motor to make. */
+/** Rubber: lots of strip, the loops tied from them, and what they can take and give. */
 @NullMarked
 package org.skeinday.motor;
 

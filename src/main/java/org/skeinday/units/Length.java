@@ -1,5 +1,8 @@
 package org.skeinday.units;
 
+import java.util.Map;
+import java.util.function.DoubleFunction;
+
 /** A length, zero or more, kept in millimetres. Inch and foot are exact by definition (NIST SP 811, B.8). */
 public record Length(double millimetres) implements Comparable<Length> {
     public Length {
@@ -32,6 +35,31 @@ public record Length(double millimetres) implements Comparable<Length> {
 
     public double metres() {
         return millimetres / 1000;
+    }
+
+    /** Reads a typed length with its unit, for example 18.5 in. */
+    public static Length parse(String typed) {
+        return parse(typed, "");
+    }
+
+    /**
+     * Reads a typed length; without a unit in the text it is in {@code defaultUnit}.
+     *
+     * @throws IllegalArgumentException saying what is wrong and what would be right
+     */
+    public static Length parse(String typed, String defaultUnit) {
+        Map<String, DoubleFunction<Length>> units = Map.ofEntries(
+                Map.entry("mm", Length::ofMillimetres),
+                Map.entry("cm", Length::ofCentimetres),
+                Map.entry("m", Length::ofMetres),
+                Map.entry("in", Length::ofInches),
+                Map.entry("inch", Length::ofInches),
+                Map.entry("inches", Length::ofInches),
+                Map.entry("\"", Length::ofInches),
+                Map.entry("″", Length::ofInches),
+                Map.entry("ft", Length::ofFeet),
+                Map.entry("'", Length::ofFeet));
+        return QuantityText.parse("length", typed, defaultUnit, units, "18.5 in, 470 mm, 47 cm, 1.2 m or 4 ft");
     }
 
     @Override

@@ -1,5 +1,8 @@
 package org.skeinday.units;
 
+import java.util.Map;
+import java.util.function.DoubleFunction;
+
 /** A mass, zero or more, kept in grams. The avoirdupois ounce is 28.349523125 g by definition (NIST SP 811, B.8). */
 public record Mass(double grams) implements Comparable<Mass> {
     private static final double GRAMS_PER_OUNCE = 28.349523125;
@@ -22,6 +25,22 @@ public record Mass(double grams) implements Comparable<Mass> {
 
     public double ounces() {
         return grams / GRAMS_PER_OUNCE;
+    }
+
+    /** Reads a typed mass with its unit, for example 1.7 g, 1700 mg or 0.06 oz. */
+    public static Mass parse(String typed) {
+        return parse(typed, "");
+    }
+
+    /**
+     * Reads a typed mass; without a unit in the text it is in {@code defaultUnit}.
+     *
+     * @throws IllegalArgumentException saying what is wrong and what would be right
+     */
+    public static Mass parse(String typed, String defaultUnit) {
+        Map<String, DoubleFunction<Mass>> units = Map.ofEntries(
+                Map.entry("g", Mass::ofGrams), Map.entry("mg", Mass::ofMilligrams), Map.entry("oz", Mass::ofOunces));
+        return QuantityText.parse("mass", typed, defaultUnit, units, "1.7 g, 1700 mg or 0.06 oz");
     }
 
     @Override

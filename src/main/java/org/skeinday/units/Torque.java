@@ -1,5 +1,8 @@
 package org.skeinday.units;
 
+import java.util.Map;
+import java.util.function.DoubleFunction;
+
 /**
  * A torque, zero or more, kept in newton millimetres. 1 in·ozf = 7.06155181422604 N·mm, from the pound of
  * 0.45359237 kg, standard gravity 9.80665 m/s² and the inch of 25.4 mm (NIST SP 811, B.8).
@@ -35,6 +38,29 @@ public record Torque(double newtonMillimetres) implements Comparable<Torque> {
 
     public double gramCentimetres() {
         return newtonMillimetres / NMM_PER_GRAM_CENTIMETRE;
+    }
+
+    /** Reads a typed torque with its unit, for example 0.9 in-ozf, 6.4 mN·m or 65 gf·cm. */
+    public static Torque parse(String typed) {
+        return parse(typed, "");
+    }
+
+    /**
+     * Reads a typed torque; without a unit in the text it is in {@code defaultUnit}.
+     *
+     * @throws IllegalArgumentException saying what is wrong and what would be right
+     */
+    public static Torque parse(String typed, String defaultUnit) {
+        Map<String, DoubleFunction<Torque>> units = Map.ofEntries(
+                Map.entry("nmm", Torque::ofNewtonMillimetres),
+                Map.entry("mnm", Torque::ofMillinewtonMetres),
+                Map.entry("inozf", Torque::ofInchOunces),
+                Map.entry("inoz", Torque::ofInchOunces),
+                Map.entry("ozin", Torque::ofInchOunces),
+                Map.entry("ozfin", Torque::ofInchOunces),
+                Map.entry("gfcm", Torque::ofGramCentimetres),
+                Map.entry("gcm", Torque::ofGramCentimetres));
+        return QuantityText.parse("torque", typed, defaultUnit, units, "0.9 in-ozf, 6.4 mN·m or 65 gf·cm");
     }
 
     @Override

@@ -1,0 +1,213 @@
+package org.skeinday;
+
+import gg.jte.TemplateEngine;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.skeinday.attempt.action.AttemptDeeds;
+import org.skeinday.attempt.action.WatchDeeds;
+import org.skeinday.attempt.store.AttemptFacts;
+import org.skeinday.attempt.web.NowPages;
+import org.skeinday.attempt.web.ResultPages;
+import org.skeinday.attempt.web.TimingPages;
+import org.skeinday.contest.store.ContestFacts;
+import org.skeinday.device.action.DeviceDeeds;
+import org.skeinday.device.store.DeviceStore;
+import org.skeinday.device.web.DevicePages;
+import org.skeinday.device.web.JoinView;
+import org.skeinday.exchange.action.ImportFiles;
+import org.skeinday.motor.store.MotorFacts;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Caller;
+import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.NavItem;
+import org.skeinday.platform.http.Pace;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.PinHash;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Server;
+import org.skeinday.platform.live.LiveHub;
+import org.skeinday.platform.live.LiveRoutes;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.FactKind;
+import org.skeinday.platform.record.Projection;
+import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.Writer;
+import org.skeinday.platform.record.WriterSettings;
+
+/** The running program, wired by hand: the one class beside Main that knows everything. */
+public final class App implements AutoCloseable {
+    private static final List<NavItem> BAR = List.of(
+            new NavItem("Now", "/", Role.VIEWER),
+            new NavItem("Timing", "/timing", Role.TIMEKEEPER),
+            new NavItem("Result sheet", "/results", Role.VIEWER),
+            new NavItem("Join", "/join", Role.CAPTAIN),
+            new NavItem("Devices", "/devices", Role.CAPTAIN));
+
+    /** What may come as a tap, and from which role on; everything else has a form with checks of its own. */
+    private static final Map<String, Role> TAPS =
+            Map.of("watch.release", Role.TIMEKEEPER, "watch.landing", Role.TIMEKEEPER);
+
+    private final Record record;
+    private final Writer writer;
+    private final LiveHub live;
+    private final Server server;
+    private final Addresses addresses;
+    private final String joinToken;
+    private final String newPin;
+
+    /** @param port 0 for any free one */
+    public record Settings(Path data, int port, boolean dev, Pace pace) {}
+
+    public static Projection projection() {
+        List<FactKind> kinds = new ArrayList<>();
+        kinds.addAll(ContestFacts.kinds());
+        kinds.addAll(MotorFacts.kinds());
+        kinds.addAll(AttemptFacts.kinds());
+        kinds.addAll(DeviceStore.factKinds());
+        return new Projection(kinds);
+    }
+
+    static List<ActKind<?>> actKinds() {
+        List<ActKind<?>> kinds = new ArrayList<>();
+        kinds.addAll(AttemptDeeds.kinds());
+        kinds.addAll(WatchDeeds.kinds());
+        kinds.addAll(DeviceDeeds.actKinds());
+        kinds.addAll(ImportFiles.kinds());
+        return kinds;
+    }
+
+    /** Opens the data folder and starts listening. */
+    public static App start(Settings settings, Clock clock, SecureRandom random) throws IOException {
+        Record record = Record.open(settings.data(), projection(), clock);
+        try {
+            return new App(record, settings, clock, random);
+        } catch (IOException | RuntimeException e) {
+            record.close();
+            throw e;
+        }
+    }
+
+    private App(Record record, Settings settings, Clock clock, SecureRandom random) throws IOException {
+        this.record = record;
+        this.live = new LiveHub(settings.pace());
+        this.joinToken = kept(settings.data().resolve("join-code"), () -> hex(random));
+        this.newPin = makePin(record, random);
+        this.addresses = new Addresses();
+        this.writer = new Writer(record, actKinds(), clock, WriterSettings.normal(), live::publish);
+        TemplateEngine engine = settings.dev() ? Page.fromFolder(Path.of("src/main/jte")) : Page.precompiled();
+        Page page = new Page(engine, BAR, settings.pace(), record.people()::name);
+        FormActs forms = new FormActs(writer, clock, random);
+        try {
+            this.server = Server.start(
+                    new Server.Settings(
+                            "0.0.0.0",
+                            settings.port(),
+                            addresses::names,
+                            () -> hex(random).substring(0, 8),
+                            settings.pace()),
+                    this::caller,
+                    page,
+                    routes -> {
+                        new NowPages(record, forms, page, clock).register(routes);
+                        new TimingPages(record, forms, page).register(routes);
+                        new ResultPages(record, page).register(routes);
+                        LiveRoutes.register(routes, live, writer, clock, TAPS);
+                        DevicePages.register(routes, page, writer, clock, door(random));
+                    });
+        } catch (RuntimeException e) {
+            writer.close();
+            throw e;
+        }
+        record.runningAt("http://localhost:" + server.port());
+    }
+
+    private DevicePages.Door door(SecureRandom random) {
+        return new DevicePages.Door(
+                joinToken,
+                this::address,
+                () -> hex(random),
+                this::crew,
+                () -> record.read(DeviceStore::joined),
+                typed -> PinHash.fits(typed, record.people().pinHash()));
+    }
+
+    private Optional<Caller> caller(String token) {
+        return record.read((Tx tx) -> DeviceStore.ofToken(tx, token))
+                .map(device -> new Caller(device.id(), device.person(), Role.ofWord(device.role()), false));
+    }
+
+    private List<JoinView.Person> crew() {
+        return record.people().names().entrySet().stream()
+                .map(e -> new JoinView.Person(e.getKey(), e.getValue()))
+                .sorted(Comparator.comparing(JoinView.Person::name))
+                .toList();
+    }
+
+    /** Made at the first start, told once; empty afterwards. */
+    private static String makePin(Record record, SecureRandom random) throws IOException {
+        if (!record.people().pinHash().isEmpty()) {
+            return "";
+        }
+        String pin = String.format("%06d", random.nextInt(1_000_000));
+        record.people().keepPin(PinHash.of(pin, random));
+        return pin;
+    }
+
+    private static String hex(SecureRandom random) {
+        byte[] bytes = new byte[16];
+        random.nextBytes(bytes);
+        return HexFormat.of().formatHex(bytes);
+    }
+
+    private static String kept(Path file, java.util.function.Supplier<String> fresh) throws IOException {
+        if (!Files.exists(file)) {
+            Files.writeString(file, fresh.get(), StandardCharsets.UTF_8);
+        }
+        return Files.readString(file, StandardCharsets.UTF_8).strip();
+    }
+
+    public int port() {
+        return server.port();
+    }
+
+    /** The address that tablets use: the first private one, else the laptop's own. */
+    public String address() {
+        return "http://" + addresses.best() + ":" + server.port();
+    }
+
+    public String joinLink() {
+        return address() + "/join#" + joinToken;
+    }
+
+    /** The coach's PIN when this start has made it, else empty. */
+    public String newPin() {
+        return newPin;
+    }
+
+    public Writer writer() {
+        return writer;
+    }
+
+    public Map<String, String> names() {
+        return record.people().names();
+    }
+
+    /** Takes no more, writes what waits, tells the clients, closes. */
+    @Override
+    public void close() throws IOException {
+        live.close();
+        server.close();
+        writer.close();
+        record.close();
+    }
+}

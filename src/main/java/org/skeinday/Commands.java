@@ -1,0 +1,261 @@
+package org.skeinday;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.device.web.Qr;
+import org.skeinday.exchange.DayFiles;
+import org.skeinday.exchange.FileText;
+import org.skeinday.exchange.action.ImportFiles;
+import org.skeinday.platform.http.Pace;
+import org.skeinday.platform.record.Act;
+import org.skeinday.platform.record.Answer;
+import org.skeinday.platform.record.Json;
+import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.Verify;
+import org.skeinday.platform.record.Writer;
+import org.skeinday.platform.record.WriterSettings;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The commands that need the whole program. */
+final class Commands {
+    private static final int USUAL_PORT = 8420;
+
+    private Commands() {}
+
+    static Object[] all() {
+        return new Object[] {new Serve(), new Demo(), new Import(), new VerifyRecord(), new Rebuild()};
+    }
+
+    /** What these commands share. */
+    abstract static class OnFolder implements Callable<Integer> {
+        @Spec
+        @SuppressWarnings("NullAway.Init") // picocli sets it
+        CommandSpec spec;
+
+        @Option(names = "--data", description = "the data folder; the system's usual place when left out")
+        @Nullable
+        Path data;
+
+        Path folder(String usual) {
+            return (data == null ? DataFolder.usual(usual) : data).toAbsolutePath();
+        }
+
+        PrintWriter out() {
+            return spec.commandLine().getOut();
+        }
+    }
+
+    /** Commands that keep a server running. */
+    abstract static class Serving extends OnFolder {
+        @Option(names = "--port", description = "the last one used, at first " + USUAL_PORT)
+        @Nullable
+        Integer port;
+
+        @Option(names = "--dev", description = "read templates from the source folder")
+        boolean dev;
+
+        int serve(Path folder) throws Exception {
+            App app;
+            int wanted = port(folder);
+            try {
+                app = App.start(
+                        new App.Settings(folder, wanted, dev, Pace.normal()),
+                        Clock.systemDefaultZone(),
+                        new SecureRandom());
+            } catch (io.javalin.util.JavalinBindException e) {
+                spec.commandLine()
+                        .getErr()
+                        .println("Port " + wanted + " is in use. Name another one, for example --port " + (wanted + 1)
+                                + ".");
+                return 3;
+            }
+            Files.writeString(folder.resolve("port"), String.valueOf(app.port()));
+            CountDownLatch closed = closeAtEnd(app);
+            sayReady(app, folder);
+            closed.await();
+            return 0;
+        }
+
+        private static CountDownLatch closeAtEnd(App app) {
+            var closed = new CountDownLatch(1);
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+                try {
+                    app.close();
+                } catch (IOException e) {
+                    System.err.println("Closing: " + e.getMessage());
+                }
+            }));
+            return closed;
+        }
+
+        private int port(Path folder) throws IOException {
+            Path kept = folder.resolve("port");
+            if (port != null) {
+                if (port < 0 || port > 65_535) {
+                    throw new ParameterException(spec.commandLine(), "--port must be 0 to 65535, but was " + port);
+                }
+                return port;
+            }
+            return Files.exists(kept) ? Integer.parseInt(Files.readString(kept).strip()) : USUAL_PORT;
+        }
+
+        private void sayReady(App app, Path folder) {
+            out().println("Skeinday is ready.");
+            out().println("  On this laptop:  http://localhost:" + app.port() + "/");
+            out().println("  For tablets:     " + app.joinLink());
+            out().println("  Data folder:     " + folder);
+            out().println("  Stop:            Ctrl-C");
+            if (!app.newPin().isEmpty()) {
+                out().println("  Coach's PIN:     " + app.newPin() + "   (shown this once; note it)");
+            }
+            out().println(Qr.forTerminal(app.joinLink()));
+            out().flush();
+        }
+    }
+
+    @Command(name = "serve", description = "Runs the server on this laptop.", mixinStandardHelpOptions = true)
+    static final class Serve extends Serving {
+        @Override
+        public Integer call() throws Exception {
+            return serve(folder("skeinday"));
+        }
+    }
+
+    @Command(
+            name = "demo",
+            description = "Runs an invented event in a folder of its own; its first window opens in 20 minutes.",
+            mixinStandardHelpOptions = true)
+    static final class Demo extends Serving {
+        @Option(names = "--fresh", description = "set the old demo aside and begin anew")
+        boolean fresh;
+
+        @Override
+        public Integer call() throws Exception {
+            Path folder = folder("skeinday-demo");
+            if (fresh && Files.exists(folder)) {
+                Files.move(
+                        folder,
+                        folder.resolveSibling(
+                                folder.getFileName() + "-" + Clock.systemUTC().millis()));
+            }
+            if (!Files.exists(folder.resolve("journal.jsonl"))) {
+                DemoDay.load(folder, Clock.systemDefaultZone(), new SecureRandom());
+            }
+            return serve(folder);
+        }
+    }
+
+    @Command(
+            name = "import",
+            description = "Takes a folder of CSV files in: all of it or nothing.",
+            mixinStandardHelpOptions = true)
+    static final class Import extends OnFolder {
+        @Parameters(paramLabel = "DIR", description = "the folder with event.csv, entries.csv, motors.csv …")
+        Path dir = Path.of(".");
+
+        @Override
+        public Integer call() throws Exception {
+            if (!Files.isDirectory(dir)) {
+                throw new ParameterException(spec.commandLine(), "There is no folder " + dir);
+            }
+            Answer answer = take(folder("skeinday"), texts(dir), 0, Clock.systemDefaultZone(), new SecureRandom());
+            if (answer instanceof Answer.Saved saved) {
+                out().println("Taken in as record " + saved.n() + ".");
+                return 0;
+            }
+            String why = answer instanceof Answer.Refused refused ? refused.reason() : answer.toString();
+            spec.commandLine().getErr().println("Nothing was taken.\n" + why);
+            return 2;
+        }
+    }
+
+    /** The known files of a folder, decoded. */
+    static Map<String, String> texts(Path dir) throws IOException {
+        Map<String, String> texts = new TreeMap<>();
+        try (Stream<Path> files = Files.list(dir)) {
+            for (Path file : files.filter(
+                            f -> DayFiles.known().contains(f.getFileName().toString()))
+                    .toList()) {
+                texts.put(file.getFileName().toString(), FileText.decode(Files.readAllBytes(file)));
+            }
+        }
+        return texts;
+    }
+
+    static Answer take(Path folder, Map<String, String> texts, long shiftMinutes, Clock clock, SecureRandom random)
+            throws IOException {
+        byte[] id = new byte[16];
+        random.nextBytes(id);
+        ObjectNode content = Json.MAPPER.valueToTree(
+                new ImportFiles.Files(texts, ZoneId.systemDefault().getId(), shiftMinutes));
+        var act = new Act(HexFormat.of().formatHex(id), "exchange.import", "laptop", "", clock.instant(), content);
+        try (Record record = Record.open(folder, App.projection(), clock);
+                Writer writer = new Writer(record, App.actKinds(), clock, WriterSettings.normal(), (t, n) -> {})) {
+            return writer.submit(act);
+        }
+    }
+
+    @Command(
+            name = "verify",
+            description = "Checks the record: the chain, and that the database holds just that.",
+            mixinStandardHelpOptions = true)
+    static final class VerifyRecord extends OnFolder {
+        @Option(names = "--json", description = "one JSON object")
+        boolean json;
+
+        @Override
+        public Integer call() throws Exception {
+            Verify.Whole whole = new Verify(App.projection()).check(folder("skeinday"));
+            say(out(), whole, json);
+            return 0;
+        }
+    }
+
+    @Command(
+            name = "rebuild",
+            description = "Sets the database aside and builds it anew from the journal.",
+            mixinStandardHelpOptions = true)
+    static final class Rebuild extends OnFolder {
+        @Option(names = "--json", description = "one JSON object")
+        boolean json;
+
+        @Override
+        public Integer call() throws Exception {
+            say(out(), new Verify(App.projection()).rebuild(folder("skeinday"), Clock.systemUTC()), json);
+            return 0;
+        }
+    }
+
+    private static void say(PrintWriter out, Verify.Whole whole, boolean json) {
+        if (json) {
+            out.println(Json.MAPPER
+                    .createObjectNode()
+                    .put("records", whole.records())
+                    .put("head", whole.head())
+                    .put("note", whole.note()));
+            return;
+        }
+        out.println(whole.records() + " records, head " + (whole.head().isEmpty() ? "none" : whole.head()));
+        if (!whole.note().isEmpty()) {
+            out.println(whole.note());
+        }
+    }
+}

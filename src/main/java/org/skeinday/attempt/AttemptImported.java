@@ -1,0 +1,46 @@
+package org.skeinday.attempt;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Fact {@code attempt.imported}: an attempt as a file tells it. Times of day are milliseconds since 1970 UTC, null for
+ * steps that were not reached or not noted.
+ *
+ * @param state planned, called, winding, holding, released, landed, closed, scrubbed or void
+ * @param stopCountCrankTurns crank turns when winding stopped
+ * @param launchTorqueNmm torque when the motor left the meter, as typed in {@code launchTorqueTyped}
+ * @param officialMs official time in milliseconds
+ */
+public record AttemptImported(
+        String id,
+        String eventId,
+        String entryId,
+        int number,
+        @Nullable String modelId,
+        @Nullable String motorId,
+        String state,
+        @Nullable Long calledAtMs,
+        @Nullable Long windingAtMs,
+        @Nullable Long holdingAtMs,
+        @Nullable Long releasedAtMs,
+        @Nullable Long landedAtMs,
+        @Nullable Long closedAtMs,
+        @Nullable Integer stopCountCrankTurns,
+        @Nullable Double launchTorqueNmm,
+        @Nullable String launchTorqueTyped,
+        @Nullable Long officialMs,
+        @Nullable String voidReason) {
+    public static final List<String> STATES =
+            List.of("planned", "called", "winding", "holding", "released", "landed", "closed", "scrubbed", "void");
+
+    public AttemptImported {
+        if (number < 1) {
+            throw new IllegalArgumentException("An attempt's number must be 1 or more, but was " + number);
+        }
+        if (!STATES.contains(state)) {
+            throw new IllegalArgumentException(
+                    "An attempt's state must be one of " + String.join(", ", STATES) + ", but was '" + state + "'");
+        }
+    }
+}

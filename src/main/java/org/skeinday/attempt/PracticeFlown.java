@@ -1,0 +1,44 @@
+package org.skeinday.attempt;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Fact {@code flight.flown}: one flight outside any attempt.
+ *
+ * @param flownAtMs milliseconds since 1970 UTC
+ * @param crankTurns wound, before back-off
+ * @param winderRatio motor turns to one crank turn
+ * @param stopTorqueNmm when winding stopped, as typed in {@code stopTorqueTyped}
+ * @param launchTorqueNmm when the motor left the meter, as typed in {@code launchTorqueTyped}
+ * @param backOffCrankTurns taken off again, may be a fraction
+ * @param durationMs release to landing
+ * @param remainingCrankTurns counted when the motor was run back, may be a fraction
+ * @param valid whether it may enter averages, fits and forecasts; if not, {@code invalidReason} says why
+ */
+public record PracticeFlown(
+        String id,
+        String eventId,
+        @Nullable String modelId,
+        String motorId,
+        long flownAtMs,
+        @Nullable Integer crankTurns,
+        double winderRatio,
+        @Nullable Double stopTorqueNmm,
+        @Nullable String stopTorqueTyped,
+        @Nullable Double launchTorqueNmm,
+        @Nullable String launchTorqueTyped,
+        @Nullable Double backOffCrankTurns,
+        long durationMs,
+        @Nullable Double remainingCrankTurns,
+        @Nullable String note,
+        boolean valid,
+        @Nullable String invalidReason) {
+    public PracticeFlown {
+        if (durationMs < 0) {
+            throw new IllegalArgumentException("A time must be zero or more, but was " + durationMs + " ms");
+        }
+        if (!valid && (invalidReason == null || invalidReason.isBlank())) {
+            throw new IllegalArgumentException("A flight that is not valid for analysis must have a reason");
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package org.skeinday.attempt.store;
+
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
+import static org.skeinday.platform.db.schema.Tables.PRACTICE_FLIGHT;
+
+import java.util.List;
+import org.jooq.Table;
+import org.jooq.TableField;
+import org.jooq.TableRecord;
+import org.skeinday.attempt.AttemptCalled;
+import org.skeinday.attempt.AttemptClosed;
+import org.skeinday.attempt.AttemptGivenUp;
+import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptMoved;
+import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.WatchTaken;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.FactKind;
+
+/** The attempt's kinds of fact. */
+public final class AttemptFacts {
+    private AttemptFacts() {}
+
+    public static List<FactKind> kinds() {
+        return List.of(
+                FactKind.of("attempt.called", AttemptCalled.class, AttemptFacts::called),
+                FactKind.of("attempt.moved", AttemptMoved.class, AttemptFacts::moved),
+                FactKind.of("attempt.closed", AttemptClosed.class, AttemptFacts::closed),
+                FactKind.of("attempt.given-up", AttemptGivenUp.class, AttemptFacts::givenUp),
+                FactKind.of("watch.taken", WatchTaken.class, (tx, fact) -> insert(tx, ATTEMPT_WATCH, fact)),
+                FactKind.of("attempt.reading", ReadingTaken.class, (tx, fact) -> insert(tx, ATTEMPT_READING, fact)),
+                FactKind.of("attempt.imported", AttemptImported.class, (tx, fact) -> insert(tx, ATTEMPT, fact)),
+                FactKind.of("flight.flown", PracticeFlown.class, (tx, fact) -> insert(tx, PRACTICE_FLIGHT, fact)));
+    }
+
+    private static <R extends TableRecord<R>> void insert(Tx tx, Table<R> table, Object fact) {
+        tx.sql().executeInsert(tx.sql().newRecord(table, fact));
+    }
+
+    private static void called(Tx tx, AttemptCalled fact) {
+        var row = tx.sql().newRecord(ATTEMPT, fact);
+        row.setState(State.CALLED.word());
+        row.insert();
+    }
+
+    private static void moved(Tx tx, AttemptMoved fact) {
+        tx.sql()
+                .update(ATTEMPT)
+                .set(ATTEMPT.STATE, fact.state())
+                .set(timeOf(State.of(fact.state())), fact.atMs())
+                .where(ATTEMPT.ID.eq(fact.attemptId()))
+                .execute();
+    }
+
+    private static TableField<?, Long> timeOf(State state) {
+        return switch (state) {
+            case CALLED -> ATTEMPT.CALLED_AT_MS;
+            case WINDING -> ATTEMPT.WINDING_AT_MS;
+            case HOLDING -> ATTEMPT.HOLDING_AT_MS;
+            case RELEASED -> ATTEMPT.RELEASED_AT_MS;
+            case LANDED -> ATTEMPT.LANDED_AT_MS;
+            case PLANNED, CLOSED, SCRUBBED, VOID -> ATTEMPT.CLOSED_AT_MS;
+        };
+    }
+
+    private static void closed(Tx tx, AttemptClosed fact) {
+        tx.sql()
+                .update(ATTEMPT)
+                .set(ATTEMPT.STATE, State.CLOSED.word())
+                .set(ATTEMPT.CLOSED_AT_MS, fact.atMs())
+                .set(ATTEMPT.OFFICIAL_MS, fact.officialMs())
+                .set(ATTEMPT.HOW, fact.how())
+                .where(ATTEMPT.ID.eq(fact.attemptId()))
+                .execute();
+    }
+
+    private static void givenUp(Tx tx, AttemptGivenUp fact) {
+        tx.sql()
+                .update(ATTEMPT)
+                .set(ATTEMPT.STATE, fact.state())
+                .set(ATTEMPT.CLOSED_AT_MS, fact.atMs())
+                .set(ATTEMPT.VOID_REASON, fact.reason())
+                .where(ATTEMPT.ID.eq(fact.attemptId()))
+                .execute();
+    }
+}

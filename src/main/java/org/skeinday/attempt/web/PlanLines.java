@@ -1,0 +1,107 @@
+package org.skeinday.attempt.web;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.motor.BreakingTurns;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.store.BatchStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+import org.skeinday.winding.WindingPlan;
+import org.skeinday.winding.WindingPolicy;
+import org.skeinday.winding.WindingRequest;
+
+/** A motor's winding plan as lines of the Next attempt card. */
+final class PlanLines {
+    /** Rings and fingers between the hooks at the end of winding (common practice). */
+    private static final double FINISH_EXCESS_MM = 25;
+
+    final List<NowView.Line> lines = new ArrayList<>();
+    final List<String> warnings = new ArrayList<>();
+
+    private PlanLines() {}
+
+    static PlanLines of(Tx tx, EventAdded event, MotorAdded motor, @Nullable ModelAdded model) {
+        var plan = new PlanLines();
+        int use = motor.uses() + AttemptStore.windingsOf(tx, motor.id()) + 1;
+        plan.line(
+                "motor",
+                motor.tag() + ", " + motor.loopTyped() + ", " + motor.massTyped() + ", " + ordinal(use) + " use");
+        plan.line(
+                "turns",
+                motor.direction().equals("cw") ? "↻ clockwise from the winder" : "↺ anticlockwise from the winder");
+        if (model != null && !model.direction().equals(motor.direction())) {
+            plan.warnings.add(
+                    "This motor turns the other way than " + model.name() + ". Wound so, the rotor drives down.");
+        }
+        Optional<BigDecimal> breaking = breakingTurns(tx, motor);
+        if (breaking.isEmpty()) {
+            plan.line("winding plan", "not known: the batch has no K and the motor no breaking turns");
+            return plan;
+        }
+        try {
+            plan.add(WindingPlan.compute(request(event, motor, model, use, breaking.get())));
+        } catch (IllegalArgumentException e) {
+            plan.line("winding plan", "not possible: " + e.getMessage());
+        }
+        return plan;
+    }
+
+    private static Optional<BigDecimal> breakingTurns(Tx tx, MotorAdded motor) {
+        if (motor.breakingTurns() != null) {
+            return Optional.of(BigDecimal.valueOf(motor.breakingTurns()));
+        }
+        return BatchStore.find(tx, motor.batchId()).flatMap(batch -> byK(motor, batch.kInchGram()));
+    }
+
+    private static Optional<BigDecimal> byK(MotorAdded motor, @Nullable Double k) {
+        return k == null
+                ? Optional.empty()
+                : Optional.of(BigDecimal.valueOf(Math.floor(
+                        BreakingTurns.of(k, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG())))));
+    }
+
+    private static WindingRequest request(
+            EventAdded event, MotorAdded motor, @Nullable ModelAdded model, int use, BigDecimal breaking) {
+        double finish = (model == null ? motor.loopMm() * 0.55 : model.hookDistanceMm()) + FINISH_EXCESS_MM;
+        return new WindingRequest(
+                Length.ofMillimetres(motor.loopMm()),
+                breaking,
+                BigDecimal.valueOf(event.winderRatio()),
+                WindingPolicy.fraction(use),
+                WindingPolicy.stretch(use),
+                WindingPolicy.SHARE_AT_FULL_STRETCH,
+                Length.ofMillimetres(finish),
+                WindingPolicy.BACK_OFF_PRACTISED,
+                event.laneMm() == null ? null : Length.ofMillimetres(event.laneMm()));
+    }
+
+    private void add(WindingPlan plan) {
+        line("start at", inches(plan.fullStretch()) + " hook to hook");
+        line("at full stretch", plan.atFullStretchCrankTurns() + " crank turns, then walk in");
+        line("stop at", plan.targetCrankTurns() + " crank turns; ceiling not known: stop at the count");
+        line("finish at", inches(plan.finish()));
+        line("launch with", plan.launchMotorTurns().stripTrailingZeros().toPlainString() + " motor turns");
+        warnings.addAll(plan.warnings());
+    }
+
+    private void line(String label, String value) {
+        lines.add(new NowView.Line(label, value));
+    }
+
+    private static String inches(Length length) {
+        return String.format(Locale.ROOT, "%.1f in (%.2f m)", length.inches(), length.metres());
+    }
+
+    private static String ordinal(int n) {
+        return n + (n == 1 ? "st" : n == 2 ? "nd" : n == 3 ? "rd" : "th");
+    }
+}

@@ -1,0 +1,107 @@
+package org.skeinday.attempt.web;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.State;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Record;
+import org.skeinday.standing.ScoreRule;
+import org.skeinday.standing.Standings;
+import org.skeinday.units.FlightTime;
+
+/** The result sheet: attempts, official times and how they came about, the order. */
+public final class ResultPages {
+    private final Record record;
+    private final Page page;
+
+    public ResultPages(Record record, Page page) {
+        this.record = record;
+        this.page = page;
+    }
+
+    public void register(Routes routes) {
+        routes.get("/results", Role.VIEWER, ctx -> page.show(ctx, "Result sheet", "attempt/results.jte", view()));
+        routes.get("/results/part", Role.VIEWER, ctx -> page.fragment(ctx, "attempt/_results.jte", view()));
+    }
+
+    private ResultView view() {
+        return record.read(Today::read)
+                .map(ResultPages::view)
+                .orElse(new ResultView("No event yet", "Score", List.of(), List.of(), List.of()));
+    }
+
+    private static ResultView view(Today today) {
+        var rule = new ScoreRule(
+                ScoreRule.Kind.valueOf(today.event().score().toUpperCase(Locale.ROOT)),
+                today.event().bestOf());
+        Map<String, List<Long>> times = new LinkedHashMap<>();
+        today.entries().forEach(entry -> times.put(entry.name(), official(today, entry)));
+        List<ResultView.Row> rows = Standings.order(times, rule).stream()
+                .map(placed -> row(today, placed, rule.divisor()))
+                .toList();
+        List<Integer> numbers =
+                IntStream.rangeClosed(1, today.event().attempts()).boxed().toList();
+        return new ResultView(
+                today.event().name() + " · " + Words.score(today.event()).toLowerCase(Locale.ROOT),
+                Words.score(today.event()),
+                numbers,
+                rows,
+                hows(today));
+    }
+
+    private static List<Long> official(Today today, EntryAdded entry) {
+        return today.of(entry).stream()
+                .map(AttemptNow::officialMs)
+                .flatMap(ms -> Optional.ofNullable(ms).stream())
+                .toList();
+    }
+
+    private static ResultView.Row row(Today today, Standings.Placed placed, int divisor) {
+        EntryAdded entry = today.entries().stream()
+                .filter(e -> e.name().equals(placed.entry()))
+                .findFirst()
+                .orElseThrow();
+        List<AttemptNow> counted = today.of(entry).stream()
+                .filter(a -> a.state() != State.SCRUBBED)
+                .toList();
+        List<String> cells = IntStream.range(0, today.event().attempts())
+                .mapToObj(i -> i < counted.size() ? Words.cell(counted.get(i), today.event()) : "–")
+                .toList();
+        String score = placed.countedMs()
+                .map(ms -> score(ms, divisor, Words.decimals(today.event())))
+                .orElse("–");
+        return new ResultView.Row(
+                placed.place() == 0 ? "" : String.valueOf(placed.place()), entry.name(), cells, score);
+    }
+
+    /** A mean is shown to the hundredth, half up; the order was made before rounding. */
+    private static String score(long countedMs, int divisor, int decimals) {
+        if (divisor == 1) {
+            return new FlightTime(countedMs).text(decimals);
+        }
+        long ms = BigDecimal.valueOf(countedMs)
+                        .divide(BigDecimal.valueOf(divisor * 10L), 0, RoundingMode.HALF_UP)
+                        .longValueExact()
+                * 10;
+        return new FlightTime(ms).text(2);
+    }
+
+    private static List<ResultView.How> hows(Today today) {
+        return today.attempts().stream()
+                .filter(a -> a.how() != null || a.voidReason() != null)
+                .map(a -> new ResultView.How(
+                        today.entry(a.entryId()).name() + ", attempt " + a.number(),
+                        a.how() != null ? a.how() : a.state().word() + ": " + a.voidReason()))
+                .toList();
+    }
+}

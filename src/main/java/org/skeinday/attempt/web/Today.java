@@ -1,0 +1,67 @@
+package org.skeinday.attempt.web;
+
+import java.util.List;
+import java.util.Optional;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.WindowAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.WindowStore;
+import org.skeinday.platform.db.Tx;
+
+/** The day at hand as one snapshot: the latest event that is no practice, its entries, windows and attempts. */
+record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windows, List<AttemptNow> attempts) {
+
+    static Optional<Today> read(Tx tx) {
+        return EventStore.all(tx).stream()
+                .filter(event -> !event.kind().equals("practice"))
+                .reduce((earlier, later) -> later)
+                .map(event -> new Today(
+                        event,
+                        EntryStore.ofEvent(tx, event.id()),
+                        WindowStore.ofEvent(tx, event.id()),
+                        AttemptStore.ofEvent(tx, event.id())));
+    }
+
+    List<AttemptNow> of(EntryAdded entry) {
+        return attempts.stream().filter(a -> a.entryId().equals(entry.id())).toList();
+    }
+
+    /** The window in which this entry flies: its own, or the one for all. */
+    Optional<WindowAdded> window(EntryAdded entry) {
+        return windows.stream()
+                .filter(w -> w.entryId() == null || w.entryId().equals(entry.id()))
+                .findFirst();
+    }
+
+    boolean hasAttemptLeft(EntryAdded entry) {
+        return of(entry).stream().filter(a -> a.state() != State.SCRUBBED).count() < event.attempts()
+                && of(entry).stream().noneMatch(a -> a.state().isOpen());
+    }
+
+    /** The attempt that is under way; the one called last when there are several. */
+    Optional<AttemptNow> underWay() {
+        return attempts.stream()
+                .filter(a -> a.state().isOpen())
+                .max(java.util.Comparator.comparingLong(a -> a.calledAtMs() == null ? 0 : a.calledAtMs()));
+    }
+
+    EntryAdded entry(String id) {
+        return entries.stream().filter(e -> e.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    /** The entry whose window closes first among those still to come; own entries before others. */
+    Optional<EntryAdded> nextEntry(long nowMs) {
+        return entries.stream()
+                .filter(this::hasAttemptLeft)
+                .filter(e -> window(e).map(w -> w.closesAtMs() > nowMs).orElse(true))
+                .min(java.util.Comparator.comparingLong((EntryAdded e) ->
+                                window(e).map(WindowAdded::closesAtMs).orElse(Long.MAX_VALUE))
+                        .thenComparing(e -> !e.own())
+                        .thenComparing(EntryAdded::name));
+    }
+}

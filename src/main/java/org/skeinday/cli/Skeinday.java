@@ -1,0 +1,67 @@
+package org.skeinday.cli;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The root of the command line. */
+@Command(
+        name = "skeinday",
+        description = "Runs a day of rubber-powered indoor rotorcraft: motors, winding, attempts, official times.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Skeinday.Version.class,
+        footer = {
+            "",
+            "Examples:",
+            "  skeinday demo",
+            "  skeinday serve --data my-season",
+            "  skeinday import files --data my-season",
+            "  skeinday winding --loop 18.5in --breaking-turns 2700 --ratio 10 --use 2 --finish 11in",
+            "  skeinday official-time --take middle --if-two longer --round down --to 0.1 1:52.84 1:52.91 1:52.79",
+            "",
+            "Exit codes: 0 ok, 2 usage, 3 port, 4 already running, 5 data damaged, 6 disk or permission."
+        })
+public final class Skeinday implements Runnable {
+    @Spec
+    @SuppressWarnings("NullAway.Init") // picocli sets it
+    private CommandSpec spec;
+
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Skeinday.class.getPackage().getImplementationVersion();
+            return new String[] {"Skeinday " + (version == null ? "(from its build folder)" : version)};
+        }
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Name a command, for example: skeinday demo (or --help)");
+    }
+
+    /** Runs the command line. @param more commands that need the whole program @return the exit code */
+    public static int run(String[] args, PrintWriter out, PrintWriter err, Object... more) {
+        CommandLine line = new CommandLine(new Skeinday());
+        line.addSubcommand(new WindingCommand());
+        line.addSubcommand(new OfficialTimeCommand());
+        for (Object command : more) {
+            line.addSubcommand(command);
+        }
+        line.setOut(out);
+        line.setErr(err);
+        line.setParameterExceptionHandler((e, given) -> {
+            err.println(String.valueOf(e.getMessage()).replace('\n', ' '));
+            err.flush();
+            return 2;
+        });
+        line.setExecutionExceptionHandler((e, command, result) -> {
+            err.println(String.valueOf(e.getMessage()).replace('\n', ' '));
+            err.flush();
+            return e instanceof IllegalArgumentException ? 2 : ExitCode.of(e);
+        });
+        return line.execute(args);
+    }
+}

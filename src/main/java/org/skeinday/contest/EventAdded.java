@@ -1,0 +1,68 @@
+package org.skeinday.contest;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Fact {@code event.added}: a day and its rules.
+ *
+ * @param kind visiting, hosting or practice
+ * @param day ISO date, for example 2026-11-28
+ * @param ceilingMm height of the hall, as typed in {@code ceilingTyped}
+ * @param attempts attempts of each entry, 1 to 20; a practice day keeps the number and ignores it
+ * @param windowMinutes length of a window, 0 when there is none
+ * @param score best, sum or mean of the {@code bestOf} best attempts
+ * @param timekeepers watches on each flight, 1 to 3
+ * @param take middle, mean, longer or shorter of the watches
+ * @param ifTwo mean, longer or shorter when only two watches count
+ * @param roundToMs step of the rounding, for example 100 for 0.1 s
+ * @param rounding down, up or nearest (half up)
+ * @param roundWatchesFirst whether each watch is rounded, or the result
+ * @param minimumMs a shorter flight is no official flight
+ * @param winderRatio motor turns to one crank turn
+ * @param laneMm winding lane hook to hook, as typed in {@code laneTyped}
+ */
+public record EventAdded(
+        String id,
+        String name,
+        String kind,
+        String day,
+        @Nullable String hall,
+        @Nullable Double ceilingMm,
+        @Nullable String ceilingTyped,
+        int attempts,
+        int windowMinutes,
+        String score,
+        int bestOf,
+        int timekeepers,
+        String take,
+        String ifTwo,
+        long roundToMs,
+        String rounding,
+        boolean roundWatchesFirst,
+        long minimumMs,
+        double winderRatio,
+        @Nullable Double laneMm,
+        @Nullable String laneTyped) {
+    public static final List<String> KINDS = List.of("visiting", "hosting", "practice");
+    public static final List<String> SCORES = List.of("best", "sum", "mean");
+    public static final List<String> TAKES = List.of("middle", "mean", "longer", "shorter");
+    public static final List<String> IF_TWO = List.of("mean", "longer", "shorter");
+    public static final List<String> ROUNDINGS = List.of("down", "up", "nearest");
+
+    public EventAdded {
+        Must.beNamed("The event's name", name);
+        Must.beOneOf("The kind of day", kind, KINDS);
+        Must.beOneOf("The score", score, SCORES);
+        Must.beOneOf("The time taken", take, TAKES);
+        Must.beOneOf("The time taken of two", ifTwo, IF_TWO);
+        Must.beOneOf("The rounding", rounding, ROUNDINGS);
+        Must.beWithin("The number of attempts", attempts, 1, 20);
+        Must.beWithin("The window in minutes", windowMinutes, 0, 600);
+        Must.beWithin("The number of best attempts that count", bestOf, 1, attempts);
+        Must.beWithin("The number of timekeepers", timekeepers, 1, 3);
+        Must.beWithin("The rounding step in ms", roundToMs, 1, 60_000);
+        Must.beWithin("The minimum duration in ms", minimumMs, 0, 3_600_000);
+        Must.beWithin("The winder's ratio", winderRatio, 1, 50);
+    }
+}

@@ -1,0 +1,25 @@
+package org.skeinday.contest.store;
+
+import static org.skeinday.platform.db.schema.Tables.CONTEST_EVENT;
+
+import java.util.List;
+import java.util.Optional;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.platform.db.Tx;
+
+/** Reads events. */
+public final class EventStore {
+    private EventStore() {}
+
+    /** By day, then name. */
+    public static List<EventAdded> all(Tx tx) {
+        return tx.sql()
+                .selectFrom(CONTEST_EVENT)
+                .orderBy(CONTEST_EVENT.DAY, CONTEST_EVENT.NAME)
+                .fetchInto(EventAdded.class);
+    }
+
+    public static Optional<EventAdded> find(Tx tx, String id) {
+        return tx.sql().selectFrom(CONTEST_EVENT).where(CONTEST_EVENT.ID.eq(id)).fetchOptionalInto(EventAdded.class);
+    }
+}

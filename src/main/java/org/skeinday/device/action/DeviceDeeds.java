@@ -1,0 +1,52 @@
+package org.skeinday.device.action;
+
+import java.util.List;
+import java.util.Set;
+import org.skeinday.device.DeviceEnded;
+import org.skeinday.device.DeviceJoined;
+import org.skeinday.device.store.DeviceStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+
+/** Devices join and are ended. The join code and the PIN are checked before, where the secrets are known. */
+public final class DeviceDeeds {
+    /** Content of {@code device.join}: only the hash of the token ever reaches the record. */
+    public record Join(String tokenHash, String person, String role) {}
+
+    /** Content of {@code device.end}. */
+    public record End(String device) {}
+
+    private DeviceDeeds() {}
+
+    public static List<ActKind<?>> actKinds() {
+        return List.of(
+                new ActKind<>("device.join", Join.class, DeviceDeeds::join),
+                new ActKind<>("device.end", End.class, DeviceDeeds::end));
+    }
+
+    private static Decision join(Tx tx, ActContext context, Join content) {
+        return Decision.decided(
+                Set.of("devices"),
+                Fact.of(
+                        "device.joined",
+                        new DeviceJoined(
+                                context.newId(1),
+                                content.tokenHash(),
+                                content.person(),
+                                content.role(),
+                                context.now().toEpochMilli())));
+    }
+
+    private static Decision end(Tx tx, ActContext context, End content) {
+        return DeviceStore.ofId(tx, content.device()).isEmpty()
+                ? Decision.refused("This device is not joined any more.")
+                : Decision.decided(
+                        Set.of("devices"),
+                        Fact.of(
+                                "device.ended",
+                                new DeviceEnded(content.device(), context.now().toEpochMilli())));
+    }
+}

@@ -1,0 +1,5 @@
+/** Devices join and are ended. */
+@NullMarked
+package org.skeinday.device.action;
+
+import org.jspecify.annotations.NullMarked;

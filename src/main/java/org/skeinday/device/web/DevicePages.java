@@ -1,0 +1,154 @@
+package org.skeinday.device.web;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.SameSite;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.function.Supplier;
+import org.skeinday.device.Device;
+import org.skeinday.device.TokenHash;
+import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Refusal;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Act;
+import org.skeinday.platform.record.Acts;
+import org.skeinday.platform.record.Answer;
+import org.skeinday.platform.record.Json;
+
+/** Joining, and the list of those that joined. */
+public final class DevicePages {
+    private static final int YEAR_S = 365 * 24 * 3600;
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM HH:mm", java.util.Locale.ROOT);
+
+    private final Page page;
+    private final Acts acts;
+    private final Clock clock;
+    private final Door door;
+    private final PinGate pins;
+
+    /**
+     * What joining needs to know.
+     *
+     * @param joinToken of this data folder, at least 128 bits, as hexadecimal digits
+     * @param address for the QR code, for example {@code http://192.168.1.5:7070}
+     * @param randomHex 32 fresh random hexadecimal digits each time
+     */
+    public record Door(
+            String joinToken,
+            Supplier<String> address,
+            Supplier<String> randomHex,
+            Supplier<List<JoinView.Person>> crew,
+            Supplier<List<Device>> devices,
+            Pin pin) {}
+
+    private DevicePages(Page page, Acts acts, Clock clock, Door door) {
+        this.page = page;
+        this.acts = acts;
+        this.clock = clock;
+        this.door = door;
+        this.pins = new PinGate(door.pin(), clock);
+    }
+
+    public static void register(Routes routes, Page page, Acts acts, Clock clock, Door door) {
+        DevicePages own = new DevicePages(page, acts, clock, door);
+        routes.openGet("/join", own::joinPage);
+        routes.openPost("/join", own::join);
+        routes.get("/devices", Role.CAPTAIN, own::devices);
+        routes.post("/devices/{id}/end", Role.CAPTAIN, own::end);
+    }
+
+    private void joinPage(Context context) {
+        page.show(context, "Join", "device/join.jte", view(context, FormErrors.none()));
+    }
+
+    private JoinView view(Context context, FormErrors form) {
+        if (!context.req().getRemoteAddr().startsWith("127.")) {
+            return new JoinView(door.crew().get(), form, "", 0);
+        }
+        String link = door.address().get() + "/join#" + door.joinToken();
+        return new JoinView(door.crew().get(), form, Qr.path(link), Qr.side(link));
+    }
+
+    private void join(Context context) {
+        FormErrors form = checked(context, FormErrors.of(context));
+        if (!form.isEmpty()) {
+            page.invalid(context, "device/_join.jte", view(context, form));
+            return;
+        }
+        String token = door.randomHex().get();
+        ObjectNode content = Json.MAPPER.createObjectNode();
+        content.put("tokenHash", TokenHash.of(token));
+        content.put("person", form.typed("person"));
+        content.put("role", form.typed("role"));
+        submit("device.join", "new", form.typed("person"), content);
+        Cookie cookie = new Cookie(Access.COOKIE, token);
+        cookie.setPath("/");
+        cookie.setMaxAge(YEAR_S);
+        cookie.setHttpOnly(true);
+        cookie.setSameSite(SameSite.LAX);
+        context.cookie(cookie);
+        context.header("HX-Redirect", "/");
+        context.status(204);
+    }
+
+    private FormErrors checked(Context context, FormErrors form) {
+        FormErrors found = form;
+        if (!TokenHash.of(form.typed("token")).equals(TokenHash.of(door.joinToken()))) {
+            found = found.with("token", "This link is not from this day's join code: scan it again.");
+        }
+        String role = form.typed("role");
+        if (!List.of("viewer", "helper", "timekeeper", "captain", "coach").contains(role)) {
+            return found.with("role", "Choose what this device is for.");
+        }
+        if (found.isEmpty() && role.equals("coach")) {
+            String problem = pins.problem(context.ip(), form.typed("pin"));
+            return problem.isEmpty() ? found : found.with("pin", problem);
+        }
+        return found;
+    }
+
+    private void devices(Context context) {
+        List<DevicesView.Row> rows =
+                door.devices().get().stream().map(this::row).toList();
+        page.show(context, "Devices", "device/devices.jte", new DevicesView(rows));
+    }
+
+    private DevicesView.Row row(Device device) {
+        String joined = TIME.format(Instant.ofEpochMilli(device.joinedAtMs()).atZone(clock.getZone()));
+        String who = door.crew().get().stream()
+                .filter(person -> person.id().equals(device.person()))
+                .map(JoinView.Person::name)
+                .findFirst()
+                .orElse("nobody chosen");
+        return new DevicesView.Row(device.id(), who, device.role(), joined);
+    }
+
+    private void end(Context context) {
+        ObjectNode content = Json.MAPPER.createObjectNode().put("device", context.pathParam("id"));
+        submit(
+                "device.end",
+                Access.callerOf(context).device(),
+                Access.callerOf(context).person(),
+                content);
+        context.header("HX-Redirect", "/devices");
+        context.status(204);
+    }
+
+    private void submit(String kind, String device, String person, ObjectNode content) {
+        Act act = new Act(door.randomHex().get(), kind, device, person, clock.instant(), content);
+        Answer answer = acts.submit(act);
+        if (answer instanceof Answer.Refused refused) {
+            throw new Refusal(409, refused.reason());
+        }
+        if (!(answer instanceof Answer.Saved)) {
+            throw new Refusal(503, "Not known yet whether this was saved: try again.");
+        }
+    }
+}

@@ -1,0 +1,14 @@
+package org.skeinday.device.web;
+
+import java.util.List;
+import org.skeinday.platform.http.FormErrors;
+
+/** The join form. @param qrPath the join link as SVG path, empty for a device that may not show it */
+public record JoinView(List<Person> crew, FormErrors form, String qrPath, int qrSide) {
+    /** Somebody of the crew. */
+    public record Person(String id, String name) {}
+
+    public String qrBox() {
+        return "0 0 " + qrSide + " " + qrSide;
+    }
+}

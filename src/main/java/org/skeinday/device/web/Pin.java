@@ -1,0 +1,7 @@
+package org.skeinday.device.web;
+
+/** The coach's PIN. */
+@FunctionalInterface
+public interface Pin {
+    boolean check(String typed);
+}

@@ -1,0 +1,5 @@
+/** The join page and the list of devices. */
+@NullMarked
+package org.skeinday.device.web;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,108 @@
+package org.skeinday.platform.db;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.function.Function;
+import org.h2.jdbcx.JdbcConnectionPool;
+import org.jooq.SQLDialect;
+import org.jooq.impl.DSL;
+
+/**
+ * The H2 database: a projection of the journal that may be thrown away. One connection writes, the others read, each
+ * in one snapshot so that a page shows one state.
+ */
+public final class Database implements AutoCloseable {
+    /** H2's own level, beyond the five of java.sql.Connection. */
+    private static final int SNAPSHOT = 6;
+
+    private final JdbcConnectionPool pool;
+    private final Connection writing;
+
+    private Database(JdbcConnectionPool pool, Connection writing) {
+        this.pool = pool;
+        this.writing = writing;
+    }
+
+    /** The file that holds the database called {@code name} in {@code folder}. */
+    public static Path file(Path folder, String name) {
+        return folder.resolve(name + ".mv.db");
+    }
+
+    /**
+     * Opens the database, making its schema when it is new.
+     *
+     * @throws UnusableDatabase when the file cannot be read or its schema is another one
+     */
+    public static Database open(Path folder, String name) {
+        boolean existed = Files.exists(file(folder, name));
+        String url = "jdbc:h2:file:" + folder.toAbsolutePath().resolve(name)
+                + ";DB_CLOSE_ON_EXIT=FALSE;DB_CLOSE_DELAY=-1;LOCK_TIMEOUT=5000";
+        return open(url, existed);
+    }
+
+    /** A database in memory that ends with this object: for checking a record, never for keeping one. */
+    public static Database scratch(String name) {
+        return open("jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1", false);
+    }
+
+    private static Database open(String url, boolean existed) {
+        JdbcConnectionPool pool = JdbcConnectionPool.create(url, "sa", "");
+        pool.setMaxConnections(24);
+        try {
+            Migrations.run(pool, existed);
+            Connection writing = pool.getConnection();
+            writing.setAutoCommit(false);
+            return new Database(pool, writing);
+        } catch (SQLException | RuntimeException e) {
+            shutDown(pool);
+            throw new UnusableDatabase("The database could not be opened: " + e.getMessage(), e);
+        }
+    }
+
+    /** Answers what {@code question} reads, all of it in one snapshot. */
+    public <T> T read(Function<Tx, T> question) {
+        try (Connection connection = pool.getConnection()) {
+            connection.setTransactionIsolation(SNAPSHOT);
+            connection.setAutoCommit(false);
+            try {
+                return question.apply(tx(connection));
+            } finally {
+                connection.rollback();
+                connection.setAutoCommit(true);
+            }
+        } catch (SQLException e) {
+            throw new DatabaseTrouble("Reading failed: " + e.getMessage(), e);
+        }
+    }
+
+    /** The one writing connection, for the writer thread only. */
+    public WritingTx writing() {
+        return new WritingTx(writing, tx(writing));
+    }
+
+    private static Tx tx(Connection connection) {
+        return new Tx(DSL.using(connection, SQLDialect.H2));
+    }
+
+    @Override
+    public void close() {
+        try {
+            writing.close();
+        } catch (SQLException e) {
+            // The shutdown below closes it all the same.
+        }
+        shutDown(pool);
+    }
+
+    private static void shutDown(JdbcConnectionPool pool) {
+        try (Connection connection = pool.getConnection();
+                var statement = connection.createStatement()) {
+            statement.execute("SHUTDOWN");
+        } catch (SQLException e) {
+            // Already closed, or never opened: either way nothing is held any more.
+        }
+        pool.dispose();
+    }
+}

@@ -1,0 +1,51 @@
+package org.skeinday.platform.http;
+
+import io.javalin.http.Context;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Who a request comes from, and whether that is enough. */
+public final class Access {
+    /** Name of the cookie that carries a device's token. */
+    public static final String COOKIE = "skeinday";
+
+    private static final String ATTRIBUTE = "skeinday.caller";
+    private final Callers callers;
+
+    Access(Callers callers) {
+        this.callers = callers;
+    }
+
+    /** Who asked, on a route that names a role; refuses when nobody is known. */
+    public static Caller callerOf(Context context) {
+        @Nullable Caller caller = context.attribute(ATTRIBUTE);
+        if (caller == null) {
+            throw Refusal.notJoined();
+        }
+        return caller;
+    }
+
+    void require(Context context, Role minimum) {
+        Caller caller = find(context).orElseThrow(Refusal::notJoined);
+        if (!caller.role().covers(minimum)) {
+            throw Refusal.roleTooLow(minimum, caller.role());
+        }
+    }
+
+    /** Notes the caller on the request, when known: pages that need no role greet them too. */
+    Optional<Caller> find(Context context) {
+        boolean onLaptop = fromThisMachine(context.req().getRemoteAddr());
+        @Nullable String token = context.cookie(COOKIE);
+        Optional<Caller> joined = token == null ? Optional.empty() : callers.ofToken(token);
+        Optional<Caller> caller = joined.or(() -> onLaptop ? Optional.of(Caller.laptop()) : Optional.empty());
+        caller.ifPresent(known -> context.attribute(ATTRIBUTE, known));
+        return caller;
+    }
+
+    private static boolean fromThisMachine(String address) {
+        return address.startsWith("127.")
+                || address.equals("0:0:0:0:0:0:0:1")
+                || address.equals("[0:0:0:0:0:0:0:1]")
+                || address.equals("::1");
+    }
+}

@@ -1,0 +1,21 @@
+package org.skeinday.platform.http;
+
+/**
+ * Who is asking.
+ *
+ * @param device id of the device, {@code laptop} for the laptop itself
+ * @param person id of the person, or the name they typed; empty when nobody was chosen
+ * @param onLaptop whether the request came from the machine that runs the server
+ */
+public record Caller(String device, String person, Role role, boolean onLaptop) {
+    public Caller {
+        if (device.isBlank()) {
+            throw new IllegalArgumentException("A caller needs a device id, but it was empty");
+        }
+    }
+
+    /** The laptop itself: its owner is never locked out. */
+    static Caller laptop() {
+        return new Caller("laptop", "", Role.COACH, true);
+    }
+}

@@ -1,0 +1,10 @@
+package org.skeinday.platform.http;
+
+import java.util.Optional;
+
+/** Knows which devices have joined. */
+@FunctionalInterface
+public interface Callers {
+    /** The device that was given this token when it joined; empty when unknown or ended. */
+    Optional<Caller> ofToken(String token);
+}

@@ -1,0 +1,75 @@
+package org.skeinday.platform.http;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.skeinday.platform.record.Json;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** The one translator from exception to answer. No trace and no SQL ever reaches a page. */
+final class ErrorPages {
+    private static final Logger LOG = LoggerFactory.getLogger(ErrorPages.class);
+    private static final Map<Integer, String> HEADINGS = Map.of(
+            400, "Not understood",
+            401, "Not joined",
+            403, "Not allowed",
+            404, "Nothing here",
+            405, "Not served",
+            409, "Changed by someone else",
+            411, "Length missing",
+            413, "Too large",
+            421, "Wrong address");
+
+    private final Page page;
+    private final Supplier<String> references;
+
+    ErrorPages(Page page, Supplier<String> references) {
+        this.page = page;
+        this.references = references;
+    }
+
+    void register(RoutesConfig routes) {
+        routes.exception(Refusal.class, (error, context) -> answer(context, error.status(), error.sentence(), ""));
+        routes.exception(
+                StaleVersion.class, (error, context) -> answer(context, 409, String.valueOf(error.getMessage()), ""));
+        routes.exception(HttpResponseException.class, (error, context) -> ofFrame(context, error));
+        routes.exception(Exception.class, (error, context) -> unexpected(context, error));
+    }
+
+    private void ofFrame(Context context, HttpResponseException error) {
+        switch (error.getStatus()) {
+            case 404 -> answer(context, 404, "There is no such page.", "");
+            case 413 -> answer(context, 413, "That is more than can be sent here.", "");
+            default -> answer(context, error.getStatus(), "This request could not be served.", "");
+        }
+    }
+
+    private void unexpected(Context context, Exception error) {
+        String reference = references.get();
+        LOG.error("Error {} at {} {}", reference, context.req().getMethod(), context.path(), error);
+        answer(context, 500, "Something went wrong here, not with what you did. Try again; tell the coach.", reference);
+    }
+
+    private void answer(Context context, int status, String sentence, String reference) {
+        context.status(status);
+        context.header("Cache-Control", "no-store");
+        if ("1".equals(context.header("X-Skeinday"))) {
+            context.contentType("application/json")
+                    .result(Json.MAPPER
+                            .createObjectNode()
+                            .put("error", sentence)
+                            .put("reference", reference)
+                            .toString());
+            return;
+        }
+        ErrorView view = new ErrorView(HEADINGS.getOrDefault(status, "Something went wrong"), sentence, reference);
+        if ("true".equals(context.header("HX-Request"))) {
+            page.fragment(context, "layout/_error.jte", view);
+        } else {
+            page.show(context, view.heading(), "layout/error.jte", view);
+        }
+    }
+}

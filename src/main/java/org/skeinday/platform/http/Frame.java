@@ -1,0 +1,22 @@
+package org.skeinday.platform.http;
+
+import java.util.List;
+
+/**
+ * What the shared frame around a page shows, in finished words.
+ *
+ * @param title of the page, without the program's name
+ * @param here path of the page, to mark its word in the bar
+ * @param nav only the pages of the caller's role
+ * @param who person and role, empty for a device that has not joined
+ * @param pace the waits of the page's scripts
+ */
+public record Frame(String title, String here, List<NavItem> nav, String who, String pace) {
+    public Frame {
+        nav = List.copyOf(nav);
+    }
+
+    public boolean isHere(NavItem item) {
+        return here.equals(item.path()) || (item.path().length() > 1 && here.startsWith(item.path() + "/"));
+    }
+}

@@ -1,0 +1,47 @@
+package org.skeinday.platform.http;
+
+import java.time.Duration;
+
+/**
+ * Every waiting time of the program in one place, so that tests can shorten them all together.
+ *
+ * @param hintGather hints within this time go out as one
+ * @param heartbeat a stream that has nothing to say sends a comment this often
+ * @param watchdog a page that heard nothing for this long connects again
+ * @param retryMost longest wait of the outbox between two tries
+ * @param slowClient a connection that takes nothing for this long is dropped
+ * @param undo how long an act can be taken back with one tap
+ */
+public record Pace(
+        Duration hintGather,
+        Duration heartbeat,
+        Duration watchdog,
+        Duration retryMost,
+        Duration slowClient,
+        Duration undo) {
+    public static Pace normal() {
+        return new Pace(
+                Duration.ofMillis(100),
+                Duration.ofSeconds(10),
+                Duration.ofSeconds(25),
+                Duration.ofSeconds(5),
+                Duration.ofSeconds(30),
+                Duration.ofSeconds(10));
+    }
+
+    /** The same waits, each divided by {@code n}, for tests. */
+    public Pace dividedBy(int n) {
+        return new Pace(
+                hintGather.dividedBy(n),
+                heartbeat.dividedBy(n),
+                watchdog.dividedBy(n),
+                retryMost.dividedBy(n),
+                slowClient.dividedBy(n),
+                undo.dividedBy(n));
+    }
+
+    /** What the page's scripts read: milliseconds by name. */
+    String forScripts() {
+        return "watchdog=" + watchdog.toMillis() + " retry=" + retryMost.toMillis() + " undo=" + undo.toMillis();
+    }
+}

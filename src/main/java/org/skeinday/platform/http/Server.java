@@ -1,0 +1,85 @@
+package org.skeinday.platform.http;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.ServerConnector;
+
+/** The one web server. */
+public final class Server implements AutoCloseable {
+    /** A hall's tablets all come back at once: with the default queue a thousand connections took 8 s. */
+    private static final int ACCEPT_QUEUE = 2048;
+
+    private static final String HTMX_VERSION = "2.0.10";
+
+    private final Javalin javalin;
+
+    /**
+     * What the server is started with.
+     *
+     * @param host address to listen on, {@code 0.0.0.0} for all
+     * @param port 0 for any free one
+     * @param names own names and addresses, lower case and without port, beside localhost
+     * @param references makes a short number for each unexpected error
+     */
+    public record Settings(
+            String host, int port, Supplier<Set<String>> names, Supplier<String> references, Pace pace) {}
+
+    private Server(Javalin javalin) {
+        this.javalin = javalin;
+    }
+
+    /** Starts listening; throws Javalin's exception when the port is taken. */
+    public static Server start(Settings settings, Callers callers, Page page, Consumer<Routes> routes) {
+        int[] port = {settings.port()};
+        Doorway doorway = new Doorway(settings.names(), () -> port[0]);
+        Access access = new Access(callers);
+        Javalin javalin = Javalin.create(c -> {
+            quiet(c);
+            listen(c, settings);
+            c.http.maxRequestSize = Routes.IMPORT_BODY;
+            c.routes.before(context -> {
+                doorway.check(context);
+                access.find(context);
+            });
+            new ErrorPages(page, settings.references()).register(c.routes);
+            Routes own = new Routes(c.routes, access);
+            own.openGet("/static/<path>", new StaticFiles(HTMX_VERSION)::serve);
+            routes.accept(own);
+        });
+        javalin.start();
+        port[0] = javalin.port();
+        return new Server(javalin);
+    }
+
+    public int port() {
+        return javalin.port();
+    }
+
+    @Override
+    public void close() {
+        javalin.stop();
+    }
+
+    private static void quiet(JavalinConfig c) {
+        c.startup.showJavalinBanner = false;
+        c.startup.showOldJavalinVersionWarning = false;
+        c.startup.startupWatcherEnabled = false;
+    }
+
+    private static void listen(JavalinConfig c, Settings settings) {
+        c.jetty.addConnector((server, http) -> {
+            http.setSendServerVersion(false);
+            http.setSendXPoweredBy(false);
+            ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
+            connector.setHost(settings.host());
+            connector.setPort(settings.port());
+            connector.setAcceptQueueSize(ACCEPT_QUEUE);
+            connector.setIdleTimeout(settings.pace().slowClient().toMillis());
+            return connector;
+        });
+    }
+}

@@ -1,0 +1,105 @@
+package org.skeinday.platform.live;
+
+import io.javalin.http.Context;
+import io.javalin.http.sse.SseClient;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
+import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.Pace;
+import org.skeinday.platform.record.Json;
+
+/** Tells open pages which topics changed. Carries no data: each page asks again with its own rights. */
+public final class LiveHub implements AutoCloseable {
+    /** Streams open at once. */
+    public static final int MOST_STREAMS = 200;
+
+    private static final int STACK_BYTES = 128 * 1024;
+    private final Pace pace;
+    private final Map<Hints, String> open = new ConcurrentHashMap<>();
+    private final AtomicInteger streams = new AtomicInteger();
+    private volatile boolean closed;
+
+    public LiveHub(Pace pace) {
+        this.pace = pace;
+    }
+
+    /** To be called after the commit, so that nobody asks too early. @param n of the last act that is visible */
+    public void publish(Set<String> topics, long n) {
+        open.keySet().forEach(hints -> hints.offer(topics, n));
+    }
+
+    /** Ends the streams of a device whose rights ended or changed. */
+    public void endStreamsOf(String device) {
+        open.forEach((hints, owner) -> {
+            if (owner.equals(device)) {
+                hints.close();
+            }
+        });
+    }
+
+    public int openStreams() {
+        return streams.get();
+    }
+
+    /** Tells every stream to end: the pages come back by themselves. */
+    @Override
+    public void close() {
+        closed = true;
+        open.keySet().forEach(Hints::close);
+    }
+
+    /** Serves {@code /live?topics=a,b}. A full house is said in an event: one 5xx would end the page's stream for good. */
+    void serve(SseClient client) {
+        if (streams.incrementAndGet() > MOST_STREAMS || closed) {
+            streams.decrementAndGet();
+            client.sendEvent("full", "");
+            client.close();
+            return;
+        }
+        Hints hints = new Hints(topicsOf(client.ctx()));
+        open.put(hints, Access.callerOf(client.ctx()).device());
+        client.keepAlive();
+        client.onClose(hints::close);
+        Thread thread = new Thread(null, () -> run(client, hints), "live", STACK_BYTES);
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    private void run(SseClient client, Hints hints) {
+        try {
+            client.sendEvent("resync", "");
+            while (!hints.isClosed() && !client.terminated()) {
+                tell(client, hints.take(pace.heartbeat(), pace.hintGather()));
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } finally {
+            open.remove(hints);
+            streams.decrementAndGet();
+            client.close();
+        }
+    }
+
+    private static void tell(SseClient client, Hints.Hint hint) {
+        if (hint.topics().isEmpty()) {
+            client.sendEvent("here", "{}"); // a comment would never reach the page's watchdog
+        } else {
+            client.sendEvent("hint", Json.MAPPER.valueToTree(hint).toString());
+        }
+    }
+
+    private static Set<String> topicsOf(Context context) {
+        String asked = context.queryParam("topics");
+        return asked == null
+                ? Set.of()
+                : Arrays.stream(asked.split(","))
+                        .filter(topic -> !topic.isBlank())
+                        .limit(32)
+                        .collect(Collectors.toCollection(TreeSet::new));
+    }
+}

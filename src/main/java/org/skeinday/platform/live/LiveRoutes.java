@@ -1,0 +1,32 @@
+package org.skeinday.platform.live;
+
+import io.javalin.http.Context;
+import io.javalin.http.sse.SseHandler;
+import java.time.Clock;
+import java.util.Map;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Acts;
+
+/** The addresses that the pages' scripts use. */
+public final class LiveRoutes {
+    private final Clock clock;
+
+    private LiveRoutes(Clock clock) {
+        this.clock = clock;
+    }
+
+    public static void register(Routes routes, LiveHub hub, Acts acts, Clock clock, Map<String, Role> taps) {
+        LiveRoutes own = new LiveRoutes(clock);
+        routes.get("/live", Role.VIEWER, new SseHandler(hub::serve));
+        routes.get("/clock", Role.VIEWER, own::clock);
+        routes.post("/taps", Role.HELPER, new Taps(acts, taps)::take);
+    }
+
+    /** Both of the server's instants of the exchange in RFC 5905 §8, epoch ms. */
+    private void clock(Context context) {
+        long receivedMs = clock.millis();
+        context.contentType("application/json");
+        context.result("{\"receivedMs\":" + receivedMs + ",\"sentMs\":" + clock.millis() + "}");
+    }
+}

@@ -1,0 +1,126 @@
+package org.skeinday.platform.live;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.Map;
+import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.Caller;
+import org.skeinday.platform.http.Refusal;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.record.Act;
+import org.skeinday.platform.record.Acts;
+import org.skeinday.platform.record.Answer;
+import org.skeinday.platform.record.Json;
+
+/** Takes in what devices kept in their outboxes: each tap is answered for itself. */
+final class Taps {
+    /** Taps in one request. */
+    static final int MOST = 50;
+
+    private final Acts acts;
+    private final Map<String, Role> kinds;
+
+    /** @param kinds which kinds of act may come as a tap, and the least role for each */
+    Taps(Acts acts, Map<String, Role> kinds) {
+        this.acts = acts;
+        this.kinds = Map.copyOf(kinds);
+    }
+
+    void take(Context context) {
+        Caller caller = Access.callerOf(context);
+        ObjectNode answer = Json.MAPPER.createObjectNode();
+        ArrayNode answers = answer.putArray("answers");
+        for (JsonNode tap : tapsIn(context.body())) {
+            answers.add(answerTo(tap, caller));
+        }
+        context.contentType("application/json");
+        context.result(answer.toString());
+    }
+
+    private static JsonNode tapsIn(String body) {
+        try {
+            JsonNode taps = Json.MAPPER.readTree(body).path("taps");
+            if (!taps.isArray() || taps.size() > MOST) {
+                throw Refusal.malformed("The body must hold \"taps\": a list of at most " + MOST + ".");
+            }
+            return taps;
+        } catch (JsonProcessingException e) {
+            throw Refusal.malformed("The body must be JSON, but it stops making sense at line "
+                    + e.getLocation().getLineNr() + ", column "
+                    + e.getLocation().getColumnNr() + ".");
+        }
+    }
+
+    /** A tap that cannot be read is refused alone: the others in the batch are not held up by it. */
+    private ObjectNode answerTo(JsonNode tap, Caller caller) {
+        String id = tap.path("id").asText("");
+        try {
+            allow(textOf(tap, "kind"), caller);
+            Act act = new Act(
+                    id,
+                    textOf(tap, "kind"),
+                    caller.device(),
+                    caller.person(),
+                    Instant.parse(textOf(tap, "at")),
+                    contentOf(tap));
+            return said(id, acts.submit(act));
+        } catch (IllegalArgumentException e) {
+            return said(id, "refused").put("reason", e.getMessage());
+        } catch (DateTimeParseException e) {
+            return said(id, "refused")
+                    .put("reason", "A tap's time must be an instant, but was '" + e.getParsedString() + "'");
+        }
+    }
+
+    /** Forms have their own routes with their own checks (a PIN, a role); none may come in through here. */
+    private void allow(String kind, Caller caller) {
+        Role least = kinds.get(kind);
+        if (least == null || !caller.role().covers(least)) {
+            throw new IllegalArgumentException("This device may not send '" + kind + "' as a tap");
+        }
+    }
+
+    private static ObjectNode said(String id, Answer answer) {
+        if (answer instanceof Answer.Saved saved) {
+            return said(id, "saved").put("n", saved.n());
+        }
+        if (answer instanceof Answer.Refused refused) {
+            return said(id, "refused").put("reason", refused.reason());
+        }
+        if (answer instanceof Answer.Conflict conflict) {
+            return said(id, "refused").put("reason", conflict.reason());
+        }
+        return said(id, "later").put("reason", waitFor(answer));
+    }
+
+    private static String waitFor(Answer answer) {
+        return answer instanceof Answer.DiskFull full
+                ? full.reason()
+                : answer instanceof Answer.NotYet notYet ? notYet.reason() : "not known yet";
+    }
+
+    private static ObjectNode said(String id, String state) {
+        return Json.MAPPER.createObjectNode().put("id", id).put("state", state);
+    }
+
+    private static String textOf(JsonNode tap, String name) {
+        String text = tap.path(name).asText("");
+        if (text.isEmpty()) {
+            throw new IllegalArgumentException("A tap needs '" + name + "', but it was missing");
+        }
+        return text;
+    }
+
+    private static JsonNode contentOf(JsonNode tap) {
+        JsonNode content = tap.path("content");
+        if (!content.isObject()) {
+            throw new IllegalArgumentException("A tap's content must be an object, but was " + content.getNodeType());
+        }
+        return content;
+    }
+}

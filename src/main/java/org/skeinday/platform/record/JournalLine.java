@@ -1,0 +1,125 @@
+package org.skeinday.platform.record;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One act as it stands in the journal: one line of JSON whose hash runs over the bytes before it, and names the hash
+ * of the line before.
+ *
+ * @param n 1, 2, 3 …
+ * @param atMs the server's time when it was decided, milliseconds since 1970
+ * @param sum SHA-256 of kind and content: tells a repeat from another act under the same id
+ */
+record JournalLine(
+        long n,
+        long atMs,
+        String act,
+        String kind,
+        String sum,
+        String dev,
+        String who,
+        List<FactLine> facts,
+        String prev,
+        String hash) {
+    /** The newest form of a line that this program writes and the newest it can read. */
+    static final int VERSION = 1;
+
+    /** A fact as read back: its kind, the version of its form, its body. */
+    record FactLine(String kind, int v, JsonNode body) {}
+
+    private static final String HASH_KEY = ",\"hash\":\"";
+    private static final int HASH_TAIL = HASH_KEY.length() + 64 + 2;
+
+    static JournalLine made(long n, long atMs, Act act, String sum, List<Fact> facts, String prev) {
+        List<FactLine> lines = new ArrayList<>();
+        for (Fact fact : facts) {
+            lines.add(new FactLine(fact.kind(), fact.v(), Json.MAPPER.valueToTree(fact.body())));
+        }
+        var open = new JournalLine(
+                n, atMs, act.id(), act.kind(), sum, act.device(), act.person(), List.copyOf(lines), prev, "");
+        return open.withHash(Sha.hex(open.body()));
+    }
+
+    private JournalLine withHash(String newHash) {
+        return new JournalLine(n, atMs, act, kind, sum, dev, who, facts, prev, newHash);
+    }
+
+    /** The line's text without its hash and closing brace. */
+    private String body() {
+        var json = Json.MAPPER.createObjectNode();
+        json.put("n", n).put("v", VERSION).put("at", atMs).put("act", act).put("kind", kind);
+        json.put("sum", sum).put("dev", dev).put("who", who);
+        var array = json.putArray("facts");
+        for (FactLine fact : facts) {
+            array.addObject().put("kind", fact.kind()).put("v", fact.v()).set("body", fact.body());
+        }
+        json.put("prev", prev);
+        String text = json.toString();
+        return text.substring(0, text.length() - 1);
+    }
+
+    /** With the hash, without a line end. */
+    String text() {
+        return body() + HASH_KEY + hash + "\"}";
+    }
+
+    /**
+     * Reads a line and checks it against the one before.
+     *
+     * @throws Damaged naming the record and what is wrong with it
+     */
+    static JournalLine read(byte[] line, long expectedN, String expectedPrev) {
+        String text = new String(line, StandardCharsets.UTF_8);
+        int cut = text.length() - HASH_TAIL;
+        if (cut < 0 || !text.startsWith(HASH_KEY, cut) || !text.endsWith("\"}")) {
+            throw new Damaged("record " + expectedN + ": the line has no hash at its end");
+        }
+        String hash = text.substring(cut + HASH_KEY.length(), text.length() - 2);
+        int cutBytes = line.length - HASH_TAIL;
+        if (!Sha.hex(line, cutBytes).equals(hash)) {
+            throw new Damaged("record " + expectedN + ": its content does not fit its hash");
+        }
+        return checked(parse(text, expectedN, hash), expectedN, expectedPrev);
+    }
+
+    private static JournalLine checked(JournalLine line, long expectedN, String expectedPrev) {
+        if (line.n() != expectedN) {
+            throw new Damaged("record " + expectedN + ": the line calls itself record " + line.n());
+        }
+        if (!line.prev().equals(expectedPrev)) {
+            throw new Damaged("record " + expectedN + ": it does not follow the record before it");
+        }
+        return line;
+    }
+
+    private static JournalLine parse(String text, long n, String hash) {
+        try {
+            JsonNode json = Json.MAPPER.readTree(text);
+            if (json.path("v").asInt() > VERSION) {
+                throw new Damaged("record " + n + ": it was written by a newer Skeinday; use that one");
+            }
+            List<FactLine> facts = new ArrayList<>();
+            for (JsonNode fact : json.path("facts")) {
+                facts.add(
+                        new FactLine(fact.path("kind").asText(), fact.path("v").asInt(), fact.path("body")));
+            }
+            return new JournalLine(
+                    json.path("n").asLong(),
+                    json.path("at").asLong(),
+                    json.path("act").asText(),
+                    json.path("kind").asText(),
+                    json.path("sum").asText(),
+                    json.path("dev").asText(),
+                    json.path("who").asText(),
+                    List.copyOf(facts),
+                    json.path("prev").asText(),
+                    hash);
+        } catch (JsonProcessingException e) {
+            throw new Damaged("record " + n + ": it is not JSON");
+        }
+    }
+}

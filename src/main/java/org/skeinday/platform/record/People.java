@@ -1,0 +1,90 @@
+package org.skeinday.platform.record;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Names of persons and the coach's PIN, in people.json beside the journal: outside the chain, so that a person can be
+ * erased without breaking it.
+ */
+public final class People {
+    static final String FILE = "people.json";
+
+    private final Path path;
+    private Map<String, String> names;
+    private String pinHash;
+
+    private People(Path path, Map<String, String> names, String pinHash) {
+        this.path = path;
+        this.names = names;
+        this.pinHash = pinHash;
+    }
+
+    static People open(Path folder) throws IOException {
+        Path path = folder.resolve(FILE);
+        Map<String, String> names = new LinkedHashMap<>();
+        String pin = "";
+        if (Files.exists(path)) {
+            JsonNode json = Json.MAPPER.readTree(Files.readAllBytes(path));
+            json.path("names")
+                    .fields()
+                    .forEachRemaining(e -> names.put(e.getKey(), e.getValue().asText()));
+            pin = json.path("pin").asText();
+        }
+        return new People(path, Map.copyOf(names), pin);
+    }
+
+    /** The person's display name; an erased or unknown person is called "someone". */
+    public synchronized String name(String person) {
+        return names.getOrDefault(person, "someone");
+    }
+
+    public synchronized Map<String, String> names() {
+        return names;
+    }
+
+    /** Salted slow hash of the coach's PIN, empty before one was made. */
+    public synchronized String pinHash() {
+        return pinHash;
+    }
+
+    public synchronized void keepPin(String hash) throws IOException {
+        write(names, hash);
+        pinHash = hash;
+    }
+
+    synchronized void add(Map<String, String> more) throws IOException {
+        if (more.isEmpty()) {
+            return;
+        }
+        Map<String, String> all = new LinkedHashMap<>(names);
+        all.putAll(more);
+        write(all, pinHash);
+        names = Map.copyOf(all);
+    }
+
+    /** Written aside, forced, renamed: at every moment the old or the new file is there, whole. */
+    private void write(Map<String, String> all, String pin) throws IOException {
+        ObjectNode json = Json.MAPPER.createObjectNode();
+        json.put("pin", pin);
+        ObjectNode object = json.putObject("names");
+        new java.util.TreeMap<>(all).forEach(object::put);
+        Path aside = path.resolveSibling(FILE + ".new");
+        byte[] bytes = json.toPrettyString().getBytes(StandardCharsets.UTF_8);
+        try (FileChannel channel = FileChannel.open(
+                aside, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
+            channel.write(java.nio.ByteBuffer.wrap(bytes));
+            channel.force(true);
+        }
+        Files.move(aside, path, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
+}

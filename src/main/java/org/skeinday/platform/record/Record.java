@@ -1,0 +1,176 @@
+package org.skeinday.platform.record;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Clock;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.platform.db.Database;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.db.UnusableDatabase;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** A data folder, opened: its lock, its journal, its database brought up to date, its people. */
+public final class Record implements AutoCloseable {
+    public static final String DATABASE = "skeinday";
+    private static final Logger LOG = LoggerFactory.getLogger(Record.class);
+    private static final String MARKER = "skeinday-folder.txt";
+
+    private final Path folder;
+    private final Projection projection;
+    private final Clock clock;
+    private final JournalFile.Opener opener;
+    private final FolderLock lock;
+    private final People people;
+    private volatile @Nullable Database database;
+    private @Nullable Journal journal;
+
+    private Record(
+            Path folder,
+            Projection projection,
+            Clock clock,
+            JournalFile.Opener opener,
+            FolderLock lock,
+            People people) {
+        this.folder = folder;
+        this.projection = projection;
+        this.clock = clock;
+        this.opener = opener;
+        this.lock = lock;
+        this.people = people;
+    }
+
+    /**
+     * Opens a data folder, making it when it is new.
+     *
+     * @throws AlreadyRunning when another program holds it
+     * @throws Damaged when the record in it is not whole
+     * @throws IOException when the disk or its permissions do not allow it
+     */
+    public static Record open(Path folder, Projection projection, Clock clock) throws IOException {
+        return open(folder, projection, clock, JournalFile::onDisk);
+    }
+
+    static Record open(Path folder, Projection projection, Clock clock, JournalFile.Opener opener) throws IOException {
+        Files.createDirectories(folder);
+        FolderLock lock = FolderLock.take(folder);
+        try {
+            refuseWithoutJournal(folder);
+            var record = new Record(folder, projection, clock, opener, lock, People.open(folder));
+            record.reopen();
+            Files.writeString(
+                    folder.resolve(MARKER),
+                    "Skeinday's data. journal.jsonl and people.json are the record: keep them.\n");
+            return record;
+        } catch (IOException | RuntimeException e) {
+            lock.close();
+            throw e;
+        }
+    }
+
+    private static void refuseWithoutJournal(Path folder) {
+        boolean used = Files.exists(folder.resolve(MARKER)) || Files.exists(Database.file(folder, DATABASE));
+        if (used && !Files.exists(folder.resolve(Journal.FILE))) {
+            throw new Damaged("record 1: " + folder + " was in use, but its " + Journal.FILE
+                    + " is missing. Put it back from a backup, or name another folder with --data.");
+        }
+    }
+
+    /** Closes and opens journal and database anew, as at the start. */
+    void reopen() throws IOException {
+        closeFiles();
+        try {
+            openWith(openDatabase());
+        } catch (UnusableDatabase e) {
+            LOG.warn("{}; it is set aside and built anew from the journal", e.getMessage());
+            setAside();
+            openWith(openDatabase());
+        }
+    }
+
+    private Database openDatabase() {
+        return Database.open(folder, DATABASE);
+    }
+
+    private void openWith(Database opened) throws IOException {
+        try {
+            var replay = new Replay(projection, opened);
+            journal = Journal.open(folder, opener, replay::line);
+            replay.end();
+            database = opened;
+        } catch (IOException | RuntimeException e) {
+            closeFiles();
+            opened.close();
+            throw e;
+        }
+    }
+
+    private void setAside() throws IOException {
+        Path file = Database.file(folder, DATABASE);
+        if (Files.exists(file)) {
+            Path aside = file.resolveSibling(DATABASE + "-set-aside-" + clock.millis() + ".mv.db");
+            Files.move(file, aside, StandardCopyOption.REPLACE_EXISTING);
+            LOG.warn("The old database is kept as {}", aside.getFileName());
+        }
+    }
+
+    Database database() {
+        Database open = database;
+        if (open == null) {
+            throw new IllegalStateException("The record is being opened again; try in a moment");
+        }
+        return open;
+    }
+
+    Journal journal() {
+        Journal open = journal;
+        if (open == null) {
+            throw new IllegalStateException("The journal is closed");
+        }
+        return open;
+    }
+
+    /** Answers what {@code question} reads, in one snapshot. */
+    public <T> T read(Function<Tx, T> question) {
+        return database().read(question);
+    }
+
+    public People people() {
+        return people;
+    }
+
+    public Path folder() {
+        return folder;
+    }
+
+    /** Leaves word for a second start in this folder. */
+    public void runningAt(String where) throws IOException {
+        lock.runningAt(where);
+    }
+
+    Projection projection() {
+        return projection;
+    }
+
+    private void closeFiles() throws IOException {
+        Journal oldJournal = journal;
+        journal = null;
+        if (oldJournal != null) {
+            oldJournal.close();
+        }
+        Database oldDatabase = database;
+        database = null;
+        if (oldDatabase != null) {
+            oldDatabase.close();
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        closeFiles();
+        lock.close();
+    }
+}

@@ -1,0 +1,47 @@
+package org.skeinday.platform.record;
+
+import org.skeinday.platform.db.Database;
+import org.skeinday.platform.db.Ledger;
+import org.skeinday.platform.db.WritingTx;
+
+/** Brings a database up to the journal's end, checking on the way that it belongs to this journal. */
+final class Replay {
+    private static final int LINES_PER_COMMIT = 1000;
+
+    private final Projection projection;
+    private final WritingTx writing;
+    private final Ledger.Position position;
+    private long seen;
+
+    Replay(Projection projection, Database database) {
+        this.projection = projection;
+        this.writing = database.writing();
+        this.position = Ledger.position(writing.tx());
+    }
+
+    void line(JournalLine line) {
+        seen = line.n();
+        if (line.n() == position.n() && !line.hash().equals(position.hash())) {
+            throw new Damaged("record " + line.n() + ": the database was made from another record");
+        }
+        if (line.n() <= position.n()) {
+            return;
+        }
+        try {
+            projection.apply(writing.tx(), line);
+        } catch (RuntimeException e) {
+            throw new Damaged("record " + line.n() + ": it cannot be put into the database: " + e.getMessage());
+        }
+        if (line.n() % LINES_PER_COMMIT == 0) {
+            writing.commit();
+        }
+    }
+
+    void end() {
+        if (position.n() > seen) {
+            throw new Damaged("record " + (seen + 1) + ": the journal was cut; the database knows " + position.n()
+                    + " records, the journal has " + seen);
+        }
+        writing.commit();
+    }
+}

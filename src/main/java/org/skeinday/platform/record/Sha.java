@@ -1,0 +1,26 @@
+package org.skeinday.platform.record;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/** SHA-256 in hexadecimal. */
+public final class Sha {
+    private Sha() {}
+
+    public static String hex(String text) {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        return hex(bytes, bytes.length);
+    }
+
+    static String hex(byte[] bytes, int length) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            digest.update(bytes, 0, length);
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java platform has SHA-256", e);
+        }
+    }
+}

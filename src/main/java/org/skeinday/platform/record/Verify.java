@@ -1,0 +1,111 @@
+package org.skeinday.platform.record;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import org.skeinday.platform.db.Database;
+import org.skeinday.platform.db.Ledger;
+import org.skeinday.platform.db.Tables;
+import org.skeinday.platform.db.UnusableDatabase;
+import org.skeinday.platform.db.WritingTx;
+
+/** Checks a record: the chain, that every line can be replayed, and that the database holds just that. */
+public final class Verify {
+    private final Projection projection;
+
+    /** @param note in words, when there is something to know that is no damage; else empty */
+    public record Whole(long records, String head, String note) {}
+
+    public Verify(Projection projection) {
+        this.projection = projection;
+    }
+
+    /**
+     * Reads the folder and changes nothing in it but a missing lock file.
+     *
+     * @throws Damaged naming the first record that is wrong, and how
+     */
+    public Whole check(Path folder) throws IOException {
+        if (!Files.exists(folder.resolve(Journal.FILE))) {
+            throw new Damaged("record 1: there is no " + Journal.FILE + " in " + folder);
+        }
+        try (FolderLock lock = FolderLock.take(folder);
+                Database scratch = Database.scratch("verify" + System.identityHashCode(lock))) {
+            return check(folder, scratch);
+        }
+    }
+
+    private Whole check(Path folder, Database scratch) throws IOException {
+        Optional<Database> kept = openKept(folder);
+        try {
+            Ledger.Position position = kept.map(k -> k.read(Ledger::position)).orElse(new Ledger.Position(0, ""));
+            String[] difference = {""};
+            var replay = new Replay(projection, scratch);
+            var end = JournalReader.read(folder.resolve(Journal.FILE), line -> {
+                replay.line(line);
+                if (line.n() == position.n()) {
+                    difference[0] = compare(kept.orElseThrow(), scratch, line);
+                }
+            });
+            replay.end();
+            if (position.n() > end.n()) {
+                throw new Damaged("record " + (end.n() + 1) + ": the journal was cut; the database knows "
+                        + position.n() + " records");
+            }
+            if (!difference[0].isEmpty()) {
+                throw new Damaged("record " + position.n() + ": " + difference[0]);
+            }
+            return new Whole(end.n(), end.hash(), note(kept.isPresent(), position, end));
+        } finally {
+            kept.ifPresent(Database::close);
+        }
+    }
+
+    private static Optional<Database> openKept(Path folder) {
+        if (!Files.exists(Database.file(folder, Record.DATABASE))) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Database.open(folder, Record.DATABASE));
+        } catch (UnusableDatabase e) {
+            return Optional.empty();
+        }
+    }
+
+    private static String compare(Database kept, Database scratch, JournalLine line) {
+        WritingTx made = scratch.writing();
+        made.commit();
+        if (!kept.read(Ledger::position).hash().equals(line.hash())) {
+            return "the database was made from another record";
+        }
+        return kept.read(tx -> Tables.difference(tx, made.tx())).orElse("");
+    }
+
+    private static String note(boolean hasDatabase, Ledger.Position position, JournalReader.End end) {
+        if (!hasDatabase) {
+            return "There is no usable database; the next start builds it from the journal.";
+        }
+        if (end.torn() > 0) {
+            return "The last line is torn; the next start cuts it and keeps a copy.";
+        }
+        return position.n() < end.n() ? "The database lags behind; the next start brings it up to date." : "";
+    }
+
+    /** Sets the database aside and builds it anew. */
+    public Whole rebuild(Path folder, Clock clock) throws IOException {
+        if (!Files.exists(folder.resolve(Journal.FILE))) {
+            throw new Damaged("record 1: there is no " + Journal.FILE + " in " + folder);
+        }
+        try (FolderLock lock = FolderLock.take(folder)) {
+            Path file = Database.file(folder, Record.DATABASE);
+            if (Files.exists(file)) {
+                Files.move(file, file.resolveSibling(Record.DATABASE + "-set-aside-" + clock.millis() + ".mv.db"));
+            }
+        }
+        try (Record record = Record.open(folder, projection, clock)) {
+            return new Whole(record.journal().n(), record.journal().head(), "");
+        }
+    }
+}

@@ -1,0 +1,177 @@
+package org.skeinday.platform.record;
+
+import java.io.IOException;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.BiConsumer;
+import org.skeinday.platform.db.DatabaseTrouble;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * The one thread that owns the journal and the writing connection: decides waiting acts in batches, appends, forces,
+ * commits, answers, and only then tells the pages.
+ */
+public final class Writer implements Acts, AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(Writer.class);
+    private static final int BATCH = 64;
+
+    private final Record record;
+    private final Batch batches;
+    private final WriterSettings settings;
+    private final BiConsumer<Set<String>, Long> publish;
+    private final BlockingQueue<Pending> waiting = new LinkedBlockingQueue<>(4096);
+    private final Thread thread;
+    private volatile boolean stopping;
+    private volatile boolean behind;
+    private volatile String trouble = "";
+
+    /** An act and whoever waits for its answer. */
+    record Pending(Act act, CompletableFuture<Answer> answer) {}
+
+    public Writer(
+            Record record,
+            List<ActKind<?>> kinds,
+            Clock clock,
+            WriterSettings settings,
+            BiConsumer<Set<String>, Long> publish) {
+        this.record = record;
+        this.batches = new Batch(record, new Deciding(kinds, clock));
+        this.settings = settings;
+        this.publish = publish;
+        this.thread = new Thread(this::run, "writer");
+        thread.start();
+    }
+
+    @Override
+    public Answer submit(Act act) {
+        var pending = new Pending(act, new CompletableFuture<>());
+        if (stopping || !waiting.offer(pending)) {
+            return new Answer.NotYet("Skeinday is busy or stopping; this is sent again by itself");
+        }
+        try {
+            return pending.answer().get(settings.answerWithinMs(), TimeUnit.MILLISECONDS);
+        } catch (TimeoutException e) {
+            return new Answer.NotYet("not known yet; the same entry may be sent again");
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return new Answer.NotYet("stopped while waiting; the same entry may be sent again");
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("The writer always answers", e);
+        }
+    }
+
+    /** What keeps acts from being taken, in words for every page; empty when all is well. */
+    public String trouble() {
+        return trouble;
+    }
+
+    private void run() {
+        while (true) {
+            List<Pending> batch = next();
+            if (batch.isEmpty() && stopping) {
+                return;
+            }
+            if (behind) {
+                reopen();
+            }
+            if (!batch.isEmpty()) {
+                write(batch);
+            }
+        }
+    }
+
+    private List<Pending> next() {
+        List<Pending> batch = new ArrayList<>(BATCH);
+        try {
+            Pending first = waiting.poll(settings.reopenEveryMs(), TimeUnit.MILLISECONDS);
+            if (first != null) {
+                batch.add(first);
+                waiting.drainTo(batch, BATCH - 1);
+            }
+        } catch (InterruptedException e) {
+            // Nobody may interrupt the writer: an interrupt would close the database's file under it.
+            LOG.warn("The writer was interrupted and goes on");
+        }
+        return batch;
+    }
+
+    private void write(List<Pending> batch) {
+        if (behind) {
+            answerAll(batch, new Answer.NotYet("the record is being opened again; this is sent again by itself"));
+            return;
+        }
+        if (tooFull()) {
+            diskFull(batch);
+            return;
+        }
+        try {
+            Batch.Outcome outcome = batches.write(batch);
+            outcome.answers().forEach((pending, answer) -> pending.answer().complete(answer));
+            if (!outcome.topics().isEmpty()) {
+                publish.accept(outcome.topics(), outcome.n());
+            }
+            trouble = "";
+        } catch (Batch.NotAppended e) {
+            LOG.warn("The journal could not be written: {}", e.getMessage());
+            diskFull(batch);
+        } catch (Batch.MustReopen | DatabaseTrouble e) {
+            LOG.error("The record must be opened again", e);
+            behind = true;
+            trouble =
+                    "Skeinday cannot reach its record and tries again each second. What is entered waits on the device.";
+            answerAll(batch, new Answer.NotYet("not known yet; this is sent again by itself"));
+        } catch (RuntimeException e) {
+            LOG.error("The writer met a fault of the program", e);
+            behind = true;
+            answerAll(batch, new Answer.NotYet("not known yet; this is sent again by itself"));
+        }
+    }
+
+    private boolean tooFull() {
+        try {
+            return java.nio.file.Files.getFileStore(record.folder()).getUsableSpace() < settings.keepFreeBytes();
+        } catch (IOException e) {
+            return true;
+        }
+    }
+
+    private void diskFull(List<Pending> batch) {
+        trouble = "The laptop's disk is nearly full: nothing more is taken until there is space. Reading goes on.";
+        answerAll(batch, new Answer.DiskFull(trouble));
+    }
+
+    private static void answerAll(List<Pending> batch, Answer answer) {
+        batch.forEach(pending -> pending.answer().complete(answer));
+    }
+
+    private void reopen() {
+        try {
+            record.reopen();
+            behind = false;
+            trouble = "";
+            LOG.info("The record is open again");
+        } catch (IOException | RuntimeException e) {
+            LOG.warn("The record could not be opened again yet: {}", e.getMessage());
+        }
+    }
+
+    /** Takes no more, writes what waits, and ends the thread. */
+    @Override
+    public void close() {
+        stopping = true;
+        try {
+            thread.join(5_000);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package org.skeinday.standing;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How an entry's official times become its score.
+ *
+ * @param bestOf how many of the best count, 1 or more; a missing one counts nothing
+ */
+public record ScoreRule(Kind kind, int bestOf) {
+    /** What is made of the best times. */
+    public enum Kind {
+        BEST,
+        SUM,
+        MEAN
+    }
+
+    public ScoreRule {
+        if (bestOf < 1) {
+            throw new IllegalArgumentException("At least one attempt must count, but " + bestOf + " do");
+        }
+    }
+
+    /** The sum of the times that count, in ms; empty without a time. For a mean it is divided only when shown. */
+    public Optional<Long> countedMs(List<Long> officialMs) {
+        if (officialMs.isEmpty()) {
+            return Optional.empty();
+        }
+        int count = kind == Kind.BEST ? 1 : bestOf;
+        return Optional.of(officialMs.stream()
+                .sorted(Comparator.reverseOrder())
+                .limit(count)
+                .mapToLong(Long::longValue)
+                .sum());
+    }
+
+    /** By how much {@link #countedMs} is divided to be shown. */
+    public int divisor() {
+        return kind == Kind.MEAN ? bestOf : 1;
+    }
+}

@@ -1,0 +1,5 @@
+/** Scores and places. */
+@NullMarked
+package org.skeinday.standing;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,26 @@
+package org.skeinday.timing;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How the watches of one flight become its official time.
+ *
+ * @param ifTwo what to take when MIDDLE has just two watches; null when the rules do not say
+ * @param stepMs 1 to 60,000 ms: the step that the official time is rounded to
+ * @param roundWatchesFirst round each watch, then reduce (a mean is rounded once more)
+ */
+public record TimeRule(Take take, @Nullable Take ifTwo, Rounding rounding, long stepMs, boolean roundWatchesFirst) {
+    public TimeRule {
+        if (ifTwo == Take.MIDDLE) {
+            throw new IllegalArgumentException("Of two watches there is no middle; take longer, shorter or mean");
+        }
+        if (stepMs < 1 || stepMs > 60_000) {
+            throw new IllegalArgumentException("The step must be 0.001 to 60 s, but was " + stepMs + " ms");
+        }
+    }
+
+    /** Decimals that a time of this step needs: 1 for 0.1 s, 0 for whole seconds. */
+    public int decimals() {
+        return stepMs % 1000 == 0 ? 0 : stepMs % 100 == 0 ? 1 : stepMs % 10 == 0 ? 2 : 3;
+    }
+}

@@ -1,0 +1,121 @@
+package org.skeinday.winding;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Length;
+
+/**
+ * How to wind one motor.
+ *
+ * @param fullStretch hook to hook where winding starts
+ * @param targetCrankTurns the count at which winding ends at the latest
+ * @param atFullStretchCrankTurns put on before the first step in
+ * @param launchMotorTurns motor turns left after the back-off
+ * @param walkIn from the first step in to the finish
+ * @param floorMarks five places for tape, from full stretch to finish
+ * @param warnings in words
+ */
+public record WindingPlan(
+        Length fullStretch,
+        Length finish,
+        int targetCrankTurns,
+        int atFullStretchCrankTurns,
+        BigDecimal launchMotorTurns,
+        List<Step> walkIn,
+        List<Step> floorMarks,
+        List<String> warnings) {
+    /** Below this stretch the target is cut in proportion (common practice, until the batch has data there). */
+    private static final BigDecimal LEAST_STRETCH = new BigDecimal("3.5");
+
+    private static final int EVERY = 10;
+
+    /** At this count stand at this distance, hook to hook. */
+    public record Step(int crankTurns, Length distance) {}
+
+    /** Decimal throughout: 0.85 of 2700 is 2295 and not a hair less. */
+    public static WindingPlan compute(WindingRequest request) {
+        List<String> warnings = new ArrayList<>();
+        BigDecimal stretch = stretchInLane(request, warnings);
+        BigDecimal full = BigDecimal.valueOf(request.loop().millimetres()).multiply(stretch);
+        BigDecimal turns = request.fraction().multiply(request.breakingTurns());
+        if (stretch.compareTo(request.stretch()) < 0 && stretch.compareTo(LEAST_STRETCH) < 0) {
+            turns = turns.multiply(stretch).divide(LEAST_STRETCH, MathContext.DECIMAL64);
+            warnings.add("At " + words(stretch) + " times its length the motor takes fewer turns: the target is cut in"
+                    + " proportion below 3.5 until the batch has winds there.");
+        }
+        int target = turns.divide(request.ratio(), 0, RoundingMode.FLOOR).intValueExact();
+        int atFull = request.share()
+                .multiply(BigDecimal.valueOf(target))
+                .setScale(0, RoundingMode.HALF_UP)
+                .intValueExact();
+        Length from = Length.ofMillimetres(full.doubleValue());
+        refuseNothingToWind(target, request.backOff());
+        return new WindingPlan(
+                from,
+                request.finish(),
+                target,
+                atFull,
+                BigDecimal.valueOf(target - (long) request.backOff()).multiply(request.ratio()),
+                walkIn(atFull, target, from, request.finish()),
+                floorMarks(atFull, target, from, request.finish()),
+                List.copyOf(warnings));
+    }
+
+    private static void refuseNothingToWind(int target, int backOff) {
+        if (target <= backOff) {
+            throw new IllegalArgumentException("The plan comes to " + target + " crank turns, of which " + backOff
+                    + " are taken off again; check breaking turns, ratio and back-off");
+        }
+    }
+
+    private static BigDecimal stretchInLane(WindingRequest request, List<String> warnings) {
+        @Nullable Length lane = request.lane();
+        BigDecimal wanted = request.stretch();
+        if (lane == null) {
+            return wanted;
+        }
+        BigDecimal possible = BigDecimal.valueOf(lane.millimetres())
+                .divide(BigDecimal.valueOf(request.loop().millimetres()), 6, RoundingMode.FLOOR);
+        if (possible.compareTo(wanted) >= 0) {
+            return wanted;
+        }
+        warnings.add("The lane is shorter than " + words(wanted) + " times the motor: full stretch is cut to "
+                + words(possible) + " times.");
+        return possible;
+    }
+
+    private static String words(BigDecimal value) {
+        return value.setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+    }
+
+    private static List<Step> walkIn(int atFull, int target, Length from, Length to) {
+        List<Step> steps = new ArrayList<>();
+        steps.add(new Step(atFull, from));
+        for (int turns = (atFull / EVERY + 1) * EVERY; turns < target; turns += EVERY) {
+            steps.add(new Step(turns, between(turns, atFull, target, from, to)));
+        }
+        if (target > atFull) {
+            steps.add(new Step(target, to));
+        }
+        return List.copyOf(steps);
+    }
+
+    private static Length between(int turns, int first, int last, Length from, Length to) {
+        double share = (double) (turns - first) / (last - first);
+        return Length.ofMillimetres(from.millimetres() + share * (to.millimetres() - from.millimetres()));
+    }
+
+    private static List<Step> floorMarks(int atFull, int target, Length from, Length to) {
+        List<Step> marks = new ArrayList<>();
+        for (int quarter = 0; quarter <= 4; quarter++) {
+            int turns = atFull + Math.round((target - atFull) * quarter / 4f);
+            double mm = from.millimetres() + quarter / 4.0 * (to.millimetres() - from.millimetres());
+            marks.add(new Step(turns, Length.ofMillimetres(mm)));
+        }
+        return List.copyOf(marks);
+    }
+}

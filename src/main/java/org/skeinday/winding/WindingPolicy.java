@@ -1,0 +1,36 @@
+package org.skeinday.winding;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/** The trade's defaults (common practice); the coach may type others. */
+public final class WindingPolicy {
+    public static final BigDecimal SHARE_AT_FULL_STRETCH = new BigDecimal("0.60");
+    public static final int BACK_OFF_PRACTISED = 2;
+    public static final int BACK_OFF_FIRST_HANDLING = 5;
+    private static final List<BigDecimal> FRACTIONS = List.of(
+            new BigDecimal("0.80"),
+            new BigDecimal("0.85"),
+            new BigDecimal("0.90"),
+            new BigDecimal("0.90"),
+            new BigDecimal("0.90"));
+
+    private WindingPolicy() {}
+
+    /** Fraction of breaking turns for the 1st, 2nd … use; from the 5th on as the 5th. */
+    public static BigDecimal fraction(int use) {
+        return FRACTIONS.get(Math.min(checked(use), FRACTIONS.size()) - 1);
+    }
+
+    /** Stretch at the start of winding: 4 for the first use, 5 after it. */
+    public static BigDecimal stretch(int use) {
+        return BigDecimal.valueOf(checked(use) == 1 ? 4 : 5);
+    }
+
+    private static int checked(int use) {
+        if (use < 1 || use > 100) {
+            throw new IllegalArgumentException("The use must be 1 (first) to 100, but was " + use);
+        }
+        return use;
+    }
+}

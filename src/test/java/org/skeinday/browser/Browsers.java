@@ -1,0 +1,77 @@
+package org.skeinday.browser;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/** Headless browsers, shared by all browser tests of one run. */
+public final class Browsers {
+    /** The sizes that the pages are made for, in CSS px. */
+    public enum Size {
+        PHONE(390, 844),
+        TABLET(820, 1180),
+        LAPTOP(1280, 820);
+
+        private final Dimension dimension;
+
+        Size(int width, int height) {
+            this.dimension = new Dimension(width, height);
+        }
+    }
+
+    private static final Map<Size, ChromeDriver> OPEN = new ConcurrentHashMap<>();
+
+    static {
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> OPEN.values().forEach(ChromeDriver::quit)));
+    }
+
+    private Browsers() {}
+
+    public static ChromeDriver of(Size size) {
+        return OPEN.computeIfAbsent(size, Browsers::start);
+    }
+
+    /** Keeps a picture under {@code -Dshots=folder}; does nothing without it. */
+    public static void shot(ChromeDriver driver, String name) {
+        String folder = System.getProperty("shots", "");
+        if (!folder.isEmpty()) {
+            try {
+                Files.createDirectories(Path.of(folder));
+                Files.write(Path.of(folder, name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+
+    private static ChromeDriver start(Size size) {
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(System.getProperty("chromium", "/usr/bin/chromium"));
+        options.addArguments(
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-dev-shm-usage",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--disable-quic",
+                "--no-first-run");
+        Map<String, Object> metrics =
+                Map.of("width", size.dimension.width, "height", size.dimension.height, "pixelRatio", 1.0);
+        options.setExperimentalOption("mobileEmulation", Map.of("deviceMetrics", metrics));
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(new File(System.getProperty("chromedriver", "/usr/bin/chromedriver")))
+                .build();
+        return new ChromeDriver(service, options);
+    }
+}

@@ -1,0 +1,73 @@
+package org.skeinday.platform.record;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jooq.impl.DSL;
+import org.skeinday.platform.db.Tx;
+
+/** A small real kind of act for the record's own tests: it keeps a text in a table of its own. */
+final class NoteKind {
+    record Note(String text) {}
+
+    record NoteKept(String id, String text, long atMs) {}
+
+    private NoteKind() {}
+
+    static final ActKind<Note> ACT = new ActKind<>("note.keep", Note.class, NoteKind::decide);
+
+    static final FactKind FACT = FactKind.of("note.kept", NoteKept.class, NoteKind::apply);
+
+    static Projection projection() {
+        return new Projection(List.of(FACT));
+    }
+
+    private static Decision decide(Tx tx, ActContext context, Note note) {
+        if (note.text().isBlank()) {
+            return Decision.refused("text", "A note needs words");
+        }
+        var fact = new NoteKept(context.newId(0), note.text(), context.now().toEpochMilli());
+        Map<String, String> names = note.text().startsWith("name ")
+                ? Map.of(context.newId(0), note.text().substring(5))
+                : Map.of();
+        return new Decision.Decided(List.of(Fact.of("note.kept", fact)), names, Set.of("notes"));
+    }
+
+    private static void apply(Tx tx, NoteKept note) {
+        table(tx);
+        if (note.text().equals("cannot be applied")) {
+            throw new IllegalStateException("a fault of the program");
+        }
+        tx.sql()
+                .insertInto(DSL.table("note"))
+                .columns(DSL.field("id"), DSL.field("text"), DSL.field("at_ms"))
+                .values(note.id(), note.text(), note.atMs())
+                .execute();
+    }
+
+    /** The tests' table is made on the way: in H2 that commits, so it is made before anything else is written. */
+    private static void table(Tx tx) {
+        if (tx.sql().fetchExists(DSL.table("information_schema.tables"), DSL.condition("table_name = 'NOTE'"))) {
+            return;
+        }
+        tx.sql().execute("create table note (id varchar(64) primary key, text varchar, at_ms bigint)");
+    }
+
+    static List<String> texts(Record record) {
+        return record.read(
+                tx -> tx.sql().fetchExists(DSL.table("information_schema.tables"), DSL.condition("table_name = 'NOTE'"))
+                        ? tx.sql()
+                                .select(DSL.field("text", String.class))
+                                .from("note")
+                                .orderBy(DSL.field("id"))
+                                .fetchInto(String.class)
+                        : List.of());
+    }
+
+    static Act act(int number, String text) {
+        ObjectNode content = Json.MAPPER.createObjectNode().put("text", text);
+        return new Act(String.format("%032x", number), "note.keep", "tablet", "", Instant.ofEpochMilli(0), content);
+    }
+}
