@@ -48,6 +48,15 @@ class CeilingAndHoldTest {
     }
 
     @Test
+    void torque_scales_as_the_published_rule_of_thumb_does() {
+        // indoor free-flight mailing list archive, Oct 2013: Q = (w / (0.11 L))^1.5 in·ozf; 2 g × 20 in gives 0.867
+        Section one = Section.of(Mass.ofGrams(1), Length.ofInches(25));
+        Section two = Section.of(Mass.ofGrams(2), Length.ofInches(20));
+        Torque known = Torque.ofInchOunces(Math.pow(1 / (0.11 * 25), 1.5));
+        assertEquals(0.867, two.scaled(known, one).inchOunces(), 5e-4);
+    }
+
+    @Test
     void the_ceiling_is_a_share_of_the_median_break_on_the_same_meter() {
         List<BreakTest> tests = List.of(
                 broke("A", 2, 2500, 9), broke("A", 2, 2400, 10), broke("A", 2, 2600, 14), broke("B", 2, 2500, 90));
