@@ -1,0 +1,48 @@
+package org.skeinday.attempt;
+
+import java.util.List;
+import org.skeinday.motor.Interval;
+import org.skeinday.motor.Sample;
+import org.skeinday.units.FlightTime;
+
+/** How long the next flight may last; never from fewer than three valid flights, always with an interval. */
+public sealed interface FlightForecast {
+    int FEWEST_FLIGHTS = 3;
+
+    /**
+     * A flown flight.
+     *
+     * @param use of its motor, from 1
+     */
+    record Flown(FlightTime time, int use, Validity validity) {}
+
+    /**
+     * @param seconds expected
+     * @param interval where one further flight will lie, in seconds, by Student's t; its low end not below zero
+     * @param basis which flights, in words
+     */
+    record Expected(double seconds, Interval interval, int flights, String basis) implements FlightForecast {}
+
+    record NotKnown(String reason) implements FlightForecast {}
+
+    /** From the flights on the same use when they are enough, else from all valid ones. */
+    static FlightForecast of(List<Flown> flown, int use, double confidence) {
+        List<Flown> valid = flown.stream().filter(f -> f.validity().isValid()).toList();
+        List<Flown> sameUse = valid.stream().filter(f -> f.use() == use).toList();
+        if (sameUse.size() >= FEWEST_FLIGHTS) {
+            return expected(sameUse, "flights on use " + use, confidence);
+        }
+        if (valid.size() >= FEWEST_FLIGHTS) {
+            return expected(valid, "flights on any use", confidence);
+        }
+        return new NotKnown("a forecast needs 3 valid flights, so far " + valid.size());
+    }
+
+    private static Expected expected(List<Flown> flights, String basis, double confidence) {
+        Sample seconds = Sample.of(
+                flights.stream().mapToDouble(f -> f.time().millis() / 1000.0).toArray());
+        Interval open = seconds.predictionInterval(confidence);
+        Interval interval = new Interval(Math.max(0, open.low()), open.high(), confidence);
+        return new Expected(seconds.mean(), interval, flights.size(), basis);
+    }
+}

@@ -1,0 +1,36 @@
+package org.skeinday.attempt;
+
+/** What the turns left after landing suggest (common practice; the limit for "many" is a default, editable). */
+public enum RemainderReading {
+    MANY("many left: the section is too small for this rotor; shorter and thicker at the same mass, or less pitch"),
+    SOME("some left: motor and rotor suit each other"),
+    NONE("none left: it ran out; longer and thinner, or more pitch"),
+    SAYS_NOTHING("the flight was spoilt: the remainder says nothing");
+
+    /** Share of the turns at launch from which the remainder counts as many. */
+    public static final double MANY_FROM = 0.20;
+
+    private final String words;
+
+    RemainderReading(String words) {
+        this.words = words;
+    }
+
+    public String words() {
+        return words;
+    }
+
+    /** @param manyFrom above 0, below 1 */
+    public static RemainderReading of(FlightFigures flight, Validity validity, double manyFrom) {
+        if (!(manyFrom > 0 && manyFrom < 1)) {
+            throw new IllegalArgumentException("The limit for many must lie between 0 and 1, but was " + manyFrom);
+        }
+        if (!validity.isValid()) {
+            return SAYS_NOTHING;
+        }
+        if (flight.remaining() == 0) {
+            return NONE;
+        }
+        return flight.shareRemaining() >= manyFrom ? MANY : SOME;
+    }
+}

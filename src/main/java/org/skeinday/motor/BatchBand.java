@@ -1,0 +1,58 @@
+package org.skeinday.motor;
+
+import java.util.List;
+import java.util.Optional;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+import org.skeinday.units.Torque;
+
+/**
+ * Torque curves of one batch on one meter, laid over each other: turns as N · m^0.5 / L0^1.5 (inches, grams), torque
+ * divided by A^1.5 (empirical). All winding or all unwinding, never both.
+ */
+public final class BatchBand {
+    /** One motor's curve and its size. */
+    public record MotorCurve(TorqueCurve curve, Length loop, Mass mass) {}
+
+    /**
+     * Torque of a motor of given size.
+     *
+     * @param low 10 % of the curves lie below it, {@code high} 90 %
+     * @param curves that reach there, at least one
+     */
+    public record Band(Torque low, Torque median, Torque high, int curves) {}
+
+    private final List<MotorCurve> curves;
+
+    private BatchBand(List<MotorCurve> curves) {
+        this.curves = curves;
+    }
+
+    public static BatchBand of(List<MotorCurve> curves) {
+        return new BatchBand(List.copyOf(curves));
+    }
+
+    /** Empty where no curve reaches: nothing is extrapolated. */
+    public Optional<Band> at(double motorTurns, Length loop, Mass mass) {
+        double normalised = BreakingTurns.k(motorTurns, loop, mass);
+        Section section = Section.of(mass, loop);
+        double[] torques = curves.stream()
+                .filter(c -> c.curve().covers(turns(normalised, c)))
+                .mapToDouble(c -> section.scaled(c.curve().at(turns(normalised, c)), Section.of(c.mass(), c.loop()))
+                        .newtonMillimetres())
+                .toArray();
+        if (torques.length == 0) {
+            return Optional.empty();
+        }
+        Sample sample = Sample.of(torques);
+        return Optional.of(new Band(
+                Torque.ofNewtonMillimetres(sample.quantile(0.1)),
+                Torque.ofNewtonMillimetres(sample.median()),
+                Torque.ofNewtonMillimetres(sample.quantile(0.9)),
+                torques.length));
+    }
+
+    private static double turns(double normalised, MotorCurve c) {
+        return BreakingTurns.of(normalised, c.loop(), c.mass());
+    }
+}

@@ -1,0 +1,60 @@
+package org.skeinday.motor;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The winds of one batch as evidence of breaking. Fitted are break tests and winds whose stop set beforehand was a
+ * count, one row per motor (the last of them). Winds to be stopped on torque are counted and shown, never fitted.
+ */
+public final class BreakEvidence {
+    /** Breaks below which nothing is said. */
+    public static final int FEWEST_BREAKS = 3;
+
+    private static final double CONFIDENCE = 0.90;
+
+    private final List<BreakTrial> fitted;
+    private final BreakRisk.Basis basis;
+
+    private BreakEvidence(List<BreakTrial> fitted, BreakRisk.Basis basis) {
+        this.fitted = fitted;
+        this.basis = basis;
+    }
+
+    /** @param trials in the order in which they were wound */
+    public static BreakEvidence of(List<BreakTrial> trials) {
+        Map<String, BreakTrial> last = new LinkedHashMap<>();
+        trials.stream().filter(t -> t.stopRule().admitsToFit()).forEach(t -> last.put(t.motorId(), t));
+        int torqueStopped =
+                (int) trials.stream().filter(t -> !t.stopRule().admitsToFit()).count();
+        int breaks = (int) last.values().stream().filter(BreakTrial::broke).count();
+        return new BreakEvidence(
+                new ArrayList<>(last.values()), new BreakRisk.Basis(last.size(), breaks, torqueStopped));
+    }
+
+    public BreakRisk.Basis basis() {
+        return basis;
+    }
+
+    /** @param normalisedTurns above zero, in K's unit */
+    public BreakRisk at(double normalisedTurns) {
+        Check.positive("Normalised turns", normalisedTurns);
+        if (basis.breaks() < FEWEST_BREAKS) {
+            return new BreakRisk.NotKnown("too few breaks to tell", basis);
+        }
+        double[] turns =
+                fitted.stream().mapToDouble(BreakTrial::normalisedTurns).toArray();
+        boolean[] broke = new boolean[turns.length];
+        for (int i = 0; i < broke.length; i++) {
+            broke[i] = fitted.get(i).broke();
+        }
+        if (!WeibullFit.hasMaximum(turns, broke)) {
+            return new BreakRisk.NotKnown("all broke at the same turns, beyond all others: no spread to fit", basis);
+        }
+        WeibullFit fit = WeibullFit.of(turns, broke);
+        return new BreakRisk.Estimated(
+                fit.probability(normalisedTurns), fit.probabilityInterval(normalisedTurns, CONFIDENCE), basis);
+    }
+}

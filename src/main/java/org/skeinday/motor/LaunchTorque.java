@@ -1,0 +1,28 @@
+package org.skeinday.motor;
+
+import java.util.List;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+
+/** What a motor will give at launch, from the batch's unwinding readings only: winding lies far above it. */
+public sealed interface LaunchTorque {
+    record Forecast(BatchBand.Band band) implements LaunchTorque {}
+
+    record NoForecast(String reason) implements LaunchTorque {}
+
+    /** One motor's unwinding at fixed length, and its size. */
+    record Unwound(UnwindingCurve curve, Length loop, Mass mass) {}
+
+    /** @param motorTurns in the motor at launch, above zero */
+    static LaunchTorque of(List<Unwound> batch, double motorTurns, Length loop, Mass mass) {
+        if (batch.isEmpty()) {
+            return new NoForecast("no unwinding readings of this batch yet: no forecast of the launch torque");
+        }
+        BatchBand band = BatchBand.of(batch.stream()
+                .map(u -> new BatchBand.MotorCurve(u.curve().curve(), u.loop(), u.mass()))
+                .toList());
+        return band.at(motorTurns, loop, mass)
+                .<LaunchTorque>map(Forecast::new)
+                .orElseGet(() -> new NoForecast("no unwinding reading of this batch reaches so many turns"));
+    }
+}

@@ -1,0 +1,71 @@
+package org.skeinday.motor;
+
+import java.util.Arrays;
+import org.hipparchus.distribution.continuous.TDistribution;
+import org.hipparchus.stat.descriptive.rank.Percentile;
+import org.hipparchus.stat.descriptive.rank.Percentile.EstimationType;
+
+/** Some numbers of one kind, in their own unit: middle, quantiles, and intervals that assume normal scatter. */
+public final class Sample {
+    private final double[] values;
+
+    private Sample(double[] values) {
+        this.values = values;
+    }
+
+    /** @param values finite, at least one */
+    public static Sample of(double... values) {
+        if (values.length == 0) {
+            throw new IllegalArgumentException("A sample needs at least 1 value, but had none");
+        }
+        Arrays.stream(values).forEach(v -> Check.finite("A value", v));
+        return new Sample(values.clone());
+    }
+
+    public int size() {
+        return values.length;
+    }
+
+    public double mean() {
+        return Arrays.stream(values).sum() / values.length;
+    }
+
+    /** With n − 1 degrees of freedom; zero for a single value. */
+    public double deviation() {
+        double mean = mean();
+        double squares = Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum();
+        return values.length == 1 ? 0 : Math.sqrt(squares / (values.length - 1));
+    }
+
+    public double median() {
+        return quantile(0.5);
+    }
+
+    /** Linear between the ordered values (type 7 of Hyndman and Fan, The American Statistician 50, 1996). */
+    public double quantile(double share) {
+        Check.share("A quantile", share);
+        return new Percentile(share * 100)
+                .withEstimationType(EstimationType.R_7)
+                .evaluate(values);
+    }
+
+    /** Where the mean lies; needs at least two values. */
+    public Interval meanInterval(double confidence) {
+        return around(confidence, 1.0 / values.length);
+    }
+
+    /** Where one further value will lie; needs at least two values. */
+    public Interval predictionInterval(double confidence) {
+        return around(confidence, 1 + 1.0 / values.length);
+    }
+
+    private Interval around(double confidence, double variances) {
+        if (values.length < 2) {
+            throw new IllegalStateException("An interval needs at least 2 values, but there was 1");
+        }
+        Check.share("Confidence", confidence);
+        double t = new TDistribution(values.length - 1).inverseCumulativeProbability((1 + confidence) / 2);
+        double half = t * deviation() * Math.sqrt(variances);
+        return new Interval(mean() - half, mean() + half, confidence);
+    }
+}

@@ -1,0 +1,111 @@
+package org.skeinday.motor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class BreakRiskTest {
+    private static final double SHAPE = 14;
+    private static final double SCALE = 45;
+
+    private static double at(double share) {
+        return SCALE * Math.pow(-Math.log(1 - share), 1 / SHAPE);
+    }
+
+    private static BreakTrial trial(String id, double turns, StopRule rule, boolean broke) {
+        return new BreakTrial(id, turns, rule, broke);
+    }
+
+    /** Ten motors wound to breaking and thirty stopped at 35 to 41 normalised turns. */
+    private static List<BreakTrial> day(SplittableRandom random) {
+        List<BreakTrial> trials = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            double strength = at(random.nextDouble());
+            double stop = i < 10 ? Double.MAX_VALUE : 35 + 6 * random.nextDouble();
+            StopRule rule = i < 10 ? StopRule.BREAKING : StopRule.COUNT;
+            trials.add(trial("m" + i, Math.min(strength, stop), rule, strength <= stop));
+        }
+        return trials;
+    }
+
+    @Test
+    void two_breaks_are_too_few_to_tell() {
+        BreakRisk risk = BreakEvidence.of(List.of(
+                        trial("a", 40, StopRule.BREAKING, true),
+                        trial("b", 44, StopRule.BREAKING, true),
+                        trial("c", 39, StopRule.TORQUE, true)))
+                .at(40);
+        assertEquals(new BreakRisk.NotKnown("too few breaks to tell", new BreakRisk.Basis(2, 2, 1)), risk, "not a fit");
+    }
+
+    @Test
+    void a_motor_counts_once_with_its_last_wind() {
+        BreakEvidence evidence = BreakEvidence.of(List.of(
+                trial("a", 36, StopRule.COUNT, false),
+                trial("a", 38, StopRule.COUNT, false),
+                trial("a", 41, StopRule.BREAKING, true)));
+        assertEquals(new BreakRisk.Basis(1, 1, 0), evidence.basis());
+    }
+
+    @Test
+    void breaks_all_alike_beyond_the_others_give_a_reason_and_no_fit() {
+        List<BreakTrial> alike = List.of(
+                trial("a", 40, StopRule.BREAKING, true),
+                trial("b", 40, StopRule.BREAKING, true),
+                trial("c", 40, StopRule.BREAKING, true));
+        assertEquals(BreakRisk.Kind.NOT_KNOWN, BreakEvidence.of(alike).at(39).kind());
+    }
+
+    @Test
+    void winds_stopped_on_torque_change_nothing_in_the_fit() {
+        List<BreakTrial> trials = day(new SplittableRandom(7));
+        BreakRisk.Estimated plain =
+                (BreakRisk.Estimated) BreakEvidence.of(trials).at(38);
+        trials.add(trial("t", 43, StopRule.TORQUE, false));
+        BreakRisk.Estimated more =
+                (BreakRisk.Estimated) BreakEvidence.of(trials).at(38);
+        assertEquals(plain.interval(), more.interval());
+        assertEquals(1, more.basis().torqueStopped());
+    }
+
+    @Test
+    void the_true_risk_lies_inside_the_90_percent_interval_about_90_times_in_100() {
+        double truth = 0.10;
+        int inside = 0;
+        for (int seed = 1; seed <= 100; seed++) {
+            BreakRisk.Estimated risk = (BreakRisk.Estimated)
+                    BreakEvidence.of(day(new SplittableRandom(seed))).at(at(truth));
+            inside += risk.interval().holds(truth) ? 1 : 0;
+        }
+        assertTrue(inside >= 85 && inside <= 95, "true risk inside the interval in " + inside + " of 100 seeds");
+    }
+
+    @Test
+    void taking_stops_on_torque_for_stops_by_count_makes_the_risk_look_small() {
+        double truth = 0.10;
+        double wrong = 0;
+        double ours = 0;
+        int low = 0;
+        for (int seed = 1; seed <= 100; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            List<BreakTrial> day = day(random);
+            List<BreakTrial> mistaken = new ArrayList<>(day);
+            for (int i = 0; i < 40; i++) { // the ceiling lies near each motor's own strength: it goes with torque
+                double strength = at(random.nextDouble());
+                double stop = strength * Math.exp(-0.10 + 0.07 * random.nextGaussian());
+                mistaken.add(trial("t" + i, Math.min(strength, stop), StopRule.COUNT, strength <= stop));
+            }
+            double said = ((BreakRisk.Estimated) BreakEvidence.of(mistaken).at(at(truth))).probability();
+            wrong += said / 100;
+            ours += ((BreakRisk.Estimated) BreakEvidence.of(day).at(at(truth))).probability() / 100;
+            low += said < truth ? 1 : 0;
+        }
+        String measured = "true 0.100, ours on average " + ours + ", taken for count " + wrong + ", too low in " + low;
+        assertTrue(Math.abs(ours - truth) < 0.02, measured);
+        assertTrue(wrong < 0.08 && low > 70, measured);
+    }
+}
