@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
             "  skeinday demo",
             "  skeinday serve --data my-season",
             "  skeinday import files --data my-season",
+            "  skeinday export files-out --data my-season",
             "  skeinday winding --loop 18.5in --breaking-turns 2700 --ratio 10 --use 2 --finish 11in",
             "  skeinday official-time --take middle --if-two longer --round down --to 0.1 1:52.84 1:52.91 1:52.79",
             "",
