@@ -52,7 +52,7 @@ class FrameBrowserIT {
         }
         browser.executeAsyncScript("const done = arguments[0]; import('/static/js/outbox.js')"
                 + ".then((o) => o.addTap('watch.release', {attempt: 'a', slot: 1})).then(() => done())");
-        waitFor(browser, "1 entry waiting to be sent");
+        waitFor(browser, "Not connected – 1 entry waiting to be sent");
         Browsers.shot(browser, "waiting-phone");
         Server second = start(port);
         try {
