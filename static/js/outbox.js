@@ -3,6 +3,7 @@
 // state is "on this tablet", "Saved" or "needs a look".
 import { pace } from './pace.js';
 import { say } from './connection.js';
+import { newId } from './ids.js';
 
 const MOST = 50;
 let failures = 0;
@@ -31,10 +32,6 @@ async function within(mode, deed) {
 
 const all = async () => (await within('readonly', (taps) => taps.getAll())).sort((a, b) => a.order - b.order);
 const waiting = async () => (await all()).filter((tap) => tap.state === 'on this tablet');
-
-function newId() {
-  return [...crypto.getRandomValues(new Uint8Array(16))].map((b) => b.toString(16).padStart(2, '0')).join('');
-}
 
 function tell(tap) {
   document.dispatchEvent(new CustomEvent('skeinday:tap', { detail: { ...tap } }));

@@ -2,6 +2,7 @@
 import './stream.js';
 import './outbox.js';
 import './countdown.js';
+import { newId } from './ids.js';
 
 // Our own header on each htmx post: another site's page cannot set it. Each form gets the id of its act when it is
 // first sent and keeps it until an answer came, so that pressing again after a lost answer counts once.
@@ -18,10 +19,6 @@ document.addEventListener('htmx:afterRequest', (event) => {
   const form = event.detail.elt.closest('form');
   if (form && event.detail.xhr.status >= 200 && event.detail.xhr.status < 500) delete form.dataset.act;
 });
-
-function newId() {
-  return [...crypto.getRandomValues(new Uint8Array(16))].map((b) => b.toString(16).padStart(2, '0')).join('');
-}
 
 // No answer, or "not known yet": said beside the form, which stays as it was.
 document.addEventListener('htmx:sendError', (event) => unsure(event.detail.elt));

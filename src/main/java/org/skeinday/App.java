@@ -167,7 +167,7 @@ public final class App implements AutoCloseable {
         return pin;
     }
 
-    private static String hex(SecureRandom random) {
+    static String hex(SecureRandom random) {
         byte[] bytes = new byte[16];
         random.nextBytes(bytes);
         return HexFormat.of().formatHex(bytes);

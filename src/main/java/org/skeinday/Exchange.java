@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.ZoneId;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import org.skeinday.exchange.CellError;
@@ -37,9 +36,7 @@ final class Exchange {
     static Taken take(Path folder, Map<String, String> texts, long shiftMinutes, Clock clock, SecureRandom random)
             throws IOException {
         var files = new ImportFiles.Files(texts, ZoneId.systemDefault().getId(), shiftMinutes);
-        byte[] bytes = new byte[16];
-        random.nextBytes(bytes);
-        String id = HexFormat.of().formatHex(bytes);
+        String id = App.hex(random);
         try (Record record = Record.open(folder, App.projection(), clock);
                 Writer writer =
                         new Writer(record, App.actKinds(record), clock, WriterSettings.normal(), (t, n) -> {})) {

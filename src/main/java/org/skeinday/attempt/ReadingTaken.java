@@ -22,6 +22,9 @@ public record ReadingTaken(
         long durationMs,
         @Nullable Long atMs,
         @Nullable String corrects) {
+    /** Longest flight that is no slip of the keys: 2 hours. */
+    public static final long LONGEST_MS = 2 * 60 * 60 * 1000;
+
     public static final List<String> INSTRUMENTS = List.of("watch", "device");
 
     public ReadingTaken {

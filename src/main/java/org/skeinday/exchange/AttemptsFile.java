@@ -6,8 +6,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptImported;
-import org.skeinday.contest.EntryAdded;
-import org.skeinday.contest.EventAdded;
+import org.skeinday.attempt.ReadingTaken;
 
 /** {@code attempts.csv}: official tries as they stand. */
 final class AttemptsFile implements DayFile {
@@ -60,7 +59,7 @@ final class AttemptsFile implements DayFile {
         Long ended = intake.moments.read(row, "ended");
         Integer stop = Numbers.whole(row, "stop count", 0, 100_000);
         Quantity launch = Quantity.Kind.TORQUE.read(row, "launch torque");
-        Long official = Numbers.time(row, "official", 0, FlightsFile.LONGEST_MS);
+        Long official = Numbers.time(row, "official", 0, ReadingTaken.LONGEST_MS);
         checkEnd(row, state);
         String id = intake.newId();
         if (number == null || entry.isEmpty()) {
@@ -141,12 +140,7 @@ final class AttemptsFile implements DayFile {
     @Override
     public void put(Book book, Table table) {
         for (AttemptImported attempt : book.day().attempts()) {
-            EventAdded event = book.event(attempt.eventId());
-            EntryAdded entry = book.entry(attempt.entryId());
-            table.line(event.day(), event.name(), entry.name(), Table.order(attempt.number()))
-                    .put("event", event.name())
-                    .put("entry", entry.name())
-                    .put("attempt", Numbers.text(attempt.number()))
+            book.line(table, attempt)
                     .put("model", book.name(attempt.modelId()))
                     .put("motor", book.name(attempt.motorId()))
                     .put("state", attempt.state())

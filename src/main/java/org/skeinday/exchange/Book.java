@@ -1,6 +1,9 @@
 package org.skeinday.exchange;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -74,6 +77,18 @@ final class Book {
 
     AttemptImported attempt(String id) {
         return known(attempts.get(id), id);
+    }
+
+    /** A row about an attempt, its event, entry and number filled in. @param within its place among the rows of it */
+    Table.Cells line(Table table, AttemptImported attempt, long... within) {
+        EventAdded event = event(attempt.eventId());
+        EntryAdded entry = entry(attempt.entryId());
+        var order = new ArrayList<>(List.of(event.day(), event.name(), entry.name(), Table.order(attempt.number())));
+        Arrays.stream(within).mapToObj(Table::order).forEach(order::add);
+        return table.line(order.toArray(String[]::new))
+                .put("event", event.name())
+                .put("entry", entry.name())
+                .put("attempt", Numbers.text(attempt.number()));
     }
 
     /** Of a model, batch or motor; empty without one. */

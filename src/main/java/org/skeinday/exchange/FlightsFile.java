@@ -2,6 +2,7 @@ package org.skeinday.exchange;
 
 import java.util.List;
 import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.contest.EventAdded;
 
 /** {@code flights.csv}: flights outside any attempt. */
@@ -21,9 +22,6 @@ final class FlightsFile implements DayFile {
             Column.text("note", 400),
             Column.plain("valid"),
             Column.text("reason", 400));
-
-    /** Longest flight that is no slip of the keys: 2 hours. */
-    static final long LONGEST_MS = 2 * 60 * 60 * 1000;
 
     @Override
     public String name() {
@@ -46,7 +44,7 @@ final class FlightsFile implements DayFile {
         Quantity stop = Quantity.Kind.TORQUE.read(row, "stop torque");
         Quantity launch = Quantity.Kind.TORQUE.read(row, "launch torque");
         Double backOff = Numbers.decimal(row, "back off", 0, 10_000);
-        Long time = Numbers.time(row, "time", 0, LONGEST_MS);
+        Long time = Numbers.time(row, "time", 0, ReadingTaken.LONGEST_MS);
         Double remaining = Numbers.decimal(row, "remaining", 0, 100_000);
         boolean valid = row.yes("valid", true);
         if (!valid && row.isEmpty("reason")) {

@@ -6,8 +6,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.ReadingTaken;
-import org.skeinday.contest.EntryAdded;
-import org.skeinday.contest.EventAdded;
 
 /**
  * {@code readings.csv}: times of attempts as each timekeeper measured them. Readings of an attempt are numbered, so that
@@ -54,7 +52,7 @@ final class ReadingsFile implements DayFile {
         Integer place = Numbers.whole(row, "place", 1, 3);
         String instrument = row.word("instrument", "watch", ReadingTaken.INSTRUMENTS);
         String person = row.named("person", intake.people);
-        Long time = Numbers.time(row, "time", 0, FlightsFile.LONGEST_MS);
+        Long time = Numbers.time(row, "time", 0, ReadingTaken.LONGEST_MS);
         Long cameIn = intake.moments.read(row, "came in");
         if (place == null || time == null || attempt.isEmpty()) {
             return;
@@ -111,13 +109,8 @@ final class ReadingsFile implements DayFile {
         }
         for (ReadingTaken reading : book.day().readings()) {
             AttemptImported attempt = book.attempt(reading.attemptId());
-            EventAdded event = book.event(attempt.eventId());
-            EntryAdded entry = book.entry(attempt.entryId());
             int number = numbers.getOrDefault(reading.id(), 0);
-            table.line(event.day(), event.name(), entry.name(), Table.order(attempt.number()), Table.order(number))
-                    .put("event", event.name())
-                    .put("entry", entry.name())
-                    .put("attempt", Numbers.text(attempt.number()))
+            book.line(table, attempt, number)
                     .put("reading", Numbers.text(number))
                     .put("place", Numbers.text(reading.slot()))
                     .put("instrument", reading.instrument())

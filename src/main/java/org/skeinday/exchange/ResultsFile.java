@@ -1,11 +1,8 @@
 package org.skeinday.exchange;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -58,7 +55,7 @@ final class ResultsFile implements DayFile {
                 .collect(Collectors.toMap(EntryAdded::name, entry -> entry));
         Map<String, List<Long>> times = new LinkedHashMap<>();
         entries.forEach((name, entry) -> times.put(name, official(book, entry)));
-        var rule = new ScoreRule(ScoreRule.Kind.valueOf(event.score().toUpperCase(Locale.ROOT)), event.bestOf());
+        ScoreRule rule = ScoreRule.of(event);
         int rank = 0;
         for (Standings.Placed placed : Standings.order(times, rule)) {
             EntryAdded entry = Optional.ofNullable(entries.get(placed.entry())).orElseThrow();
@@ -71,7 +68,7 @@ final class ResultsFile implements DayFile {
                     .put(
                             "score",
                             placed.countedMs()
-                                    .map(ms -> score(ms, rule.divisor()))
+                                    .map(ms -> Numbers.time(rule.shownMs(ms)))
                                     .orElse(""))
                     .put("attempts", attempts(book, entry));
         }
@@ -88,17 +85,6 @@ final class ResultsFile implements DayFile {
                 .filter(attempt -> attempt.entryId().equals(entry.id()))
                 .sorted(Comparator.comparingInt(AttemptImported::number))
                 .toList();
-    }
-
-    /** A mean is given to the hundredth of a second, half up, as on the result sheet. */
-    private static String score(long countedMs, int divisor) {
-        if (divisor == 1) {
-            return Numbers.time(countedMs);
-        }
-        return Numbers.time(BigDecimal.valueOf(countedMs)
-                        .divide(BigDecimal.valueOf(divisor * 10L), 0, RoundingMode.HALF_UP)
-                        .longValueExact()
-                * 10);
     }
 
     private static String attempts(Book book, EntryAdded entry) {

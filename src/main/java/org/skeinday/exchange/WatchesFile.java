@@ -3,8 +3,6 @@ package org.skeinday.exchange;
 import java.util.List;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.WatchTaken;
-import org.skeinday.contest.EntryAdded;
-import org.skeinday.contest.EventAdded;
 
 /** {@code watches.csv}: which device and person timed which attempt, with or without a reading. */
 final class WatchesFile implements DayFile {
@@ -42,17 +40,7 @@ final class WatchesFile implements DayFile {
     public void put(Book book, Table table) {
         for (WatchTaken watch : book.day().watches()) {
             AttemptImported attempt = book.attempt(watch.attemptId());
-            EventAdded event = book.event(attempt.eventId());
-            EntryAdded entry = book.entry(attempt.entryId());
-            table.line(
-                            event.day(),
-                            event.name(),
-                            entry.name(),
-                            Table.order(attempt.number()),
-                            Table.order(watch.slot()))
-                    .put("event", event.name())
-                    .put("entry", entry.name())
-                    .put("attempt", Numbers.text(attempt.number()))
+            book.line(table, attempt, watch.slot())
                     .put("place", Numbers.text(watch.slot()))
                     .put("device", watch.device())
                     .put("person", book.person(watch.personId()));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The winds of one batch as evidence of breaking. Fitted are break tests and winds whose stop set beforehand was a
@@ -15,12 +16,12 @@ public final class BreakEvidence {
 
     private static final double CONFIDENCE = 0.90;
 
-    private final List<BreakTrial> fitted;
     private final BreakRisk.Basis basis;
+    private final Optional<WeibullFit> fit;
 
-    private BreakEvidence(List<BreakTrial> fitted, BreakRisk.Basis basis) {
-        this.fitted = fitted;
+    private BreakEvidence(BreakRisk.Basis basis, Optional<WeibullFit> fit) {
         this.basis = basis;
+        this.fit = fit;
     }
 
     /** @param trials in the order in which they were wound */
@@ -30,8 +31,20 @@ public final class BreakEvidence {
         int torqueStopped =
                 (int) trials.stream().filter(t -> !t.stopRule().admitsToFit()).count();
         int breaks = (int) last.values().stream().filter(BreakTrial::broke).count();
+        var basis = new BreakRisk.Basis(last.size(), breaks, torqueStopped);
         return new BreakEvidence(
-                new ArrayList<>(last.values()), new BreakRisk.Basis(last.size(), breaks, torqueStopped));
+                basis, breaks < FEWEST_BREAKS ? Optional.empty() : fitted(new ArrayList<>(last.values())));
+    }
+
+    /** Fitted once: the risk is asked for beside every fraction of breaking turns. */
+    private static Optional<WeibullFit> fitted(List<BreakTrial> trials) {
+        double[] turns =
+                trials.stream().mapToDouble(BreakTrial::normalisedTurns).toArray();
+        boolean[] broke = new boolean[turns.length];
+        for (int i = 0; i < broke.length; i++) {
+            broke[i] = trials.get(i).broke();
+        }
+        return WeibullFit.hasMaximum(turns, broke) ? Optional.of(WeibullFit.of(turns, broke)) : Optional.empty();
     }
 
     public BreakRisk.Basis basis() {
@@ -44,17 +57,9 @@ public final class BreakEvidence {
         if (basis.breaks() < FEWEST_BREAKS) {
             return new BreakRisk.NotKnown("too few breaks to tell", basis);
         }
-        double[] turns =
-                fitted.stream().mapToDouble(BreakTrial::normalisedTurns).toArray();
-        boolean[] broke = new boolean[turns.length];
-        for (int i = 0; i < broke.length; i++) {
-            broke[i] = fitted.get(i).broke();
-        }
-        if (!WeibullFit.hasMaximum(turns, broke)) {
-            return new BreakRisk.NotKnown("all broke at the same turns, beyond all others: no spread to fit", basis);
-        }
-        WeibullFit fit = WeibullFit.of(turns, broke);
-        return new BreakRisk.Estimated(
-                fit.probability(normalisedTurns), fit.probabilityInterval(normalisedTurns, CONFIDENCE), basis);
+        return fit.<BreakRisk>map(f -> new BreakRisk.Estimated(
+                        f.probability(normalisedTurns), f.probabilityInterval(normalisedTurns, CONFIDENCE), basis))
+                .orElseGet(() -> new BreakRisk.NotKnown(
+                        "all broke at the same turns, beyond all others: no spread to fit", basis));
     }
 }

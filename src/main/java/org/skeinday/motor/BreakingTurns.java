@@ -12,25 +12,19 @@ public final class BreakingTurns {
 
     /** Motor turns at which a motor of this loop and mass breaks, for a batch's K (above zero). */
     public static double of(double k, Length loop, Mass mass) {
-        requireAboveZero("K", k);
+        Check.positive("K", k);
         return k * shape(loop, mass);
     }
 
     /** K of a batch from one motor wound to breaking. */
     public static double k(double breakingMotorTurns, Length loop, Mass mass) {
-        requireAboveZero("Breaking turns", breakingMotorTurns);
+        Check.positive("Breaking turns", breakingMotorTurns);
         return breakingMotorTurns / shape(loop, mass);
     }
 
     private static double shape(Length loop, Mass mass) {
-        requireAboveZero("The loop's length", loop.millimetres());
-        requireAboveZero("The motor's mass", mass.grams());
+        Check.positive("The loop's length", loop.millimetres());
+        Check.positive("The motor's mass", mass.grams());
         return Math.pow(loop.inches(), 1.5) / Math.sqrt(mass.grams());
-    }
-
-    private static void requireAboveZero(String what, double value) {
-        if (!Double.isFinite(value) || value <= 0) {
-            throw new IllegalArgumentException(what + " must be above zero, but was " + value);
-        }
     }
 }

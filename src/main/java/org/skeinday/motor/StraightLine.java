@@ -1,6 +1,8 @@
 package org.skeinday.motor;
 
+import java.util.Arrays;
 import org.hipparchus.distribution.continuous.TDistribution;
+import org.hipparchus.stat.regression.SimpleRegression;
 
 /**
  * The straight line of least squares through at least three points, with the usual errors and intervals of independent,
@@ -19,28 +21,22 @@ public record StraightLine(
             throw new IllegalArgumentException(
                     "A line needs at least 3 points, x and y alike, but had " + x.length + " and " + y.length);
         }
-        double meanX = mean("x", x);
-        double meanY = mean("y", y);
-        double xx = 0;
-        double xy = 0;
-        double yy = 0;
+        SimpleRegression line = new SimpleRegression();
         for (int i = 0; i < x.length; i++) {
-            xx += (x[i] - meanX) * (x[i] - meanX);
-            xy += (x[i] - meanX) * (y[i] - meanY);
-            yy += (y[i] - meanY) * (y[i] - meanY);
+            line.addData(Check.finite("x", x[i]), Check.finite("y", y[i]));
         }
-        if (xx <= 0) {
+        if (line.getXSumSquares() <= 0) {
             throw new IllegalArgumentException("A line needs at least 2 different x, but all were " + x[0]);
         }
-        double slope = xy / xx;
-        double residual = 0;
-        for (int i = 0; i < x.length; i++) {
-            double miss = y[i] - meanY - slope * (x[i] - meanX);
-            residual += miss * miss;
-        }
-        double rSquared = yy == 0 ? 1 : 1 - residual / yy;
-        double error = Math.sqrt(residual / (x.length - 2));
-        return new StraightLine(x.length, slope, meanY - slope * meanX, rSquared, error, meanX, xx);
+        double rSquared = line.getTotalSumSquares() == 0 ? 1 : line.getRSquare();
+        return new StraightLine(
+                x.length,
+                line.getSlope(),
+                line.getIntercept(),
+                rSquared,
+                Math.sqrt(line.getMeanSquareError()),
+                Arrays.stream(x).sum() / x.length,
+                line.getXSumSquares());
     }
 
     public double at(double x) {
@@ -70,13 +66,5 @@ public record StraightLine(
     private double t(double confidence) {
         Check.share("Confidence", confidence);
         return new TDistribution(n - 2).inverseCumulativeProbability((1 + confidence) / 2);
-    }
-
-    private static double mean(String what, double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += Check.finite(what, value);
-        }
-        return sum / values.length;
     }
 }

@@ -1,8 +1,12 @@
 package org.skeinday.standing;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.skeinday.contest.EventAdded;
 
 /**
  * How an entry's official times become its score.
@@ -36,8 +40,24 @@ public record ScoreRule(Kind kind, int bestOf) {
                 .sum());
     }
 
+    /** The score rule of an event. */
+    public static ScoreRule of(EventAdded event) {
+        return new ScoreRule(Kind.valueOf(event.score().toUpperCase(Locale.ROOT)), event.bestOf());
+    }
+
     /** By how much {@link #countedMs} is divided to be shown. */
     public int divisor() {
         return kind == Kind.MEAN ? bestOf : 1;
+    }
+
+    /** What is shown of {@link #countedMs}: a mean to the hundredth of a second, half up; the order is made before. */
+    public long shownMs(long countedMs) {
+        if (divisor() == 1) {
+            return countedMs;
+        }
+        return BigDecimal.valueOf(countedMs)
+                        .divide(BigDecimal.valueOf(divisor() * 10L), 0, RoundingMode.HALF_UP)
+                        .longValueExact()
+                * 10;
     }
 }

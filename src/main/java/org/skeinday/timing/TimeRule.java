@@ -21,6 +21,11 @@ public record TimeRule(Take take, @Nullable Take ifTwo, Rounding rounding, long 
 
     /** Decimals that a time of this step needs: 1 for 0.1 s, 0 for whole seconds. */
     public int decimals() {
+        return decimals(stepMs);
+    }
+
+    /** Decimals of seconds that a time of this step in ms needs. */
+    public static int decimals(long stepMs) {
         return stepMs % 1000 == 0 ? 0 : stepMs % 100 == 0 ? 1 : stepMs % 10 == 0 ? 2 : 3;
     }
 }

@@ -8,6 +8,7 @@ import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -174,7 +175,7 @@ class DayBrowserIT {
             }
         }
         DateTimeFormatter minute = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
-        LocalDateTime opens = LocalDateTime.now().minusMinutes(1);
+        LocalDateTime opens = LocalDateTime.now(Clock.systemDefaultZone()).minusMinutes(1);
         StringBuilder windows = new StringBuilder("event,entry,opens,closes\n");
         for (String entry : List.of("Curlew", "Plover", "Avocet", "Dunlin", "Knot", "Whimbrel")) {
             windows.append(String.join(

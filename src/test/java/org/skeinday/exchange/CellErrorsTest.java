@@ -1,7 +1,6 @@
 package org.skeinday.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashMap;
 import java.util.List;
@@ -11,14 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class CellErrorsTest {
-    private static void says(DayFiles.Read read, int line, String column, String wrong, String right) {
-        CellError error = Reading.only(read);
-        assertEquals(line, error.line(), error.text());
-        assertEquals(column, error.column(), error.text());
-        assertTrue(error.wrong().contains(wrong), error.text());
-        assertTrue(error.right().contains(right), error.text());
-    }
-
     @Test
     void the_day_that_these_tests_change_is_right() {
         Reading.right(Reading.of(Reading.RIGHT));
@@ -26,7 +17,7 @@ class CellErrorsTest {
 
     @Test
     void an_empty_cell_that_must_be_filled_names_its_line() {
-        says(Reading.with("crew.csv", "name,tasks\nIda,winds\n,reads\n"), 3, "name", "empty", "fill it in");
+        Reading.says(Reading.with("crew.csv", "name,tasks\nIda,winds\n,reads\n"), 3, "name", "empty", "fill it in");
     }
 
     @ParameterizedTest
@@ -42,7 +33,7 @@ class CellErrorsTest {
                 "1/0 in|divides by zero|18 1/2 in",
             })
     void a_quantity_that_cannot_be_read_says_why(String typed, String wrong, String right) {
-        says(
+        Reading.says(
                 Reading.with("motors.csv", "tag,batch,team,loop,mass\nR-01,A,Reed," + typed + ",1.6 g\n"),
                 2,
                 "loop",
@@ -74,7 +65,7 @@ class CellErrorsTest {
             Reading.right(Reading.with(file, row(file, column, inside)));
         }
         for (String outside : List.of(below, above)) {
-            says(Reading.with(file, row(file, column, outside)), 2, column, "'" + outside, "write ");
+            Reading.says(Reading.with(file, row(file, column, outside)), 2, column, "'" + outside, "write ");
         }
     }
 
@@ -108,20 +99,21 @@ class CellErrorsTest {
         right.put(file, head + "x".repeat(longest) + "\n");
         Reading.right(Reading.of(right));
         right.put(file, head + "x".repeat(longest + 1) + "\n");
-        says(Reading.of(right), 2, column, (longest + 1) + " characters", "at most " + longest);
+        Reading.says(Reading.of(right), 2, column, (longest + 1) + " characters", "at most " + longest);
     }
 
     @Test
     void a_motors_tag_may_have_forty_characters() {
         String row = "tag,batch,team,loop,mass\n%s,A,Reed,18 in,1.6 g\n";
         Reading.right(Reading.with("motors.csv", row.formatted("x".repeat(40))));
-        says(Reading.with("motors.csv", row.formatted("x".repeat(41))), 2, "tag", "41 characters", "at most 40");
+        Reading.says(
+                Reading.with("motors.csv", row.formatted("x".repeat(41))), 2, "tag", "41 characters", "at most 40");
     }
 
     @Test
     void best_of_more_attempts_than_there_are_cannot_count() {
         Reading.right(Reading.with("event.csv", "name,day,attempts,best of\nReed Day,2026-05-09,2,2\n"));
-        says(
+        Reading.says(
                 Reading.with("event.csv", "name,day,attempts,best of\nReed Day,2026-05-09,2,3\n"),
                 2,
                 "best of",
@@ -131,8 +123,9 @@ class CellErrorsTest {
 
     @Test
     void a_number_with_letters_or_decimals_where_none_belong_is_refused() {
-        says(Reading.with("batches.csv", "batch,k\nA,4e1\n"), 2, "k", "'4e1' is not a number", "from 10 to 100");
-        says(
+        Reading.says(
+                Reading.with("batches.csv", "batch,k\nA,4e1\n"), 2, "k", "'4e1' is not a number", "from 10 to 100");
+        Reading.says(
                 Reading.with("motors.csv", row("motors.csv", "uses", "1.5")),
                 2,
                 "uses",
@@ -142,24 +135,25 @@ class CellErrorsTest {
 
     @Test
     void a_word_that_is_not_known_is_answered_with_those_that_are() {
-        says(
+        Reading.says(
                 Reading.with("event.csv", "name,day,kind\nReed Day,2026-05-09,contest\n"),
                 2,
                 "kind",
                 "'contest'",
                 "visiting, hosting, practice");
-        says(Reading.with("crew.csv", "name,tasks\nIda,winds | cooks\n"), 2, "tasks", "'cooks'", "winds | reads");
+        Reading.says(
+                Reading.with("crew.csv", "name,tasks\nIda,winds | cooks\n"), 2, "tasks", "'cooks'", "winds | reads");
     }
 
     @Test
     void a_name_that_no_other_file_has_is_answered_with_the_nearest() {
-        says(
+        Reading.says(
                 Reading.with("entries.csv", "entry,team,models\nTeal,Reed,Rial 1\n"),
                 2,
                 "models",
                 "there is no model 'Rial 1'",
                 "did you mean 'Rail 1'?");
-        says(
+        Reading.says(
                 Reading.with("windows.csv", "entry,opens,closes\nTeel,2026-05-09 10:00,2026-05-09 10:12\n"),
                 2,
                 "entry",
@@ -169,12 +163,12 @@ class CellErrorsTest {
 
     @Test
     void a_character_that_could_not_be_read_is_no_part_of_a_name() {
-        says(Reading.with("crew.csv", "name\nI\uFFFDa\n"), 2, "name", "could not be read", "UTF-8");
+        Reading.says(Reading.with("crew.csv", "name\nI\uFFFDa\n"), 2, "name", "could not be read", "UTF-8");
     }
 
     @Test
     void a_window_closes_after_it_opens() {
-        says(
+        Reading.says(
                 Reading.with("windows.csv", "opens,closes\n2026-05-09 10:00,2026-05-09 10:00\n"),
                 2,
                 "closes",
@@ -185,7 +179,7 @@ class CellErrorsTest {
 
     @Test
     void a_model_named_with_the_bar_that_parts_models_is_refused() {
-        says(
+        Reading.says(
                 Reading.with("models.csv", "model,team,hook distance\nRail 1,R,240 mm\nRa|il,R,240 mm\n"),
                 3,
                 "model",
@@ -197,7 +191,7 @@ class CellErrorsTest {
     void a_flight_that_is_not_valid_needs_a_reason() {
         String head = "motor,flown,time,valid,reason\nR-01,2026-05-09 10:00,1:00,no,";
         Reading.right(Reading.with("flights.csv", head + "touched the wall\n"));
-        says(Reading.with("flights.csv", head + "\n"), 2, "reason", "needs a reason", "touched the wall");
+        Reading.says(Reading.with("flights.csv", head + "\n"), 2, "reason", "needs a reason", "touched the wall");
     }
 
     @Test

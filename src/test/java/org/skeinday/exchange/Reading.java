@@ -1,6 +1,7 @@
 package org.skeinday.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.time.ZoneId;
@@ -32,6 +33,15 @@ final class Reading {
                 read.errors().size(),
                 () -> read.errors().stream().map(CellError::text).toList().toString());
         return read.errors().get(0);
+    }
+
+    /** The one error there is stands here, and says this. */
+    static void says(DayFiles.Read read, int line, String column, String wrong, String right) {
+        CellError error = only(read);
+        assertEquals(line, error.line(), error.text());
+        assertEquals(column, error.column(), error.text());
+        assertTrue(error.wrong().contains(wrong), error.text());
+        assertTrue(error.right().contains(right), error.text());
     }
 
     static void right(DayFiles.Read read) {

@@ -10,18 +10,10 @@ import org.junit.jupiter.api.Test;
 
 /** What is wrong with a file, its header, or its lines taken together. */
 class SheetErrorsTest {
-    private static void says(DayFiles.Read read, int line, String column, String wrong, String right) {
-        CellError error = Reading.only(read);
-        assertEquals(line, error.line(), error.text());
-        assertEquals(column, error.column(), error.text());
-        assertTrue(error.wrong().contains(wrong), error.text());
-        assertTrue(error.right().contains(right), error.text());
-    }
-
     @Test
     void an_empty_file_says_what_it_should_begin_with() {
         for (String text : List.of("", "\n\n", "  \n", ",,,\n")) {
-            says(Reading.with("crew.csv", text), 0, "", "empty", "name,event,tasks");
+            Reading.says(Reading.with("crew.csv", text), 0, "", "empty", "name,event,tasks");
         }
     }
 
@@ -34,8 +26,8 @@ class SheetErrorsTest {
 
     @Test
     void a_folder_that_brings_nothing_is_an_error() {
-        says(Reading.of(Map.of()), 0, "", "nothing to take", "event.csv");
-        says(Reading.of(Map.of("crew.csv", "name\n")), 0, "", "nothing to take", "event.csv");
+        Reading.says(Reading.of(Map.of()), 0, "", "nothing to take", "event.csv");
+        Reading.says(Reading.of(Map.of("crew.csv", "name\n")), 0, "", "nothing to take", "event.csv");
     }
 
     @Test
@@ -47,18 +39,25 @@ class SheetErrorsTest {
 
     @Test
     void an_unknown_column_is_named_with_the_nearest_known() {
-        says(Reading.with("crew.csv", "name,taks\nIda,winds\n"), 1, "taks", "not known", "did you mean 'tasks'?");
-        says(Reading.with("batches.csv", "batch,tickness (mm)\nA,1\n"), 1, "tickness (mm)", "not known", "'thickness'");
+        Reading.says(
+                Reading.with("crew.csv", "name,taks\nIda,winds\n"), 1, "taks", "not known", "did you mean 'tasks'?");
+        Reading.says(
+                Reading.with("batches.csv", "batch,tickness (mm)\nA,1\n"),
+                1,
+                "tickness (mm)",
+                "not known",
+                "'thickness'");
     }
 
     @Test
     void a_column_that_is_there_twice_names_both_places() {
-        says(Reading.with("crew.csv", "name,tasks,Name\nIda,,\n"), 1, "name", "as cell 1 and as cell 3", "keep one");
+        Reading.says(
+                Reading.with("crew.csv", "name,tasks,Name\nIda,,\n"), 1, "name", "as cell 1 and as cell 3", "keep one");
     }
 
     @Test
     void a_column_that_every_row_needs_is_missed_once_and_not_on_every_row() {
-        says(
+        Reading.says(
                 Reading.with("models.csv", "model,hook distance\nRail 1,240 mm\nRail 2,240 mm\n"),
                 1,
                 "team",
@@ -68,36 +67,47 @@ class SheetErrorsTest {
 
     @Test
     void a_unit_that_does_not_fit_in_a_header_is_said_once() {
-        says(
+        Reading.says(
                 Reading.with("models.csv", "model,team,hook distance (in),mass (lb)\nRail 1,R,9,1\nRail 2,R,9,1\n"),
                 1,
                 "mass",
                 "unknown unit 'lb'",
                 "g, mg and oz");
-        says(
+        Reading.says(
                 Reading.with("crew.csv", "name (first),tasks\nIda,winds\n"),
                 1,
                 "name",
                 "has no unit",
                 "write just 'name'");
-        says(Reading.with("event.csv", "name,day,minimum (min)\nReed Day,2026-05-09,1\n"), 1, "minimum", "min", "(s)");
+        Reading.says(
+                Reading.with("event.csv", "name,day,minimum (min)\nReed Day,2026-05-09,1\n"),
+                1,
+                "minimum",
+                "min",
+                "(s)");
     }
 
     @Test
     void two_rows_with_the_same_name_name_both_lines() {
-        says(Reading.with("batches.csv", "batch\nA\nB\nA\n"), 4, "batch", "on line 2 and again on line 4", "keep one");
-        says(
+        Reading.says(
+                Reading.with("batches.csv", "batch\nA\nB\nA\n"),
+                4,
+                "batch",
+                "on line 2 and again on line 4",
+                "keep one");
+        Reading.says(
                 Reading.with("motors.csv", "tag,batch,team,loop,mass\nR-01,A,R,18 in,1.6 g\nR-01,A,R,19 in,1.6 g\n"),
                 3,
                 "tag",
                 "'R-01' is on line 2 and again on line 3",
                 "keep one");
-        says(Reading.with("crew.csv", "name\nIda\nIda\n"), 3, "name", "on line 2 and again on line 3", "keep one");
+        Reading.says(
+                Reading.with("crew.csv", "name\nIda\nIda\n"), 3, "name", "on line 2 and again on line 3", "keep one");
     }
 
     @Test
     void a_line_is_counted_as_an_editor_counts_it_after_a_cell_of_several_lines() {
-        says(
+        Reading.says(
                 Reading.with("crew.csv", "name,tasks\n\"Ida\r\nLong\",winds\n\nBo,cooks\n"),
                 5,
                 "tasks",
@@ -107,12 +117,13 @@ class SheetErrorsTest {
 
     @Test
     void quotes_that_do_not_close_name_the_line_where_they_open() {
-        says(Reading.with("crew.csv", "name,tasks\nIda,winds\nBo,\"reads\nCy,\n"), 3, "", "do not close", "\"\"");
+        Reading.says(
+                Reading.with("crew.csv", "name,tasks\nIda,winds\nBo,\"reads\nCy,\n"), 3, "", "do not close", "\"\"");
     }
 
     @Test
     void a_decimal_comma_that_cuts_a_cell_in_two_is_found() {
-        says(
+        Reading.says(
                 Reading.with("motors.csv", "tag,batch,team,loop (in),mass (g)\nR-01,A,Reed,18,1,6\n"),
                 2,
                 "",
@@ -122,7 +133,8 @@ class SheetErrorsTest {
 
     @Test
     void a_needed_column_that_is_misspelt_is_one_error_and_not_two() {
-        says(Reading.with("crew.csv", "nmae,tasks\nIda,winds\n"), 1, "nmae", "not known", "did you mean 'name'?");
+        Reading.says(
+                Reading.with("crew.csv", "nmae,tasks\nIda,winds\n"), 1, "nmae", "not known", "did you mean 'name'?");
     }
 
     @Test

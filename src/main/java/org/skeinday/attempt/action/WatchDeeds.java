@@ -19,8 +19,6 @@ import org.skeinday.platform.record.Fact;
 
 /** A timekeeper takes a place, sees the release, sees the landing. A tap is never refused for being late. */
 public final class WatchDeeds {
-    private static final long LONGEST_MS = 2 * 60 * 60 * 1000;
-
     private WatchDeeds() {}
 
     /** Takes one of the timekeepers' places, 1 to 3. */
@@ -75,7 +73,7 @@ public final class WatchDeeds {
         if (attempt == null || !holds(tx, context, seen.attempt(), seen.slot())) {
             return notThisWatch(seen.slot());
         }
-        if (seen.ms() < 0 || seen.ms() > LONGEST_MS) {
+        if (seen.ms() < 0 || seen.ms() > ReadingTaken.LONGEST_MS) {
             return Decision.refused("A flight lasts 0 ms to 2 hours, but this one " + seen.ms() + " ms");
         }
         List<Fact> facts = new ArrayList<>(movedTo(State.LANDED, attempt, context));

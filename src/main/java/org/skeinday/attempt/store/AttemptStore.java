@@ -5,7 +5,9 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.jooq.impl.DSL;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
@@ -34,6 +36,30 @@ public final class AttemptStore {
     /** Times this motor was taken into an attempt that reached winding: scrubbed ones count, as they were wound. */
     public static int windingsOf(Tx tx, String motorId) {
         return tx.sql().fetchCount(ATTEMPT, ATTEMPT.MOTOR_ID.eq(motorId).and(ATTEMPT.WINDING_AT_MS.isNotNull()));
+    }
+
+    /** The same for every motor that was wound in an attempt, by its id. */
+    public static Map<String, Integer> windings(Tx tx) {
+        return tx.sql()
+                .select(ATTEMPT.MOTOR_ID, DSL.count())
+                .from(ATTEMPT)
+                .where(ATTEMPT.MOTOR_ID.isNotNull().and(ATTEMPT.WINDING_AT_MS.isNotNull()))
+                .groupBy(ATTEMPT.MOTOR_ID)
+                .fetchMap(ATTEMPT.MOTOR_ID, DSL.count());
+    }
+
+    /** The attempt of this event called last among those that the device has a watch in. */
+    public static Optional<AttemptNow> lastTimedBy(Tx tx, String eventId, String device) {
+        return tx.sql()
+                .selectFrom(ATTEMPT)
+                .where(ATTEMPT.EVENT_ID
+                        .eq(eventId)
+                        .and(ATTEMPT.ID.in(DSL.select(ATTEMPT_WATCH.ATTEMPT_ID)
+                                .from(ATTEMPT_WATCH)
+                                .where(ATTEMPT_WATCH.DEVICE.eq(device)))))
+                .orderBy(ATTEMPT.CALLED_AT_MS.desc().nullsLast(), ATTEMPT.ENTRY_ID.desc(), ATTEMPT.NUMBER.desc())
+                .limit(1)
+                .fetchOptional(AttemptStore::value);
     }
 
     public static List<WatchTaken> watches(Tx tx, String attemptId) {

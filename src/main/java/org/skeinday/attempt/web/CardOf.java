@@ -3,6 +3,7 @@ package org.skeinday.attempt.web;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -37,6 +38,7 @@ final class CardOf {
     private final Today today;
     private final UnitSystem units;
     private final UnaryOperator<String> nameOf;
+    private final Map<String, Integer> windings;
 
     /** @param nameOf display name of a person's id */
     CardOf(Tx tx, Today today, UnitSystem units, UnaryOperator<String> nameOf) {
@@ -44,6 +46,7 @@ final class CardOf {
         this.today = today;
         this.units = units;
         this.nameOf = nameOf;
+        this.windings = AttemptStore.windings(tx);
     }
 
     NowView.@Nullable Card card(long nowMs) {
@@ -102,7 +105,7 @@ final class CardOf {
     }
 
     private int windings(MotorAdded motor) {
-        return motor.uses() + AttemptStore.windingsOf(tx, motor.id());
+        return motor.uses() + windings.getOrDefault(motor.id(), 0);
     }
 
     private NowView.Choice choice(MotorAdded motor) {

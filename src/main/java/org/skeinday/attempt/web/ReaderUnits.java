@@ -1,8 +1,7 @@
 package org.skeinday.attempt.web;
 
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
-import io.javalin.http.SameSite;
+import org.skeinday.platform.http.KeptCookie;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.units.UnitSystem;
@@ -10,7 +9,6 @@ import org.skeinday.units.UnitSystem;
 /** Each device shows millimetres or inches as its reader likes; the record is the same. */
 public final class ReaderUnits {
     private static final String COOKIE = "units";
-    private static final int YEAR_S = 365 * 24 * 3600;
 
     private ReaderUnits() {}
 
@@ -24,13 +22,10 @@ public final class ReaderUnits {
     }
 
     private static void change(Context context) {
-        Cookie cookie = new Cookie(
-                COOKIE, UnitSystem.ofWord(NowPages.field(context, "units")).word());
-        cookie.setPath("/");
-        cookie.setMaxAge(YEAR_S);
-        cookie.setHttpOnly(true);
-        cookie.setSameSite(SameSite.LAX);
-        context.cookie(cookie);
+        KeptCookie.set(
+                context,
+                COOKIE,
+                UnitSystem.ofWord(NowPages.field(context, "units")).word());
         context.header("HX-Refresh", "true");
         context.status(204);
     }

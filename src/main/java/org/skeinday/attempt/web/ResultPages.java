@@ -1,7 +1,5 @@
 package org.skeinday.attempt.web;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -41,13 +39,11 @@ public final class ResultPages {
     }
 
     private static ResultView view(Today today) {
-        var rule = new ScoreRule(
-                ScoreRule.Kind.valueOf(today.event().score().toUpperCase(Locale.ROOT)),
-                today.event().bestOf());
+        ScoreRule rule = ScoreRule.of(today.event());
         Map<String, List<Long>> times = new LinkedHashMap<>();
         today.entries().forEach(entry -> times.put(entry.name(), official(today, entry)));
         List<ResultView.Row> rows = Standings.order(times, rule).stream()
-                .map(placed -> row(today, placed, rule.divisor()))
+                .map(placed -> row(today, placed, rule))
                 .toList();
         List<Integer> numbers =
                 IntStream.rangeClosed(1, today.event().attempts()).boxed().toList();
@@ -66,7 +62,7 @@ public final class ResultPages {
                 .toList();
     }
 
-    private static ResultView.Row row(Today today, Standings.Placed placed, int divisor) {
+    private static ResultView.Row row(Today today, Standings.Placed placed, ScoreRule rule) {
         EntryAdded entry = today.entries().stream()
                 .filter(e -> e.name().equals(placed.entry()))
                 .findFirst()
@@ -78,22 +74,15 @@ public final class ResultPages {
                 .mapToObj(i -> i < counted.size() ? Words.cell(counted.get(i), today.event()) : "–")
                 .toList();
         String score = placed.countedMs()
-                .map(ms -> score(ms, divisor, Words.decimals(today.event())))
+                .map(ms -> score(ms, rule, Words.decimals(today.event())))
                 .orElse("–");
         return new ResultView.Row(
                 placed.place() == 0 ? "" : String.valueOf(placed.place()), entry.name(), cells, score);
     }
 
-    /** A mean is shown to the hundredth, half up; the order was made before rounding. */
-    private static String score(long countedMs, int divisor, int decimals) {
-        if (divisor == 1) {
-            return new FlightTime(countedMs).text(decimals);
-        }
-        long ms = BigDecimal.valueOf(countedMs)
-                        .divide(BigDecimal.valueOf(divisor * 10L), 0, RoundingMode.HALF_UP)
-                        .longValueExact()
-                * 10;
-        return new FlightTime(ms).text(2);
+    /** A mean has its own hundredths, whatever the rules round a single time to. */
+    private static String score(long countedMs, ScoreRule rule, int decimals) {
+        return new FlightTime(rule.shownMs(countedMs)).text(rule.divisor() == 1 ? decimals : 2);
     }
 
     private static List<ResultView.How> hows(Today today) {

@@ -1,7 +1,6 @@
 package org.skeinday.attempt.web;
 
 import io.javalin.http.Context;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -63,10 +62,7 @@ public final class TimingPages {
     /** The attempt under way, else the one that this device has just timed: its reading stays in sight. */
     private static Optional<AttemptNow> toTime(Tx tx, Today today, Caller caller) {
         return today.underWay()
-                .or(() -> today.attempts().stream()
-                        .filter(a -> AttemptStore.watches(tx, a.id()).stream()
-                                .anyMatch(w -> w.device().equals(caller.device())))
-                        .max(Comparator.comparingLong(a -> a.calledAtMs() == null ? 0 : a.calledAtMs())));
+                .or(() -> AttemptStore.lastTimedBy(tx, today.event().id(), caller.device()));
     }
 
     private TimingView view(Tx tx, Today today, AttemptNow attempt, Caller caller, String message) {

@@ -11,6 +11,7 @@ import org.skeinday.attempt.State;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.WindowAdded;
+import org.skeinday.timing.TimeRule;
 import org.skeinday.units.FlightTime;
 
 /** Values as the pages say them. */
@@ -61,8 +62,7 @@ final class Words {
     }
 
     static int decimals(EventAdded event) {
-        long step = event.roundToMs();
-        return step % 1000 == 0 ? 0 : step % 100 == 0 ? 1 : step % 10 == 0 ? 2 : 3;
+        return TimeRule.decimals(event.roundToMs());
     }
 
     static String times(Today today, EntryAdded entry) {

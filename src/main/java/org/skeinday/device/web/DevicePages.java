@@ -2,8 +2,6 @@ package org.skeinday.device.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
-import io.javalin.http.SameSite;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
@@ -14,6 +12,7 @@ import org.skeinday.device.Device;
 import org.skeinday.device.TokenHash;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.FormErrors;
+import org.skeinday.platform.http.KeptCookie;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
@@ -25,7 +24,6 @@ import org.skeinday.platform.record.Json;
 
 /** Joining, and the list of those that joined. */
 public final class DevicePages {
-    private static final int YEAR_S = 365 * 24 * 3600;
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM HH:mm", java.util.Locale.ROOT);
 
     private final Page page;
@@ -91,12 +89,7 @@ public final class DevicePages {
         content.put("person", form.typed("person"));
         content.put("role", form.typed("role"));
         submit("device.join", "new", form.typed("person"), content);
-        Cookie cookie = new Cookie(Access.COOKIE, token);
-        cookie.setPath("/");
-        cookie.setMaxAge(YEAR_S);
-        cookie.setHttpOnly(true);
-        cookie.setSameSite(SameSite.LAX);
-        context.cookie(cookie);
+        KeptCookie.set(context, Access.COOKIE, token);
         context.header("HX-Redirect", form.typed("role").equals("timekeeper") ? "/timing" : "/");
         context.status(204);
     }

@@ -9,7 +9,7 @@ public final class Access {
     /** Name of the cookie that carries a device's token. */
     public static final String COOKIE = "skeinday";
 
-    private static final String ATTRIBUTE = "skeinday.caller";
+    static final String ATTRIBUTE = "skeinday.caller";
     private final Callers callers;
 
     Access(Callers callers) {
@@ -26,7 +26,7 @@ public final class Access {
     }
 
     void require(Context context, Role minimum) {
-        Caller caller = find(context).orElseThrow(Refusal::notJoined);
+        Caller caller = callerOf(context); // found at the door, once for each request
         if (!caller.role().covers(minimum)) {
             throw Refusal.roleTooLow(minimum, caller.role());
         }

@@ -81,7 +81,7 @@ public final class Page {
     }
 
     private Frame frame(Context context, String title) {
-        @Nullable Caller caller = context.attribute("skeinday.caller");
+        @Nullable Caller caller = context.attribute(Access.ATTRIBUTE);
         if (caller == null) {
             return new Frame(title, context.path(), List.of(), "", pace.forScripts(), trouble.get());
         }
