@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.device.web.Qr;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.platform.http.Pace;
+import org.skeinday.platform.http.PortTaken;
 import org.skeinday.platform.record.Json;
 import org.skeinday.platform.record.Verify;
 import picocli.CommandLine.Command;
@@ -61,17 +62,15 @@ final class Commands {
 
         int serve(Path folder) throws Exception {
             App app;
-            int wanted = port(folder);
             try {
                 app = App.start(
-                        new App.Settings(folder, wanted, dev, Pace.normal()),
+                        new App.Settings(folder, port(folder), dev, Pace.normal()),
                         Clock.systemDefaultZone(),
                         new SecureRandom());
-            } catch (io.javalin.util.JavalinBindException e) {
+            } catch (PortTaken e) {
                 spec.commandLine()
                         .getErr()
-                        .println("Port " + wanted + " is in use. Name another one, for example --port " + (wanted + 1)
-                                + ".");
+                        .println(e.getMessage() + ". Name another one, for example --port " + (e.port() + 1) + ".");
                 return 3;
             }
             Files.writeString(folder.resolve("port"), String.valueOf(app.port()));

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import org.skeinday.exchange.CellError;
@@ -35,7 +34,7 @@ final class Exchange {
     /** Takes files in as one act: all of them, or none and every error. */
     static Taken take(Path folder, Map<String, String> texts, long shiftMinutes, Clock clock, SecureRandom random)
             throws IOException {
-        var files = new ImportFiles.Files(texts, ZoneId.systemDefault().getId(), shiftMinutes);
+        var files = new ImportFiles.Files(texts, clock.getZone().getId(), shiftMinutes);
         String id = App.hex(random);
         try (Record record = Record.open(folder, App.projection(), clock);
                 Writer writer =
@@ -68,7 +67,7 @@ final class Exchange {
     static DayFiles.Written write(Path folder, Clock clock) throws IOException {
         try (Record record = Record.open(folder, App.projection(), clock)) {
             return record.read(
-                    tx -> DayFiles.write(ReadDay.all(tx, record.people().names()), ZoneId.systemDefault()));
+                    tx -> DayFiles.write(ReadDay.all(tx, record.people().names()), clock.getZone()));
         }
     }
 }

@@ -2,6 +2,7 @@ package org.skeinday.platform.http;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.util.JavalinBindException;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -32,7 +33,11 @@ public final class Server implements AutoCloseable {
         this.javalin = javalin;
     }
 
-    /** Starts listening; throws Javalin's exception when the port is taken. */
+    /**
+     * Starts listening.
+     *
+     * @throws PortTaken when another program listens there
+     */
     public static Server start(Settings settings, Callers callers, Page page, Consumer<Routes> routes) {
         int[] port = {settings.port()};
         Doorway doorway = new Doorway(settings.names(), () -> port[0]);
@@ -50,7 +55,11 @@ public final class Server implements AutoCloseable {
             own.openGet("/static/<path>", new StaticFiles(HTMX_VERSION)::serve);
             routes.accept(own);
         });
-        javalin.start();
+        try {
+            javalin.start();
+        } catch (JavalinBindException e) {
+            throw new PortTaken(settings.port(), e);
+        }
         port[0] = javalin.port();
         return new Server(javalin);
     }

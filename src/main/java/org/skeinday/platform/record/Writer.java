@@ -2,6 +2,7 @@ package org.skeinday.platform.record;
 
 import java.io.IOException;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -36,6 +37,11 @@ public final class Writer implements Acts, AutoCloseable {
 
     /** An act and whoever waits for its answer. */
     record Pending(Act act, CompletableFuture<Answer> answer) {}
+
+    /** Wakes the thread to see that it shall end; never written. */
+    private static final Pending WAKE = new Pending(
+            new Act("0".repeat(32), "writer.wake", "", "", Instant.EPOCH, Json.MAPPER.createObjectNode()),
+            new CompletableFuture<>());
 
     public Writer(
             Record record,
@@ -101,6 +107,7 @@ public final class Writer implements Acts, AutoCloseable {
             // Nobody may interrupt the writer: an interrupt would close the database's file under it.
             LOG.warn("The writer was interrupted and goes on");
         }
+        batch.remove(WAKE);
         return batch;
     }
 
@@ -168,6 +175,7 @@ public final class Writer implements Acts, AutoCloseable {
     @Override
     public void close() {
         stopping = true;
+        waiting.offer(WAKE); // a full queue wakes it as well
         try {
             thread.join(5_000);
         } catch (InterruptedException e) {

@@ -1,0 +1,224 @@
+package org.skeinday.house;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.CompositeArchRule;
+import java.io.IOException;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.ThreadLocalRandom;
+
+/** Who may use what. The order of the rooms is written here and nowhere else. */
+final class HouseRules {
+    static final String ROOT = "org.skeinday";
+
+    /** Each room may use those before it. */
+    static final List<String> ROOMS =
+            List.of("units", "motor", "winding", "timing", "contest", "standing", "device", "attempt", "exchange");
+
+    /** A ring appears only when needed: those that are there today. */
+    static final List<String> RINGS = List.of(
+            "motor.store",
+            "contest.store",
+            "device.store",
+            "device.action",
+            "device.web",
+            "attempt.store",
+            "attempt.action",
+            "attempt.web",
+            "exchange.action");
+
+    static final List<String> PLATFORM = List.of("platform.record", "platform.db", "platform.http", "platform.live");
+
+    /** What a pure room may use of the JDK; {@code org.jspecify} is marks for the compiler, no code. */
+    private static final List<String> JDK =
+            List.of("java.lang..", "java.util..", "java.time..", "java.math..", "org.jspecify.annotations");
+
+    /** What a room is there for, beyond that: mathematics, the hash of a token, characters of a file. */
+    private static final Map<String, List<String>> OWN = Map.of(
+            "motor", List.of("org.hipparchus.."),
+            "device", List.of("java.security", "java.nio.charset"),
+            "exchange", List.of("java.nio", "java.nio.charset"));
+
+    private static final Set<String> TELLS_NOW = Set.of("now", "systemUTC", "systemDefaultZone", "systemDefault");
+
+    private HouseRules() {}
+
+    static String room(String name) {
+        return ROOT + "." + name;
+    }
+
+    /** 1: pure rooms know the JDK, the rooms before them, and the mathematics they are there for. */
+    static ArchRule pure() {
+        List<ArchRule> rules = new ArrayList<>();
+        for (int i = 0; i < ROOMS.size(); i++) {
+            rules.add(pure(i));
+        }
+        rules.add(noClasses()
+                .that(resideInAPackage(room("exchange")).and(not("CsvLines")))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("de.siegmar.fastcsv..")
+                .because("CsvLines alone splits text into cells"));
+        return all(rules);
+    }
+
+    private static ArchRule pure(int i) {
+        String name = ROOMS.get(i);
+        List<String> allowed = new ArrayList<>(JDK);
+        ROOMS.subList(0, i + 1).forEach(earlier -> allowed.add(room(earlier)));
+        allowed.addAll(OWN.getOrDefault(name, List.of()));
+        if (name.equals("exchange")) {
+            allowed.add("de.siegmar.fastcsv..");
+        }
+        return classes()
+                .that()
+                .resideInAPackage(room(name))
+                .should()
+                .onlyDependOnClassesThat(resideInAnyPackage(allowed.toArray(String[]::new))
+                        .or(type(IOException.class))) // thrown by readers of text, too
+                .as("The pure room " + name + " knows only " + allowed);
+    }
+
+    private static DescribedPredicate<JavaClass> not(String simpleName) {
+        return describe("not " + simpleName, c -> !c.getSimpleName().equals(simpleName));
+    }
+
+    /** 2: who may use a ring. A layer without classes fails. */
+    static ArchRule rings() {
+        return layeredArchitecture()
+                .consideringOnlyDependenciesInLayers()
+                .withOptionalLayers(false)
+                .layer("root")
+                .definedBy(ROOT)
+                .layer("cli")
+                .definedBy(room("cli"))
+                .layer("web")
+                .definedBy(room("*.web"))
+                .layer("action")
+                .definedBy(room("*.action"))
+                .layer("store")
+                .definedBy(room("*.store"))
+                .layer("pure")
+                .definedBy(ROOMS.stream().map(HouseRules::room).toArray(String[]::new))
+                .layer("platform")
+                .definedBy(room("platform.."))
+                .whereLayer("web")
+                .mayOnlyBeAccessedByLayers("root")
+                .whereLayer("action")
+                .mayOnlyBeAccessedByLayers("web", "cli", "root")
+                .whereLayer("store")
+                .mayOnlyBeAccessedByLayers("action", "web", "cli", "root")
+                .whereLayer("cli")
+                .mayOnlyBeAccessedByLayers("root")
+                .whereLayer("root")
+                .mayNotBeAccessedByAnyLayer();
+    }
+
+    /** 3: Javalin only where pages are, jOOQ and the database only where tables are. */
+    static ArchRule libraries() {
+        return all(List.of(
+                only("io.javalin..", room("*.web"), room("platform.http"), room("platform.live")),
+                only("org.jooq..", room("*.store"), room("platform.db..")),
+                only("org.h2..", room("platform.db")),
+                only("org.flywaydb..", room("platform.db"))));
+    }
+
+    private static ArchRule only(String library, String... homes) {
+        return noClasses()
+                .that()
+                .resideOutsideOfPackages(homes)
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(library)
+                .as(library + " is used only in " + List.of(homes));
+    }
+
+    /** 4: rooms stand in a row, whatever the ring; the platform knows none of them. */
+    static ArchRule order() {
+        List<ArchRule> rules = new ArrayList<>();
+        for (int i = 0; i < ROOMS.size() - 1; i++) {
+            rules.add(noClasses()
+                    .that()
+                    .resideInAPackage(room(ROOMS.get(i)) + "..")
+                    .should()
+                    .dependOnClassesThat(resideInAnyPackage(within(ROOMS.subList(i + 1, ROOMS.size()))))
+                    .as("The room " + ROOMS.get(i) + " uses no later room"));
+        }
+        rules.add(noClasses()
+                .that()
+                .resideInAPackage(room("platform.."))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(within(ROOMS)))
+                .as("The platform knows no room"));
+        rules.add(slices().matching(room("(*)..")).should().beFreeOfCycles());
+        return all(rules);
+    }
+
+    private static String[] within(List<String> rooms) {
+        return rooms.stream().map(name -> room(name) + "..").toArray(String[]::new);
+    }
+
+    /** 5: time and chance are handed in. */
+    static ArchRule handedIn() {
+        return noClasses()
+                .that(describe("are not the ones that start the program", c -> !startsTheProgram(c)))
+                .should()
+                .accessTargetWhere(describe("it takes time or chance from the air", HouseRules::fromTheAir))
+                .as("A clock and an id source are handed in");
+    }
+
+    private static boolean startsTheProgram(JavaClass c) {
+        String outermost = c.getName().replaceFirst("\\$.*", "");
+        return Set.of(ROOT + ".Main", ROOT + ".App", ROOT + ".Commands").contains(outermost);
+    }
+
+    private static boolean fromTheAir(JavaAccess<?> access) {
+        AccessTarget target = access.getTarget();
+        String owner = target.getOwner().getName();
+        boolean bare = target instanceof AccessTarget.CodeUnitAccessTarget unit
+                && unit.getRawParameterTypes().isEmpty();
+        boolean time = bare && owner.startsWith("java.time.") && TELLS_NOW.contains(target.getName());
+        boolean system = owner.equals(System.class.getName())
+                && Set.of("currentTimeMillis", "nanoTime").contains(target.getName());
+        boolean random = is(target, UUID.class, "randomUUID")
+                || is(target, Math.class, "random")
+                || is(target, ThreadLocalRandom.class, "current")
+                || bare && (is(target, Random.class, "<init>") || owner.equals("java.security.SecureRandom"));
+        return time
+                || system
+                || random
+                || is(target, Clock.class, "systemUTC")
+                || is(target, ZoneId.class, "systemDefault");
+    }
+
+    private static boolean is(AccessTarget target, Class<?> owner, String name) {
+        return target.getOwner().isEquivalentTo(owner) && target.getName().equals(name);
+    }
+
+    private static ArchRule all(List<ArchRule> rules) {
+        CompositeArchRule all = CompositeArchRule.of(rules.get(0));
+        for (ArchRule rule : rules.subList(1, rules.size())) {
+            all = all.and(rule);
+        }
+        return all;
+    }
+}
