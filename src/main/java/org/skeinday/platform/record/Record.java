@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.db.Database;
+import org.skeinday.platform.db.DatabaseTrouble;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.db.UnusableDatabase;
 import org.slf4j.Logger;
@@ -79,15 +80,27 @@ public final class Record implements AutoCloseable {
         }
     }
 
-    /** Closes and opens journal and database anew, as at the start. */
+    /**
+     * Closes and opens journal and database anew, as at the start. A database that cannot be opened, or that does not
+     * take the lines it lacks, is set aside: after a full disk H2 may open a file whose next insert fails.
+     */
     void reopen() throws IOException {
         closeFiles();
         try {
             openWith(openDatabase());
-        } catch (UnusableDatabase e) {
-            LOG.warn("{}; it is set aside and built anew from the journal", e.getMessage());
+        } catch (UnusableDatabase | DatabaseTrouble | Replay.NotTaken e) {
+            LOG.warn("{}; the database is set aside and built anew from the journal", e.getMessage());
             setAside();
+            buildAnew();
+        }
+    }
+
+    private void buildAnew() throws IOException {
+        try {
             openWith(openDatabase());
+        } catch (IOException | RuntimeException e) {
+            Files.deleteIfExists(Database.file(folder, DATABASE)); // half built, of no use to anyone
+            throw e;
         }
     }
 

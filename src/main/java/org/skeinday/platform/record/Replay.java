@@ -13,6 +13,15 @@ final class Replay {
     private final Ledger.Position position;
     private long seen;
 
+    /** A database that has lines already does not take the next: it is the database's fault, not the journal's. */
+    static final class NotTaken extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        NotTaken(String message, Throwable cause) {
+            super(message, cause);
+        }
+    }
+
     Replay(Projection projection, Database database) {
         this.projection = projection;
         this.writing = database.writing();
@@ -30,7 +39,8 @@ final class Replay {
         try {
             projection.apply(writing.tx(), line);
         } catch (RuntimeException e) {
-            throw new Damaged("record " + line.n() + ": it cannot be put into the database: " + e.getMessage());
+            String what = "record " + line.n() + ": it cannot be put into the database: " + e.getMessage();
+            throw position.n() == 0 ? new Damaged(what) : new NotTaken(what, e);
         }
         if (line.n() % LINES_PER_COMMIT == 0) {
             writing.commit();

@@ -164,6 +164,21 @@ class RecordTest {
     }
 
     @Test
+    void a_database_that_opens_but_does_not_take_the_next_line_is_built_anew() throws Exception {
+        keep(2);
+        Path old = root.resolve("old.mv.db");
+        Files.copy(database(), old);
+        keep(3);
+        Files.move(old, database(), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        try (Database spoiled = Database.open(folder, Record.DATABASE)) {
+            String taken = String.format("%032x-0", 3);
+            spoiled.writing().tx().sql().execute("insert into note (id, text, at_ms) values ('" + taken + "', 'x', 0)");
+            spoiled.writing().commit();
+        }
+        assertNotes(3);
+    }
+
+    @Test
     void a_journal_cut_by_a_line_is_damage_that_names_the_record() throws Exception {
         keep(5);
         List<String> lines = Files.readAllLines(journal());

@@ -1,4 +1,4 @@
-package org.skeinday.browser;
+package org.skeinday;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The real program in a process of its own, so that it can be killed. */
-final class Program implements AutoCloseable {
+public final class Program implements AutoCloseable {
     private final Process process;
     private final int port;
     private final String joinToken;
@@ -22,7 +22,7 @@ final class Program implements AutoCloseable {
     }
 
     /** Serves {@code data} and waits until the program says that it is ready. */
-    static Program serve(Path data, int port) throws IOException {
+    public static Program serve(Path data, int port) throws IOException {
         Process process = start(List.of("serve", "--data", data.toString(), "--port", String.valueOf(port)));
         BufferedReader out =
                 new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
@@ -41,16 +41,32 @@ final class Program implements AutoCloseable {
     }
 
     /** Runs a command to its end. @return its exit code */
-    static int run(String... arguments) throws IOException, InterruptedException {
+    public static int run(String... arguments) throws IOException, InterruptedException {
         Process process = start(List.of(arguments));
         process.getInputStream().transferTo(System.out);
         return process.waitFor();
+    }
+
+    /** What a command said, its errors too. */
+    public record Said(int exitCode, String text) {}
+
+    /** Runs a command to its end and keeps what it says. */
+    public static Said listen(String... arguments) throws IOException, InterruptedException {
+        Process process = start(List.of(arguments));
+        String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        return new Said(process.waitFor(), text);
+    }
+
+    /** Starts a command and does not wait for it. */
+    public static Process begin(String... arguments) throws IOException {
+        return start(List.of(arguments));
     }
 
     private static Process start(List<String> arguments) throws IOException {
         List<String> line = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx192m",
+                "-XX:TieredStopAtLevel=1", // a short life: what starts sooner wins
                 "-cp",
                 System.getProperty("java.class.path"),
                 "org.skeinday.Main"));
@@ -58,22 +74,22 @@ final class Program implements AutoCloseable {
         return new ProcessBuilder(line).redirectErrorStream(true).start();
     }
 
-    static int freePort() throws IOException {
+    public static int freePort() throws IOException {
         try (ServerSocket socket = new ServerSocket(0)) {
             return socket.getLocalPort();
         }
     }
 
-    String at(String path) {
+    public String at(String path) {
         return "http://localhost:" + port + path;
     }
 
-    String joinLink() {
+    public String joinLink() {
         return at("/join#" + joinToken);
     }
 
     /** As a power cut or {@code kill -9} does it. */
-    void kill() throws InterruptedException {
+    public void kill() throws InterruptedException {
         process.destroyForcibly().waitFor();
     }
 

@@ -1,0 +1,91 @@
+package org.skeinday;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import org.skeinday.platform.record.Json;
+
+/** Sends what a page of the server would send: a device with its cookie, or the laptop without one. */
+public final class Visitor {
+    private final HttpClient client = HttpClient.newBuilder()
+            .connectTimeout(Duration.ofSeconds(5))
+            .version(HttpClient.Version.HTTP_1_1)
+            .build();
+    private final String root;
+    private final String cookie;
+    private final SplittableRandom ids;
+
+    /** @param cookie of a device that has joined; empty for the laptop itself */
+    public Visitor(int port, String cookie, long seed) {
+        this.root = "http://localhost:" + port;
+        this.cookie = cookie;
+        this.ids = new SplittableRandom(seed);
+    }
+
+    /** A new act's id. */
+    public String newId() {
+        return String.format("%016x%016x", ids.nextLong(), ids.nextLong());
+    }
+
+    public HttpResponse<String> get(String path) throws IOException, InterruptedException {
+        return send(request(path).GET().build());
+    }
+
+    /** Posts a form as htmx does, with a new act id unless the fields bring one. */
+    public HttpResponse<String> form(String path, Map<String, String> fields) throws IOException, InterruptedException {
+        String act = fields.containsKey("act") ? "" : "act=" + newId() + "&";
+        String body = act
+                + fields.entrySet().stream()
+                        .map(e -> e.getKey() + "=" + URLEncoder.encode(e.getValue(), StandardCharsets.UTF_8))
+                        .collect(Collectors.joining("&"));
+        return send(request(path)
+                .header("HX-Request", "true")
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(body))
+                .build());
+    }
+
+    /** A tap as an outbox keeps it. */
+    public static ObjectNode tap(String id, String kind, ObjectNode content) {
+        ObjectNode tap = Json.MAPPER.createObjectNode();
+        tap.put("id", id).put("kind", kind).put("at", "2026-05-09T08:00:00Z").set("content", content);
+        return tap;
+    }
+
+    /** Sends taps and gives the answers, one for each. */
+    public JsonNode taps(ArrayNode taps) throws IOException, InterruptedException {
+        ObjectNode body = Json.MAPPER.createObjectNode();
+        body.set("taps", taps);
+        HttpResponse<String> answer = send(request("/taps")
+                .header("X-Skeinday", "1")
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofString(body.toString()))
+                .build());
+        if (answer.statusCode() != 200) {
+            throw new IOException("taps: " + answer.statusCode() + " " + answer.body());
+        }
+        return Json.MAPPER.readTree(answer.body()).path("answers");
+    }
+
+    private HttpRequest.Builder request(String path) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(root + path))
+                .timeout(Duration.ofSeconds(15))
+                .header("Origin", root);
+        return cookie.isEmpty() ? request : request.header("Cookie", cookie);
+    }
+
+    private HttpResponse<String> send(HttpRequest request) throws IOException, InterruptedException {
+        return client.send(request, HttpResponse.BodyHandlers.ofString());
+    }
+}

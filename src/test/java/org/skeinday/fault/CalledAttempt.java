@@ -1,0 +1,36 @@
+package org.skeinday.fault;
+
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.skeinday.Visitor;
+
+/** The first entry of the demo called, with the laptop as its first watch: what many taps can be sent to. */
+final class CalledAttempt {
+    private CalledAttempt() {}
+
+    /** @return the attempt's id */
+    static String call(Visitor laptop) throws IOException, InterruptedException {
+        String entry = value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        expect200(laptop.form("/attempt/call", Map.of("entry", entry)));
+        String attempt = value(laptop.get("/timing/part").body(), "name=\"attempt\" value=\"([^\"]+)\"");
+        expect200(laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "1")));
+        return attempt;
+    }
+
+    static String value(String html, String pattern) {
+        Matcher found = Pattern.compile(pattern).matcher(html);
+        if (!found.find()) {
+            throw new AssertionError("No " + pattern + " in " + html);
+        }
+        return found.group(1);
+    }
+
+    private static void expect200(HttpResponse<String> answer) {
+        if (answer.statusCode() != 200) {
+            throw new AssertionError(answer.statusCode() + " " + answer.body());
+        }
+    }
+}

@@ -1,0 +1,96 @@
+package org.skeinday.fault;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.Program;
+import org.skeinday.Visitor;
+
+/** What the program says when it cannot start, and by which code it ends. */
+@Timeout(240)
+class StartFaultIT {
+    @TempDir
+    Path root;
+
+    private Path flown() throws Exception {
+        Path data = root.resolve("day");
+        assertEquals(0, Program.run("import", "demo-data", "--data", data.toString()));
+        int port = Program.freePort();
+        try (Program program = Program.serve(data, port)) {
+            CalledAttempt.call(new Visitor(port, "", 1));
+        }
+        return data;
+    }
+
+    @Test
+    void a_second_start_is_told_where_the_first_runs_and_a_lock_left_by_a_kill_does_not_block() throws Exception {
+        Path data = flown();
+        int port = Program.freePort();
+        try (Program program = Program.serve(data, port)) {
+            String files = root.resolve("files").toString();
+            for (List<String> command : List.of(
+                    List.of("serve"),
+                    List.of("import", "demo-data"),
+                    List.of("export", files),
+                    List.of("verify"),
+                    List.of("rebuild"))) {
+                List<String> whole = new ArrayList<>(command);
+                whole.addAll(List.of("--data", data.toString()));
+                var said = Program.listen(whole.toArray(String[]::new));
+                assertEquals(4, said.exitCode(), command + ": " + said.text());
+                assertTrue(said.text().contains("already running at http://localhost:" + port), said.text());
+            }
+            program.kill();
+        }
+        try (Program again = Program.serve(data, port)) {
+            assertEquals(200, new Visitor(port, "", 2).get("/").statusCode());
+            again.kill();
+        }
+    }
+
+    @Test
+    void a_port_in_use_is_said_with_what_to_do() throws Exception {
+        int port = Program.freePort();
+        try (Program program = Program.serve(root.resolve("one"), port)) {
+            var said =
+                    Program.listen("serve", "--data", root.resolve("two").toString(), "--port", String.valueOf(port));
+            assertEquals(3, said.exitCode(), said.text());
+            assertTrue(said.text().contains("Port " + port + " is in use. Name another one"), said.text());
+            program.kill();
+        }
+    }
+
+    @Test
+    void a_journal_that_was_cut_or_changed_stops_the_start_and_names_the_record() throws Exception {
+        Path data = flown();
+        Path journal = data.resolve("journal.jsonl");
+        List<String> lines = Files.readAllLines(journal);
+
+        Files.writeString(journal, String.join("\n", lines.subList(0, lines.size() - 1)) + "\n");
+        assertDamaged(data, "record " + lines.size() + ": the journal was cut");
+
+        Files.writeString(journal, String.join("\n", lines).replace("\"slot\":1", "\"slot\":2") + "\n");
+        assertDamaged(data, "record " + lines.size() + ":");
+
+        Files.delete(journal);
+        assertDamaged(data, "journal.jsonl is missing");
+    }
+
+    private void assertDamaged(Path data, String words) throws IOException, InterruptedException {
+        for (String command : List.of("serve", "verify")) {
+            var said = Program.listen(command, "--data", data.toString());
+            assertEquals(5, said.exitCode(), command + ": " + said.text());
+            if (command.equals("serve")) {
+                assertTrue(said.text().contains(words), said.text());
+            }
+        }
+    }
+}
