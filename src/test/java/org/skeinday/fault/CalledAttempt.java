@@ -8,11 +8,11 @@ import java.util.regex.Pattern;
 import org.skeinday.Visitor;
 
 /** The first entry of the demo called, with the laptop as its first watch: what many taps can be sent to. */
-final class CalledAttempt {
+public final class CalledAttempt {
     private CalledAttempt() {}
 
     /** @return the attempt's id */
-    static String call(Visitor laptop) throws IOException, InterruptedException {
+    public static String call(Visitor laptop) throws IOException, InterruptedException {
         String entry = value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
         expect200(laptop.form("/attempt/call", Map.of("entry", entry)));
         String attempt = value(laptop.get("/timing/part").body(), "name=\"attempt\" value=\"([^\"]+)\"");

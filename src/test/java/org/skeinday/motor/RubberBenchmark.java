@@ -2,6 +2,7 @@ package org.skeinday.motor;
 
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -12,6 +13,9 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /** The Weibull fit with its interval for 40 motors, and a curve through 200 readings with its integral. */
 @State(Scope.Benchmark)
@@ -25,6 +29,14 @@ public class RubberBenchmark {
     private final boolean[] broke = new boolean[40];
     private final double[] x = new double[200];
     private final double[] y = new double[200];
+
+    @Test
+    void run() throws RunnerException {
+        new Runner(new OptionsBuilder()
+                        .include(RubberBenchmark.class.getSimpleName())
+                        .build())
+                .run();
+    }
 
     @Setup
     public void fill() {
