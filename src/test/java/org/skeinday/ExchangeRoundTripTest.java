@@ -103,27 +103,27 @@ class ExchangeRoundTripTest {
                     .findFirst()
                     .orElseThrow();
 
-            String a = say(writer, "attempt.call", new AttemptDeeds.Call(curlew, model, motor), person) + "-0";
+            String a = say(writer, "attempt.call", new AttemptDeeds.Call(curlew, model, motor, null), person) + "-0";
             say(writer, "watch.take", new WatchDeeds.TakePlace(a, 1), person);
             say(writer, "watch.take", new WatchDeeds.TakePlace(a, 2), "");
-            say(writer, "attempt.move", new AttemptDeeds.Move(a, "winding"), person);
-            say(writer, "attempt.move", new AttemptDeeds.Move(a, "holding"), person);
+            say(writer, "attempt.move", new AttemptDeeds.Move(a, "winding", null), person);
+            say(writer, "attempt.move", new AttemptDeeds.Move(a, "holding", null), person);
             say(writer, "watch.release", new WatchDeeds.SeenRelease(a, 1), person);
             String wrong = say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 1, 112_840, null), person);
             say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 1, 112_940, wrong), person);
             say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 2, 112_871, "f".repeat(32)), "");
-            say(writer, "attempt.close", new CloseAttempt.Close(a), person);
+            say(writer, "attempt.close", new CloseAttempt.Close(a, null), person);
 
-            String b = say(writer, "attempt.call", new AttemptDeeds.Call(curlew, null, null), person) + "-0";
-            say(writer, "attempt.give-up", new AttemptDeeds.GiveUp(b, "=not wound"), person);
-            String c = say(writer, "attempt.call", new AttemptDeeds.Call(knot, null, null), person) + "-0";
-            say(writer, "attempt.move", new AttemptDeeds.Move(c, "released"), person);
+            String b = say(writer, "attempt.call", new AttemptDeeds.Call(curlew, null, null, null), person) + "-0";
+            say(writer, "attempt.give-up", new AttemptDeeds.GiveUp(b, "=not wound", null), person);
+            String c = say(writer, "attempt.call", new AttemptDeeds.Call(knot, null, null, null), person) + "-0";
+            say(writer, "attempt.move", new AttemptDeeds.Move(c, "released", null), person);
             say(
                     writer,
                     "attempt.give-up",
-                    new AttemptDeeds.GiveUp(c, "touched; a beam, \"badly\"\r\nand fell"),
+                    new AttemptDeeds.GiveUp(c, "touched; a beam, \"badly\"\r\nand fell", null),
                     person);
-            String d = say(writer, "attempt.call", new AttemptDeeds.Call(knot, null, null), person) + "-0";
+            String d = say(writer, "attempt.call", new AttemptDeeds.Call(knot, null, null, null), person) + "-0";
             say(writer, "watch.take", new WatchDeeds.TakePlace(d, 1), person);
             say(writer, "watch.landing", new WatchDeeds.SeenLanding(d, 1, 0, null), person);
         }
@@ -152,7 +152,7 @@ class ExchangeRoundTripTest {
                     .findFirst()
                     .orElseThrow()
                     .id();
-            say(writer, "attempt.call", new AttemptDeeds.Call(curlew, null, null), "");
+            say(writer, "attempt.call", new AttemptDeeds.Call(curlew, null, null, null), "");
         }
         assertTrue(export(two).get("attempts.csv").contains("Curlew,3,,,called"));
     }

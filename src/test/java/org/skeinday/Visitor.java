@@ -42,6 +42,10 @@ public final class Visitor {
         return send(request(path).GET().build());
     }
 
+    public HttpResponse<String> get(String path, String header, String value) throws IOException, InterruptedException {
+        return send(request(path).header(header, value).GET().build());
+    }
+
     /** Posts a form as htmx does, with a new act id unless the fields bring one. */
     public HttpResponse<String> form(String path, Map<String, String> fields) throws IOException, InterruptedException {
         String act = fields.containsKey("act") ? "" : "act=" + newId() + "&";

@@ -10,6 +10,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.CalledAttempt;
 import org.skeinday.attempt.PlannedAttempt;
 import org.skeinday.attempt.ReleasedAttempt;
+import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WindingAttempt;
 import org.skeinday.attempt.store.AttemptStore;
@@ -32,15 +33,27 @@ public final class AttemptDeeds {
 
     private AttemptDeeds() {}
 
-    /** Calls the next attempt of an entry. */
+    /**
+     * Calls the next attempt of an entry.
+     *
+     * @param number of the attempt that the form offered
+     */
     public record Call(
-            String entry, @Nullable String model, @Nullable String motor) {}
+            String entry,
+            @Nullable String model,
+            @Nullable String motor,
+            @Nullable Integer number) {}
 
-    /** Says that an attempt reached a state: winding, holding, released or landed. */
-    public record Move(String attempt, String to) {}
+    /**
+     * Says that an attempt reached a state: winding, holding, released or landed.
+     *
+     * @param seen what the form showed, as {@link Seen} writes it
+     */
+    public record Move(String attempt, String to, @Nullable String seen) {}
 
     /** Gives an attempt up, with a reason. */
-    public record GiveUp(String attempt, String reason) {}
+    public record GiveUp(
+            String attempt, String reason, @Nullable String seen) {}
 
     public static List<ActKind<?>> kinds() {
         return List.of(
@@ -67,6 +80,10 @@ public final class AttemptDeeds {
         List<AttemptNow> own = AttemptStore.ofEvent(tx, event.id()).stream()
                 .filter(a -> a.entryId().equals(entry.id()))
                 .toList();
+        if (call.number() != null && call.number() != own.size() + 1) {
+            return new Decision.Outdated("Someone else was quicker: " + entry.name() + "'s attempt " + own.size()
+                    + " was called meanwhile. Look again, then decide.");
+        }
         Optional<Decision> no = noMore(entry, event, own);
         if (no.isPresent()) {
             return no.get();
@@ -97,10 +114,19 @@ public final class AttemptDeeds {
         return text == null || text.isBlank() ? null : text;
     }
 
+    /** What a form would show of the attempt at this moment. */
+    static Seen now(Tx tx, AttemptNow attempt) {
+        return new Seen(attempt.state(), AttemptStore.readings(tx, attempt.id()).size());
+    }
+
     static Decision move(Tx tx, ActContext context, Move move) {
         AttemptNow now = AttemptStore.find(tx, move.attempt()).orElse(null);
         if (now == null) {
             return Decision.refused("There is no such attempt");
+        }
+        Optional<String> changed = Seen.parse(move.seen()).flatMap(seen -> seen.moved(now(tx, now)));
+        if (changed.isPresent()) {
+            return new Decision.Outdated(changed.get());
         }
         return moved(Attempt.of(now), move.to(), context.now().toEpochMilli())
                 .<Decision>map(fact -> Decision.decided(TOPICS, Fact.of("attempt.moved", fact)))
@@ -124,6 +150,10 @@ public final class AttemptDeeds {
         AttemptNow now = AttemptStore.find(tx, giveUp.attempt()).orElse(null);
         if (now == null) {
             return Decision.refused("There is no such attempt");
+        }
+        Optional<String> changed = Seen.parse(giveUp.seen()).flatMap(seen -> seen.moved(now(tx, now)));
+        if (changed.isPresent()) {
+            return new Decision.Outdated(changed.get());
         }
         String reason = giveUp.reason().strip();
         if (reason.isEmpty() || reason.length() > LONGEST_REASON) {

@@ -2,10 +2,13 @@ package org.skeinday.attempt.action;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.LandedAttempt;
 import org.skeinday.attempt.Readings;
+import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
@@ -21,8 +24,12 @@ import org.skeinday.units.FlightTime;
 
 /** Closes a landed attempt: its readings become the official time by the event's rule. */
 public final class CloseAttempt {
-    /** The attempt to close. */
-    public record Close(String attempt) {}
+    /**
+     * The attempt to close.
+     *
+     * @param seen what the form showed, readings too: a time is not made from one that nobody has seen
+     */
+    public record Close(String attempt, @Nullable String seen) {}
 
     private CloseAttempt() {}
 
@@ -30,6 +37,10 @@ public final class CloseAttempt {
         AttemptNow now = AttemptStore.find(tx, close.attempt()).orElse(null);
         if (now == null) {
             return Decision.refused("There is no such attempt");
+        }
+        Optional<String> changed = Seen.parse(close.seen()).flatMap(seen -> seen.changed(AttemptDeeds.now(tx, now)));
+        if (changed.isPresent()) {
+            return new Decision.Outdated(changed.get());
         }
         if (!(Attempt.of(now) instanceof LandedAttempt landed)) {
             return Decision.refused("Only a landed attempt can be closed; this one is "

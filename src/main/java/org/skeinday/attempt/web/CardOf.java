@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
+import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.CrewAdded;
@@ -78,6 +79,8 @@ final class CardOf {
                 open ? latest(entry) : "the window opens in",
                 window.map(w -> open ? closes(w, entry) : w.opensAtMs()).orElse(0L),
                 entry.id(),
+                today.nextNumber(entry),
+                "",
                 "",
                 plan,
                 lines,
@@ -147,7 +150,12 @@ final class CardOf {
                 "the window closes in",
                 before ? window.map(WindowAdded::closesAtMs).orElse(0L) : 0,
                 entry.id(),
+                attempt.number(),
                 attempt.id(),
+                new Seen(
+                                attempt.state(),
+                                AttemptStore.readings(tx, attempt.id()).size())
+                        .text(),
                 before ? planOf(attempt, model.orElse(null)) : null,
                 lines,
                 cautions(attempt, window, nowMs),

@@ -3,7 +3,6 @@ package org.skeinday.attempt.web;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.List;
-import java.util.Map;
 import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.contest.EntryAdded;
@@ -11,6 +10,7 @@ import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
@@ -34,29 +34,37 @@ public final class NowPages {
     }
 
     public void register(Routes routes) {
-        routes.get("/", Role.VIEWER, ctx -> page.show(ctx, "Now", "attempt/now.jte", view(ctx, Map.of())));
-        routes.get("/now", Role.VIEWER, ctx -> part(ctx, Map.of()));
+        routes.get("/", Role.VIEWER, ctx -> page.show(ctx, "Now", "attempt/now.jte", view(ctx, FormErrors.none())));
+        routes.get("/now", Role.VIEWER, ctx -> part(ctx, FormErrors.none()));
         routes.get("/attempt/plan", Role.VIEWER, this::plan);
-        routes.post(
-                "/attempt/call",
-                Role.CAPTAIN,
-                ctx -> deed(
-                        ctx,
-                        "attempt.call",
-                        new AttemptDeeds.Call(field(ctx, "entry"), ctx.formParam("model"), ctx.formParam("motor"))));
+        routes.post("/attempt/call", Role.CAPTAIN, ctx -> deed(ctx, "attempt.call", call(ctx)));
         routes.post(
                 "/attempt/move",
                 Role.CAPTAIN,
-                ctx -> deed(ctx, "attempt.move", new AttemptDeeds.Move(field(ctx, "attempt"), field(ctx, "to"))));
+                ctx -> deed(
+                        ctx,
+                        "attempt.move",
+                        new AttemptDeeds.Move(field(ctx, "attempt"), field(ctx, "to"), field(ctx, "seen"))));
         routes.post(
                 "/attempt/give-up",
                 Role.CAPTAIN,
                 ctx -> deed(
-                        ctx, "attempt.give-up", new AttemptDeeds.GiveUp(field(ctx, "attempt"), field(ctx, "reason"))));
+                        ctx,
+                        "attempt.give-up",
+                        new AttemptDeeds.GiveUp(field(ctx, "attempt"), field(ctx, "reason"), field(ctx, "seen"))));
         routes.post(
                 "/attempt/close",
                 Role.CAPTAIN,
-                ctx -> deed(ctx, "attempt.close", new CloseAttempt.Close(field(ctx, "attempt"))));
+                ctx -> deed(ctx, "attempt.close", new CloseAttempt.Close(field(ctx, "attempt"), field(ctx, "seen"))));
+    }
+
+    private static AttemptDeeds.Call call(Context ctx) {
+        String number = field(ctx, "number");
+        return new AttemptDeeds.Call(
+                field(ctx, "entry"),
+                ctx.formParam("model"),
+                ctx.formParam("motor"),
+                number.matches("\\d{1,3}") ? Integer.valueOf(number) : null);
     }
 
     static String field(Context ctx, String name) {
@@ -67,15 +75,17 @@ public final class NowPages {
     private void deed(Context ctx, String kind, Object content) {
         Answer answer = forms.submit(ctx, kind, content);
         String words = FormActs.words(ctx, answer);
-        if (answer instanceof Answer.Refused refused && !refused.fields().isEmpty()) {
-            part(ctx, refused.fields());
+        if (words.isEmpty()) {
+            part(ctx, FormErrors.none());
+        } else if (answer instanceof Answer.Refused refused && !refused.fields().isEmpty()) {
+            part(ctx, FormErrors.of(ctx).withAll(refused.fields()));
         } else {
-            part(ctx, words.isEmpty() ? Map.of() : Map.of("", words));
+            part(ctx, FormErrors.of(ctx).with("", words));
         }
     }
 
-    private void part(Context ctx, Map<String, String> wrong) {
-        page.fragment(ctx, "attempt/_now.jte", view(ctx, wrong));
+    private void part(Context ctx, FormErrors form) {
+        page.fragment(ctx, "attempt/_now.jte", view(ctx, form));
     }
 
     /** The plan of another motor or model than the one that is offered first. */
@@ -94,7 +104,7 @@ public final class NowPages {
         page.fragment(ctx, "attempt/_plan.jte", plan);
     }
 
-    private NowView view(Context ctx, Map<String, String> wrong) {
+    private NowView view(Context ctx, FormErrors form) {
         boolean mayAct = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
         UnitSystem units = ReaderUnits.of(ctx);
         String other = (units == UnitSystem.METRIC ? UnitSystem.INCH : UnitSystem.METRIC).word();
@@ -102,7 +112,7 @@ public final class NowPages {
                 .map(today -> new NowView(
                         today.event().name(),
                         Words.rules(today.event()),
-                        wrong,
+                        form,
                         new CardOf(tx, today, units, record.people()::name).card(clock.millis()),
                         today.whyNone(),
                         today.entries().stream()
@@ -110,7 +120,7 @@ public final class NowPages {
                                 .toList(),
                         mayAct,
                         other))
-                .orElse(new NowView("No event yet", "", wrong, null, Today.NO_EVENT, List.of(), mayAct, other)));
+                .orElse(new NowView("No event yet", "", form, null, Today.NO_EVENT, List.of(), mayAct, other)));
     }
 
     private NowView.EntryLine line(Today today, EntryAdded entry) {
@@ -127,6 +137,7 @@ public final class NowPages {
                 Words.times(today, entry),
                 state,
                 entry.id(),
+                today.nextNumber(entry),
                 left);
     }
 }

@@ -1,20 +1,20 @@
 package org.skeinday.attempt.web;
 
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.platform.http.FormErrors;
 
 /**
  * The captain's page in finished words.
  *
- * @param wrong why the last deed was refused, by form field; under "" what belongs to no field
+ * @param form what was typed into the last form and why it was refused, by field; under "" what belongs to no field
  * @param card the next attempt, null when none is left
  * @param none why there is no card, empty when there is one
  */
 public record NowView(
         String event,
         String rules,
-        Map<String, String> wrong,
+        FormErrors form,
         @Nullable Card card,
         String none,
         List<EntryLine> entries,
@@ -22,7 +22,7 @@ public record NowView(
         String otherUnits) {
 
     public String wrong(String field) {
-        return wrong.getOrDefault(field, "");
+        return form.message(field);
     }
 
     /** Label and value. */
@@ -45,6 +45,7 @@ public record NowView(
      * The next attempt.
      *
      * @param until epoch ms that the clock counts down to, 0 for no clock
+     * @param seen what this card shows of the attempt, for the server to see whether that still holds
      */
     public record Card(
             String title,
@@ -52,7 +53,9 @@ public record NowView(
             String clockLabel,
             long until,
             String entry,
+            int number,
             String attempt,
+            String seen,
             @Nullable Plan plan,
             List<Line> lines,
             List<String> cautions,
@@ -66,5 +69,12 @@ public record NowView(
 
     /** One entry's day so far. */
     public record EntryLine(
-            String name, String team, String window, String attempts, String state, String entry, boolean callable) {}
+            String name,
+            String team,
+            String window,
+            String attempts,
+            String state,
+            String entry,
+            int number,
+            boolean callable) {}
 }

@@ -33,8 +33,6 @@ final class ErrorPages {
 
     void register(RoutesConfig routes) {
         routes.exception(Refusal.class, (error, context) -> answer(context, error.status(), error.sentence(), ""));
-        routes.exception(
-                StaleVersion.class, (error, context) -> answer(context, 409, String.valueOf(error.getMessage()), ""));
         routes.exception(HttpResponseException.class, (error, context) -> ofFrame(context, error));
         routes.exception(Exception.class, (error, context) -> unexpected(context, error));
     }

@@ -10,7 +10,7 @@ public sealed interface Answer {
     /** The rule said no; nothing was recorded, the act may be sent again corrected. */
     record Refused(String reason, Map<String, String> fields) implements Answer {}
 
-    /** This id was used before for something else. */
+    /** This id was used before for something else, or what the form was about has changed since: which, in words. */
     record Conflict(String reason) implements Answer {}
 
     /** Not decided or not known yet (busy, behind, stopping): repeat with the same id. */

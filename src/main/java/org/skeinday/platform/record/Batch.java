@@ -111,6 +111,9 @@ final class Batch {
             if (decision instanceof Decision.Refused refused) {
                 return new Answer.Refused(refused.reason(), refused.fields());
             }
+            if (decision instanceof Decision.Outdated outdated) {
+                return new Answer.Conflict(outdated.whatChanged());
+            }
             var decided = (Decision.Decided) decision;
             var line = JournalLine.made(step.n + 1, now, act, sum, decided.facts(), step.head);
             record.projection().apply(writing.tx(), line);

@@ -13,6 +13,9 @@ public sealed interface Decision {
         }
     }
 
+    /** Somebody else changed it since the form was opened: what changed, in words. */
+    record Outdated(String whatChanged) implements Decision {}
+
     /**
      * @param names person id to display name: kept in people.json, never in the chain
      * @param topics whose pages must look again

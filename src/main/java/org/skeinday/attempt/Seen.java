@@ -1,0 +1,55 @@
+package org.skeinday.attempt;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a form showed of an attempt when it was opened, so that nobody decides on what is no longer so.
+ *
+ * @param readings how many readings had come in, mistakes included
+ */
+public record Seen(State state, int readings) {
+    private static final Pattern TEXT = Pattern.compile("([a-z]+) (\\d{1,6})");
+
+    /** As a form carries it, for example {@code landed 2}. */
+    public String text() {
+        return state.word() + " " + readings;
+    }
+
+    /**
+     * Reads what a form carried.
+     *
+     * @return empty when it carried nothing
+     * @throws IllegalArgumentException when it is something else
+     */
+    public static Optional<Seen> parse(@Nullable String text) {
+        if (text == null || text.isEmpty()) {
+            return Optional.empty();
+        }
+        Matcher parts = TEXT.matcher(text);
+        if (!parts.matches()) {
+            throw new IllegalArgumentException(
+                    "What the page showed must be a state and a number of readings, but was '" + text + "'");
+        }
+        return Optional.of(new Seen(State.of(parts.group(1)), Integer.parseInt(parts.group(2))));
+    }
+
+    /** What is different now in the attempt's state, in words; empty when nothing is. */
+    public Optional<String> moved(Seen now) {
+        return now.state == state
+                ? Optional.empty()
+                : Optional.of("Someone else was quicker: this attempt was " + state.word() + ", now it is "
+                        + now.state.word() + ". Look again, then decide.");
+    }
+
+    /** What is different now in state or readings, in words; empty when nothing is. */
+    public Optional<String> changed(Seen now) {
+        return moved(now)
+                .or(() -> now.readings == readings
+                        ? Optional.empty()
+                        : Optional.of("A watch was read or corrected meanwhile: there were " + readings
+                                + " readings, now there are " + now.readings + ". Look again, then decide."));
+    }
+}

@@ -1,0 +1,53 @@
+package org.skeinday;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.stream.Stream;
+import org.skeinday.platform.http.Pace;
+
+/** The demo's event in a data folder, imported once for all tests of a run and copied to each. */
+public final class Demo {
+    private static final Path TEMPLATE = make();
+
+    private Demo() {}
+
+    private static Path make() {
+        try {
+            Path folder = Files.createTempDirectory("skeinday-demo").resolve("day");
+            DemoDay.load(folder, Clock.systemDefaultZone(), new SecureRandom());
+            return folder;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Copies the demo's data folder to {@code folder}; its first window opens 20 minutes after the run's start. */
+    public static Path into(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        try (Stream<Path> files = Files.list(TEMPLATE)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, folder.resolve(file.getFileName()));
+            }
+        }
+        return folder;
+    }
+
+    /** The program on a fresh copy, on any free port, with its waits shortened. */
+    public static App start(Path folder) throws IOException {
+        var settings = new App.Settings(into(folder), 0, false, Pace.normal().dividedBy(20));
+        return App.start(settings, Clock.systemDefaultZone(), new SecureRandom());
+    }
+
+    /** Id of a person of the demo's crew. */
+    public static String person(App app, String name) {
+        return app.names().entrySet().stream()
+                .filter(e -> e.getValue().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .getKey();
+    }
+}
