@@ -38,7 +38,12 @@ public final class Demo {
 
     /** The program on a fresh copy, on any free port, with its waits shortened. */
     public static App start(Path folder) throws IOException {
-        var settings = new App.Settings(into(folder), 0, false, Pace.normal().dividedBy(20));
+        return startEmpty(into(folder));
+    }
+
+    /** The program on whatever is in {@code folder}, a new one too. */
+    public static App startEmpty(Path folder) throws IOException {
+        var settings = new App.Settings(folder, 0, false, Pace.normal().dividedBy(20));
         return App.start(settings, Clock.systemDefaultZone(), new SecureRandom());
     }
 

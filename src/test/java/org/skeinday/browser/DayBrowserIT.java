@@ -3,8 +3,6 @@ package org.skeinday.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.deque.html.axecore.results.Rule;
-import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,15 +60,15 @@ class DayBrowserIT {
     private void join(Program program, ChromeDriver phone, String name) throws IOException {
         phone.get(program.joinLink());
         new Select(phone.findElement(By.id("person"))).selectByVisibleText(name);
-        look(phone, "join");
+        Sight.look(phone, "join");
         phone.findElement(By.cssSelector("button[value=timekeeper]")).click();
         waitFor(phone, "#timing", "as soon as the captain calls");
-        look(phone, "timing-before");
+        Sight.look(phone, "timing-before");
     }
 
     private void callWithAChosenMotor(Program program) throws IOException {
         laptop.get(program.at("/"));
-        look(laptop, "now-before");
+        Sight.look(laptop, "now-before");
         String planOfFirst = text(laptop, "#plan");
         assertTrue(planOfFirst.contains("stop at"), planOfFirst);
         new Select(laptop.findElement(By.id("motor"))).selectByIndex(2);
@@ -81,29 +79,29 @@ class DayBrowserIT {
         waitFor(laptop, "#now", "Start winding");
         assertTrue(text(laptop, "#plan").contains(motor), "the chosen motor is called: " + motor);
         assertTrue(text(laptop, "#now").contains("Eye protection"));
-        look(laptop, "now-called");
+        Sight.look(laptop, "now-called");
         button(laptop, "Start winding").click();
         waitFor(laptop, "#now", "Wound, holding");
         button(laptop, "Wound, holding").click();
         waitFor(laptop, "#now", "Released");
-        look(laptop, "now-holding");
+        Sight.look(laptop, "now-holding");
     }
 
     private void timeOnBothPhones() throws IOException {
         waitFor(first, "#timing", "Which watch are you?");
-        look(first, "timing-choose");
+        Sight.look(first, "timing-choose");
         button(first, "Watch 1").click();
         waitFor(first, "#timing", "watch 1");
         waitFor(second, "#timing", "taken by another device");
         button(second, "Watch 2").click();
         waitFor(second, "#timing", "watch 2");
         waitFor(laptop, "#now", "2 of 2 ready");
-        look(first, "timing-ready");
+        Sight.look(first, "timing-ready");
         press(first);
         press(second);
         waitFor(laptop, "#now", "in the air");
         waitFor(first, "[data-watch-kept]", "Saved");
-        look(first, "timing-air");
+        Sight.look(first, "timing-air");
         waitFor(first, "[data-watch-clock]", "0:01.");
         press(first);
         press(second);
@@ -111,16 +109,16 @@ class DayBrowserIT {
         waitFor(laptop, "#now", "Take the official time");
         new WebDriverWait(laptop, Duration.ofSeconds(10))
                 .until(b -> text(laptop, "#now").matches("(?s).*1: 0:0.*2: 0:0.*"));
-        look(first, "timing-down");
-        look(laptop, "now-landed");
+        Sight.look(first, "timing-down");
+        Sight.look(laptop, "now-landed");
     }
 
     private String takeTheOfficialTime(Program program) throws IOException {
         button(laptop, "Take the official time").click();
         waitFor(laptop, "#now", "Curlew, attempt 2");
-        look(laptop, "now-after");
+        Sight.look(laptop, "now-after");
         laptop.get(program.at("/results"));
-        look(laptop, "results");
+        Sight.look(laptop, "results");
         String sheet = text(laptop, "#results");
         assertTrue(sheet.contains("Curlew, attempt 1") && sheet.contains("longer 0:0"), sheet);
         return sheet;
@@ -147,24 +145,6 @@ class DayBrowserIT {
                 .ignoring(StaleElementReferenceException.class)
                 .withMessage(() -> "'" + words + "' in " + text(browser, selector))
                 .until(b -> text(browser, selector).contains(words));
-    }
-
-    /** No page is wider than its screen, none breaks a rule of accessibility; a picture of it under -Dshots. */
-    private static void look(ChromeDriver browser, String name) {
-        Browsers.shot(browser, name);
-        Object fits = browser.executeScript(
-                "return document.documentElement.scrollWidth <= document.documentElement.clientWidth");
-        assertEquals(true, fits, name + " is wider than its screen");
-        List<Rule> broken = new AxeBuilder()
-                .withTags(List.of("wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"))
-                .analyze(browser)
-                .getViolations();
-        assertEquals(
-                "",
-                String.join(
-                        "; ",
-                        broken.stream().map(r -> r.getId() + " " + r.getNodes()).toList()),
-                name);
     }
 
     /** The invented event as a coach's spreadsheet would hold it today: the first window is open. */

@@ -1,0 +1,31 @@
+package org.skeinday.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.util.List;
+import org.openqa.selenium.chrome.ChromeDriver;
+
+/** What must hold of every page in every state and at every size. */
+final class Sight {
+    private Sight() {}
+
+    /** No page is wider than its screen, none breaks a rule of accessibility; a picture of it under -Dshots. */
+    static void look(ChromeDriver browser, String name) {
+        Browsers.shot(browser, name);
+        Object fits = browser.executeScript(
+                "return document.documentElement.scrollWidth <= document.documentElement.clientWidth");
+        assertEquals(true, fits, name + " is wider than its screen");
+        List<Rule> broken = new AxeBuilder()
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"))
+                .analyze(browser)
+                .getViolations();
+        assertEquals(
+                "",
+                String.join(
+                        "; ",
+                        broken.stream().map(r -> r.getId() + " " + r.getNodes()).toList()),
+                name);
+    }
+}
