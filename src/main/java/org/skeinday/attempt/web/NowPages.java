@@ -115,7 +115,7 @@ public final class NowPages {
                         form,
                         new CardOf(tx, today, units, record.people()::name).card(clock.millis()),
                         today.whyNone(),
-                        today.entries().stream()
+                        today.byWindow().stream()
                                 .map(entry -> line(today, entry))
                                 .toList(),
                         mayAct,

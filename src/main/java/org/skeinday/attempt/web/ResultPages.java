@@ -71,13 +71,19 @@ public final class ResultPages {
                 .filter(a -> a.state() != State.SCRUBBED)
                 .toList();
         List<String> cells = IntStream.range(0, today.event().attempts())
-                .mapToObj(i -> i < counted.size() ? Words.cell(counted.get(i), today.event()) : "–")
+                .mapToObj(i -> i < counted.size() ? cell(today, counted.get(i), i + 1) : "–")
                 .toList();
         String score = placed.countedMs()
                 .map(ms -> score(ms, rule, Words.decimals(today.event())))
                 .orElse("–");
         return new ResultView.Row(
                 placed.place() == 0 ? "" : String.valueOf(placed.place()), entry.name(), cells, score);
+    }
+
+    /** With the attempt's own number where a scrubbed one before it has moved it to another column. */
+    private static String cell(Today today, AttemptNow attempt, int column) {
+        String words = Words.cell(attempt, today.event());
+        return attempt.number() == column ? words : words + " (no. " + attempt.number() + ")";
     }
 
     /** A mean has its own hundredths, whatever the rules round a single time to. */

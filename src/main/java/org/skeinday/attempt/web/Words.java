@@ -81,12 +81,18 @@ final class Words {
         };
     }
 
+    /** Of the watches that there are: two have no middle. */
+    private static String taken(EventAdded event) {
+        boolean two = event.take().equals("middle") && event.timekeepers() == 2;
+        return two ? event.ifTwo() : event.timekeepers() == 1 ? "its" : event.take();
+    }
+
     static String rules(EventAdded event) {
         return event.attempts() + (event.attempts() == 1 ? " attempt" : " attempts")
                 + (event.windowMinutes() == 0 ? "" : " in a window of " + event.windowMinutes() + " min") + "; "
                 + score(event).toLowerCase(java.util.Locale.ROOT) + "; " + event.timekeepers()
                 + (event.timekeepers() == 1 ? " timekeeper, " : " timekeepers, ")
-                + event.take() + " time, rounded " + event.rounding()
+                + taken(event) + " time, rounded " + event.rounding()
                 + (event.rounding().equals("nearest") ? " " : " to ")
                 + new FlightTime(event.roundToMs()).seconds(decimals(event)) + " s";
     }
