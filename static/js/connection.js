@@ -1,5 +1,5 @@
 // The words about the connection: one place, so that stream and outbox never contradict each other.
-const state = { connected: true, waiting: 0, look: 0 };
+const state = { connected: true, ended: false, waiting: 0, look: 0 };
 
 export function say(change) {
   Object.assign(state, change);
@@ -7,12 +7,16 @@ export function say(change) {
   if (!place) return;
   const words = wordsOf(state);
   if (place.textContent !== words) place.textContent = words;
-  place.classList.toggle('away', !state.connected);
+  const line = document.getElementById('connection-line');
+  line.hidden = words === '';
+  line.classList.toggle('away', !state.connected || state.ended);
+  document.getElementById('entries-show').hidden = state.waiting + state.look === 0;
 }
 
-function wordsOf({ connected, waiting, look }) {
+function wordsOf({ connected, ended, waiting, look }) {
   const parts = [];
-  if (!connected) parts.push('Not connected');
+  if (ended) parts.push('This device was ended: scan the join code again');
+  else if (!connected) parts.push('Not connected');
   if (waiting > 0) parts.push(`${waiting} ${waiting === 1 ? 'entry' : 'entries'} waiting to be sent`);
   if (look > 0) parts.push(`${look} ${look === 1 ? 'entry needs' : 'entries need'} a look`);
   return parts.join(' – ');

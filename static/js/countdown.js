@@ -1,20 +1,5 @@
 // Elements with data-until (server epoch ms) count down, those with data-since count up, by the server's clock.
-let offset = 0;
-const exchanges = [];
-
-// RFC 5905 §8; the fastest of the last exchanges knows best.
-async function exchange() {
-  const t1 = performance.timeOrigin + performance.now();
-  const answer = await fetch('/clock', { cache: 'no-store' });
-  if (!answer.ok) return;
-  const { receivedMs, sentMs } = await answer.json();
-  const t4 = performance.timeOrigin + performance.now();
-  exchanges.push({ offset: (receivedMs - t1 + sentMs - t4) / 2, delay: t4 - t1 - (sentMs - receivedMs) });
-  if (exchanges.length > 8) exchanges.shift();
-  offset = exchanges.reduce((best, one) => (one.delay < best.delay ? one : best)).offset;
-}
-
-export const serverNow = () => performance.timeOrigin + performance.now() + offset;
+import { keepTime, serverNow } from './clock.js';
 
 /** 1:36, or 1:02:03; a time that has passed has a minus sign. */
 export function clockWords(ms) {
@@ -37,9 +22,7 @@ function show() {
   }
 }
 
-if (document.querySelector('[data-until], [data-since], [data-refetch]')) {
-  exchange().catch(() => {});
-  setInterval(() => exchange().catch(() => {}), 60000);
-}
+if (document.querySelector('[data-until], [data-since], [data-refetch]')) keepTime();
 setInterval(show, 250);
+document.addEventListener('skeinday:fresh', show);
 show();

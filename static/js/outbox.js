@@ -45,9 +45,12 @@ async function count() {
 }
 let unsent = 0;
 
+const meta = (name) => document.querySelector(`meta[name="${name}"]`)?.content ?? '';
+const who = () => meta('who');
+
 /** Keeps a tap and sends it as soon as that is possible; answers when it is safe on this device. */
 export async function addTap(kind, content) {
-  const tap = { id: newId(), kind, content, at: new Date().toISOString(), order: Date.now() + Math.random(), state: 'on this tablet' };
+  const tap = { id: newId(), kind, content, at: new Date().toISOString(), who: who(), order: Date.now() + Math.random(), state: 'on this tablet' };
   await within('readwrite', (taps) => taps.put(tap));
   tell(tap);
   await count();
@@ -64,9 +67,10 @@ export async function dismiss(id) {
   await count();
 }
 
-/** All taps that are only on this device, as text for a file. */
+/** All taps that are only on this device, as text for a file that the laptop takes in. */
 export async function asText() {
-  return JSON.stringify({ taps: (await all()).map(({ id, kind, at, content }) => ({ id, kind, at, content })) });
+  const taps = (await all()).map(({ id, kind, at, content }) => ({ id, kind, at, content }));
+  return JSON.stringify({ holds: 'entries of Skeinday', device: meta('device'), who: who(), taps }, null, 1);
 }
 
 export function flush(keepalive = false) {

@@ -1,6 +1,7 @@
 // Starts what every page needs; other modules are added by the pages that need them.
 import './stream.js';
 import './outbox.js';
+import './entries.js';
 import './countdown.js';
 import { newId } from './ids.js';
 

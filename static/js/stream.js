@@ -1,6 +1,6 @@
 // Keeps the page's parts fresh. A part is an element with data-topic (what it shows; several by comma)
 // and data-refetch (the address of its fragment). Nothing but hints comes over the stream.
-import { pace } from './pace.js';
+import { pace, reconnectDelay } from './pace.js';
 import { say } from './connection.js';
 
 let source = null;
@@ -26,7 +26,7 @@ function connect() {
     say({ connected: true });
     deed(event);
   };
-  source.addEventListener('resync', heard(refreshAll));
+  source.addEventListener('resync', heard(resync));
   source.addEventListener('hint', heard((event) => refreshTopics(JSON.parse(event.data).topics)));
   source.addEventListener('here', heard(() => {}));
   source.addEventListener('full', () => away());
@@ -44,10 +44,28 @@ function away() {
   say({ connected: false });
   clearTimeout(timer);
   again = Math.min(again + 1, 4);
-  timer = setTimeout(connect, (0.3 + 0.7 * Math.random()) * pace.retry * again / 4);
+  timer = setTimeout(connect, reconnectDelay(again));
+  askWhy();
 }
 
-function refreshAll() { parts().forEach(refresh); }
+// The stream itself never says why it ended; a device that was ended must not wait for ever.
+async function askWhy() {
+  try {
+    const answer = await fetch('/clock', { cache: 'no-store' });
+    say({ ended: answer.status === 401 });
+  } catch {
+    // not connected: said already
+  }
+}
+
+// A page that connects for the first time is usually as new as it was made; nothing is fetched and swapped for that.
+let shown = document.querySelector('meta[name="moment"]')?.content ?? '';
+function resync(event) {
+  const fresh = shown !== '' && JSON.parse(event.data).moment === shown;
+  shown = '';
+  if (!fresh) parts().forEach(refresh);
+}
+
 function refreshTopics(topics) {
   parts().filter((part) => topicsOf(part).some((topic) => topics.includes(topic))).forEach(refresh);
 }

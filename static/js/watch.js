@@ -5,14 +5,10 @@
 //   </section>
 // Both times are time stamps of the input itself on this device's monotonic clock; the network never enters.
 import { addTap } from './outbox.js';
+import { format } from './watchtime.js';
 
 const SWALLOW_MS = 300;
 const GAP_MS = 100;
-
-export function format(ms) {
-  const tenths = Math.floor(ms / 100);
-  return `${Math.floor(tenths / 600)}:${String(Math.floor(tenths / 10) % 60).padStart(2, '0')}.${tenths % 10}`;
-}
 
 function start(place) {
   const { attempt, slot } = place.dataset;

@@ -21,6 +21,7 @@ import org.skeinday.attempt.web.ReaderUnits;
 import org.skeinday.attempt.web.ResultPages;
 import org.skeinday.attempt.web.TimingPages;
 import org.skeinday.contest.store.ContestFacts;
+import org.skeinday.device.Device;
 import org.skeinday.device.action.DeviceDeeds;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.DevicePages;
@@ -38,6 +39,7 @@ import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Server;
 import org.skeinday.platform.live.LiveHub;
 import org.skeinday.platform.live.LiveRoutes;
+import org.skeinday.platform.live.TapRules;
 import org.skeinday.platform.record.ActKind;
 import org.skeinday.platform.record.FactKind;
 import org.skeinday.platform.record.Projection;
@@ -100,7 +102,7 @@ public final class App implements AutoCloseable {
 
     private App(Record record, Settings settings, Clock clock, SecureRandom random) throws IOException {
         this.record = record;
-        this.live = new LiveHub(settings.pace());
+        this.live = new LiveHub(settings.pace(), hex(random));
         this.joinToken = kept(settings.data().resolve("join-code"), () -> hex(random));
         this.newPin = makePin(record, random);
         this.addresses = new Addresses();
@@ -108,6 +110,7 @@ public final class App implements AutoCloseable {
         TemplateEngine engine = settings.dev() ? Page.fromFolder(Path.of("src/main/jte")) : Page.precompiled();
         Page page = new Page(engine, BAR, settings.pace(), record.people()::name);
         page.sayTrouble(writer::trouble);
+        page.sayMoment(live::moment);
         FormActs forms = new FormActs(writer, clock);
         try {
             this.server = Server.start(
@@ -124,7 +127,7 @@ public final class App implements AutoCloseable {
                         new TimingPages(record, forms, page).register(routes);
                         ReaderUnits.register(routes);
                         new ResultPages(record, page).register(routes);
-                        LiveRoutes.register(routes, live, writer, clock, TAPS);
+                        LiveRoutes.register(routes, live, writer, clock, new TapRules(TAPS, this::deviceOfId));
                         DevicePages.register(routes, page, writer, clock, door(random));
                     });
         } catch (RuntimeException e) {
@@ -142,12 +145,20 @@ public final class App implements AutoCloseable {
                 this::crew,
                 () -> record.read(DeviceStore::joined),
                 live::endStreamsOf,
+                live::isConnected,
                 typed -> PinHash.fits(typed, record.people().pinHash()));
     }
 
     private Optional<Caller> caller(String token) {
-        return record.read((Tx tx) -> DeviceStore.ofToken(tx, token))
-                .map(device -> new Caller(device.id(), device.person(), Role.ofWord(device.role()), false));
+        return record.read((Tx tx) -> DeviceStore.ofToken(tx, token)).map(App::caller);
+    }
+
+    private Optional<Caller> deviceOfId(String id) {
+        return record.read((Tx tx) -> DeviceStore.everOfId(tx, id)).map(App::caller);
+    }
+
+    private static Caller caller(Device device) {
+        return new Caller(device.id(), device.person(), Role.ofWord(device.role()), false);
     }
 
     private List<JoinView.Person> crew() {
@@ -196,6 +207,11 @@ public final class App implements AutoCloseable {
     /** The coach's PIN when this start has made it, else empty. */
     public String newPin() {
         return newPin;
+    }
+
+    /** Pages that are connected now. */
+    public int openStreams() {
+        return live.openStreams();
     }
 
     public Writer writer() {

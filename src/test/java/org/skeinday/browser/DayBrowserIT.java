@@ -102,7 +102,8 @@ class DayBrowserIT {
         waitFor(laptop, "#now", "in the air");
         waitFor(first, "[data-watch-kept]", "Saved");
         Sight.look(first, "timing-air");
-        waitFor(first, "[data-watch-clock]", "0:01.");
+        new WebDriverWait(first, Duration.ofSeconds(15))
+                .until(b -> !text(first, "[data-watch-clock]").startsWith("0:00"));
         press(first);
         press(second);
         waitFor(second, "[data-watch-kept]", "Saved");

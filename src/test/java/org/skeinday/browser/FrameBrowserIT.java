@@ -26,6 +26,7 @@ import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Server;
 import org.skeinday.platform.live.LiveHub;
 import org.skeinday.platform.live.LiveRoutes;
+import org.skeinday.platform.live.TapRules;
 import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.Answer;
 
@@ -95,15 +96,16 @@ class FrameBrowserIT {
                 () -> List.of(new JoinView.Person("p1", "Crew one")),
                 List::of,
                 device -> {},
+                device -> false,
                 typed -> typed.equals("2468"));
         Server.Settings settings = new Server.Settings("127.0.0.1", port, Set::of, () -> "ref", pace);
         return Server.start(settings, token -> Optional.empty(), page, routes -> {
             LiveRoutes.register(
                     routes,
-                    new LiveHub(pace),
+                    new LiveHub(pace, "run"),
                     this::save,
                     Clock.systemUTC(),
-                    java.util.Map.of("watch.release", Role.HELPER));
+                    new TapRules(java.util.Map.of("watch.release", Role.HELPER), id -> Optional.empty()));
             DevicePages.register(routes, page, this::save, Clock.systemUTC(), door);
         });
     }

@@ -2,6 +2,7 @@ package org.skeinday.device.action;
 
 import java.util.List;
 import java.util.Set;
+import org.skeinday.device.DeviceChanged;
 import org.skeinday.device.DeviceEnded;
 import org.skeinday.device.DeviceJoined;
 import org.skeinday.device.store.DeviceStore;
@@ -16,14 +17,20 @@ public final class DeviceDeeds {
     /** Content of {@code device.join}: only the hash of the token ever reaches the record. */
     public record Join(String tokenHash, String person, String role) {}
 
+    /** Content of {@code device.change}: who uses a joined device, and for what, from now on. */
+    public record Change(String device, String tokenHash, String person, String role) {}
+
     /** Content of {@code device.end}. */
     public record End(String device) {}
+
+    private static final String ENDED = "This device is not joined any more.";
 
     private DeviceDeeds() {}
 
     public static List<ActKind<?>> actKinds() {
         return List.of(
                 new ActKind<>("device.join", Join.class, DeviceDeeds::join),
+                new ActKind<>("device.change", Change.class, DeviceDeeds::change),
                 new ActKind<>("device.end", End.class, DeviceDeeds::end));
     }
 
@@ -40,9 +47,24 @@ public final class DeviceDeeds {
                                 context.now().toEpochMilli())));
     }
 
+    private static Decision change(Tx tx, ActContext context, Change content) {
+        return DeviceStore.ofId(tx, content.device()).isEmpty()
+                ? Decision.refused(ENDED)
+                : Decision.decided(
+                        Set.of("devices"),
+                        Fact.of(
+                                "device.changed",
+                                new DeviceChanged(
+                                        content.device(),
+                                        content.tokenHash(),
+                                        content.person(),
+                                        content.role(),
+                                        context.now().toEpochMilli())));
+    }
+
     private static Decision end(Tx tx, ActContext context, End content) {
         return DeviceStore.ofId(tx, content.device()).isEmpty()
-                ? Decision.refused("This device is not joined any more.")
+                ? Decision.refused(ENDED)
                 : Decision.decided(
                         Set.of("devices"),
                         Fact.of(

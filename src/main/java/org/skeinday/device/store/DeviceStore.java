@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.jooq.Condition;
 import org.skeinday.device.Device;
+import org.skeinday.device.DeviceChanged;
 import org.skeinday.device.DeviceEnded;
 import org.skeinday.device.DeviceJoined;
-import org.skeinday.device.DeviceRoleChanged;
 import org.skeinday.device.TokenHash;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.FactKind;
@@ -20,7 +20,7 @@ public final class DeviceStore {
     public static List<FactKind> factKinds() {
         return List.of(
                 FactKind.of("device.joined", DeviceJoined.class, DeviceStore::joined),
-                FactKind.of("device.role.changed", DeviceRoleChanged.class, DeviceStore::roleChanged),
+                FactKind.of("device.changed", DeviceChanged.class, DeviceStore::changed),
                 FactKind.of("device.ended", DeviceEnded.class, DeviceStore::ended));
     }
 
@@ -35,9 +35,10 @@ public final class DeviceStore {
                 .execute();
     }
 
-    private static void roleChanged(Tx tx, DeviceRoleChanged fact) {
+    private static void changed(Tx tx, DeviceChanged fact) {
         tx.sql()
                 .update(DEVICE)
+                .set(DEVICE.PERSON, fact.person())
                 .set(DEVICE.ROLE, fact.role())
                 .set(DEVICE.TOKEN_HASH, fact.tokenHash())
                 .where(DEVICE.ID.eq(fact.device()))
@@ -61,15 +62,24 @@ public final class DeviceStore {
         return open(tx, DEVICE.ID.eq(device)).stream().findFirst();
     }
 
+    /** A device that joined once, ended or not. */
+    public static Optional<Device> everOfId(Tx tx, String device) {
+        return all(tx, DEVICE.ID.eq(device)).stream().findFirst();
+    }
+
     /** All that may still do something, the last joined first. */
     public static List<Device> joined(Tx tx) {
         return open(tx, DEVICE.ID.isNotNull());
     }
 
     private static List<Device> open(Tx tx, Condition which) {
+        return all(tx, which.and(DEVICE.ENDED_AT_MS.isNull()));
+    }
+
+    private static List<Device> all(Tx tx, Condition which) {
         return tx.sql()
                 .selectFrom(DEVICE)
-                .where(which.and(DEVICE.ENDED_AT_MS.isNull()))
+                .where(which)
                 .orderBy(DEVICE.JOINED_AT_MS.desc(), DEVICE.ID)
                 .fetch(row -> new Device(row.getId(), row.getPerson(), row.getRole(), row.getJoinedAtMs()));
     }

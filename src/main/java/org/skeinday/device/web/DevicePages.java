@@ -6,11 +6,15 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.skeinday.device.Device;
 import org.skeinday.device.TokenHash;
 import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.KeptCookie;
 import org.skeinday.platform.http.Page;
@@ -37,6 +41,7 @@ public final class DevicePages {
      *
      * @param joinToken of this data folder, at least 128 bits, as hexadecimal digits
      * @param address for the QR code, for example {@code http://192.168.1.5:7070}
+     * @param isConnected whether a page of that device is in sight just now, by its id
      * @param endStreams closes the open streams of a device, by its id
      * @param randomHex 32 fresh random hexadecimal digits each time
      */
@@ -47,6 +52,7 @@ public final class DevicePages {
             Supplier<List<JoinView.Person>> crew,
             Supplier<List<Device>> devices,
             Consumer<String> endStreams,
+            Predicate<String> isConnected,
             Pin pin) {}
 
     private DevicePages(Page page, Acts acts, Clock clock, Door door) {
@@ -61,20 +67,26 @@ public final class DevicePages {
         DevicePages own = new DevicePages(page, acts, clock, door);
         routes.openGet("/join", own::joinPage);
         routes.openPost("/join", own::join);
-        routes.get("/devices", Role.CAPTAIN, own::devices);
+        routes.get("/devices", Role.CAPTAIN, ctx -> page.show(ctx, "Devices", "device/devices.jte", own.devices()));
+        routes.get("/devices/part", Role.CAPTAIN, ctx -> page.fragment(ctx, "device/_devices.jte", own.devices()));
         routes.post("/devices/{id}/end", Role.CAPTAIN, own::end);
     }
 
+    /** A device that has joined is shown who uses it, to be changed. */
     private void joinPage(Context context) {
-        page.show(context, "Join", "device/join.jte", view(context, FormErrors.none()));
+        FormErrors first = Access.joined(context)
+                .map(known -> new FormErrors(Map.of("person", known.person()), Map.of()))
+                .orElse(FormErrors.none());
+        page.show(context, "Join", "device/join.jte", view(context, first));
     }
 
     private JoinView view(Context context, FormErrors form) {
-        if (!Access.onThisMachine(context)) {
-            return new JoinView(door.crew().get(), form, "", 0);
+        boolean joined = Access.joined(context).isPresent();
+        if (joined || !Access.onThisMachine(context)) {
+            return new JoinView(door.crew().get(), form, joined, "", 0);
         }
         String link = door.address().get() + "/join#" + door.joinToken();
-        return new JoinView(door.crew().get(), form, Qr.path(link), Qr.side(link));
+        return new JoinView(door.crew().get(), form, false, Qr.path(link), Qr.side(link));
     }
 
     private void join(Context context) {
@@ -88,7 +100,14 @@ public final class DevicePages {
         content.put("tokenHash", TokenHash.of(token));
         content.put("person", form.typed("person"));
         content.put("role", form.typed("role"));
-        submit("device.join", "new", form.typed("person"), content);
+        Optional<Caller> known = Access.joined(context);
+        if (known.isPresent()) {
+            String device = known.get().device();
+            submit("device.change", device, form.typed("person"), content.put("device", device));
+            door.endStreams().accept(device); // its rights are others now
+        } else {
+            submit("device.join", "new", form.typed("person"), content);
+        }
         KeptCookie.set(context, Access.COOKIE, token);
         context.header("HX-Redirect", form.typed("role").equals("timekeeper") ? "/timing" : "/");
         context.status(204);
@@ -96,7 +115,8 @@ public final class DevicePages {
 
     private FormErrors checked(Context context, FormErrors form) {
         FormErrors found = form;
-        if (!TokenHash.of(form.typed("token")).equals(TokenHash.of(door.joinToken()))) {
+        boolean joined = Access.joined(context).isPresent();
+        if (!joined && !TokenHash.of(form.typed("token")).equals(TokenHash.of(door.joinToken()))) {
             found = found.with("token", "This link is not from this day's join code: scan it again.");
         }
         String person = form.typed("person");
@@ -114,10 +134,8 @@ public final class DevicePages {
         return found;
     }
 
-    private void devices(Context context) {
-        List<DevicesView.Row> rows =
-                door.devices().get().stream().map(this::row).toList();
-        page.show(context, "Devices", "device/devices.jte", new DevicesView(rows));
+    private DevicesView devices() {
+        return new DevicesView(door.devices().get().stream().map(this::row).toList());
     }
 
     private DevicesView.Row row(Device device) {
@@ -127,7 +145,8 @@ public final class DevicePages {
                 .map(JoinView.Person::name)
                 .findFirst()
                 .orElse("nobody chosen");
-        return new DevicesView.Row(device.id(), who, device.role(), joined);
+        return new DevicesView.Row(
+                device.id(), who, device.role(), joined, door.isConnected().test(device.id()));
     }
 
     private void end(Context context) {

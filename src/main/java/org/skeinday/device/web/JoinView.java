@@ -3,8 +3,13 @@ package org.skeinday.device.web;
 import java.util.List;
 import org.skeinday.platform.http.FormErrors;
 
-/** The join form. @param qrPath the join link as SVG path, empty for a device that may not show it */
-public record JoinView(List<Person> crew, FormErrors form, String qrPath, int qrSide) {
+/**
+ * The join form.
+ *
+ * @param joined whether this device has joined already and only says who uses it now
+ * @param qrPath the join link as SVG path, empty for a device that may not show it
+ */
+public record JoinView(List<Person> crew, FormErrors form, boolean joined, String qrPath, int qrSide) {
     /** Somebody of the crew. */
     public record Person(String id, String name) {}
 

@@ -25,6 +25,12 @@ public final class Access {
         return caller;
     }
 
+    /** The device that asked, when it has joined; empty for the laptop itself and for strangers. */
+    public static Optional<Caller> joined(Context context) {
+        @Nullable Caller caller = context.attribute(ATTRIBUTE);
+        return Optional.ofNullable(caller).filter(c -> !c.isLaptop());
+    }
+
     void require(Context context, Role minimum) {
         Caller caller = callerOf(context); // found at the door, once for each request
         if (!caller.role().covers(minimum)) {

@@ -8,6 +8,9 @@ package org.skeinday.platform.http;
  * @param onLaptop whether the request came from the machine that runs the server
  */
 public record Caller(String device, String person, Role role, boolean onLaptop) {
+    /** The laptop's own id as a device. */
+    public static final String LAPTOP = "laptop";
+
     public Caller {
         if (device.isBlank()) {
             throw new IllegalArgumentException("A caller needs a device id, but it was empty");
@@ -15,7 +18,11 @@ public record Caller(String device, String person, Role role, boolean onLaptop) 
     }
 
     /** The laptop itself: its owner is never locked out. */
-    static Caller laptop() {
-        return new Caller("laptop", "", Role.COACH, true);
+    public static Caller laptop() {
+        return new Caller(LAPTOP, "", Role.COACH, true);
+    }
+
+    public boolean isLaptop() {
+        return device.equals(LAPTOP);
     }
 }

@@ -9,12 +9,27 @@ import java.util.List;
  * @param here path of the page, to mark its word in the bar
  * @param nav only the pages of the caller's role
  * @param who person and role, empty for a device that has not joined
+ * @param device id of the device that asked, empty when it has not joined
+ * @param moment of the record that the page shows
  * @param pace the waits of the page's scripts
  * @param trouble what is wrong with the laptop just now, empty when nothing is
  */
-public record Frame(String title, String here, List<NavItem> nav, String who, String pace, String trouble) {
+public record Frame(
+        String title,
+        String here,
+        List<NavItem> nav,
+        String who,
+        String device,
+        String moment,
+        String pace,
+        String trouble) {
     public Frame {
         nav = List.copyOf(nav);
+    }
+
+    /** What {@code page.js} needs: asked for at once, for a press must not wait for one file to name the next. */
+    public List<String> modules() {
+        return List.of("stream", "outbox", "entries", "countdown", "ids", "pace", "connection", "clock", "watchtime");
     }
 
     public boolean isHere(NavItem item) {

@@ -16,11 +16,13 @@ import org.skeinday.platform.record.Sha;
 
 /** Renders pages and fragments. Everything that a person reads goes through here, so that it is escaped. */
 public final class Page {
+    private static final String MOMENT = "skeinday.moment";
     private final TemplateEngine engine;
     private final List<NavItem> nav;
     private final Pace pace;
     private final UnaryOperator<String> nameOfPerson;
     private volatile Supplier<String> trouble = () -> "";
+    private volatile Supplier<String> moment = () -> "";
 
     /** @param nameOfPerson display name of a person's id; an unknown one as it is */
     public Page(TemplateEngine engine, List<NavItem> nav, Pace pace, UnaryOperator<String> nameOfPerson) {
@@ -35,6 +37,21 @@ public final class Page {
         trouble = words;
     }
 
+    /** Which moment of the record a page shows; asked for before the page is made, never after. */
+    public void sayMoment(Supplier<String> words) {
+        moment = words;
+    }
+
+    /** Noted at the door, since what a page shows is read before it is rendered. */
+    void noteMoment(Context context) {
+        context.attribute(MOMENT, moment.get());
+    }
+
+    private static String momentOf(Context context) {
+        @Nullable String noted = context.attribute(MOMENT);
+        return noted == null ? "" : noted;
+    }
+
     /** Templates compiled into the program. */
     public static TemplateEngine precompiled() {
         return TemplateEngine.createPrecompiled(null, ContentType.Html, null, "org.skeinday.jte");
@@ -47,7 +64,7 @@ public final class Page {
 
     /** A whole page: its template takes {@code Frame frame} and its own {@code view}. */
     public void show(Context context, String title, String template, Object view) {
-        context.html(render(template, Map.of("frame", frame(context, title), "view", view)));
+        context.html(render(template, Map.of("frame", frame(context, title, momentOf(context)), "view", view)));
     }
 
     /**
@@ -80,20 +97,20 @@ public final class Page {
         return output.toString();
     }
 
-    private Frame frame(Context context, String title) {
+    private Frame frame(Context context, String title, String at) {
         @Nullable Caller caller = context.attribute(Access.ATTRIBUTE);
         if (caller == null) {
-            return new Frame(title, context.path(), List.of(), "", pace.forScripts(), trouble.get());
+            return new Frame(title, context.path(), List.of(), "", "", "", pace.forScripts(), trouble.get());
         }
         List<NavItem> own = nav.stream()
                 .filter(item -> caller.role().covers(item.minimum()))
                 .toList();
-        return new Frame(title, context.path(), own, who(caller), pace.forScripts(), trouble.get());
+        return new Frame(
+                title, context.path(), own, who(caller), caller.device(), at, pace.forScripts(), trouble.get());
     }
 
     private String who(Caller caller) {
-        String role =
-                caller.device().equals("laptop") ? "this laptop" : caller.role().word();
+        String role = caller.isLaptop() ? "this laptop" : caller.role().word();
         return caller.person().isEmpty() ? role : nameOfPerson.apply(caller.person()) + " · " + role;
     }
 }

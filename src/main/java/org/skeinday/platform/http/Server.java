@@ -49,6 +49,7 @@ public final class Server implements AutoCloseable {
             c.routes.before(context -> {
                 doorway.check(context);
                 access.find(context);
+                page.noteMoment(context);
             });
             new ErrorPages(page, settings.references()).register(c.routes);
             Routes own = new Routes(c.routes, access);

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Collectors;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Pace;
@@ -18,18 +19,34 @@ public final class LiveHub implements AutoCloseable {
     /** Streams open at once. */
     public static final int MOST_STREAMS = 200;
 
+    /** Topic of the list of devices, which shows who is connected. */
+    private static final Set<String> DEVICES = Set.of("devices");
+
+    /** A browser passes an event without data over in silence. */
+    private static final String NOTHING = "{}";
+
     private static final int STACK_BYTES = 128 * 1024;
     private final Pace pace;
     private final Map<Hints, String> open = new ConcurrentHashMap<>();
     private final AtomicInteger streams = new AtomicInteger();
+    private final String run;
+    private final AtomicLong last = new AtomicLong();
     private volatile boolean closed;
 
-    public LiveHub(Pace pace) {
+    /** @param run differs at each start of the program */
+    public LiveHub(Pace pace, String run) {
         this.pace = pace;
+        this.run = run;
+    }
+
+    /** Which moment of the record a page shows that is made now: one that still has it when it connects is fresh. */
+    public String moment() {
+        return run + "-" + last.get();
     }
 
     /** To be called after the commit, so that nobody asks too early. @param n of the last act that is visible */
     public void publish(Set<String> topics, long n) {
+        last.accumulateAndGet(n, Math::max);
         open.keySet().forEach(hints -> hints.offer(topics, n));
     }
 
@@ -40,6 +57,11 @@ public final class LiveHub implements AutoCloseable {
                 hints.close();
             }
         });
+    }
+
+    /** Whether a device has a page open and in sight. */
+    public boolean isConnected(String device) {
+        return open.containsValue(device);
     }
 
     public int openStreams() {
@@ -57,12 +79,13 @@ public final class LiveHub implements AutoCloseable {
     void serve(SseClient client) {
         if (streams.incrementAndGet() > MOST_STREAMS || closed) {
             streams.decrementAndGet();
-            client.sendEvent("full", "");
+            client.sendEvent("full", NOTHING);
             client.close();
             return;
         }
         Hints hints = new Hints(topicsOf(client.ctx()));
         open.put(hints, Access.callerOf(client.ctx()).device());
+        publish(DEVICES, 0);
         client.keepAlive();
         client.onClose(hints::close);
         Thread thread = new Thread(null, () -> run(client, hints), "live", STACK_BYTES);
@@ -72,7 +95,9 @@ public final class LiveHub implements AutoCloseable {
 
     private void run(SseClient client, Hints hints) {
         try {
-            client.sendEvent("resync", "");
+            client.sendEvent(
+                    "resync",
+                    Json.MAPPER.createObjectNode().put("moment", moment()).toString());
             while (!hints.isClosed() && !client.terminated()) {
                 tell(client, hints.take(pace.heartbeat(), pace.hintGather()));
             }
@@ -82,12 +107,13 @@ public final class LiveHub implements AutoCloseable {
             open.remove(hints);
             streams.decrementAndGet();
             client.close();
+            publish(DEVICES, 0);
         }
     }
 
     private static void tell(SseClient client, Hints.Hint hint) {
         if (hint.topics().isEmpty()) {
-            client.sendEvent("here", "{}"); // a comment would never reach the page's watchdog
+            client.sendEvent("here", NOTHING); // a comment would never reach the page's watchdog
         } else {
             client.sendEvent("hint", Json.MAPPER.valueToTree(hint).toString());
         }

@@ -3,7 +3,6 @@ package org.skeinday.platform.live;
 import io.javalin.http.Context;
 import io.javalin.http.sse.SseHandler;
 import java.time.Clock;
-import java.util.Map;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Acts;
@@ -16,11 +15,13 @@ public final class LiveRoutes {
         this.clock = clock;
     }
 
-    public static void register(Routes routes, LiveHub hub, Acts acts, Clock clock, Map<String, Role> taps) {
+    public static void register(Routes routes, LiveHub hub, Acts acts, Clock clock, TapRules rules) {
         LiveRoutes own = new LiveRoutes(clock);
+        Taps taps = new Taps(acts, rules);
         routes.get("/live", Role.VIEWER, new SseHandler(hub::serve));
         routes.get("/clock", Role.VIEWER, own::clock);
-        routes.post("/taps", Role.HELPER, new Taps(acts, taps)::take);
+        routes.post("/taps", Role.HELPER, taps::take);
+        routes.post("/taps/file", Role.CAPTAIN, taps::takeFile);
     }
 
     /** Both of the server's instants of the exchange in RFC 5905 §8, epoch ms. */

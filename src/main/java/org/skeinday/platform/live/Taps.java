@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
-import java.util.Map;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.Refusal;
@@ -23,32 +22,52 @@ final class Taps {
     static final int MOST = 50;
 
     private final Acts acts;
-    private final Map<String, Role> kinds;
+    private final TapRules rules;
 
-    /** @param kinds which kinds of act may come as a tap, and the least role for each */
-    Taps(Acts acts, Map<String, Role> kinds) {
+    Taps(Acts acts, TapRules rules) {
         this.acts = acts;
-        this.kinds = Map.copyOf(kinds);
+        this.rules = rules;
     }
 
     void take(Context context) {
-        Caller caller = Access.callerOf(context);
+        answer(context, bodyOf(context), Access.callerOf(context));
+    }
+
+    /** Entries that a device could not send and saved to a file: taken in as that device's own. */
+    void takeFile(Context context) {
+        JsonNode body = bodyOf(context);
+        String device = body.path("device").asText("");
+        Caller caller = Caller.LAPTOP.equals(device)
+                ? Caller.laptop()
+                : rules.ofDevice()
+                        .apply(device)
+                        .orElseThrow(() -> new Refusal(
+                                422,
+                                "These entries are of a device that has never joined this record: nothing was taken."));
+        answer(context, body, caller);
+    }
+
+    private void answer(Context context, JsonNode body, Caller caller) {
         ObjectNode answer = Json.MAPPER.createObjectNode();
         ArrayNode answers = answer.putArray("answers");
-        for (JsonNode tap : tapsIn(context.body())) {
+        for (JsonNode tap : tapsIn(body)) {
             answers.add(answerTo(tap, caller));
         }
         context.contentType("application/json");
         context.result(answer.toString());
     }
 
-    private static JsonNode tapsIn(String body) {
+    private static JsonNode tapsIn(JsonNode body) {
+        JsonNode taps = body.path("taps");
+        if (!taps.isArray() || taps.size() > MOST) {
+            throw Refusal.malformed("The body must hold \"taps\": a list of at most " + MOST + ".");
+        }
+        return taps;
+    }
+
+    private static JsonNode bodyOf(Context context) {
         try {
-            JsonNode taps = Json.MAPPER.readTree(body).path("taps");
-            if (!taps.isArray() || taps.size() > MOST) {
-                throw Refusal.malformed("The body must hold \"taps\": a list of at most " + MOST + ".");
-            }
-            return taps;
+            return Json.MAPPER.readTree(context.body());
         } catch (JsonProcessingException e) {
             throw Refusal.malformed("The body must be JSON, but it stops making sense at line "
                     + e.getLocation().getLineNr() + ", column "
@@ -79,7 +98,7 @@ final class Taps {
 
     /** Forms have their own routes with their own checks (a PIN, a role); none may come in through here. */
     private void allow(String kind, Caller caller) {
-        Role least = kinds.get(kind);
+        Role least = rules.kinds().get(kind);
         if (least == null || !caller.role().covers(least)) {
             throw new IllegalArgumentException("This device may not send '" + kind + "' as a tap");
         }

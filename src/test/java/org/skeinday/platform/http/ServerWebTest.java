@@ -25,6 +25,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.Timeout;
 import org.skeinday.platform.live.LiveHub;
 import org.skeinday.platform.live.LiveRoutes;
+import org.skeinday.platform.live.TapRules;
 import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.Answer;
 
@@ -33,7 +34,7 @@ import org.skeinday.platform.record.Answer;
 class ServerWebTest {
     private static final String ID = "0123456789abcdef0123456789abcdef";
     private final Pace pace = Pace.normal().dividedBy(20);
-    private final LiveHub hub = new LiveHub(pace);
+    private final LiveHub hub = new LiveHub(pace, "run");
     private final Map<String, Act> acts = new ConcurrentHashMap<>();
     private Server server;
 
@@ -52,7 +53,8 @@ class ServerWebTest {
                     hub,
                     this::submit,
                     clock,
-                    java.util.Map.of("watch.release", Role.HELPER, "no", Role.HELPER));
+                    new TapRules(
+                            java.util.Map.of("watch.release", Role.HELPER, "no", Role.HELPER), id -> Optional.empty()));
             routes.get("/coach", Role.COACH, context -> context.result("coach only"));
             routes.get("/broken", Role.VIEWER, context -> {
                 throw new IllegalStateException("secret detail");

@@ -1,0 +1,255 @@
+package org.skeinday.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.http.Pace;
+
+/** What a person sees of entries that wait, of a device that changes hands, of tabs that are hidden. */
+@Timeout(120)
+class OutboxBrowserIT {
+    private final ChromeDriver phone = Browsers.of(Browsers.Size.PHONE);
+
+    @TempDir
+    Path root;
+
+    @BeforeEach
+    void forget() {
+        phone.manage().deleteAllCookies();
+    }
+
+    private static String at(App app, String path) {
+        return "http://localhost:" + app.port() + path;
+    }
+
+    private App again(int port) throws Exception {
+        return App.start(
+                new App.Settings(root.resolve("day"), port, false, Pace.normal().dividedBy(20)),
+                Clock.systemDefaultZone(),
+                new SecureRandom());
+    }
+
+    private static void waitFor(ChromeDriver browser, String selector, String words) {
+        new WebDriverWait(browser, Duration.ofSeconds(15))
+                .ignoring(StaleElementReferenceException.class)
+                .withMessage(() -> words + " in "
+                        + browser.findElement(By.cssSelector(selector)).getText())
+                .until(b -> b.findElement(By.cssSelector(selector)).getText().contains(words));
+    }
+
+    private static void press(ChromeDriver browser, String words) {
+        for (WebElement button : browser.findElements(By.tagName("button"))) {
+            if (button.isDisplayed() && button.getText().equals(words)) {
+                button.click();
+                return;
+            }
+        }
+        throw new AssertionError("No button '" + words + "'");
+    }
+
+    private Object run(String script, Object... arguments) {
+        return phone.executeAsyncScript(
+                "const done = arguments[arguments.length - 1]; import('/static/js/outbox.js').then(async (o) => { "
+                        + script + " })",
+                arguments);
+    }
+
+    private void addLanding(String attempt, int slot) {
+        run("done(await o.addTap('watch.landing', {attempt: arguments[0], slot: arguments[1], ms: 61210}));"
+                .replace("arguments[0]", "'" + attempt + "'")
+                .replace("arguments[1]", String.valueOf(slot)));
+    }
+
+    @Test
+    void entries_that_wait_are_shown_saved_to_a_file_and_taken_in_on_the_laptop_once() throws Exception {
+        App app = Demo.start(root.resolve("day"));
+        int port = app.port();
+        String attempt = CalledAttempt.call(new Visitor(port, "", 1));
+        phone.get(at(app, "/timing"));
+        waitFor(phone, "#timing", "watch 1");
+        app.close();
+        addLanding(attempt, 1);
+        waitFor(phone, "#connection", "Not connected – 1 entry waiting to be sent");
+        press(phone, "Show them");
+        waitFor(phone, "#entries", "Landing after 1:01.2, watch 1");
+        Sight.look(phone, "entries-wait");
+        Path file = root.resolve("entries.json");
+        Files.writeString(file, (String) run("done(await o.asText());"));
+        run("for (const tap of await o.kept()) await o.dismiss(tap.id); done();"); // the phone is lost
+        try (App back = again(port)) {
+            ChromeDriver laptop = Browsers.of(Browsers.Size.LAPTOP);
+            laptop.get(at(back, "/devices"));
+            for (int times = 1; times <= 2; times++) {
+                laptop.findElement(By.id("entries-file")).sendKeys(file.toString());
+                waitFor(laptop, "#entries-taken", "1 of 1 entries are saved.");
+                laptop.executeScript("document.getElementById('entries-taken').textContent = ''");
+            }
+            Files.writeString(file, "{}");
+            laptop.findElement(By.id("entries-file")).sendKeys(file.toString());
+            waitFor(laptop, "#entries-taken", "This is no file of entries");
+            assertTrue(new Visitor(port, "", 2).get("/now").body().contains("1: 1:01.21"));
+        }
+        long readings = Files.readAllLines(root.resolve("day/journal.jsonl")).stream()
+                .filter(line -> line.contains("attempt.reading"))
+                .count();
+        assertEquals(1, readings);
+    }
+
+    @Test
+    void what_is_refused_stays_on_the_device_until_somebody_has_looked() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            String attempt = CalledAttempt.call(new Visitor(app.port(), "", 1));
+            phone.get(at(app, "/timing"));
+            addLanding(attempt, 3);
+            waitFor(phone, "#connection", "1 entry needs a look");
+            phone.navigate().refresh();
+            waitFor(phone, "#connection", "1 entry needs a look");
+            press(phone, "Show them");
+            waitFor(phone, "#entries", "needs a look: This device is not watch 3");
+            Sight.look(phone, "entries-look");
+            press(phone, "Seen, take it away");
+            new WebDriverWait(phone, Duration.ofSeconds(5))
+                    .until(b -> !b.findElement(By.id("connection-line")).isDisplayed());
+        }
+    }
+
+    @Test
+    void another_person_takes_the_device_over_and_its_watch_stays_its_own() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            Visitor laptop = new Visitor(app.port(), "", 1);
+            phone.get(app.joinLink().replaceFirst("http://[^/]*", "http://localhost:" + app.port()));
+            new Select(phone.findElement(By.id("person"))).selectByVisibleText("Mattis");
+            press(phone, "Timekeeper");
+            waitFor(phone, ".bar .who", "Mattis · timekeeper");
+            CalledAttempt.callOnly(laptop);
+            waitFor(phone, "#timing", "Which watch are you?");
+            press(phone, "Watch 1");
+            waitFor(phone, "#timing", "watch 1");
+            phone.get(at(app, "/join"));
+            waitFor(phone, "#join", "Who uses this device now?");
+            Sight.look(phone, "join-again");
+            new Select(phone.findElement(By.id("person"))).selectByVisibleText("Oda");
+            press(phone, "Timekeeper");
+            waitFor(phone, ".bar .who", "Oda · timekeeper");
+            waitFor(phone, "#timing", "watch 1");
+            assertEquals(1, laptop.get("/devices").body().split("/end\"", -1).length - 1, "it is the same device");
+        }
+    }
+
+    @Test
+    void a_hidden_tab_holds_no_stream_and_is_right_when_it_is_seen_again() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            Visitor laptop = new Visitor(app.port(), "", 1);
+            phone.get(at(app, "/"));
+            waitFor(phone, "#now", "Call Curlew, attempt 1");
+            await(() -> app.openStreams() == 1);
+            String first = phone.getWindowHandle();
+            phone.switchTo().newWindow(WindowType.TAB);
+            await(() -> app.openStreams() == 0);
+            CalledAttempt.call(laptop);
+            phone.close();
+            front(first);
+            waitFor(phone, "#now", "Start winding");
+            await(() -> app.openStreams() == 1);
+            phone.get("about:blank");
+        }
+    }
+
+    @Test
+    void ten_tabs_of_one_device_are_all_usable() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            phone.get("about:blank");
+            String first = phone.getWindowHandle();
+            List<String> tabs = new ArrayList<>();
+            for (int i = 0; i < 10; i++) {
+                phone.switchTo().newWindow(WindowType.TAB);
+                phone.get(at(app, "/results"));
+                waitFor(phone, "#results", "Curlew");
+                tabs.add(phone.getWindowHandle());
+            }
+            Visitor laptop = new Visitor(app.port(), "", 1);
+            CalledAttempt.call(laptop);
+            for (String tab : tabs) {
+                front(tab);
+                waitFor(phone, "#results", "called");
+                phone.close();
+            }
+            phone.switchTo().window(first);
+        }
+    }
+
+    @Test
+    void a_choice_and_half_typed_words_survive_what_others_change() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            Visitor laptop = new Visitor(app.port(), "", 1);
+            String attempt = CalledAttempt.call(laptop);
+            phone.get(at(app, "/"));
+            phone.findElement(By.cssSelector(".give-up summary")).click();
+            WebElement reason = phone.findElement(By.id("reason"));
+            reason.sendKeys("half a rea");
+            laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "winding"));
+            waitFor(phone, "#now", "Give this attempt up");
+            reason = phone.findElement(By.id("reason"));
+            reason.sendKeys("son");
+            assertEquals("half a reason", reason.getDomProperty("value"));
+            phone.findElement(By.cssSelector("h2")).click(); // the field is left: now the fresh part comes in
+            waitFor(phone, "#now", "Wound, holding");
+            assertEquals("half a reason", phone.findElement(By.id("reason")).getDomProperty("value"));
+        }
+    }
+
+    @Test
+    void a_wall_clock_set_by_an_hour_changes_no_running_watch_and_is_said() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            CalledAttempt.call(new Visitor(app.port(), "", 1));
+            phone.get(at(app, "/timing"));
+            waitFor(phone, "#timing", "watch 1");
+            phone.findElement(By.cssSelector("[data-watch-target]")).click();
+            new WebDriverWait(phone, Duration.ofSeconds(15))
+                    .until(b -> !b.findElement(By.cssSelector("[data-watch-clock]"))
+                            .getText()
+                            .startsWith("0:00"));
+            phone.executeScript("const now = Date.now.bind(Date); Date.now = () => now() + 3600000;");
+            phone.findElement(By.cssSelector("[data-watch-target]")).click();
+            waitFor(phone, "[data-watch-words]", "the clock jumped");
+            assertFalse(phone.findElement(By.cssSelector("[data-watch-clock]"))
+                    .getText()
+                    .contains("60:"));
+            waitFor(phone, "[data-watch-kept]", "Saved");
+        }
+    }
+
+    /** Brings a tab into sight, as a person does. */
+    private void front(String tab) {
+        phone.switchTo().window(tab);
+        phone.executeCdpCommand("Page.bringToFront", Map.of());
+    }
+
+    private static void await(java.util.function.BooleanSupplier holds) {
+        new WebDriverWait(Browsers.of(Browsers.Size.PHONE), Duration.ofSeconds(10)).until(b -> holds.getAsBoolean());
+    }
+}

@@ -1,0 +1,65 @@
+// What is on this device only: shown on every page, since no page can be fetched while the laptop is away.
+import { asText, dismiss, kept } from './outbox.js';
+import { format } from './watchtime.js';
+
+const show = document.getElementById('entries-show');
+const place = document.getElementById('entries');
+
+function element(name, words, attributes = {}) {
+  const made = document.createElement(name);
+  made.textContent = words;
+  for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
+  return made;
+}
+
+function wordsOf({ kind, content }) {
+  const watch = content.slot ? `, watch ${content.slot}` : '';
+  if (kind === 'watch.release') return `Release${watch}`;
+  if (kind === 'watch.landing') return `Landing after ${format(content.ms)}${watch}`;
+  return kind;
+}
+
+function line(tap) {
+  const item = element('li', '');
+  const at = new Date(tap.at).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit', second: '2-digit' });
+  item.append(element('b', wordsOf(tap)), element('span', `${at} · ${tap.who}`, { class: 'quiet' }));
+  item.append(element('span', tap.reason ? `${tap.state}: ${tap.reason}` : tap.state));
+  if (tap.state === 'needs a look') {
+    const seen = element('button', 'Seen, take it away');
+    seen.addEventListener('click', () => dismiss(tap.id).then(render));
+    item.append(seen);
+  }
+  return item;
+}
+
+async function save() {
+  const link = element('a', '', { download: `skeinday-entries-${new Date().toISOString().slice(0, 16).replace(':', '')}.json` });
+  link.href = URL.createObjectURL(new Blob([await asText()], { type: 'application/json' }));
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60000);
+}
+
+async function render() {
+  const taps = await kept();
+  if (taps.length === 0) close();
+  if (place.hidden) return;
+  const list = element('ul', '');
+  list.append(...taps.map(line));
+  const button = element('button', 'Save them to a file');
+  button.addEventListener('click', save);
+  place.replaceChildren(
+    element('p', 'These are kept on this device until the laptop has them; nothing is lost when it sleeps. Leave this page open: without the laptop it cannot be loaded again, though the entries stay and are sent by the next page that opens.'),
+    list, button, element('p', 'The laptop takes such a file in on its page Devices.', { class: 'quiet' }));
+}
+
+function close() {
+  place.hidden = true;
+  show.setAttribute('aria-expanded', 'false');
+}
+
+show.addEventListener('click', () => {
+  place.hidden = !place.hidden;
+  show.setAttribute('aria-expanded', String(!place.hidden));
+  render();
+});
+document.addEventListener('skeinday:tap', render);
