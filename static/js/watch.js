@@ -6,6 +6,14 @@
 // Both times are time stamps of the input itself on this device's monotonic clock; the network never enters.
 import { addTap } from './outbox.js';
 import { format } from './watchtime.js';
+import { serverBound, serverNow } from './clock.js';
+
+// The press by the server's clock, with by how much that may be wrong: a tap that comes late still says when it was.
+function when(stamp) {
+  const boundMs = Math.ceil(serverBound());
+  if (!Number.isFinite(boundMs)) return {};
+  return { serverMs: Math.round(serverNow() - (performance.now() - stamp)), boundMs };
+}
 
 const SWALLOW_MS = 300;
 const GAP_MS = 100;
@@ -32,14 +40,14 @@ function start(place) {
   function release(stamp) {
     const drift = Date.now() - (performance.timeOrigin + performance.now());
     keep({ state: 'air', at: stamp, origin: performance.timeOrigin, drift, gap: false });
-    addTap('watch.release', { attempt, slot: Number(slot) });
+    addTap('watch.release', { attempt, slot: Number(slot), ...when(stamp) });
     requestAnimationFrame(run);
   }
   function land(stamp) {
     const ms = Math.round(stamp - state.at);
     const corrects = state.landing;
     keep({ ...state, state: 'down', ms, gap: state.gap || gapNow() });
-    addTap('watch.landing', { attempt, slot: Number(slot), ms, ...(corrects ? { corrects } : {}) })
+    addTap('watch.landing', { attempt, slot: Number(slot), ms, ...when(stamp), ...(corrects ? { corrects } : {}) })
       .then((landing) => keep({ ...state, landing }));
   }
   function run() {

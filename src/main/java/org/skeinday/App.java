@@ -104,7 +104,6 @@ public final class App implements AutoCloseable {
         this.record = record;
         this.live = new LiveHub(settings.pace(), hex(random));
         this.joinToken = kept(settings.data().resolve("join-code"), () -> hex(random));
-        this.newPin = makePin(record, random);
         this.addresses = new Addresses();
         this.writer = new Writer(record, actKinds(record), clock, WriterSettings.normal(), live::publish);
         TemplateEngine engine = settings.dev() ? Page.fromFolder(Path.of("src/main/jte")) : Page.precompiled();
@@ -134,6 +133,7 @@ public final class App implements AutoCloseable {
             writer.close();
             throw e;
         }
+        this.newPin = makePin(record, random); // after the port is known to be free: it is told once
         record.runningAt("http://localhost:" + server.port());
     }
 
@@ -202,6 +202,19 @@ public final class App implements AutoCloseable {
 
     public String joinLink() {
         return address() + "/join#" + joinToken;
+    }
+
+    /** Whether this laptop has no address that a tablet could reach. */
+    public boolean isAlone() {
+        return addresses.forTablets().isEmpty();
+    }
+
+    /** Addresses beside the first, for a laptop in several networks. */
+    public List<String> otherAddresses() {
+        return addresses.forTablets().stream()
+                .skip(1)
+                .map(address -> "http://" + address + ":" + server.port())
+                .toList();
     }
 
     /** The coach's PIN when this start has made it, else empty. */

@@ -14,6 +14,7 @@ import org.skeinday.exchange.DayFiles;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.PortTaken;
 import org.skeinday.platform.record.Json;
+import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Verify;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -44,6 +45,15 @@ final class Commands {
 
         Path folder(String usual) {
             return (data == null ? DataFolder.usual(usual) : data).toAbsolutePath();
+        }
+
+        /** The same folder, when there is a record in it. */
+        Path existing(Path folder) {
+            if (!DataFolder.holdsRecord(folder)) {
+                throw new ParameterException(
+                        spec.commandLine(), "There is no record in " + folder + ". Name its folder with --data.");
+            }
+            return folder;
         }
 
         PrintWriter out() {
@@ -106,7 +116,12 @@ final class Commands {
         private void sayReady(App app, Path folder) {
             out().println("Skeinday is ready.");
             out().println("  On this laptop:  http://localhost:" + app.port() + "/");
-            out().println("  For tablets:     " + app.joinLink());
+            if (app.isAlone()) {
+                out().println("  For tablets:     no network: join one, then start again");
+            } else {
+                out().println("  For tablets:     " + app.joinLink());
+                app.otherAddresses().forEach(other -> out().println("      or           " + other));
+            }
             out().println("  Data folder:     " + folder);
             out().println("  Stop:            Ctrl-C");
             if (!app.newPin().isEmpty()) {
@@ -117,7 +132,11 @@ final class Commands {
         }
     }
 
-    @Command(name = "serve", description = "Runs the server on this laptop.", mixinStandardHelpOptions = true)
+    @Command(
+            name = "serve",
+            description = "Runs the server on this laptop.",
+            mixinStandardHelpOptions = true,
+            footer = {"", "Example:", "  serve --data my-season --port 7070"})
     static final class Serve extends Serving {
         @Override
         public Integer call() throws Exception {
@@ -128,7 +147,8 @@ final class Commands {
     @Command(
             name = "demo",
             description = "Runs an invented event in a folder of its own; its first window opens in 20 minutes.",
-            mixinStandardHelpOptions = true)
+            mixinStandardHelpOptions = true,
+            footer = {"", "Example:", "  demo", "  demo --fresh"})
     static final class Demo extends Serving {
         @Option(names = "--fresh", description = "set the old demo aside and begin anew")
         boolean fresh;
@@ -137,22 +157,34 @@ final class Commands {
         public Integer call() throws Exception {
             Path folder = folder("skeinday-demo");
             if (fresh && Files.exists(folder)) {
-                Files.move(
-                        folder,
-                        folder.resolveSibling(
-                                folder.getFileName() + "-" + Clock.systemUTC().millis()));
+                setAside(folder);
             }
-            if (!Files.exists(folder.resolve("journal.jsonl"))) {
+            Path journal = folder.resolve("journal.jsonl");
+            if (!Files.exists(journal) || Files.size(journal) == 0) { // a first start may have been cut short
                 DemoDay.load(folder, Clock.systemDefaultZone(), new SecureRandom());
             }
             return serve(folder);
         }
     }
 
+    /** Only what is a record, and one that nobody works on. */
+    private static void setAside(Path folder) throws IOException {
+        if (!DataFolder.holdsRecord(folder)) {
+            throw new IllegalArgumentException(
+                    folder + " holds no record of Skeinday, so it is not moved. Name another folder with --data.");
+        }
+        Record.refuseWhileRunning(folder);
+        Files.move(
+                folder,
+                folder.resolveSibling(
+                        folder.getFileName() + "-" + Clock.systemUTC().millis()));
+    }
+
     @Command(
             name = "import",
             description = "Takes a folder of CSV files in: all of it or nothing.",
-            mixinStandardHelpOptions = true)
+            mixinStandardHelpOptions = true,
+            footer = {"", "Example:", "  import my-files --data my-season"})
     static final class Import extends OnFolder {
         @Parameters(paramLabel = "DIR", description = "the folder with event.csv, entries.csv, motors.csv …")
         Path dir = Path.of(".");
@@ -184,7 +216,8 @@ final class Commands {
     @Command(
             name = "export",
             description = "Writes the whole record as the CSV files that import takes, and results.csv.",
-            mixinStandardHelpOptions = true)
+            mixinStandardHelpOptions = true,
+            footer = {"", "Example:", "  export files-out --data my-season"})
     static final class Export extends OnFolder {
         @Parameters(paramLabel = "DIR", description = "the folder to write: new, empty, or of an earlier export")
         Path dir = Path.of(".");
@@ -194,11 +227,7 @@ final class Commands {
 
         @Override
         public Integer call() throws Exception {
-            Path folder = folder("skeinday");
-            if (!DataFolder.holdsRecord(folder)) {
-                throw new ParameterException(
-                        spec.commandLine(), "There is no record in " + folder + ". Name its folder with --data.");
-            }
+            Path folder = existing(folder("skeinday"));
             DayFiles.Written written = Exchange.write(folder, Clock.systemDefaultZone());
             DayFolder.write(dir, written.texts());
             if (json) {
@@ -214,14 +243,16 @@ final class Commands {
     @Command(
             name = "verify",
             description = "Checks the record: the chain, and that the database holds just that.",
-            mixinStandardHelpOptions = true)
+            mixinStandardHelpOptions = true,
+            footer = {"", "Example:", "  verify --data my-season"})
     static final class VerifyRecord extends OnFolder {
         @Option(names = "--json", description = "one JSON object")
         boolean json;
 
         @Override
         public Integer call() throws Exception {
-            Verify.Whole whole = new Verify(App.projection()).check(folder("skeinday"));
+            Path folder = existing(folder("skeinday"));
+            Verify.Whole whole = new Verify(App.projection()).check(folder);
             say(out(), whole, json);
             return 0;
         }
@@ -230,14 +261,15 @@ final class Commands {
     @Command(
             name = "rebuild",
             description = "Sets the database aside and builds it anew from the journal.",
-            mixinStandardHelpOptions = true)
+            mixinStandardHelpOptions = true,
+            footer = {"", "Example:", "  rebuild --data my-season"})
     static final class Rebuild extends OnFolder {
         @Option(names = "--json", description = "one JSON object")
         boolean json;
 
         @Override
         public Integer call() throws Exception {
-            say(out(), new Verify(App.projection()).rebuild(folder("skeinday"), Clock.systemUTC()), json);
+            say(out(), new Verify(App.projection()).rebuild(existing(folder("skeinday")), Clock.systemUTC()), json);
             return 0;
         }
     }

@@ -108,10 +108,11 @@ class ExchangeRoundTripTest {
             say(writer, "watch.take", new WatchDeeds.TakePlace(a, 2), "");
             say(writer, "attempt.move", new AttemptDeeds.Move(a, "winding", null), person);
             say(writer, "attempt.move", new AttemptDeeds.Move(a, "holding", null), person);
-            say(writer, "watch.release", new WatchDeeds.SeenRelease(a, 1), person);
-            String wrong = say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 1, 112_840, null), person);
-            say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 1, 112_940, wrong), person);
-            say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 2, 112_871, "f".repeat(32)), "");
+            say(writer, "watch.release", new WatchDeeds.SeenRelease(a, 1, null, null), person);
+            String wrong =
+                    say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 1, 112_840, null, null, null), person);
+            say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 1, 112_940, null, null, wrong), person);
+            say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 2, 112_871, null, null, "f".repeat(32)), "");
             say(writer, "attempt.close", new CloseAttempt.Close(a, null), person);
 
             String b = say(writer, "attempt.call", new AttemptDeeds.Call(curlew, null, null, null), person) + "-0";
@@ -125,7 +126,7 @@ class ExchangeRoundTripTest {
                     person);
             String d = say(writer, "attempt.call", new AttemptDeeds.Call(knot, null, null, null), person) + "-0";
             say(writer, "watch.take", new WatchDeeds.TakePlace(d, 1), person);
-            say(writer, "watch.landing", new WatchDeeds.SeenLanding(d, 1, 0, null), person);
+            say(writer, "watch.landing", new WatchDeeds.SeenLanding(d, 1, 0, null, null, null), person);
         }
     }
 

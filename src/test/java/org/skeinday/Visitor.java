@@ -71,15 +71,20 @@ public final class Visitor {
     public JsonNode taps(ArrayNode taps) throws IOException, InterruptedException {
         ObjectNode body = Json.MAPPER.createObjectNode();
         body.set("taps", taps);
-        HttpResponse<String> answer = send(request("/taps")
-                .header("X-Skeinday", "1")
-                .header("Content-Type", "application/json")
-                .POST(HttpRequest.BodyPublishers.ofString(body.toString()))
-                .build());
+        HttpResponse<String> answer = post("/taps", body.toString());
         if (answer.statusCode() != 200) {
             throw new IOException("taps: " + answer.statusCode() + " " + answer.body());
         }
         return Json.MAPPER.readTree(answer.body()).path("answers");
+    }
+
+    /** Posts JSON as the pages' scripts do. */
+    public HttpResponse<String> post(String path, String json) throws IOException, InterruptedException {
+        return send(request(path)
+                .header("X-Skeinday", "1")
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofString(json))
+                .build());
     }
 
     private HttpRequest.Builder request(String path) {

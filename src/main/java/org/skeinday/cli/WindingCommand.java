@@ -3,8 +3,10 @@ package org.skeinday.cli;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.BreakingTurns;
 import org.skeinday.platform.record.Json;
@@ -138,7 +140,7 @@ final class WindingCommand implements Callable<Integer> {
                 value.setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString());
     }
 
-    private static String asJson(WindingPlan plan, BigDecimal breaking) {
+    private String asJson(WindingPlan plan, BigDecimal breaking) {
         ObjectNode object = Json.MAPPER.createObjectNode();
         object.put("breakingMotorTurns", tenth(breaking));
         object.put("targetCrankTurns", plan.targetCrankTurns());
@@ -151,11 +153,11 @@ final class WindingCommand implements Callable<Integer> {
                 .forEach(row ->
                         rows.addObject().put("crankTurns", row.crankTurns()).put("distanceMm", mm(row.distance())));
         var warnings = object.putArray("warnings");
-        plan.warnings().forEach(warnings::add);
+        warnings(plan).forEach(warnings::add);
         return object.toString();
     }
 
-    private static String asWords(WindingPlan plan, BigDecimal breaking) {
+    private String asWords(WindingPlan plan, BigDecimal breaking) {
         var text = new StringBuilder();
         text.append("breaking turns   ").append(tenth(breaking).toPlainString()).append(" motor turns\n");
         text.append("start at         ").append(both(plan.fullStretch())).append(" hook to hook\n");
@@ -170,12 +172,17 @@ final class WindingCommand implements Callable<Integer> {
         plan.walkIn()
                 .forEach(row ->
                         text.append(String.format(Locale.ROOT, "  %4d  %s%n", row.crankTurns(), both(row.distance()))));
-        plan.warnings().forEach(warning -> text.append("note: ").append(warning).append('\n'));
+        warnings(plan).forEach(warning -> text.append("note: ").append(warning).append('\n'));
         return text.append("Eye protection for all in the lane's reach; nobody in line with either end.")
                 .toString();
     }
 
     private static String both(Length length) {
         return String.format(Locale.ROOT, "%.2f in (%.0f mm)", length.inches(), length.millimetres());
+    }
+
+    private List<String> warnings(WindingPlan plan) {
+        return Stream.concat(plan.warnings().stream(), WindingPolicy.aboutUse(use).stream())
+                .toList();
     }
 }

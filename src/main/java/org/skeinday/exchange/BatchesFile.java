@@ -28,8 +28,8 @@ final class BatchesFile implements DayFile {
         String id = intake.newId();
         String name = row.text("batch");
         intake.batches.add(row, "batch", name, "'" + name + "'", id);
-        Quantity width = Quantity.Kind.LENGTH.read(row, "width");
-        Quantity thickness = Quantity.Kind.LENGTH.read(row, "thickness");
+        Quantity width = Quantity.Kind.LENGTH.read(row, "width", 0.1, 100);
+        Quantity thickness = Quantity.Kind.LENGTH.read(row, "thickness", 0.1, 20);
         Double k = Numbers.decimal(row, "k", 10, 100);
         LocalDate opened = Numbers.day(row, "opened");
         intake.take(

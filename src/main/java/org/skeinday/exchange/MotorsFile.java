@@ -6,8 +6,6 @@ import org.skeinday.motor.MotorAdded;
 
 /** {@code motors.csv}: loops tied from the batches. */
 final class MotorsFile implements DayFile {
-    private static final double LEAST = 0.001; // a loop or a mass of nothing is a slip of the keys
-
     private static final List<Column> COLUMNS = List.of(
             Column.text("tag", 40).filled(),
             Column.text("batch", 120).filled(),
@@ -34,10 +32,10 @@ final class MotorsFile implements DayFile {
         String tag = row.text("tag");
         intake.motors.add(row, "tag", tag, "'" + tag + "'", id);
         String batch = row.named("batch", intake.batches);
-        Quantity loop = Quantity.Kind.LENGTH.read(row, "loop", LEAST, Double.MAX_VALUE);
-        Quantity mass = Quantity.Kind.MASS.read(row, "mass", LEAST, Double.MAX_VALUE);
-        Integer breaking = Numbers.whole(row, "breaking turns", 1, 100_000);
-        int uses = Numbers.whole(row, "uses", 0, 1000, 0);
+        Quantity loop = Quantity.Kind.LENGTH.read(row, "loop", MotorAdded.LEAST_LOOP_MM, MotorAdded.MOST_LOOP_MM);
+        Quantity mass = Quantity.Kind.MASS.read(row, "mass", MotorAdded.LEAST_MASS_G, MotorAdded.MOST_MASS_G);
+        Integer breaking = Numbers.whole(row, "breaking turns", 50, 100_000);
+        int uses = Numbers.whole(row, "uses", 0, MotorAdded.MOST_USES, 0);
         String direction = row.word("direction", "cw", ModelAdded.DIRECTIONS);
         intake.take(
                 row,

@@ -25,6 +25,13 @@ final class Check {
         return value;
     }
 
+    static double within(String what, double value, double least, double most) {
+        if (!(value >= least && value <= most)) {
+            throw new IllegalArgumentException(what + " must be " + least + " to " + most + ", but was " + value);
+        }
+        return value;
+    }
+
     /** A share strictly between 0 and 1, such as a level of confidence. */
     static double share(String what, double value) {
         if (!(value > 0 && value < 1)) {

@@ -30,9 +30,16 @@ public record MotorAdded(
         if (!direction.equals("cw") && !direction.equals("acw")) {
             throw new IllegalArgumentException("The direction must be cw or acw, but was '" + direction + "'");
         }
-        if (!(loopMm > 0) || !(massG > 0) || uses < 0) {
-            throw new IllegalArgumentException("Loop and mass must be above zero and uses zero or more, but were "
-                    + loopMm + " mm, " + massG + " g, " + uses);
-        }
+        Check.within("The loop in mm", loopMm, LEAST_LOOP_MM, MOST_LOOP_MM);
+        Check.within("The mass in g", massG, LEAST_MASS_G, MOST_MASS_G);
+        Check.within("The uses", uses, 0, MOST_USES);
     }
+
+    /** A loop that can be wound at all, and a slip of the keys told from one. */
+    public static final double LEAST_LOOP_MM = 10;
+
+    public static final double MOST_LOOP_MM = 5_000;
+    public static final double LEAST_MASS_G = 0.01;
+    public static final double MOST_MASS_G = 500;
+    public static final int MOST_USES = 90;
 }

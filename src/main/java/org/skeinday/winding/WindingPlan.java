@@ -47,6 +47,9 @@ public record WindingPlan(
                 .setScale(0, RoundingMode.HALF_UP)
                 .intValueExact();
         Length from = Length.ofMillimetres(full.doubleValue());
+        if (request.fraction().compareTo(BigDecimal.ONE) > 0) {
+            warnings.add("More turns than such motors take before they break: eyes covered, nobody in line.");
+        }
         refuseNothingToWind(target, request.backOff());
         return new WindingPlan(
                 from,

@@ -2,6 +2,7 @@ package org.skeinday.winding;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 
 /** The trade's defaults (common practice); the coach may type others. */
 public final class WindingPolicy {
@@ -28,6 +29,18 @@ public final class WindingPolicy {
     /** Stretch at the start of winding: 4 for the first use, 5 after it. */
     public static BigDecimal stretch(int use) {
         return BigDecimal.valueOf(checked(use) == 1 ? 4 : 5);
+    }
+
+    /** What the use number says about a motor's age; empty up to the third. */
+    public static Optional<String> aboutUse(int use) {
+        if (use > MOST_USES) {
+            return Optional.of(
+                    "This motor has had its " + MOST_USES + " full windings; better to keep it for trim flights.");
+        }
+        return use < MOST_USES - 1
+                ? Optional.empty()
+                : Optional.of("This is full winding " + use + " of " + MOST_USES
+                        + ", after which a motor is kept from official attempts.");
     }
 
     private static int checked(int use) {

@@ -28,8 +28,9 @@ class CellErrorsTest {
                 "18.5 ell|unknown unit 'ell'|known are",
                 "long|is not a length|write a number and a unit",
                 "-3 in|below zero|zero or more",
-                "0 mm|out of bounds|write at least 0.001 mm",
-                "0.0009 mm|out of bounds|write at least 0.001 mm",
+                "0 mm|out of bounds|write 10 to 5000 mm",
+                "9.9 mm|out of bounds|write 10 to 5000 mm",
+                "9000 m|out of bounds|write 10 to 5000 mm",
                 "1/0 in|divides by zero|18 1/2 in",
             })
     void a_quantity_that_cannot_be_read_says_why(String typed, String wrong, String right) {
@@ -50,8 +51,12 @@ class CellErrorsTest {
         "event.csv, to, 0.001, 1:00, 0, 1:00.001",
         "event.csv, minimum, 0, 60:00, x, 60:00.001",
         "batches.csv, k, 10, 100, 9.9, 100.1",
-        "motors.csv, uses, 0, 1000, -1, 1001",
-        "motors.csv, breaking turns, 1, 100000, 0, 100001",
+        "motors.csv, uses, 0, 90, -1, 91",
+        "motors.csv, loop, 10 mm, 5 m, 9.9 mm, 5.001 m",
+        "motors.csv, mass, 0.01 g, 500 g, 0.009 g, 500.1 g",
+        "batches.csv, width, 0.1 mm, 100 mm, 0.09 mm, 100.1 mm",
+        "batches.csv, thickness, 0.1 mm, 20 mm, 0.09 mm, 20.1 mm",
+        "motors.csv, breaking turns, 50, 100000, 49, 100001",
         "models.csv, hook distance, 20 mm, 2000 mm, 19.9 mm, 2000.1 mm",
         "flights.csv, ratio, 0.1, 100, 0.09, 100.1",
         "flights.csv, time, 0, 120:00, x, 120:00.001",
@@ -130,7 +135,7 @@ class CellErrorsTest {
                 2,
                 "uses",
                 "no whole number",
-                "from 0 to 1000");
+                "from 0 to 90");
     }
 
     @Test

@@ -193,7 +193,7 @@ public final class RandomDay {
     }
 
     private BatchAdded batch() {
-        String width = maybe() ? length(1, 200) : null;
+        String width = maybe() ? typed(0.2, 90, "mm") : null;
         return new BatchAdded(
                 id(),
                 name(120),
@@ -218,8 +218,8 @@ public final class RandomDay {
                 loop,
                 Mass.parse(mass).grams(),
                 mass,
-                maybe() ? 1 + upTo(99_999) : null,
-                upTo(1000));
+                maybe() ? 50 + upTo(99_900) : null,
+                upTo(90));
     }
 
     private EntryAdded entry(List<EventAdded> events) {
@@ -273,7 +273,7 @@ public final class RandomDay {
                 models.isEmpty() || maybe() ? null : one(models).id(),
                 one(motors).id(),
                 moment(),
-                maybe() ? 1 + upTo(99_999) : null,
+                maybe() ? 50 + upTo(99_900) : null,
                 number(0.1, 100),
                 stop == null ? null : Torque.parse(stop).newtonMillimetres(),
                 stop,

@@ -66,7 +66,7 @@ public final class AttemptDeeds {
     static Decision call(Tx tx, ActContext context, Call call) {
         EntryAdded entry = EntryStore.find(tx, call.entry()).orElse(null);
         if (entry == null) {
-            return Decision.refused("entry", "There is no such entry; choose one of the list");
+            return Decision.unknown("There is no such entry; choose one of the list");
         }
         @Nullable String model = emptyToNull(call.model());
         @Nullable String motor = emptyToNull(call.motor());
@@ -122,7 +122,7 @@ public final class AttemptDeeds {
     static Decision move(Tx tx, ActContext context, Move move) {
         AttemptNow now = AttemptStore.find(tx, move.attempt()).orElse(null);
         if (now == null) {
-            return Decision.refused("There is no such attempt");
+            return Decision.unknown("There is no such attempt; look again");
         }
         Optional<String> changed = Seen.parse(move.seen()).flatMap(seen -> seen.moved(now(tx, now)));
         if (changed.isPresent()) {
@@ -149,7 +149,7 @@ public final class AttemptDeeds {
     static Decision giveUp(Tx tx, ActContext context, GiveUp giveUp) {
         AttemptNow now = AttemptStore.find(tx, giveUp.attempt()).orElse(null);
         if (now == null) {
-            return Decision.refused("There is no such attempt");
+            return Decision.unknown("There is no such attempt; look again");
         }
         Optional<String> changed = Seen.parse(giveUp.seen()).flatMap(seen -> seen.moved(now(tx, now)));
         if (changed.isPresent()) {

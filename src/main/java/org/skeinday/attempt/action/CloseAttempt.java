@@ -36,7 +36,7 @@ public final class CloseAttempt {
     static Decision decide(Tx tx, ActContext context, Close close) {
         AttemptNow now = AttemptStore.find(tx, close.attempt()).orElse(null);
         if (now == null) {
-            return Decision.refused("There is no such attempt");
+            return Decision.unknown("There is no such attempt; look again");
         }
         Optional<String> changed = Seen.parse(close.seen()).flatMap(seen -> seen.changed(AttemptDeeds.now(tx, now)));
         if (changed.isPresent()) {

@@ -11,6 +11,7 @@ import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.store.EventStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
@@ -19,22 +20,40 @@ import org.skeinday.platform.record.Fact;
 
 /** A timekeeper takes a place, sees the release, sees the landing. A tap is never refused for being late. */
 public final class WatchDeeds {
+    private static final long BELIEVED_BOUND_MS = 1_000;
+
     private WatchDeeds() {}
 
     /** Takes one of the timekeepers' places, 1 to 3. */
     public record TakePlace(String attempt, int slot) {}
 
-    /** The model was released. */
-    public record SeenRelease(String attempt, int slot) {}
+    /**
+     * The model was released.
+     *
+     * @param serverMs when, by the server's clock as the device knew it, epoch ms; null when it did not
+     * @param boundMs by how much that may be wrong
+     */
+    public record SeenRelease(
+            String attempt,
+            int slot,
+            @Nullable Long serverMs,
+            @Nullable Long boundMs) {}
 
     /**
      * The model touched the floor.
      *
      * @param ms release to landing on the device's own monotonic clock
+     * @param serverMs as for the release
+     * @param boundMs as for the release
      * @param corrects id of this watch's earlier landing tap that was a mistake
      */
     public record SeenLanding(
-            String attempt, int slot, long ms, @Nullable String corrects) {}
+            String attempt,
+            int slot,
+            long ms,
+            @Nullable Long serverMs,
+            @Nullable Long boundMs,
+            @Nullable String corrects) {}
 
     public static List<ActKind<?>> kinds() {
         return List.of(
@@ -45,15 +64,22 @@ public final class WatchDeeds {
 
     static Decision take(Tx tx, ActContext context, TakePlace place) {
         Optional<AttemptNow> attempt = AttemptStore.find(tx, place.attempt());
-        if (attempt.isEmpty() || place.slot() < 1 || place.slot() > 3) {
-            return Decision.refused("There is no such place to time from");
+        if (attempt.isEmpty()) {
+            return Decision.unknown("There is no such attempt any more; look again");
+        }
+        int timekeepers =
+                EventStore.find(tx, attempt.get().eventId()).orElseThrow().timekeepers();
+        if (place.slot() < 1 || place.slot() > timekeepers) {
+            return Decision.refused(
+                    "slot", "The rules ask for watch 1 to " + timekeepers + ", but this was watch " + place.slot());
         }
         for (WatchTaken taken : AttemptStore.watches(tx, place.attempt())) {
+            boolean own = taken.device().equals(context.device());
+            if (own && (taken.slot() == place.slot() || !taken.device().equals("laptop"))) {
+                return Decision.refused("slot", "This device already is watch " + taken.slot());
+            }
             if (taken.slot() == place.slot()) {
                 return Decision.refused("slot", "Watch " + place.slot() + " is taken by another device; take another");
-            }
-            if (taken.device().equals(context.device()) && !taken.device().equals("laptop")) {
-                return Decision.refused("slot", "This device already is watch " + taken.slot());
             }
         }
         var fact = new WatchTaken(place.attempt(), place.slot(), context.device(), context.person());
@@ -65,7 +91,10 @@ public final class WatchDeeds {
         if (attempt == null || !holds(tx, context, seen.attempt(), seen.slot())) {
             return notThisWatch(seen.slot());
         }
-        return new Decision.Decided(movedTo(State.RELEASED, attempt, context), java.util.Map.of(), AttemptDeeds.TOPICS);
+        return new Decision.Decided(
+                movedTo(State.RELEASED, attempt, seenAt(attempt, context, seen.serverMs(), seen.boundMs())),
+                java.util.Map.of(),
+                AttemptDeeds.TOPICS);
     }
 
     static Decision landing(Tx tx, ActContext context, SeenLanding seen) {
@@ -76,7 +105,8 @@ public final class WatchDeeds {
         if (seen.ms() < 0 || seen.ms() > ReadingTaken.LONGEST_MS) {
             return Decision.refused("A flight lasts 0 ms to 2 hours, but this one " + seen.ms() + " ms");
         }
-        List<Fact> facts = new ArrayList<>(movedTo(State.LANDED, attempt, context));
+        List<Fact> facts = new ArrayList<>(
+                movedTo(State.LANDED, attempt, seenAt(attempt, context, seen.serverMs(), seen.boundMs())));
         var reading = new ReadingTaken(
                 context.newId(0),
                 attempt.id(),
@@ -99,10 +129,23 @@ public final class WatchDeeds {
                 .anyMatch(w -> w.slot() == slot && w.device().equals(context.device()));
     }
 
+    /**
+     * When the tap was made: a phone that was off the Wi-Fi brings it late. Believed when the device knew the server's
+     * clock to a second and the moment lies between the call and now; else the moment when it came in.
+     */
+    private static long seenAt(
+            AttemptNow attempt, ActContext context, @Nullable Long serverMs, @Nullable Long boundMs) {
+        long nowMs = context.now().toEpochMilli();
+        if (serverMs == null || boundMs == null || boundMs < 0 || boundMs > BELIEVED_BOUND_MS) {
+            return nowMs;
+        }
+        long calledMs = attempt.calledAtMs() == null ? 0 : attempt.calledAtMs();
+        return serverMs >= calledMs - boundMs && serverMs <= nowMs + boundMs ? Math.min(serverMs, nowMs) : nowMs;
+    }
+
     /** The first watch moves the attempt; what the others say later is a reading only. */
-    private static List<Fact> movedTo(State to, AttemptNow now, ActContext context) {
+    private static List<Fact> movedTo(State to, AttemptNow now, long atMs) {
         List<Fact> facts = new ArrayList<>();
-        long atMs = context.now().toEpochMilli();
         Attempt attempt = Attempt.of(now);
         if (attempt instanceof Attempt.BeforeRelease before) {
             facts.add(Fact.of("attempt.moved", before.release(atMs)));

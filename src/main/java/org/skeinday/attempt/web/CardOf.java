@@ -24,6 +24,8 @@ import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.FlightTime;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
 import org.skeinday.units.UnitSystem;
 
 /** Makes the Next attempt card: the attempt under way, or the entry that must come next. */
@@ -115,7 +117,9 @@ final class CardOf {
         int windings = windings(motor);
         String wound = windings == 0 ? "never wound" : "wound " + windings + (windings == 1 ? " time" : " times");
         return new NowView.Choice(
-                motor.id(), motor.tag() + " · " + motor.loopTyped() + " · " + motor.massTyped() + " · " + wound);
+                motor.id(),
+                motor.tag() + " · " + units.length(Length.ofMillimetres(motor.loopMm())) + " · "
+                        + units.mass(Mass.ofGrams(motor.massG())) + " · " + wound);
     }
 
     private List<NowView.Line> whoDoesWhat() {
@@ -137,10 +141,11 @@ final class CardOf {
     private NowView.Card underWay(AttemptNow attempt, long nowMs) {
         EntryAdded entry = today.entry(attempt.entryId());
         boolean before = attempt.state().isBeforeRelease();
+        List<ReadingTaken> readings = AttemptStore.readings(tx, attempt.id());
         Optional<ModelAdded> model = Optional.ofNullable(attempt.modelId()).flatMap(id -> ModelStore.find(tx, id));
         List<NowView.Line> lines = new ArrayList<>();
         model.ifPresent(m -> lines.add(new NowView.Line("model", m.name())));
-        lines.add(new NowView.Line("watches", watches(attempt)));
+        lines.add(new NowView.Line("watches", watches(attempt, readings)));
         Optional<WindowAdded> window = today.window(entry);
         return new NowView.Card(
                 entry.name() + ", attempt " + attempt.number(),
@@ -152,13 +157,10 @@ final class CardOf {
                 entry.id(),
                 attempt.number(),
                 attempt.id(),
-                new Seen(
-                                attempt.state(),
-                                AttemptStore.readings(tx, attempt.id()).size())
-                        .text(),
+                new Seen(attempt.state(), readings.size()).text(),
                 before ? planOf(attempt, model.orElse(null)) : null,
                 lines,
-                cautions(attempt, window, nowMs),
+                cautions(attempt, readings, window, nowMs),
                 List.of(),
                 List.of(),
                 deeds(attempt.state()));
@@ -171,8 +173,12 @@ final class CardOf {
                 .orElse(null);
     }
 
-    private static List<String> cautions(AttemptNow attempt, Optional<WindowAdded> window, long nowMs) {
+    private static List<String> cautions(
+            AttemptNow attempt, List<ReadingTaken> readings, Optional<WindowAdded> window, long nowMs) {
         List<String> cautions = new ArrayList<>();
+        if (attempt.state() == State.LANDED) {
+            cautions.addAll(Readings.doubts(readings));
+        }
         if (attempt.state() == State.CALLED) {
             cautions.add(WINDING_CAUTION);
         }
@@ -181,9 +187,9 @@ final class CardOf {
         return cautions;
     }
 
-    private String watches(AttemptNow attempt) {
+    private String watches(AttemptNow attempt, List<ReadingTaken> all) {
         int taken = AttemptStore.watches(tx, attempt.id()).size();
-        List<ReadingTaken> readings = Readings.thatCount(AttemptStore.readings(tx, attempt.id()));
+        List<ReadingTaken> readings = Readings.thatCount(all);
         if (readings.isEmpty()) {
             return taken + " of " + today.event().timekeepers() + " ready";
         }

@@ -41,7 +41,7 @@ final class PlanLines {
         if (breaking.isEmpty()) {
             plan.line("winding plan", "not known: the batch has no K and the motor no breaking turns");
         } else {
-            plan.add(request(event, motor, model, use, breaking.get()));
+            plan.add(event, motor, model, use, breaking.get());
         }
         return new NowView.Plan(List.copyOf(plan.lines), List.copyOf(plan.walkIn), List.copyOf(plan.warnings));
     }
@@ -57,10 +57,7 @@ final class PlanLines {
         if (model != null && !model.direction().equals(motor.direction())) {
             warnings.add("This motor turns the other way than " + model.name() + ". Wound so, the rotor drives down.");
         }
-        if (use > WindingPolicy.MOST_USES) {
-            warnings.add("This motor has had its " + WindingPolicy.MOST_USES
-                    + " full windings; better to keep it for trim flights.");
-        }
+        WindingPolicy.aboutUse(use).ifPresent(warnings::add);
     }
 
     private static Optional<BigDecimal> breakingTurns(Tx tx, MotorAdded motor) {
@@ -92,9 +89,11 @@ final class PlanLines {
                 event.laneMm() == null ? null : Length.ofMillimetres(event.laneMm()));
     }
 
-    private void add(WindingRequest request) {
+    private void add(EventAdded event, MotorAdded motor, @Nullable ModelAdded model, int use, BigDecimal breaking) {
+        WindingRequest request;
         WindingPlan plan;
         try {
+            request = request(event, motor, model, use, breaking);
             plan = WindingPlan.compute(request);
         } catch (IllegalArgumentException e) {
             line("winding plan", "not possible: " + e.getMessage());

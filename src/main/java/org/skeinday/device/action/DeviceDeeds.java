@@ -49,7 +49,7 @@ public final class DeviceDeeds {
 
     private static Decision change(Tx tx, ActContext context, Change content) {
         return DeviceStore.ofId(tx, content.device()).isEmpty()
-                ? Decision.refused(ENDED)
+                ? Decision.unknown(ENDED)
                 : Decision.decided(
                         Set.of("devices"),
                         Fact.of(
@@ -64,7 +64,7 @@ public final class DeviceDeeds {
 
     private static Decision end(Tx tx, ActContext context, End content) {
         return DeviceStore.ofId(tx, content.device()).isEmpty()
-                ? Decision.refused(ENDED)
+                ? Decision.unknown(ENDED)
                 : Decision.decided(
                         Set.of("devices"),
                         Fact.of(

@@ -30,6 +30,8 @@ import org.skeinday.platform.record.Json;
 public final class DevicePages {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM HH:mm", java.util.Locale.ROOT);
 
+    private static final String OTHER_CODE = "This link is not from this day's join code: scan it again.";
+
     private final Page page;
     private final Acts acts;
     private final Clock clock;
@@ -67,6 +69,7 @@ public final class DevicePages {
         DevicePages own = new DevicePages(page, acts, clock, door);
         routes.openGet("/join", own::joinPage);
         routes.openPost("/join", own::join);
+        routes.openPost("/join/who", own::who);
         routes.get("/devices", Role.CAPTAIN, ctx -> page.show(ctx, "Devices", "device/devices.jte", own.devices()));
         routes.get("/devices/part", Role.CAPTAIN, ctx -> page.fragment(ctx, "device/_devices.jte", own.devices()));
         routes.post("/devices/{id}/end", Role.CAPTAIN, own::end);
@@ -83,10 +86,25 @@ public final class DevicePages {
     private JoinView view(Context context, FormErrors form) {
         boolean joined = Access.joined(context).isPresent();
         if (joined || !Access.onThisMachine(context)) {
-            return new JoinView(door.crew().get(), form, joined, "", 0);
+            boolean mayKnow = joined || hasCode(form);
+            return new JoinView(mayKnow ? door.crew().get() : List.of(), form, joined, "", 0);
         }
         String link = door.address().get() + "/join#" + door.joinToken();
         return new JoinView(door.crew().get(), form, false, Qr.path(link), Qr.side(link));
+    }
+
+    /** The form again with the crew's names, for a device that has the code. */
+    private void who(Context context) {
+        FormErrors form = FormErrors.of(context);
+        if (!hasCode(form)) {
+            page.invalid(context, "device/_join.jte", view(context, form.with("token", OTHER_CODE)));
+            return;
+        }
+        page.fragment(context, "device/_join.jte", view(context, form));
+    }
+
+    private boolean hasCode(FormErrors form) {
+        return TokenHash.of(form.typed("token")).equals(TokenHash.of(door.joinToken()));
     }
 
     private void join(Context context) {
@@ -116,8 +134,8 @@ public final class DevicePages {
     private FormErrors checked(Context context, FormErrors form) {
         FormErrors found = form;
         boolean joined = Access.joined(context).isPresent();
-        if (!joined && !TokenHash.of(form.typed("token")).equals(TokenHash.of(door.joinToken()))) {
-            found = found.with("token", "This link is not from this day's join code: scan it again.");
+        if (!joined && !hasCode(form)) {
+            found = found.with("token", OTHER_CODE);
         }
         String person = form.typed("person");
         if (!person.isEmpty() && door.crew().get().stream().noneMatch(p -> p.id().equals(person))) {
@@ -164,6 +182,9 @@ public final class DevicePages {
     private void submit(String kind, String device, String person, ObjectNode content) {
         Act act = new Act(door.randomHex().get(), kind, device, person, clock.instant(), content);
         Answer answer = acts.submit(act);
+        if (answer instanceof Answer.Unknown unknown) {
+            throw Refusal.notFound(unknown.reason());
+        }
         if (answer instanceof Answer.Refused refused) {
             throw new Refusal(409, refused.reason());
         }

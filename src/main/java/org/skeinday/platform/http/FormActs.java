@@ -23,18 +23,17 @@ public final class FormActs {
     /**
      * Submits what the form's {@code act} field names.
      *
-     * @throws IllegalArgumentException when that field is missing or no id
+     * @throws Refusal 400 when that field is missing or no id
      */
     public Answer submit(Context context, String kind, Object content) {
         String id = context.formParam("act");
+        if (id == null || !id.matches("[0-9a-f]{32}")) {
+            throw Refusal.malformed(
+                    "This form came without the number of its entry. Load the page again and repeat it.");
+        }
         Caller caller = Access.callerOf(context);
-        var act = new Act(
-                id == null ? "" : id,
-                kind,
-                caller.device(),
-                caller.person(),
-                clock.instant(),
-                Json.MAPPER.valueToTree(content));
+        var act =
+                new Act(id, kind, caller.device(), caller.person(), clock.instant(), Json.MAPPER.valueToTree(content));
         return acts.submit(act);
     }
 
@@ -43,6 +42,10 @@ public final class FormActs {
         if (answer instanceof Answer.Refused refused) {
             context.status(422);
             return refused.reason();
+        }
+        if (answer instanceof Answer.Unknown unknown) {
+            context.status(404);
+            return unknown.reason();
         }
         if (answer instanceof Answer.Conflict conflict) {
             context.status(409);

@@ -111,6 +111,9 @@ final class Taps {
         if (answer instanceof Answer.Refused refused) {
             return said(id, "refused").put("reason", refused.reason());
         }
+        if (answer instanceof Answer.Unknown unknown) {
+            return said(id, "refused").put("reason", unknown.reason());
+        }
         if (answer instanceof Answer.Conflict conflict) {
             return said(id, "refused").put("reason", conflict.reason());
         }

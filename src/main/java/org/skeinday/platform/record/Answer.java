@@ -10,6 +10,9 @@ public sealed interface Answer {
     /** The rule said no; nothing was recorded, the act may be sent again corrected. */
     record Refused(String reason, Map<String, String> fields) implements Answer {}
 
+    /** What the act is about does not exist; nothing was recorded. */
+    record Unknown(String reason) implements Answer {}
+
     /** This id was used before for something else, or what the form was about has changed since: which, in words. */
     record Conflict(String reason) implements Answer {}
 

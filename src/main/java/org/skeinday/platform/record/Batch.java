@@ -111,6 +111,9 @@ final class Batch {
             if (decision instanceof Decision.Refused refused) {
                 return new Answer.Refused(refused.reason(), refused.fields());
             }
+            if (decision instanceof Decision.Unknown unknown) {
+                return new Answer.Unknown(unknown.reason());
+            }
             if (decision instanceof Decision.Outdated outdated) {
                 return new Answer.Conflict(outdated.whatChanged());
             }

@@ -1,6 +1,9 @@
 package org.skeinday.platform.record;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
+import java.io.IOException;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +29,19 @@ final class Deciding {
         return Sha.hex(act.kind() + "\n" + act.content());
     }
 
+    private static String why(Exception e) {
+        if (e.getCause() instanceof IllegalArgumentException cause) {
+            return String.valueOf(cause.getMessage());
+        }
+        if (e instanceof UnrecognizedPropertyException unknown) {
+            return "it has no '" + unknown.getPropertyName() + "'";
+        }
+        if (e instanceof JsonMappingException mapping && !mapping.getPath().isEmpty()) {
+            return "'" + mapping.getPath().get(0).getFieldName() + "' is missing, or is not what it must be";
+        }
+        return "its form is another one";
+    }
+
     Decision decide(Tx tx, Act act, long nowMs) {
         ActKind<?> kind = kinds.get(act.kind());
         if (kind == null) {
@@ -37,11 +53,13 @@ final class Deciding {
     private static <C> Decision decide(Tx tx, Act act, long nowMs, ActKind<C> kind) {
         C content;
         try {
-            content = Json.MAPPER.treeToValue(act.content(), kind.content());
-        } catch (JsonProcessingException | IllegalArgumentException e) {
-            Throwable root = e.getCause() instanceof IllegalArgumentException ? e.getCause() : e;
-            String why = root instanceof JsonProcessingException j ? j.getOriginalMessage() : root.getMessage();
-            return Decision.refused("The entry could not be read: " + why);
+            content = Json.MAPPER
+                    .readerFor(kind.content())
+                    .with(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+                    .without(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
+                    .readValue(act.content());
+        } catch (IOException | IllegalArgumentException e) {
+            return Decision.refused("The entry could not be read: " + why(e));
         }
         var context = new ActContext(act.id(), java.time.Instant.ofEpochMilli(nowMs), act.device(), act.person());
         try {

@@ -28,6 +28,13 @@ public sealed interface Decision {
         }
     }
 
+    /** What the act is about does not exist. */
+    record Unknown(String reason) implements Decision {}
+
+    static Decision unknown(String reason) {
+        return new Unknown(reason);
+    }
+
     static Decision refused(String reason) {
         return new Refused(reason, Map.of());
     }

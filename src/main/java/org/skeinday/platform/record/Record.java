@@ -55,6 +55,11 @@ public final class Record implements AutoCloseable {
         return open(folder, projection, clock, JournalFile::onDisk);
     }
 
+    /** @throws AlreadyRunning when a program works on this folder */
+    public static void refuseWhileRunning(Path folder) throws IOException {
+        FolderLock.take(folder).close();
+    }
+
     static Record open(Path folder, Projection projection, Clock clock, JournalFile.Opener opener) throws IOException {
         Files.createDirectories(folder);
         FolderLock lock = FolderLock.take(folder);

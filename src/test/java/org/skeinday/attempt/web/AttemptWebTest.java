@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -180,11 +181,11 @@ class AttemptWebTest {
     @Test
     void a_wrong_state_an_unknown_id_and_a_missing_reason_are_refused_in_words_where_they_belong() throws Exception {
         assertSays(
-                422,
+                404,
                 "There is no such entry; choose one of the list",
                 laptop.form("/attempt/call", Map.of("entry", "x")));
         assertSays(
-                422, "There is no such attempt", laptop.form("/attempt/move", Map.of("attempt", "x", "to", "winding")));
+                404, "There is no such attempt", laptop.form("/attempt/move", Map.of("attempt", "x", "to", "winding")));
         String entry = form(Map.of(), "entry").get("entry");
         assertSays(
                 422,
@@ -251,6 +252,97 @@ class AttemptWebTest {
             assertEquals("refused", refused.path("state").asText());
             assertTrue(refused.path("reason").asText().contains("0 ms to 2 hours"), refused.toString());
         }
+    }
+
+    @Test
+    void a_landing_without_its_time_or_with_a_broken_one_is_refused_in_words() throws Exception {
+        call();
+        String attempt = form(Map.of(), "attempt").get("attempt");
+        laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
+        for (ObjectNode content : List.of(
+                watch(attempt, 1),
+                watch(attempt, 1).put("ms", 101.7),
+                watch(attempt, 1).put("ms", "x"))) {
+            JsonNode answer = tap(laptop, "watch.landing", content);
+            assertEquals("refused", answer.path("state").asText(), content.toString());
+            assertTrue(answer.path("reason").asText().contains("'ms' is missing"), answer.toString());
+        }
+        JsonNode unknown =
+                tap(laptop, "watch.landing", watch(attempt, 1).put("ms", 5).put("colour", "red"));
+        assertTrue(unknown.path("reason").asText().contains("no 'colour'"), unknown.toString());
+    }
+
+    @Test
+    void a_watch_that_contradicts_itself_and_watches_far_apart_are_put_before_a_person() throws Exception {
+        call();
+        String attempt = form(Map.of(), "attempt").get("attempt");
+        laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
+        laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "2"));
+        tap(laptop, "watch.landing", watch(attempt, 1).put("ms", 61_210));
+        tap(laptop, "watch.landing", watch(attempt, 2).put("ms", 61_510));
+        assertFalse(laptop.get("/now").body().contains("Ask the timekeepers"), "0.3 s apart is usual");
+        tap(laptop, "watch.landing", watch(attempt, 2).put("ms", 61_511));
+        String now = laptop.get("/now").body();
+        assertTrue(now.contains("Watch 2 has sent 1:01.51 and 1:01.511, none as a correction"), now);
+        assertTrue(now.contains("The watches are 0.301 s apart"), now);
+    }
+
+    @Test
+    void the_rules_say_how_many_watches_there_are() throws Exception {
+        call();
+        String attempt = form(Map.of(), "attempt").get("attempt");
+        assertSays(
+                422,
+                "The rules ask for watch 1 to 2",
+                laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "3")));
+        assertSays(404, "There is no such attempt", laptop.form("/watch/take", Map.of("attempt", "x", "slot", "1")));
+    }
+
+    @Test
+    void a_release_that_comes_late_counts_from_when_it_was_made() throws Exception {
+        call();
+        String attempt = form(Map.of(), "attempt").get("attempt");
+        laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
+        long called = calledMs();
+        tap(
+                laptop,
+                "watch.release",
+                watch(attempt, 1).put("serverMs", called + 1).put("boundMs", 20));
+        assertEquals(called + 1, releasedMs(), "made a moment after the call, whenever it came in");
+    }
+
+    @Test
+    void a_release_that_cannot_be_true_counts_from_when_it_came_in() throws Exception {
+        call();
+        String attempt = form(Map.of(), "attempt").get("attempt");
+        laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
+        tap(laptop, "watch.release", watch(attempt, 1).put("serverMs", 5).put("boundMs", 20));
+        assertTrue(releasedMs() >= calledMs(), "not in 1970");
+    }
+
+    private long calledMs() throws Exception {
+        return last("calledAtMs");
+    }
+
+    private long releasedMs() throws Exception {
+        return last("atMs");
+    }
+
+    /** The last value of this name in the journal's facts. */
+    private long last(String name) throws Exception {
+        long last = 0;
+        for (String line : Files.readAllLines(root.resolve("day/journal.jsonl"))) {
+            for (JsonNode found : Json.MAPPER.readTree(line).path("facts").findValues(name)) {
+                last = found.asLong();
+            }
+        }
+        return last;
+    }
+
+    @Test
+    void a_form_without_the_number_of_its_entry_is_said_to_be_so() throws Exception {
+        Map<String, String> form = form(Map.of("act", "zz"), "entry", "number");
+        assertSays(400, "Load the page again", laptop.form("/attempt/call", form));
     }
 
     @Test

@@ -109,6 +109,46 @@ class DeviceWebTest {
     }
 
     @Test
+    void the_crews_names_are_shown_only_to_who_has_the_code() throws Exception {
+        var names = stranger().form("/join/who", Map.of("token", token));
+        assertEquals(200, names.statusCode());
+        assertTrue(names.body().contains("Mattis"));
+        var refused = stranger().form("/join/who", Map.of("token", "0".repeat(32)));
+        assertEquals(422, refused.statusCode());
+    }
+
+    @Test
+    void another_person_takes_a_device_over_and_its_old_cookie_is_worth_nothing() throws Exception {
+        String first = cookie(join(Map.of("person", Demo.person(app, "Mattis"))));
+        var changed = device(first).form("/join", Map.of("person", Demo.person(app, "Oda"), "role", "helper"));
+        String second = cookie(changed);
+        assertTrue(device(second).get("/").body().contains("Oda · helper"));
+        assertFalse(device(first).get("/").body().contains("Oda ·"), "the old cookie");
+        assertEquals(1, stranger().get("/devices").body().split("/end\"", -1).length - 1);
+    }
+
+    @Test
+    void entries_in_a_file_are_taken_in_as_the_devices_own_and_only_by_a_captain() throws Exception {
+        String phone = cookie(join(Map.of()));
+        Matcher id = Pattern.compile("name=\"device\" content=\"([^\"]+)\"")
+                .matcher(device(phone).get("/timing").body());
+        assertTrue(id.find());
+        assertEquals(403, device(phone).post("/taps/file", "{\"taps\":[]}").statusCode());
+        assertEquals(
+                422,
+                stranger().post("/taps/file", "{\"device\":\"x\",\"taps\":[]}").statusCode());
+        String tap = "{\"device\":\"" + id.group(1) + "\",\"taps\":[{\"id\":\"" + "a".repeat(32)
+                + "\",\"kind\":\"watch.release\",\"at\":\"2026-05-09T08:00:00Z\",\"content\":{\"attempt\":\"x\",\"slot\":1}}]}";
+        var answer = stranger().post("/taps/file", tap);
+        assertEquals(200, answer.statusCode());
+        assertTrue(answer.body().contains("This device is not watch 1"), answer.body());
+        assertTrue(stranger()
+                .post("/taps/file", tap.replace("watch.release", "device.end"))
+                .body()
+                .contains("may not send"));
+    }
+
+    @Test
     void the_right_pin_makes_a_coach() throws Exception {
         Visitor coach = device(cookie(join(Map.of("role", "coach", "pin", app.newPin()))));
         assertEquals(200, coach.get("/devices").statusCode());
@@ -125,7 +165,7 @@ class DeviceWebTest {
                 stranger().form("/devices/" + id.group(1) + "/end", Map.of()).statusCode());
         assertFalse(phone.get("/").body().contains("· timekeeper"), "on this machine it is the laptop again");
         assertEquals(
-                409,
+                404,
                 stranger().form("/devices/" + id.group(1) + "/end", Map.of()).statusCode());
         assertEquals(204, join(Map.of()).statusCode());
     }

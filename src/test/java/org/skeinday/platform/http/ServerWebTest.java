@@ -147,6 +147,7 @@ class ServerWebTest {
             BufferedReader in =
                     new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
             until(in, "event: resync");
+            assertTrue(until(in, "data: ").length() > 6, "a browser passes an event without data over");
             hub.publish(Set.of("a"), 7);
             hub.publish(Set.of("b", "other"), 8);
             String data = until(in, "data: {");
