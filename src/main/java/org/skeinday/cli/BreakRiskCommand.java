@@ -21,17 +21,17 @@ import picocli.CommandLine.Spec;
 /** {@code break-risk}: how likely a motor breaks before some turns are reached. */
 @Command(
         name = "break-risk",
-        description = {
-            "Fits breaking turns of one batch (Weibull, winds that did not break censored) and tells the risk of",
-            "breaking before the turns given, with a 90 %% interval. Put in break tests and winds stopped by count;",
-            "winds stopped on torque make the risk look small: leave them out, or mark them in a column stop."
-        },
+        description =
+                "Fits breaking turns of one batch (Weibull, winds that did not break censored) and tells the risk of"
+                        + " breaking before the turns given, with a 90 %% interval. Put in break tests and winds stopped by"
+                        + " count; winds stopped on torque make the risk look small: leave them out, or mark them in a column"
+                        + " stop.",
         mixinStandardHelpOptions = true,
         footer = {
             "",
-            "Columns: loop_in,mass_g,motor_turns,broke or normalised_turns,broke; broke is yes or no.",
-            "Other units by header, for example loop (mm). Two more may be there: motor (its tag; of a motor",
-            "the last wind counts) and stop (count, breaking or torque).",
+            "Columns: loop_in,mass_g,motor_turns,broke or normalised_turns,broke; broke is yes or no. Other units by"
+                    + " header, for example loop (mm). Two more may be there: motor (its tag; of a motor the last wind"
+                    + " counts) and stop (count, breaking or torque).",
             "",
             "Example:",
             "  break-risk winds.csv --at 2300 --loop 18.5in --mass 1.7g"

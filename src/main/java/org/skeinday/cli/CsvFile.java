@@ -13,9 +13,9 @@ import picocli.CommandLine.ParameterException;
 record CsvFile(String name, String text) {
     /** @throws ParameterException when there is no such file */
     static CsvFile read(CommandLine line, Path path) throws IOException {
-        if (!Files.isRegularFile(path)) {
+        if (!Files.exists(path) || Files.isDirectory(path)) {
             throw new ParameterException(
-                    line, Files.isDirectory(path) ? path + " is a folder; name a file" : "There is no file " + path);
+                    line, Files.exists(path) ? path + " is a folder; name a file" : "There is no file " + path);
         }
         return new CsvFile(String.valueOf(path.getFileName()), FileText.decode(Files.readAllBytes(path)));
     }

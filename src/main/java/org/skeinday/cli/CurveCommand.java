@@ -24,15 +24,15 @@ import picocli.CommandLine.Spec;
 /** {@code curve}: work and energy from readings of a torque meter. */
 @Command(
         name = "curve",
-        description = {
-            "Draws a smooth curve through readings of a torque meter that never overshoots (PCHIP): the torque work",
-            "while winding, torque between the readings, and from rows of unwinding at fixed length the energy."
-        },
+        description =
+                "Draws a smooth curve through readings of a torque meter that never overshoots (PCHIP): the torque"
+                        + " work while winding, torque between the readings, and from rows of unwinding at fixed length the"
+                        + " energy.",
         mixinStandardHelpOptions = true,
         footer = {
             "",
-            "Columns: motor_turns,torque_inozf; other units by header, for example torque (gf·cm).",
-            "A column phase says wind or unwind; without it all rows were read while winding.",
+            "Columns: motor_turns,torque_inozf; other units by header, for example torque (gf·cm). A column phase says"
+                    + " wind or unwind; without it all rows were read while winding.",
             "",
             "Example:",
             "  curve readings.csv --at 1200 --mass 1.7g"
