@@ -134,12 +134,15 @@ class RubberCommandsTest {
 
     @Test
     void the_risk_stays_a_probability_however_far_the_turns_lie() throws IOException {
-        for (String at : List.of("0.001", "38", "1000000", "1e300")) {
-            JsonNode risk = json("break-risk", THREE_BREAKS, "--at " + at);
-            double low = number(risk, "low");
-            double high = number(risk, "high");
-            double said = number(risk, "probability");
-            assertTrue(0 <= low && low <= said && said <= high && high <= 1, at + ": " + risk);
+        String close = "normalised_turns,broke\n40,yes\n40.0001,yes\n40.0002,yes\n39,no\n";
+        for (String text : List.of(THREE_BREAKS, close)) {
+            for (String at : List.of("0.001", "39", "40", "41", "1000000", "1e300")) {
+                JsonNode risk = json("break-risk", text, "--at " + at);
+                double low = number(risk, "low");
+                double high = number(risk, "high");
+                double said = number(risk, "probability");
+                assertTrue(0 <= low && low <= said && said <= high && high <= 1, at + ": " + risk);
+            }
         }
     }
 

@@ -97,6 +97,24 @@ class RubberProperties {
     }
 
     @Test
+    void the_interval_of_a_batchs_k_holds_the_true_mean_about_900_times_in_1000() {
+        int inside = 0;
+        for (int seed = 1; seed <= 1000; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            List<BreakTest> tests = new ArrayList<>();
+            for (int i = 0; i < 4; i++) {
+                Length loop = loop(random);
+                Mass mass = mass(random);
+                double turns = BreakingTurns.of(43 + 3 * random.nextGaussian(), loop, mass);
+                tests.add(new BreakTest("A", loop, mass, turns, Torque.ofNewtonMillimetres(6)));
+            }
+            BatchK k = BatchK.of(tests).orElseThrow();
+            inside += k.meanInterval().orElseThrow().holds(43) ? 1 : 0;
+        }
+        assertTrue(inside >= 870 && inside <= 930, "inside in " + inside + " of 1000 seeds");
+    }
+
+    @Test
     void curves_of_two_meters_are_not_pooled() {
         Length loop = Length.ofInches(18);
         Mass mass = Mass.ofGrams(2);
