@@ -22,6 +22,8 @@ import picocli.CommandLine.Spec;
             "  skeinday export files-out --data my-season",
             "  skeinday winding --loop 18.5in --breaking-turns 2700 --ratio 10 --use 2 --finish 11in",
             "  skeinday official-time --take middle --if-two longer --round down --to 0.1 1:52.84 1:52.91 1:52.79",
+            "  skeinday break-risk winds.csv --at 2300 --loop 18.5in --mass 1.7g",
+            "  skeinday curve readings.csv --at 1200 --mass 1.7g",
             "",
             "Exit codes: 0 ok, 2 usage, 3 port, 4 already running, 5 data damaged, 6 disk or permission."
         })
@@ -48,6 +50,8 @@ public final class Skeinday implements Runnable {
         CommandLine line = new CommandLine(new Skeinday());
         line.addSubcommand(new WindingCommand());
         line.addSubcommand(new OfficialTimeCommand());
+        line.addSubcommand(new BreakRiskCommand());
+        line.addSubcommand(new CurveCommand());
         for (Object command : more) {
             line.addSubcommand(command);
         }

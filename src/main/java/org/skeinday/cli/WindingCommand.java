@@ -103,11 +103,7 @@ final class WindingCommand implements Callable<Integer> {
     }
 
     private Length length(String option, String typed) {
-        try {
-            return Length.parse(typed);
-        } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), option + ": " + e.getMessage());
-        }
+        return Typed.length(spec, option, typed);
     }
 
     private BigDecimal breaking(Length length) {

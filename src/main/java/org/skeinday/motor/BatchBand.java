@@ -11,8 +11,12 @@ import org.skeinday.units.Torque;
  * divided by A^1.5 (empirical). All winding or all unwinding, never both.
  */
 public final class BatchBand {
-    /** One motor's curve and its size. */
-    public record MotorCurve(TorqueCurve curve, Length loop, Mass mass) {}
+    /**
+     * One motor's curve and its size.
+     *
+     * @param meterId the torque meter that it was read from
+     */
+    public record MotorCurve(String meterId, TorqueCurve curve, Length loop, Mass mass) {}
 
     /**
      * Torque of a motor of given size.
@@ -28,7 +32,13 @@ public final class BatchBand {
         this.curves = curves;
     }
 
+    /** @throws IllegalArgumentException for curves of two meters: they are not pooled */
     public static BatchBand of(List<MotorCurve> curves) {
+        List<String> meters =
+                curves.stream().map(MotorCurve::meterId).distinct().toList();
+        if (meters.size() > 1) {
+            throw new IllegalArgumentException("A band must be of one meter, but was of " + String.join(", ", meters));
+        }
         return new BatchBand(List.copyOf(curves));
     }
 

@@ -58,7 +58,11 @@ public final class BreakEvidence {
             return new BreakRisk.NotKnown("too few breaks to tell", basis);
         }
         return fit.<BreakRisk>map(f -> new BreakRisk.Estimated(
-                        f.probability(normalisedTurns), f.probabilityInterval(normalisedTurns, CONFIDENCE), basis))
+                        f.probability(normalisedTurns),
+                        f.probabilityInterval(normalisedTurns, CONFIDENCE),
+                        f.shape(),
+                        f.scale(),
+                        basis))
                 .orElseGet(() -> new BreakRisk.NotKnown(
                         "all broke at the same turns, beyond all others: no spread to fit", basis));
     }

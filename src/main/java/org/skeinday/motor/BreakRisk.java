@@ -24,8 +24,11 @@ public sealed interface BreakRisk {
     /**
      * @param probability of breaking before the turns are reached, 0 to 1
      * @param interval profile likelihood, same unit
+     * @param shape of the fitted Weibull: the larger, the closer the breaks lie together
+     * @param scale normalised turns at which 63 % have broken
      */
-    record Estimated(double probability, Interval interval, Basis basis) implements BreakRisk {
+    record Estimated(double probability, Interval interval, double shape, double scale, Basis basis)
+            implements BreakRisk {
         @Override
         public Kind kind() {
             return Kind.ESTIMATED;

@@ -10,16 +10,19 @@ public sealed interface LaunchTorque {
 
     record NoForecast(String reason) implements LaunchTorque {}
 
-    /** One motor's unwinding at fixed length, and its size. */
-    record Unwound(UnwindingCurve curve, Length loop, Mass mass) {}
+    /** One motor's unwinding at fixed length, the meter that it was read from, and its size. */
+    record Unwound(String meterId, UnwindingCurve curve, Length loop, Mass mass) {}
 
-    /** @param motorTurns in the motor at launch, above zero */
+    /**
+     * @param batch all of one meter
+     * @param motorTurns in the motor at launch, above zero
+     */
     static LaunchTorque of(List<Unwound> batch, double motorTurns, Length loop, Mass mass) {
         if (batch.isEmpty()) {
             return new NoForecast("no unwinding readings of this batch yet: no forecast of the launch torque");
         }
         BatchBand band = BatchBand.of(batch.stream()
-                .map(u -> new BatchBand.MotorCurve(u.curve().curve(), u.loop(), u.mass()))
+                .map(u -> new BatchBand.MotorCurve(u.meterId(), u.curve().curve(), u.loop(), u.mass()))
                 .toList());
         return band.at(motorTurns, loop, mass)
                 .<LaunchTorque>map(Forecast::new)

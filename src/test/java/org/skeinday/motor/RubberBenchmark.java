@@ -1,5 +1,7 @@
 package org.skeinday.motor;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -16,8 +18,15 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.skeinday.attempt.FlightForecast;
+import org.skeinday.attempt.MotorChoice;
+import org.skeinday.attempt.Validity;
+import org.skeinday.units.FlightTime;
 
-/** The Weibull fit with its interval for 40 motors, and a curve through 200 readings with its integral. */
+/**
+ * A fit of 200 winds with its interval, a curve through 200 readings with its integral, a forecast from 30 flights, and
+ * the ranking of 40 motors with a forecast each.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -25,8 +34,8 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 @Warmup(iterations = 2, time = 1)
 @Measurement(iterations = 3, time = 1)
 public class RubberBenchmark {
-    private final double[] turns = new double[40];
-    private final boolean[] broke = new boolean[40];
+    private final List<BreakTrial> winds = new ArrayList<>();
+    private final List<List<FlightForecast.Flown>> flown = new ArrayList<>();
     private final double[] x = new double[200];
     private final double[] y = new double[200];
 
@@ -41,9 +50,11 @@ public class RubberBenchmark {
     @Setup
     public void fill() {
         SplittableRandom random = new SplittableRandom(1);
-        for (int i = 0; i < turns.length; i++) {
-            turns[i] = 30 + 15 * random.nextDouble();
-            broke[i] = i % 3 == 0;
+        for (int i = 0; i < 200; i++) {
+            winds.add(new BreakTrial("m" + i, 30 + 15 * random.nextDouble(), StopRule.COUNT, i % 3 == 0));
+        }
+        for (int motor = 0; motor < 40; motor++) {
+            flown.add(flights(random));
         }
         for (int i = 0; i < x.length; i++) {
             x[i] = i + random.nextDouble() / 2;
@@ -51,9 +62,33 @@ public class RubberBenchmark {
         }
     }
 
+    private static List<FlightForecast.Flown> flights(SplittableRandom random) {
+        List<FlightForecast.Flown> flights = new ArrayList<>();
+        for (int i = 0; i < 30; i++) {
+            FlightTime time = new FlightTime(100_000 + random.nextInt(20_000));
+            flights.add(new FlightForecast.Flown(time, 1 + i % 5, Validity.valid()));
+        }
+        return flights;
+    }
+
     @Benchmark
-    public Interval weibullFitWithInterval() {
-        return WeibullFit.of(turns, broke).probabilityInterval(38, 0.9);
+    public BreakRisk fitOf200WindsWithInterval() {
+        return BreakEvidence.of(winds).at(38);
+    }
+
+    @Benchmark
+    public FlightForecast forecastFrom30Flights() {
+        return FlightForecast.of(flown.get(0), 3, 0.9);
+    }
+
+    @Benchmark
+    public List<MotorChoice.Ranked> rankingOf40MotorsWithTheirForecasts() {
+        List<MotorChoice.Candidate> motors = new ArrayList<>();
+        for (int i = 0; i < flown.size(); i++) {
+            FlightForecast forecast = FlightForecast.of(flown.get(i), 1 + i % 5, 0.9);
+            motors.add(new MotorChoice.Candidate("m" + i, i % 7 != 0, "", i % 6, 5, forecast));
+        }
+        return MotorChoice.rank(motors);
     }
 
     @Benchmark

@@ -2,6 +2,7 @@ package org.skeinday.motor;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -80,7 +81,7 @@ class RubberProperties {
         for (int i = 1; i <= 3; i++) {
             Length loop = loop(random);
             Mass mass = mass(random);
-            batch.add(new LaunchTorque.Unwound(unwinding(43, loop, mass, i), loop, mass));
+            batch.add(new LaunchTorque.Unwound("A", unwinding(43, loop, mass, i), loop, mass));
         }
         Length loop = loop(random);
         Mass mass = mass(random);
@@ -93,6 +94,34 @@ class RubberProperties {
         assertEquals(1.2 * unit, said.band().low().newtonMillimetres(), 1e-9 * unit);
         assertInstanceOf(LaunchTorque.NoForecast.class, LaunchTorque.of(batch, 1.1 * turns, loop, mass));
         assertInstanceOf(LaunchTorque.NoForecast.class, LaunchTorque.of(List.of(), 9, loop, mass));
+    }
+
+    @Test
+    void the_interval_of_a_batchs_k_holds_the_true_mean_about_900_times_in_1000() {
+        int inside = 0;
+        for (int seed = 1; seed <= 1000; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            List<BreakTest> tests = new ArrayList<>();
+            for (int i = 0; i < 4; i++) {
+                Length loop = loop(random);
+                Mass mass = mass(random);
+                double turns = BreakingTurns.of(43 + 3 * random.nextGaussian(), loop, mass);
+                tests.add(new BreakTest("A", loop, mass, turns, Torque.ofNewtonMillimetres(6)));
+            }
+            BatchK k = BatchK.of(tests).orElseThrow();
+            inside += k.meanInterval().orElseThrow().holds(43) ? 1 : 0;
+        }
+        assertTrue(inside >= 870 && inside <= 930, "inside in " + inside + " of 1000 seeds");
+    }
+
+    @Test
+    void curves_of_two_meters_are_not_pooled() {
+        Length loop = Length.ofInches(18);
+        Mass mass = Mass.ofGrams(2);
+        UnwindingCurve curve = unwinding(43, loop, mass, 1);
+        List<LaunchTorque.Unwound> two = List.of(
+                new LaunchTorque.Unwound("A", curve, loop, mass), new LaunchTorque.Unwound("B", curve, loop, mass));
+        assertThrows(IllegalArgumentException.class, () -> LaunchTorque.of(two, 900, loop, mass));
     }
 
     @Test
