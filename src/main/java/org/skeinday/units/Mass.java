@@ -45,6 +45,8 @@ public record Mass(double grams) implements Comparable<Mass> {
                 "mass",
                 Map.ofEntries(
                         Map.entry("g", Mass::ofGrams),
+                        Map.entry("gram", Mass::ofGrams),
+                        Map.entry("grams", Mass::ofGrams),
                         Map.entry("mg", Mass::ofMilligrams),
                         Map.entry("oz", Mass::ofOunces)),
                 "g, mg and oz",

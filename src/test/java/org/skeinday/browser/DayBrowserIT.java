@@ -138,7 +138,9 @@ class DayBrowserIT {
     }
 
     private static String text(ChromeDriver browser, String selector) {
-        return browser.findElement(By.cssSelector(selector)).getText();
+        return new WebDriverWait(browser, Duration.ofSeconds(5))
+                .ignoring(StaleElementReferenceException.class) // a live change may come between finding and reading
+                .until(b -> b.findElement(By.cssSelector(selector)).getText());
     }
 
     private static void waitFor(ChromeDriver browser, String selector, String words) {

@@ -230,6 +230,7 @@ class OutboxBrowserIT {
             waitFor(phone, "#timing", "watch 1");
             phone.findElement(By.cssSelector("[data-watch-target]")).click();
             new WebDriverWait(phone, Duration.ofSeconds(15))
+                    .ignoring(StaleElementReferenceException.class)
                     .until(b -> !b.findElement(By.cssSelector("[data-watch-clock]"))
                             .getText()
                             .startsWith("0:00"));
@@ -240,6 +241,34 @@ class OutboxBrowserIT {
                     .getText()
                     .contains("60:"));
             waitFor(phone, "[data-watch-kept]", "Saved");
+        }
+    }
+
+    @Test
+    void the_servers_clock_is_taken_from_the_fastest_exchange_and_forgotten_when_it_was_set() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            phone.get(at(app, "/join")); // no part to refresh: nothing else learns here
+            @SuppressWarnings("unchecked")
+            List<Number> known = (List<Number>) phone.executeAsyncScript("""
+                    const done = arguments[arguments.length - 1];
+                    import('/static/js/clock.js').then((c) => {
+                      const t = performance.timeOrigin + performance.now();
+                      const off = () => Math.round(c.serverNow() - performance.timeOrigin - performance.now());
+                      const told = [];
+                      c.learn(t, t + 5300, t + 5300, t + 400);   // slow: offset 5100, bound 200
+                      told.push(off(), c.serverBound());
+                      c.learn(t, t + 5010, t + 5010, t + 20);    // fast: offset 5000, bound 10
+                      told.push(off(), c.serverBound());
+                      c.learn(t, t + 5250, t + 5250, t + 300);   // slow again, and no contradiction
+                      told.push(off(), c.serverBound());
+                      c.learn(t, t + 3605020, t + 3605020, t + 40); // the laptop's clock was set by an hour
+                      told.push(off(), c.serverBound());
+                      done(told);
+                    });
+                    """);
+            assertEquals(
+                    List.of(5100L, 200L, 5000L, 10L, 5000L, 10L, 3_605_000L, 20L),
+                    known.stream().map(n -> Math.round(n.doubleValue())).toList());
         }
     }
 

@@ -4,6 +4,10 @@ package org.skeinday.platform.db;
 public final class DatabaseTrouble extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
+    public DatabaseTrouble(String message) {
+        super(message);
+    }
+
     public DatabaseTrouble(String message, Throwable cause) {
         super(message, cause);
     }

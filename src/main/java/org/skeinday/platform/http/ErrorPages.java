@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.util.Map;
 import java.util.function.Supplier;
+import org.skeinday.platform.db.DatabaseTrouble;
 import org.skeinday.platform.record.Json;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -33,6 +34,10 @@ final class ErrorPages {
 
     void register(RoutesConfig routes) {
         routes.exception(Refusal.class, (error, context) -> answer(context, error.status(), error.sentence(), ""));
+        routes.exception(DatabaseTrouble.class, (error, context) -> {
+            LOG.warn("Not read at {}: {}", context.path(), error.getMessage());
+            answer(context, 503, "The record is just being opened again. Try in a moment.", "");
+        });
         routes.exception(HttpResponseException.class, (error, context) -> ofFrame(context, error));
         routes.exception(Exception.class, (error, context) -> unexpected(context, error));
     }

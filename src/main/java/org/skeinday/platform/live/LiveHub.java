@@ -1,7 +1,9 @@
 package org.skeinday.platform.live;
 
 import io.javalin.http.Context;
+import io.javalin.http.Handler;
 import io.javalin.http.sse.SseClient;
+import io.javalin.http.sse.SseHandler;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Set;
@@ -25,7 +27,7 @@ public final class LiveHub implements AutoCloseable {
     /** A browser passes an event without data over in silence. */
     private static final String NOTHING = "{}";
 
-    private static final int STACK_BYTES = 128 * 1024;
+    private static final int STACK_BYTES = 256 * 1024;
     private final Pace pace;
     private final Map<Hints, String> open = new ConcurrentHashMap<>();
     private final AtomicInteger streams = new AtomicInteger();
@@ -37,6 +39,7 @@ public final class LiveHub implements AutoCloseable {
     public LiveHub(Pace pace, String run) {
         this.pace = pace;
         this.run = run;
+        text(new Hints.Hint(Set.of(), 0)); // a stream's stack is too small to load the JSON library on
     }
 
     /** Which moment of the record a page shows that is made now: one that still has it when it connects is fresh. */
@@ -75,6 +78,11 @@ public final class LiveHub implements AutoCloseable {
         open.keySet().forEach(Hints::close);
     }
 
+    /** What serves a stream. */
+    public Handler handler() {
+        return new SseHandler(this::serve);
+    }
+
     /** Serves {@code /live?topics=a,b}. A full house is said in an event: one 5xx would end the page's stream for good. */
     void serve(SseClient client) {
         if (streams.incrementAndGet() > MOST_STREAMS || closed) {
@@ -95,9 +103,7 @@ public final class LiveHub implements AutoCloseable {
 
     private void run(SseClient client, Hints hints) {
         try {
-            client.sendEvent(
-                    "resync",
-                    Json.MAPPER.createObjectNode().put("moment", moment()).toString());
+            client.sendEvent("resync", "{\"moment\":\"" + moment() + "\"}"); // hexadecimal digits and a number
             while (!hints.isClosed() && !client.terminated()) {
                 tell(client, hints.take(pace.heartbeat(), pace.hintGather()));
             }
@@ -111,11 +117,15 @@ public final class LiveHub implements AutoCloseable {
         }
     }
 
+    private static String text(Hints.Hint hint) {
+        return Json.MAPPER.valueToTree(hint).toString();
+    }
+
     private static void tell(SseClient client, Hints.Hint hint) {
         if (hint.topics().isEmpty()) {
             client.sendEvent("here", NOTHING); // a comment would never reach the page's watchdog
         } else {
-            client.sendEvent("hint", Json.MAPPER.valueToTree(hint).toString());
+            client.sendEvent("hint", text(hint));
         }
     }
 

@@ -1,7 +1,6 @@
 package org.skeinday.platform.live;
 
 import io.javalin.http.Context;
-import io.javalin.http.sse.SseHandler;
 import java.time.Clock;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
@@ -18,7 +17,7 @@ public final class LiveRoutes {
     public static void register(Routes routes, LiveHub hub, Acts acts, Clock clock, TapRules rules) {
         LiveRoutes own = new LiveRoutes(clock);
         Taps taps = new Taps(acts, rules);
-        routes.get("/live", Role.VIEWER, new SseHandler(hub::serve));
+        routes.get("/live", Role.VIEWER, hub.handler());
         routes.get("/clock", Role.VIEWER, own::clock);
         routes.post("/taps", Role.HELPER, taps::take);
         routes.post("/taps/file", Role.CAPTAIN, taps::takeFile);

@@ -26,6 +26,7 @@ public final class Record implements AutoCloseable {
     private final JournalFile.Opener opener;
     private final FolderLock lock;
     private final People people;
+    private volatile boolean troubled;
     private volatile @Nullable Database database;
     private @Nullable Journal journal;
 
@@ -91,6 +92,7 @@ public final class Record implements AutoCloseable {
      */
     void reopen() throws IOException {
         closeFiles();
+        troubled = false;
         try {
             openWith(openDatabase());
         } catch (UnusableDatabase | DatabaseTrouble | Replay.NotTaken e) {
@@ -138,7 +140,7 @@ public final class Record implements AutoCloseable {
     Database database() {
         Database open = database;
         if (open == null) {
-            throw new IllegalStateException("The record is being opened again; try in a moment");
+            throw new DatabaseTrouble("The record is being opened again");
         }
         return open;
     }
@@ -153,7 +155,17 @@ public final class Record implements AutoCloseable {
 
     /** Answers what {@code question} reads, in one snapshot. */
     public <T> T read(Function<Tx, T> question) {
-        return database().read(question);
+        try {
+            return database().read(question);
+        } catch (DatabaseTrouble e) {
+            troubled = true;
+            throw e;
+        }
+    }
+
+    /** Whether a reader met a database that failed: the writer then opens it again. */
+    boolean isTroubled() {
+        return troubled;
     }
 
     public People people() {

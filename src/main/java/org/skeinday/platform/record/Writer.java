@@ -86,7 +86,8 @@ public final class Writer implements Acts, AutoCloseable {
             if (batch.isEmpty() && stopping) {
                 return;
             }
-            if (behind) {
+            if (behind || record.isTroubled()) {
+                behind = true;
                 reopen();
             }
             if (!batch.isEmpty()) {

@@ -260,9 +260,28 @@ class RecordTest {
         });
     }
 
+    @Test
+    void a_database_that_fails_under_a_reader_is_opened_again_without_anybody_writing() throws Exception {
+        open((record, writer) -> {
+            writer.submit(NoteKind.act(1, "before"));
+            shutDownUnder(record);
+            List<String> read = List.of();
+            for (int i = 0; i < 500 && read.isEmpty(); i++) {
+                try {
+                    read = NoteKind.texts(record);
+                } catch (org.skeinday.platform.db.DatabaseTrouble e) {
+                    Thread.sleep(10);
+                }
+            }
+            assertEquals(List.of("before"), read);
+        });
+    }
+
     /** H2 closes beneath the program, as it does when its disk fails. */
     private static void shutDownUnder(Record record) {
-        assertThrows(RuntimeException.class, () -> record.read(tx -> tx.sql().execute("shutdown immediately")));
+        assertThrows(
+                RuntimeException.class,
+                () -> record.database().read(tx -> tx.sql().execute("shutdown immediately")));
     }
 
     private static Answer again(Writer writer, Act act) {
