@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 record Moments(ZoneId zone, Duration shift) {
     private static final Pattern TYPED = Pattern.compile(
             "(\\d{4}-\\d{2}-\\d{2})[ T](\\d{1,2}):(\\d{2})(?::(\\d{2})(?:[.,](\\d{1,3}))?)?\\s?([+-]\\d{2}:\\d{2}|Z)?");
+    private static final Pattern POINTS = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})(| .*)");
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
     private static final DateTimeFormatter MILLISECOND = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss.SSS");
 
@@ -34,8 +35,21 @@ record Moments(ZoneId zone, Duration shift) {
         return row.read(column, this::ms);
     }
 
+    /** {@code 9.5.2026} is the ninth of May wherever days are written with points; with strokes nobody can tell. */
+    static String withIsoDay(String text) {
+        Matcher parts = POINTS.matcher(text);
+        return parts.matches()
+                ? String.format(
+                        "%s-%02d-%02d%s",
+                        parts.group(3),
+                        Integer.parseInt(parts.group(1)),
+                        Integer.parseInt(parts.group(2)),
+                        parts.group(4))
+                : text;
+    }
+
     private long ms(String text) {
-        Matcher parts = TYPED.matcher(text);
+        Matcher parts = TYPED.matcher(withIsoDay(text));
         if (!parts.matches()) {
             throw new IllegalArgumentException(
                     "'" + text + "' is no moment; write year-month-day hour:minute, for example 2026-05-09 10:00");

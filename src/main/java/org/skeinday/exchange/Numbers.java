@@ -70,7 +70,7 @@ final class Numbers {
     static @Nullable LocalDate day(Row row, String column) {
         return row.read(column, text -> {
             try {
-                return LocalDate.parse(text);
+                return LocalDate.parse(Moments.withIsoDay(text));
             } catch (DateTimeException e) {
                 throw new IllegalArgumentException(
                         "'" + text + "' is no day of the calendar; write year-month-day, for example 2026-05-09", e);

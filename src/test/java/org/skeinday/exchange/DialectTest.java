@@ -1,5 +1,6 @@
 package org.skeinday.exchange;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -160,5 +161,17 @@ class DialectTest {
         Reading.right(read);
         assertEquals(1, read.rows().get("batches.csv"));
         assertTrue(read.facts().toString().contains("kInchGram=43.5"));
+    }
+
+    @Test
+    void days_may_be_written_with_points_and_a_first_line_may_name_the_separator() {
+        Map<String, String> texts = new HashMap<>(Reading.RIGHT);
+        texts.put("event.csv", "name,day\nReed Day,9.5.2026\n");
+        Reading.right(Reading.of(texts));
+        String hinted = FileText.decode("sep=;\r\nname;day\r\nReed Day;09.05.2026\r\n".getBytes(UTF_8));
+        texts.put("event.csv", hinted);
+        Reading.right(Reading.of(texts));
+        texts.put("event.csv", "name,day\nReed Day,5/9/2026\n");
+        Reading.says(Reading.of(texts), 2, "day", "no day of the calendar", "2026-05-09");
     }
 }
