@@ -42,8 +42,8 @@ record Moments(ZoneId zone, Duration shift) {
                 ? String.format(
                         "%s-%02d-%02d%s",
                         parts.group(3),
-                        Integer.parseInt(parts.group(1)),
                         Integer.parseInt(parts.group(2)),
+                        Integer.parseInt(parts.group(1)),
                         parts.group(4))
                 : text;
     }
