@@ -39,7 +39,7 @@ final class ErrorPages {
             answer(context, 503, "The record is just being opened again. Try in a moment.", "");
         });
         routes.exception(HttpResponseException.class, (error, context) -> ofFrame(context, error));
-        routes.exception(Exception.class, (error, context) -> unexpected(context, error));
+        routes.exception(Exception.class, this::orGone);
     }
 
     private void ofFrame(Context context, HttpResponseException error) {
@@ -47,6 +47,21 @@ final class ErrorPages {
             case 404 -> answer(context, 404, "There is no such page.", "");
             case 413 -> answer(context, 413, "That is more than can be sent here.", "");
             default -> answer(context, error.getStatus(), "This request could not be served.", "");
+        }
+    }
+
+    /**
+     * A stream whose page has gone ends here with a response that does not exist any more. Nothing may be thrown then:
+     * Javalin would hand that to this very method again, and again, on a thread that never ends.
+     */
+    private void orGone(Exception error, Context context) {
+        try {
+            if (!(error instanceof IllegalStateException)
+                    || !String.valueOf(error.getMessage()).contains("recycled")) {
+                unexpected(context, error);
+            }
+        } catch (RuntimeException gone) {
+            LOG.debug("Nobody is there any more to be answered", gone);
         }
     }
 

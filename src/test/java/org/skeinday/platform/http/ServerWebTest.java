@@ -156,6 +156,51 @@ class ServerWebTest {
         }
     }
 
+    @Test
+    void a_server_that_stops_under_open_pages_leaves_no_thread_behind() throws Exception {
+        for (int round = 0; round < 5; round++) {
+            LiveHub own = new LiveHub(pace, "run");
+            Page page = new Page(Page.precompiled(), List.of(), pace, UnaryOperator.identity());
+            Server.Settings settings = new Server.Settings("127.0.0.1", 0, Set::of, () -> "ref", pace);
+            Server stopping = Server.start(
+                    settings,
+                    token -> Optional.empty(),
+                    page,
+                    routes -> routes.get("/live", Role.VIEWER, own.handler()));
+            List<Socket> sockets = new java.util.ArrayList<>();
+            for (int i = 0; i < 20; i++) {
+                Socket socket = new Socket("127.0.0.1", stopping.port());
+                sockets.add(socket);
+                send(
+                        socket,
+                        "GET",
+                        "/live?topics=a",
+                        "localhost:" + stopping.port(),
+                        "Accept: text/event-stream\r\n",
+                        "");
+                until(
+                        new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8)),
+                        "event: resync");
+            }
+            stopping.close();
+            own.publish(Set.of("a"), 1);
+            for (Socket socket : sockets) {
+                socket.close();
+            }
+            own.close();
+        }
+        for (int i = 0; i < 500 && liveThreads() > 0; i++) {
+            Thread.sleep(10);
+        }
+        assertEquals(0, liveThreads());
+    }
+
+    private static long liveThreads() {
+        return Thread.getAllStackTraces().keySet().stream()
+                .filter(thread -> thread.getName().equals("live"))
+                .count();
+    }
+
     private static String until(BufferedReader in, String start) throws Exception {
         for (String line = in.readLine(); line != null; line = in.readLine()) {
             if (line.startsWith(start)) {
