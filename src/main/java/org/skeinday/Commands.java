@@ -127,7 +127,9 @@ final class Commands {
             if (!app.newPin().isEmpty()) {
                 out().println("  Coach's PIN:     " + app.newPin() + "   (shown this once; note it)");
             }
-            out().println(Qr.forTerminal(app.joinLink()));
+            if (!app.isAlone()) {
+                out().println(Qr.forTerminal(app.joinLink()));
+            }
             out().flush();
         }
     }
