@@ -5,7 +5,8 @@ import { pace } from './pace.js';
 import { say } from './connection.js';
 import { newId } from './ids.js';
 
-const MOST = 50;
+/** Taps in one request; the server takes no more. */
+export const MOST = 50;
 let failures = 0;
 let timer = 0;
 let sending = null;
@@ -46,11 +47,10 @@ async function count() {
 let unsent = 0;
 
 const meta = (name) => document.querySelector(`meta[name="${name}"]`)?.content ?? '';
-const who = () => meta('who');
 
 /** Keeps a tap and sends it as soon as that is possible; answers when it is safe on this device. */
 export async function addTap(kind, content) {
-  const tap = { id: newId(), kind, content, at: new Date().toISOString(), who: who(), order: Date.now() + Math.random(), state: 'on this tablet' };
+  const tap = { id: newId(), kind, content, at: new Date().toISOString(), who: meta('who'), order: Date.now() + Math.random(), state: 'on this tablet' };
   await within('readwrite', (taps) => taps.put(tap));
   tell(tap);
   await count();
@@ -69,9 +69,17 @@ export async function dismiss(id) {
 
 /** All taps that are only on this device, as text for a file that the laptop takes in. */
 export async function asText() {
-  const taps = (await all()).map(({ id, kind, at, content }) => ({ id, kind, at, content }));
-  return JSON.stringify({ holds: 'entries of Skeinday', device: meta('device'), who: who(), taps }, null, 1);
+  const taps = (await all()).map(plain);
+  return JSON.stringify({ holds: 'entries of Skeinday', device: meta('device'), who: meta('who'), taps }, null, 1);
 }
+
+// What the record is told of a tap.
+const plain = ({ id, kind, at, content }) => ({ id, kind, at, content });
+
+/** Posts JSON with the header that another site's page cannot set. */
+export const post = (address, body, keepalive = false) => fetch(address, {
+  method: 'POST', body: JSON.stringify(body), keepalive, headers: { 'Content-Type': 'application/json', 'X-Skeinday': '1' },
+});
 
 export function flush(keepalive = false) {
   sending ??= send(keepalive).finally(() => { sending = null; });
@@ -87,11 +95,8 @@ async function send(keepalive) {
 }
 
 async function sendSome(taps, keepalive) {
-  const body = JSON.stringify({ taps: taps.map(({ id, kind, at, content }) => ({ id, kind, at, content })) });
   try {
-    const answer = await fetch('/taps', {
-      method: 'POST', body, keepalive, headers: { 'Content-Type': 'application/json', 'X-Skeinday': '1' },
-    });
+    const answer = await post('/taps', { taps: taps.map(plain) }, keepalive);
     if (!answer.ok) return false;
     say({ connected: true });
     const { answers } = await answer.json();

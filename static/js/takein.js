@@ -1,5 +1,6 @@
 // Takes a file of entries in that a device could not send: in batches, each answered for itself.
-const MOST = 50;
+import { MOST, post } from './outbox.js';
+
 const file = document.getElementById('entries-file');
 const said = document.getElementById('entries-taken');
 
@@ -17,9 +18,7 @@ async function read(chosen) {
 }
 
 async function send(device, taps) {
-  const answer = await fetch('/taps/file', {
-    method: 'POST', headers: { 'Content-Type': 'application/json', 'X-Skeinday': '1' }, body: JSON.stringify({ device, taps }),
-  });
+  const answer = await post('/taps/file', { device, taps });
   const told = await answer.json();
   if (!answer.ok) throw new Error(told.error);
   return told.answers;

@@ -37,16 +37,16 @@ public record Seen(State state, int readings) {
     }
 
     /** What is different now in the attempt's state, in words; empty when nothing is. */
-    public Optional<String> moved(Seen now) {
-        return now.state == state
+    public Optional<String> moved(State now) {
+        return now == state
                 ? Optional.empty()
-                : Optional.of("Someone else was quicker: this attempt was " + state.word() + ", now it is "
-                        + now.state.word() + ". Look again, then decide.");
+                : Optional.of("Someone else was quicker: this attempt was " + state.word() + ", now it is " + now.word()
+                        + ". Look again, then decide.");
     }
 
     /** What is different now in state or readings, in words; empty when nothing is. */
     public Optional<String> changed(Seen now) {
-        return moved(now)
+        return moved(now.state)
                 .or(() -> now.readings == readings
                         ? Optional.empty()
                         : Optional.of("A watch was read or corrected meanwhile: there were " + readings

@@ -114,9 +114,9 @@ public final class AttemptDeeds {
         return text == null || text.isBlank() ? null : text;
     }
 
-    /** What a form would show of the attempt at this moment. */
-    static Seen now(Tx tx, AttemptNow attempt) {
-        return new Seen(attempt.state(), AttemptStore.readings(tx, attempt.id()).size());
+    /** When the form was opened the attempt stood elsewhere. */
+    private static Optional<Decision> outdated(@Nullable String seen, AttemptNow now) {
+        return Seen.parse(seen).flatMap(then -> then.moved(now.state())).map(Decision.Outdated::new);
     }
 
     static Decision move(Tx tx, ActContext context, Move move) {
@@ -124,9 +124,9 @@ public final class AttemptDeeds {
         if (now == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        Optional<String> changed = Seen.parse(move.seen()).flatMap(seen -> seen.moved(now(tx, now)));
-        if (changed.isPresent()) {
-            return new Decision.Outdated(changed.get());
+        Optional<Decision> outdated = outdated(move.seen(), now);
+        if (outdated.isPresent()) {
+            return outdated.get();
         }
         return moved(Attempt.of(now), move.to(), context.now().toEpochMilli())
                 .<Decision>map(fact -> Decision.decided(TOPICS, Fact.of("attempt.moved", fact)))
@@ -151,9 +151,9 @@ public final class AttemptDeeds {
         if (now == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        Optional<String> changed = Seen.parse(giveUp.seen()).flatMap(seen -> seen.moved(now(tx, now)));
-        if (changed.isPresent()) {
-            return new Decision.Outdated(changed.get());
+        Optional<Decision> outdated = outdated(giveUp.seen(), now);
+        if (outdated.isPresent()) {
+            return outdated.get();
         }
         String reason = giveUp.reason().strip();
         if (reason.isEmpty() || reason.length() > LONGEST_REASON) {

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.LandedAttempt;
+import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.store.AttemptStore;
@@ -38,7 +39,9 @@ public final class CloseAttempt {
         if (now == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        Optional<String> changed = Seen.parse(close.seen()).flatMap(seen -> seen.changed(AttemptDeeds.now(tx, now)));
+        List<ReadingTaken> readings = AttemptStore.readings(tx, now.id());
+        Optional<String> changed =
+                Seen.parse(close.seen()).flatMap(seen -> seen.changed(new Seen(now.state(), readings.size())));
         if (changed.isPresent()) {
             return new Decision.Outdated(changed.get());
         }
@@ -46,7 +49,7 @@ public final class CloseAttempt {
             return Decision.refused("Only a landed attempt can be closed; this one is "
                     + now.state().word());
         }
-        List<FlightTime> times = Readings.thatCount(AttemptStore.readings(tx, now.id())).stream()
+        List<FlightTime> times = Readings.thatCount(readings).stream()
                 .map(r -> new FlightTime(r.durationMs()))
                 .toList();
         if (times.isEmpty()) {

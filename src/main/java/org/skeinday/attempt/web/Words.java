@@ -36,11 +36,15 @@ final class Words {
         }
         boolean early = atMs < window.opensAtMs();
         long s = (early ? window.opensAtMs() - atMs : atMs - window.closesAtMs()) / 1000;
-        String far = s < 3600
-                ? s / 60 + " min " + s % 60 + " s "
-                : s < 48 * 3600 ? s / 3600 + " h " + s / 60 % 60 + " min " : s / 86_400 + " days ";
-        return Optional.of(far + (early ? "before the window opens" : "after the window closed")
+        return Optional.of(far(s) + (early ? "before the window opens" : "after the window closed")
                 + ": whether the attempt counts is for the rules to say.");
+    }
+
+    private static String far(long s) {
+        if (s < 3600) {
+            return s / 60 + " min " + s % 60 + " s ";
+        }
+        return s < 48 * 3600 ? s / 3600 + " h " + s / 60 % 60 + " min " : s / 86_400 + " days ";
     }
 
     static String ordinal(int n) {

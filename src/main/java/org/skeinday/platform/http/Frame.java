@@ -27,11 +27,6 @@ public record Frame(
         nav = List.copyOf(nav);
     }
 
-    /** What {@code page.js} needs: asked for at once, for a press must not wait for one file to name the next. */
-    public List<String> modules() {
-        return List.of("stream", "outbox", "entries", "countdown", "ids", "pace", "connection", "clock", "watchtime");
-    }
-
     public boolean isHere(NavItem item) {
         return here.equals(item.path()) || (item.path().length() > 1 && here.startsWith(item.path() + "/"));
     }
