@@ -9,17 +9,18 @@ import java.io.OutputStream;
 import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.BooleanSupplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.skeinday.Await;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
@@ -30,6 +31,7 @@ import org.skeinday.platform.live.LiveHub;
 @Timeout(60)
 class StalledReaderFaultIT {
     private static final int OTHERS = 20;
+    private static final Duration MOST = Duration.ofSeconds(5);
 
     /** Long names fill the stalled one's buffers soon. */
     private static final List<String> TOPICS =
@@ -50,12 +52,12 @@ class StalledReaderFaultIT {
             for (int i = 0; i < OTHERS; i++) {
                 heard.add(listen(open(server.port())));
             }
-            await(() -> hub.openStreams() == OTHERS + 1);
+            Await.until(MOST, () -> hub.openStreams() == OTHERS + 1);
             int changes = 0;
             for (; hub.openStreams() > OTHERS && changes < 4_000; changes++) {
                 int before = changes;
                 hub.publish(Set.copyOf(TOPICS), changes + 1);
-                await(() -> heard.stream().allMatch(count -> count.get() > before));
+                Await.until(MOST, () -> heard.stream().allMatch(count -> count.get() > before));
             }
             assertTrue(hub.openStreams() <= OTHERS, "the stalled one is still there after " + changes + " changes");
             System.out.println("the stalled page was dropped after " + changes + " changes");
@@ -97,12 +99,5 @@ class StalledReaderFaultIT {
         thread.setDaemon(true);
         thread.start();
         return hints;
-    }
-
-    private static void await(BooleanSupplier holds) throws InterruptedException {
-        for (int i = 0; i < 5_000 && !holds.getAsBoolean(); i++) {
-            Thread.sleep(1);
-        }
-        assertTrue(holds.getAsBoolean(), "within 5 s");
     }
 }

@@ -10,6 +10,7 @@ import java.io.OutputStream;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.Timeout;
+import org.skeinday.Await;
 import org.skeinday.platform.live.LiveHub;
 import org.skeinday.platform.live.LiveRoutes;
 import org.skeinday.platform.live.TapRules;
@@ -189,10 +191,7 @@ class ServerWebTest {
             }
             own.close();
         }
-        for (int i = 0; i < 500 && liveThreads() > 0; i++) {
-            Thread.sleep(10);
-        }
-        assertEquals(0, liveThreads());
+        Await.until(Duration.ofSeconds(5), () -> liveThreads() == 0);
     }
 
     private static long liveThreads() {
