@@ -104,8 +104,8 @@ class ExchangeRoundTripTest {
                     .orElseThrow();
 
             String a = say(writer, "attempt.call", new AttemptDeeds.Call(curlew, model, motor, null), person) + "-0";
-            say(writer, "watch.take", new WatchDeeds.TakePlace(a, 1), person);
-            say(writer, "watch.take", new WatchDeeds.TakePlace(a, 2), "");
+            say(writer, "watch.take", new WatchDeeds.TakePlace(a, 1, null), person);
+            say(writer, "watch.take", new WatchDeeds.TakePlace(a, 2, null), "");
             say(writer, "attempt.move", new AttemptDeeds.Move(a, "winding", null), person);
             say(writer, "attempt.move", new AttemptDeeds.Move(a, "holding", null), person);
             say(writer, "watch.release", new WatchDeeds.SeenRelease(a, 1, null, null), person);
@@ -125,7 +125,7 @@ class ExchangeRoundTripTest {
                     new AttemptDeeds.GiveUp(c, "touched; a beam, \"badly\"\r\nand fell", null),
                     person);
             String d = say(writer, "attempt.call", new AttemptDeeds.Call(knot, null, null, null), person) + "-0";
-            say(writer, "watch.take", new WatchDeeds.TakePlace(d, 1), person);
+            say(writer, "watch.take", new WatchDeeds.TakePlace(d, 1, null), person);
             say(writer, "watch.landing", new WatchDeeds.SeenLanding(d, 1, 0, null, null, null), person);
         }
     }

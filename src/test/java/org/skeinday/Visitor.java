@@ -18,19 +18,29 @@ import org.skeinday.platform.record.Json;
 
 /** Sends what a page of the server would send: a device with its cookie, or the laptop without one. */
 public final class Visitor {
-    private final HttpClient client = HttpClient.newBuilder()
-            .connectTimeout(Duration.ofSeconds(5))
-            .version(HttpClient.Version.HTTP_1_1)
-            .build();
+    private final HttpClient client;
     private final String root;
     private final String cookie;
     private final SplittableRandom ids;
 
     /** @param cookie of a device that has joined; empty for the laptop itself */
     public Visitor(int port, String cookie, long seed) {
+        this(client(), port, cookie, seed);
+    }
+
+    /** One of many that share their connections: a client of its own has threads of its own. */
+    public Visitor(HttpClient client, int port, String cookie, long seed) {
+        this.client = client;
         this.root = "http://localhost:" + port;
         this.cookie = cookie;
         this.ids = new SplittableRandom(seed);
+    }
+
+    public static HttpClient client() {
+        return HttpClient.newBuilder()
+                .connectTimeout(Duration.ofSeconds(5))
+                .version(HttpClient.Version.HTTP_1_1)
+                .build();
     }
 
     /** A new act's id. */

@@ -3,6 +3,7 @@ package org.skeinday.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +13,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -157,6 +160,55 @@ class OutboxBrowserIT {
             waitFor(phone, ".bar .who", "Oda · timekeeper");
             waitFor(phone, "#timing", "watch 1");
             assertEquals(1, laptop.get("/devices").body().split("/end\"", -1).length - 1, "it is the same device");
+        }
+    }
+
+    @Test
+    void leaving_with_entries_unsent_is_asked_about_and_without_them_not() throws Exception {
+        App app = Demo.start(root.resolve("day"));
+        String attempt = CalledAttempt.call(new Visitor(app.port(), "", 1));
+        phone.get(at(app, "/timing"));
+        String leaving = "const e = new Event('beforeunload', { cancelable: true }); window.dispatchEvent(e);"
+                + " return e.defaultPrevented;";
+        assertEquals(false, phone.executeScript(leaving));
+        app.close();
+        addLanding(attempt, 1);
+        waitFor(phone, "#connection", "1 entry waiting to be sent");
+        assertEquals(true, phone.executeScript(leaving));
+        run("for (const tap of await o.kept()) await o.dismiss(tap.id); done();");
+        assertEquals(false, phone.executeScript(leaving));
+    }
+
+    /** What a browser withholds from pages that are neither https nor localhost must not be missed. */
+    @Test
+    void a_tablet_works_over_plain_http_by_the_laptops_address_and_hears_that_it_was_ended() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            assumeFalse(app.isAlone(), "this machine has no address but its own");
+            Visitor laptop = new Visitor(app.port(), "", 1);
+            CalledAttempt.callOnly(laptop);
+            phone.get(app.joinLink());
+            new Select(phone.findElement(By.id("person"))).selectByVisibleText("Mattis");
+            press(phone, "Timekeeper");
+            waitFor(phone, "#timing", "Which watch are you?");
+            assertEquals(false, phone.executeScript("return window.isSecureContext"));
+            press(phone, "Watch 1");
+            waitFor(phone, "#timing", "watch 1");
+            phone.findElement(By.cssSelector("[data-watch-target]")).click();
+            waitFor(phone, "[data-watch-kept]", "Saved");
+            Matcher id = Pattern.compile("/devices/([^/\"]+)/end")
+                    .matcher(laptop.get("/devices").body());
+            assertTrue(id.find());
+            laptop.form("/devices/" + id.group(1) + "/end", Map.of());
+            waitFor(phone, "#connection", "This device was ended: scan the join code again");
+            phone.findElement(By.cssSelector("[data-watch-target]")).click();
+            waitFor(phone, "#connection", "1 entry waiting to be sent");
+            Sight.look(phone, "ended-device");
+            String code = app.joinLink().replaceFirst(".*#", "#");
+            phone.get("about:blank");
+            phone.get(app.address() + "/join" + code);
+            waitFor(phone, "#connection", "1 entry waiting to be sent");
+            press(phone, "Timekeeper");
+            waitFor(phone, "#connection", "1 entry needs a look");
         }
     }
 

@@ -10,13 +10,14 @@ import java.nio.file.StandardOpenOption;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** The least that can be asked: append the bytes and force them; tell every stream at once. */
+/** The least that can be asked: append the bytes and force them; tell every stream at once; hand bytes out. */
 final class BareServer implements AutoCloseable {
     private final FileChannel file;
     private final Set<SseClient> streams = ConcurrentHashMap.newKeySet();
     private final Javalin javalin;
 
-    BareServer(Path path) throws IOException {
+    /** @param page what it hands out to whoever asks */
+    BareServer(Path path, byte[] page) throws IOException {
         file = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
         javalin = Javalin.create(c -> {
             c.startup.showJavalinBanner = false;
@@ -25,6 +26,7 @@ final class BareServer implements AutoCloseable {
                 context.result("saved");
             });
             c.routes.post("/tell", context -> streams.forEach(s -> s.sendEvent("hint", "{}")));
+            c.routes.get("/page", context -> context.result(page));
             c.routes.sse("/stream", client -> {
                 client.keepAlive();
                 streams.add(client);

@@ -1,38 +1,93 @@
 package org.skeinday.load;
 
 import java.io.IOException;
+import java.net.http.HttpClient;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.skeinday.App;
 import org.skeinday.Program;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
 import org.skeinday.platform.http.Pace;
 
-/** The real server with the demo's event, one attempt called, and many devices that have joined. */
+/** The real server with an event of many entries, all called, each timed by two devices that have joined. */
 final class Hall implements AutoCloseable {
-    private final App app;
-    private final String attempt;
-    private final List<String> cookies = new ArrayList<>();
+    /** A device that has joined, and the watch that is its own. */
+    record Timekeeper(Visitor visitor, String cookie, String attempt, int slot) {}
 
-    Hall(Path data, int devices) throws Exception {
-        if (Program.run("import", "demo-data", "--data", data.toString()) != 0) {
-            throw new IOException("The demo could not be loaded");
+    private static final Pattern ENTRY = Pattern.compile("name=\"entry\" value=\"([^\"]+)\"");
+
+    private final App app;
+    private final HttpClient client = Visitor.client();
+    private final List<Timekeeper> timekeepers = new ArrayList<>();
+
+    /** @param devices an even number */
+    Hall(Path root, int devices) throws Exception {
+        Path files = Files.createDirectories(root.resolve("files"));
+        write(files, devices / 2);
+        Path data = root.resolve("day");
+        if (Program.run("import", files.toString(), "--data", data.toString()) != 0) {
+            throw new IOException("The event could not be brought in");
         }
         app = App.start(new App.Settings(data, 0, false, Pace.normal()), Clock.systemDefaultZone(), new SecureRandom());
-        attempt = CalledAttempt.call(new Visitor(port(), "", 1));
+        Visitor laptop = new Visitor(port(), "", 1);
+        for (String entry : entries(laptop)) {
+            String act = laptop.newId();
+            expect(200, laptop.form("/attempt/call", Map.of("act", act, "entry", entry)));
+            for (int slot = 1; slot <= 2; slot++) {
+                timekeepers.add(join(act + "-0", slot));
+            }
+        }
+    }
+
+    private static void write(Path files, int entries) throws IOException {
+        String day = LocalDate.now(Clock.systemDefaultZone()).toString();
+        StringBuilder named = new StringBuilder("event,entry,team,division,own,models\n");
+        for (int i = 1; i <= entries; i++) {
+            named.append("Hall Day,Entry ").append(i).append(",Team,open,no,\n");
+        }
+        Files.writeString(files.resolve("entries.csv"), named);
+        Files.writeString(
+                files.resolve("event.csv"),
+                "name,kind,day,hall,ceiling (m),attempts,window minutes,score,best of,timekeepers,take,if two,round,to,"
+                        + "round watches first,minimum,winder ratio,lane (m)\nHall Day,hosting," + day
+                        + ",Hall,8,3,12,sum,2,2,middle,longer,down,0.1,no,,10,4\n");
+    }
+
+    private static List<String> entries(Visitor laptop) throws IOException, InterruptedException {
+        List<String> ids = new ArrayList<>();
+        Matcher found = ENTRY.matcher(laptop.get("/now").body());
+        while (found.find()) {
+            if (!ids.contains(found.group(1))) {
+                ids.add(found.group(1));
+            }
+        }
+        return ids;
+    }
+
+    private Timekeeper join(String attempt, int slot) throws IOException, InterruptedException {
         String token = app.joinLink().substring(app.joinLink().indexOf('#') + 1);
-        Visitor joiner = new Visitor(port(), "", 2);
-        for (int i = 0; i < devices; i++) {
-            Map<String, String> form = new HashMap<>(Map.of("token", token, "role", "timekeeper", "person", ""));
-            HttpResponse<String> joined = joiner.form("/join", form);
-            cookies.add(joined.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", ""));
+        Visitor joiner = new Visitor(client, port(), "", 2 + timekeepers.size());
+        Map<String, String> form = new HashMap<>(Map.of("token", token, "role", "timekeeper", "person", ""));
+        HttpResponse<String> joined = joiner.form("/join", form);
+        String cookie = joined.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
+        Visitor device = new Visitor(client, port(), cookie, 1_000 + timekeepers.size());
+        expect(200, device.form("/watch/take", Map.of("attempt", attempt, "slot", String.valueOf(slot))));
+        return new Timekeeper(device, cookie, attempt, slot);
+    }
+
+    private static void expect(int status, HttpResponse<String> answer) throws IOException {
+        if (answer.statusCode() != status) {
+            throw new IOException(answer.statusCode() + " " + answer.body());
         }
     }
 
@@ -40,12 +95,8 @@ final class Hall implements AutoCloseable {
         return app.port();
     }
 
-    String attempt() {
-        return attempt;
-    }
-
-    String cookie(int device) {
-        return cookies.get(device % cookies.size());
+    List<Timekeeper> timekeepers() {
+        return timekeepers;
     }
 
     @Override

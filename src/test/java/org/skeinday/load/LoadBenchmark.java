@@ -1,5 +1,7 @@
 package org.skeinday.load;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.URI;
@@ -9,7 +11,6 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -20,58 +21,61 @@ import org.skeinday.Visitor;
 import org.skeinday.platform.record.Json;
 
 /**
- * 100 devices, 20 acts a second in all: how long until <i>Saved</i>, and until the 99 others are told, each beside the
- * bare least of the same run. Prints figures and ratios, asserts none.
+ * 100 devices, 20 acts a second in all: how long until <i>Saved</i>, and until what changed is seen on the 99 others,
+ * each beside the bare least of the same run. Prints figures and ratios, asserts none.
  */
 class LoadBenchmark {
     private static final int DEVICES = 100;
     private static final int PER_SECOND = 20;
     private static final int SECONDS = Integer.getInteger("skeinday.load.seconds", 30);
+    private static final int CHANGES = Integer.getInteger("skeinday.load.changes", 40);
+    private static final String PART = "/now";
 
     @TempDir
     Path root;
 
-    private final HttpClient client =
-            HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
+    private final HttpClient client = Visitor.client();
     private final AtomicLong durations = new AtomicLong(1);
 
     @Test
-    void saved_and_told_beside_the_bare_least() throws Exception {
-        try (Hall hall = new Hall(root.resolve("day"), DEVICES);
-                BareServer bare = new BareServer(root.resolve("bare"))) {
+    void saved_and_seen_beside_the_bare_least() throws Exception {
+        try (Hall hall = new Hall(root, DEVICES);
+                BareServer bare = new BareServer(root.resolve("bare"), part(hall))) {
             byte[] line = lastLine();
             saved(hall, bare, line, 5); // to warm up
             Percentiles[] saved = saved(hall, bare, line, SECONDS);
-            System.out.println("Saved, forced to disk   " + saved[0].text());
-            System.out.println("bare append and force   " + saved[1].text());
-            System.out.println("ratio                   " + saved[0].over(saved[1]));
-            Percentiles[] told = told(hall, bare);
-            System.out.println("change to 99 streams    " + told[0].text() + ", of which 100 ms gather hints");
-            System.out.println("bare stream             " + told[1].text());
-            System.out.println("ratio                   " + told[0].over(told[1]));
+            System.out.println("Saved, forced to disk      " + saved[0].text());
+            System.out.println("bare append and force      " + saved[1].text());
+            System.out.println("ratio                      " + saved[0].over(saved[1]));
+            seen(hall, bare);
         }
+    }
+
+    /** The fresh part of the page Now as a timekeeper's device gets it. */
+    private static byte[] part(Hall hall) throws IOException, InterruptedException {
+        return hall.timekeepers()
+                .get(0)
+                .visitor()
+                .get(PART, "HX-Request", "true")
+                .body()
+                .getBytes(UTF_8);
     }
 
     private byte[] lastLine() throws IOException {
         List<String> lines = Files.readAllLines(root.resolve("day/journal.jsonl"));
-        return (lines.get(lines.size() - 1) + "\n").getBytes(java.nio.charset.StandardCharsets.UTF_8);
-    }
-
-    /** Each with ids of its own. */
-    private Visitor laptop(Hall hall) {
-        return new Visitor(hall.port(), "", durations.get() + 10);
+        return (lines.get(lines.size() - 1) + "\n").getBytes(UTF_8);
     }
 
     /** Ours and the bare one in turns, each due at its own moment whether the one before has been answered or not. */
     private Percentiles[] saved(Hall hall, BareServer bare, byte[] line, int seconds) throws InterruptedException {
         Percentiles[] waits = {new Percentiles(), new Percentiles()};
-        Visitor laptop = laptop(hall);
         ScheduledExecutorService due = Executors.newScheduledThreadPool(16);
         long begin = System.nanoTime() + 200_000_000;
         long every = 1_000_000_000L / PER_SECOND;
         for (int i = 0; i < seconds * PER_SECOND; i++) {
             long ours = begin + i * every;
-            at(due, ours, () -> post(hall, laptop), waits[0]);
+            Hall.Timekeeper timekeeper = hall.timekeepers().get(i % DEVICES);
+            at(due, ours, () -> post(timekeeper), waits[0]);
             at(due, ours + every / 2, () -> post(bare.port(), "/append", line), waits[1]);
         }
         due.shutdown();
@@ -82,7 +86,8 @@ class LoadBenchmark {
         return waits;
     }
 
-    private interface Deed {
+    /** Something that is timed. */
+    interface Deed {
         void run() throws Exception;
     }
 
@@ -97,11 +102,13 @@ class LoadBenchmark {
                 TimeUnit.NANOSECONDS);
     }
 
-    private void post(Hall hall, Visitor laptop) throws IOException, InterruptedException {
+    private void post(Hall.Timekeeper timekeeper) throws IOException, InterruptedException {
         ObjectNode content = Json.MAPPER.createObjectNode();
-        content.put("attempt", hall.attempt()).put("slot", 1).put("ms", durations.getAndIncrement());
+        content.put("attempt", timekeeper.attempt()).put("slot", timekeeper.slot());
+        content.put("ms", durations.getAndIncrement());
+        Visitor device = timekeeper.visitor();
         var answers =
-                laptop.taps(Json.MAPPER.createArrayNode().add(Visitor.tap(laptop.newId(), "watch.landing", content)));
+                device.taps(Json.MAPPER.createArrayNode().add(Visitor.tap(device.newId(), "watch.landing", content)));
         if (!answers.path(0).path("state").asText().equals("saved")) {
             throw new IOException(answers.toString());
         }
@@ -114,95 +121,35 @@ class LoadBenchmark {
         client.send(request, HttpResponse.BodyHandlers.discarding());
     }
 
-    private Percentiles[] told(Hall hall, BareServer bare) throws Exception {
-        Percentiles[] waits = {new Percentiles(), new Percentiles()};
-        Visitor laptop = laptop(hall);
-        try (Listeners ours = new Listeners(client, DEVICES - 1);
-                Listeners least = new Listeners(client, DEVICES - 1)) {
-            for (int i = 0; i < DEVICES - 1; i++) {
-                ours.listen("http://localhost:" + hall.port() + "/live?topics=attempts", hall.cookie(i));
-                least.listen("http://127.0.0.1:" + bare.port() + "/stream", "");
+    /** The last called attempt is the one that the page shows: its first watch changes it. */
+    private void seen(Hall hall, BareServer bare) throws Exception {
+        List<Hall.Timekeeper> all = hall.timekeepers();
+        Hall.Timekeeper shown = all.get(DEVICES - 2);
+        try (Onlookers ours = new Onlookers(client);
+                Onlookers least = new Onlookers(client)) {
+            for (Hall.Timekeeper other : all) {
+                if (other != shown) {
+                    String server = "http://localhost:" + hall.port();
+                    ours.add(server + "/live?topics=attempts", server + PART, other.cookie());
+                    String plain = "http://127.0.0.1:" + bare.port();
+                    least.add(plain + "/stream", plain + "/page", "");
+                }
             }
             ours.awaitOpen();
             least.awaitOpen();
-            for (int i = 0; i < 40; i++) {
-                ours.measure(() -> post(hall, laptop), waits[0]);
-                least.measure(() -> post(bare.port(), "/tell", new byte[0]), waits[1]);
+            for (int i = 0; i < CHANGES; i++) {
+                ours.measure(() -> post(shown));
+                least.measure(() -> post(bare.port(), "/tell", new byte[0]));
             }
+            say("told", ours.told(), least.told());
+            say("seen", ours.seen(), least.seen());
         }
-        return waits;
     }
 
-    /** Streams that are read line by line. */
-    private static final class Listeners implements AutoCloseable {
-        private final HttpClient client;
-        private final int count;
-        private final ConcurrentHashMap<Integer, Thread> open = new ConcurrentHashMap<>();
-        private final AtomicLong resyncs = new AtomicLong();
-        private final AtomicLong hints = new AtomicLong();
-        private volatile long began;
-        private volatile Percentiles into = new Percentiles();
-
-        Listeners(HttpClient client, int count) {
-            this.client = client;
-            this.count = count;
-        }
-
-        void listen(String address, String cookie) {
-            HttpRequest.Builder request =
-                    HttpRequest.newBuilder(URI.create(address)).header("Accept", "text/event-stream");
-            if (!cookie.isEmpty()) {
-                request.header("Cookie", cookie);
-            }
-            Thread thread = new Thread(() -> read(request.build()), "listener");
-            thread.setDaemon(true);
-            open.put(open.size(), thread);
-            thread.start();
-        }
-
-        private void read(HttpRequest request) {
-            try (var lines =
-                    client.send(request, HttpResponse.BodyHandlers.ofLines()).body()) {
-                lines.forEach(this::heard);
-            } catch (IOException | InterruptedException | java.io.UncheckedIOException e) {
-                // the server or the test ended
-            }
-        }
-
-        private void heard(String line) {
-            if (line.equals("event: resync")) {
-                resyncs.incrementAndGet();
-            } else if (line.equals("event: hint")) {
-                into.add(System.nanoTime() - began);
-                hints.incrementAndGet();
-            }
-        }
-
-        void awaitOpen() throws InterruptedException {
-            await(resyncs);
-        }
-
-        void measure(Deed deed, Percentiles waits) throws Exception {
-            hints.set(0);
-            into = waits;
-            began = System.nanoTime();
-            deed.run();
-            await(hints);
-            Thread.sleep(150);
-        }
-
-        private void await(AtomicLong counted) throws InterruptedException {
-            for (int i = 0; i < 10_000 && counted.get() < count; i++) {
-                Thread.sleep(1);
-            }
-            if (counted.get() < count) {
-                throw new IllegalStateException(counted.get() + " of " + count + " streams heard in 10 s");
-            }
-        }
-
-        @Override
-        public void close() {
-            open.values().forEach(Thread::interrupt);
-        }
+    private static void say(String what, Percentiles ours, Percentiles least) {
+        System.out.println("change " + what + " on 99 others  " + ours.text() + ", of which 100 ms gather hints");
+        System.out.println(
+                "bare stream" + (what.equals("seen") ? " and page       " : "                ") + least.text());
+        System.out.println("ratio                      " + ours.over(least));
     }
 }

@@ -24,8 +24,13 @@ public final class WatchDeeds {
 
     private WatchDeeds() {}
 
-    /** Takes one of the timekeepers' places, 1 to 3. */
-    public record TakePlace(String attempt, int slot) {}
+    /**
+     * Takes one of the timekeepers' places, 1 to 3.
+     *
+     * @param over true to take it from the device that has it, which has failed or is away
+     */
+    public record TakePlace(
+            String attempt, int slot, @Nullable Boolean over) {}
 
     /**
      * The model was released.
@@ -78,7 +83,7 @@ public final class WatchDeeds {
             if (own && (taken.slot() == place.slot() || !taken.device().equals("laptop"))) {
                 return Decision.refused("slot", "This device already is watch " + taken.slot());
             }
-            if (taken.slot() == place.slot()) {
+            if (taken.slot() == place.slot() && !Boolean.TRUE.equals(place.over())) {
                 return Decision.refused("slot", "Watch " + place.slot() + " is taken by another device; take another");
             }
         }
@@ -124,9 +129,9 @@ public final class WatchDeeds {
         return Decision.refused("This device is not watch " + slot + " of that attempt; its tap is kept on the device");
     }
 
+    /** A device whose watch was given over may still bring what it saw: a person decides which reading counts. */
     private static boolean holds(Tx tx, ActContext context, String attempt, int slot) {
-        return AttemptStore.watches(tx, attempt).stream()
-                .anyMatch(w -> w.slot() == slot && w.device().equals(context.device()));
+        return AttemptStore.everWatched(tx, attempt, context.device()).stream().anyMatch(w -> w.slot() == slot);
     }
 
     /**

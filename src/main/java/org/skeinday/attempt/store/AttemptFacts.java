@@ -31,7 +31,7 @@ public final class AttemptFacts {
                 FactKind.of("attempt.moved", AttemptMoved.class, AttemptFacts::moved),
                 FactKind.of("attempt.closed", AttemptClosed.class, AttemptFacts::closed),
                 FactKind.of("attempt.given-up", AttemptGivenUp.class, AttemptFacts::givenUp),
-                FactKind.of("watch.taken", WatchTaken.class, (tx, fact) -> insert(tx, ATTEMPT_WATCH, fact)),
+                FactKind.of("watch.taken", WatchTaken.class, AttemptFacts::watchTaken),
                 FactKind.of("attempt.reading", ReadingTaken.class, (tx, fact) -> insert(tx, ATTEMPT_READING, fact)),
                 FactKind.of("attempt.imported", AttemptImported.class, (tx, fact) -> insert(tx, ATTEMPT, fact)),
                 FactKind.of("flight.flown", PracticeFlown.class, (tx, fact) -> insert(tx, PRACTICE_FLIGHT, fact)));
@@ -39,6 +39,21 @@ public final class AttemptFacts {
 
     private static <R extends TableRecord<R>> void insert(Tx tx, Table<R> table, Object fact) {
         tx.sql().executeInsert(tx.sql().newRecord(table, fact));
+    }
+
+    /** Whoever had the place before gives it over; a device that takes its own place back has it again. */
+    private static void watchTaken(Tx tx, WatchTaken fact) {
+        var place = ATTEMPT_WATCH.ATTEMPT_ID.eq(fact.attemptId()).and(ATTEMPT_WATCH.SLOT.eq(fact.slot()));
+        tx.sql()
+                .update(ATTEMPT_WATCH)
+                .set(ATTEMPT_WATCH.GIVEN_OVER, true)
+                .where(place)
+                .execute();
+        tx.sql()
+                .deleteFrom(ATTEMPT_WATCH)
+                .where(place.and(ATTEMPT_WATCH.DEVICE.eq(fact.device())))
+                .execute();
+        insert(tx, ATTEMPT_WATCH, fact);
     }
 
     private static void called(Tx tx, AttemptCalled fact) {

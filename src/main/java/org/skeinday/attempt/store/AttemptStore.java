@@ -7,6 +7,7 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jooq.Condition;
 import org.jooq.impl.DSL;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNow;
@@ -62,10 +63,21 @@ public final class AttemptStore {
                 .fetchOptional(AttemptStore::value);
     }
 
+    /** Who has each timekeeper's place now. */
     public static List<WatchTaken> watches(Tx tx, String attemptId) {
+        return watches(tx, ATTEMPT_WATCH.ATTEMPT_ID.eq(attemptId).and(ATTEMPT_WATCH.GIVEN_OVER.isFalse()));
+    }
+
+    /** The places that this device has or had before another took them over. */
+    public static List<WatchTaken> everWatched(Tx tx, String attemptId, String device) {
+        return watches(tx, ATTEMPT_WATCH.ATTEMPT_ID.eq(attemptId).and(ATTEMPT_WATCH.DEVICE.eq(device)));
+    }
+
+    private static List<WatchTaken> watches(Tx tx, Condition which) {
         return tx.sql()
-                .selectFrom(ATTEMPT_WATCH)
-                .where(ATTEMPT_WATCH.ATTEMPT_ID.eq(attemptId))
+                .select(ATTEMPT_WATCH.ATTEMPT_ID, ATTEMPT_WATCH.SLOT, ATTEMPT_WATCH.DEVICE, ATTEMPT_WATCH.PERSON_ID)
+                .from(ATTEMPT_WATCH)
+                .where(which)
                 .orderBy(ATTEMPT_WATCH.SLOT)
                 .fetchInto(WatchTaken.class);
     }

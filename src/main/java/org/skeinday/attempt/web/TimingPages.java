@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.WatchTaken;
@@ -44,7 +45,10 @@ public final class TimingPages {
             part(ctx, "A watch is 1, 2 or 3, but was '" + slot + "'");
             return;
         }
-        var content = new WatchDeeds.TakePlace(NowPages.field(ctx, "attempt"), Integer.parseInt(slot));
+        var content = new WatchDeeds.TakePlace(
+                NowPages.field(ctx, "attempt"),
+                Integer.parseInt(slot),
+                NowPages.field(ctx, "over").equals("yes"));
         part(ctx, FormActs.words(ctx, forms.submit(ctx, "watch.take", content)));
     }
 
@@ -56,7 +60,7 @@ public final class TimingPages {
         Caller caller = Access.callerOf(ctx);
         return record.read(tx -> Today.read(tx)
                 .flatMap(today -> toTime(tx, today, caller).map(attempt -> view(tx, today, attempt, caller, message)))
-                .orElse(new TimingView("Nobody is called", "", 0, message, "", List.of())));
+                .orElse(new TimingView("Nobody is called", "", 0, false, message, "", List.of())));
     }
 
     /** The attempt under way, else the one that this device has just timed: its reading stays in sight. */
@@ -67,11 +71,9 @@ public final class TimingPages {
 
     private TimingView view(Tx tx, Today today, AttemptNow attempt, Caller caller, String message) {
         List<WatchTaken> taken = AttemptStore.watches(tx, attempt.id());
-        int slot = taken.stream()
-                .filter(w -> w.device().equals(caller.device()))
-                .mapToInt(WatchTaken::slot)
-                .findFirst()
-                .orElse(0);
+        int slot = ownPlace(tx, attempt, taken, caller);
+        boolean givenOver = slot > 0
+                && taken.stream().noneMatch(w -> w.slot() == slot && w.device().equals(caller.device()));
         String reading = Readings.thatCount(AttemptStore.readings(tx, attempt.id())).stream()
                 .filter(r -> r.slot() == slot)
                 .findFirst()
@@ -81,15 +83,36 @@ public final class TimingPages {
                 today.entry(attempt.entryId()).name() + ", attempt " + attempt.number(),
                 attempt.id(),
                 slot,
+                givenOver,
                 message,
                 reading,
                 places(today.event().timekeepers(), taken));
     }
 
-    private static List<TimingView.Place> places(int timekeepers, List<WatchTaken> taken) {
+    /** A place taken over by another device stays in sight here: what is tapped on it is evidence too. */
+    private static int ownPlace(Tx tx, AttemptNow attempt, List<WatchTaken> now, Caller caller) {
+        return Stream.concat(now.stream(), AttemptStore.everWatched(tx, attempt.id(), caller.device()).stream())
+                .filter(w -> w.device().equals(caller.device()))
+                .mapToInt(WatchTaken::slot)
+                .findFirst()
+                .orElse(0);
+    }
+
+    private List<TimingView.Place> places(int timekeepers, List<WatchTaken> taken) {
         return IntStream.rangeClosed(1, timekeepers)
-                .mapToObj(slot -> new TimingView.Place(
-                        slot, taken.stream().anyMatch(w -> w.slot() == slot) ? "taken by another device" : ""))
+                .mapToObj(slot -> new TimingView.Place(slot, takenBy(slot, taken)))
                 .toList();
+    }
+
+    private String takenBy(int slot, List<WatchTaken> taken) {
+        return taken.stream()
+                .filter(w -> w.slot() == slot)
+                .findFirst()
+                .map(w -> w.device().equals(Caller.LAPTOP)
+                        ? "taken by the laptop"
+                        : w.personId().isEmpty()
+                                ? "taken by another device"
+                                : "taken by " + record.people().name(w.personId()))
+                .orElse("");
     }
 }

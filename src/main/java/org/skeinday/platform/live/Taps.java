@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.Refusal;
@@ -30,7 +31,7 @@ final class Taps {
     }
 
     void take(Context context) {
-        answer(context, bodyOf(context), Access.callerOf(context));
+        answer(context, bodyOf(context), Access.callerOf(context), null);
     }
 
     /** Entries that a device could not send and saved to a file: taken in as that device's own. */
@@ -44,14 +45,15 @@ final class Taps {
                         .orElseThrow(() -> new Refusal(
                                 422,
                                 "These entries are of a device that has never joined this record: nothing was taken."));
-        answer(context, body, caller);
+        Caller bringer = Access.callerOf(context);
+        answer(context, body, caller, new Act.Brought(bringer.device(), bringer.person()));
     }
 
-    private void answer(Context context, JsonNode body, Caller caller) {
+    private void answer(Context context, JsonNode body, Caller caller, Act.@Nullable Brought brought) {
         ObjectNode answer = Json.MAPPER.createObjectNode();
         ArrayNode answers = answer.putArray("answers");
         for (JsonNode tap : tapsIn(body)) {
-            answers.add(answerTo(tap, caller));
+            answers.add(answerTo(tap, caller, brought));
         }
         context.contentType("application/json");
         context.result(answer.toString());
@@ -76,7 +78,7 @@ final class Taps {
     }
 
     /** A tap that cannot be read is refused alone: the others in the batch are not held up by it. */
-    private ObjectNode answerTo(JsonNode tap, Caller caller) {
+    private ObjectNode answerTo(JsonNode tap, Caller caller, Act.@Nullable Brought brought) {
         String id = tap.path("id").asText("");
         try {
             allow(textOf(tap, "kind"), caller);
@@ -86,7 +88,8 @@ final class Taps {
                     caller.device(),
                     caller.person(),
                     Instant.parse(textOf(tap, "at")),
-                    contentOf(tap));
+                    contentOf(tap),
+                    brought);
             return said(id, acts.submit(act));
         } catch (IllegalArgumentException e) {
             return said(id, "refused").put("reason", e.getMessage());

@@ -2,6 +2,7 @@ package org.skeinday.platform.record;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Instant;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a person did on a device, before anything was decided about it.
@@ -12,8 +13,23 @@ import java.time.Instant;
  * @param person id of the person, empty when nobody was chosen
  * @param deviceTime the device's own clock when it was done: evidence, never used to decide
  * @param content what was entered, as the kind's content record
+ * @param brought by whom, when it came in a file and not from the device itself
  */
-public record Act(String id, String kind, String device, String person, Instant deviceTime, JsonNode content) {
+public record Act(
+        String id,
+        String kind,
+        String device,
+        String person,
+        Instant deviceTime,
+        JsonNode content,
+        @Nullable Brought brought) {
+    /** The device and the person that brought somebody else's entries in; the person empty when nobody was chosen. */
+    public record Brought(String device, String person) {}
+
+    public Act(String id, String kind, String device, String person, Instant deviceTime, JsonNode content) {
+        this(id, kind, device, person, deviceTime, content, null);
+    }
+
     public Act {
         if (!id.matches("[0-9a-f]{32}")) {
             throw new IllegalArgumentException("An act's id is 32 hexadecimal digits, but was '" + id + "'");

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One act as it stands in the journal: one line of JSON whose hash runs over the bytes before it, and names the hash
@@ -12,6 +13,7 @@ import java.util.List;
  *
  * @param n 1, 2, 3 …
  * @param atMs the server's time when it was decided, milliseconds since 1970
+ * @param brought who brought it in a file; absent from lines of acts that a device sent itself
  * @param sum SHA-256 of kind and content: tells a repeat from another act under the same id
  */
 record JournalLine(
@@ -22,6 +24,7 @@ record JournalLine(
         String sum,
         String dev,
         String who,
+        Act.@Nullable Brought brought,
         List<FactLine> facts,
         String prev,
         String hash) {
@@ -40,12 +43,22 @@ record JournalLine(
             lines.add(new FactLine(fact.kind(), fact.v(), Json.MAPPER.valueToTree(fact.body())));
         }
         var open = new JournalLine(
-                n, atMs, act.id(), act.kind(), sum, act.device(), act.person(), List.copyOf(lines), prev, "");
+                n,
+                atMs,
+                act.id(),
+                act.kind(),
+                sum,
+                act.device(),
+                act.person(),
+                act.brought(),
+                List.copyOf(lines),
+                prev,
+                "");
         return open.withHash(Sha.hex(open.body()));
     }
 
     private JournalLine withHash(String newHash) {
-        return new JournalLine(n, atMs, act, kind, sum, dev, who, facts, prev, newHash);
+        return new JournalLine(n, atMs, act, kind, sum, dev, who, brought, facts, prev, newHash);
     }
 
     /** The line's text without its hash and closing brace. */
@@ -53,6 +66,9 @@ record JournalLine(
         var json = Json.MAPPER.createObjectNode();
         json.put("n", n).put("v", VERSION).put("at", atMs).put("act", act).put("kind", kind);
         json.put("sum", sum).put("dev", dev).put("who", who);
+        if (brought != null) {
+            json.putObject("brought").put("dev", brought.device()).put("who", brought.person());
+        }
         var array = json.putArray("facts");
         for (FactLine fact : facts) {
             array.addObject().put("kind", fact.kind()).put("v", fact.v()).set("body", fact.body());
@@ -96,6 +112,12 @@ record JournalLine(
         return line;
     }
 
+    private static Act.@Nullable Brought broughtBy(JsonNode json) {
+        return json.isObject()
+                ? new Act.Brought(json.path("dev").asText(), json.path("who").asText())
+                : null;
+    }
+
     private static JournalLine parse(String text, long n, String hash) {
         try {
             JsonNode json = Json.MAPPER.readTree(text);
@@ -115,6 +137,7 @@ record JournalLine(
                     json.path("sum").asText(),
                     json.path("dev").asText(),
                     json.path("who").asText(),
+                    broughtBy(json.path("brought")),
                     List.copyOf(facts),
                     json.path("prev").asText(),
                     hash);

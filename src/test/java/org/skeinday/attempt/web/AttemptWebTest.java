@@ -230,6 +230,32 @@ class AttemptWebTest {
     }
 
     @Test
+    void a_watch_whose_device_fails_is_taken_over_and_what_the_first_still_sends_is_kept() throws Exception {
+        call();
+        String attempt = form(Map.of(), "attempt").get("attempt");
+        Visitor first = joined("timekeeper", 2);
+        Visitor second = joined("timekeeper", 3);
+        first.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
+        Map<String, String> over = Map.of("attempt", attempt, "slot", "1", "over", "yes");
+        assertSays(200, "Take watch 1 over", second.get("/timing/part"));
+        assertSays(200, "data-slot=\"1\"", second.form("/watch/take", over));
+        assertSays(200, "Another device has taken this watch over", first.get("/timing/part"));
+        assertSays(200, "data-slot=\"1\"", first.get("/timing/part"));
+        for (Visitor who : List.of(second, first)) {
+            long ms = who == first ? 61_250 : 61_210;
+            assertEquals(
+                    "saved",
+                    tap(who, "watch.landing", watch(attempt, 1).put("ms", ms))
+                            .path("state")
+                            .asText());
+        }
+        assertSays(200, "Watch 1 has sent 1:01.21 and 1:01.25, none as a correction", laptop.get("/now"));
+        assertSays(200, "data-slot=\"1\"", first.form("/watch/take", over));
+        assertFalse(first.get("/timing/part").body().contains("Another device has taken this watch over"));
+        assertSays(200, "Another device has taken this watch over", second.get("/timing/part"));
+    }
+
+    @Test
     void a_tap_for_another_devices_watch_is_refused_for_itself_and_changes_nothing() throws Exception {
         call();
         String attempt = form(Map.of(), "attempt").get("attempt");

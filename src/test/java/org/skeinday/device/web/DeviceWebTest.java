@@ -21,11 +21,14 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
+import org.skeinday.fault.CalledAttempt;
 import org.skeinday.platform.http.Pace;
 
 /** Joining, the coach's PIN, ending a device, on the real server. */
 @Timeout(30)
 class DeviceWebTest {
+    private static final Pattern DEVICE = Pattern.compile("name=\"device\" content=\"([^\"]+)\"");
+
     @TempDir
     Path root;
 
@@ -130,8 +133,7 @@ class DeviceWebTest {
     @Test
     void entries_in_a_file_are_taken_in_as_the_devices_own_and_only_by_a_captain() throws Exception {
         String phone = cookie(join(Map.of()));
-        Matcher id = Pattern.compile("name=\"device\" content=\"([^\"]+)\"")
-                .matcher(device(phone).get("/timing").body());
+        Matcher id = DEVICE.matcher(device(phone).get("/timing").body());
         assertTrue(id.find());
         assertEquals(403, device(phone).post("/taps/file", "{\"taps\":[]}").statusCode());
         assertEquals(
@@ -146,6 +148,32 @@ class DeviceWebTest {
                 .post("/taps/file", tap.replace("watch.release", "device.end"))
                 .body()
                 .contains("may not send"));
+    }
+
+    @Test
+    void who_brought_a_file_of_entries_stands_in_the_record_beside_whose_they_are() throws Exception {
+        String attempt = CalledAttempt.call(stranger());
+        String tap = "{\"device\":\"laptop\",\"taps\":[{\"id\":\"" + "b".repeat(32)
+                + "\",\"kind\":\"watch.landing\",\"at\":\"2026-05-09T08:00:00Z\",\"content\":{\"attempt\":\"" + attempt
+                + "\",\"slot\":1,\"ms\":61210}}]}";
+        Visitor captain = device(cookie(join(Map.of("role", "captain", "person", Demo.person(app, "Ines")))));
+        Matcher id = DEVICE.matcher(
+                captain.get("/now").body() + captain.get("/timing").body());
+        assertTrue(id.find());
+        assertTrue(captain.post("/taps/file", tap).body().contains("saved"));
+        String line = Files.readAllLines(root.resolve("day/journal.jsonl")).stream()
+                .filter(l -> l.contains("b".repeat(32)))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(line.contains("\"dev\":\"laptop\""), line);
+        assertTrue(
+                line.contains(
+                        "\"brought\":{\"dev\":\"" + id.group(1) + "\",\"who\":\"" + Demo.person(app, "Ines") + "\"}"),
+                line);
+        app.close();
+        Files.delete(root.resolve("day/skeinday.mv.db"));
+        app = Demo.startEmpty(root.resolve("day")); // the line is read back and checked
+        assertTrue(stranger().get("/now").body().contains("1:01.21"));
     }
 
     @Test
