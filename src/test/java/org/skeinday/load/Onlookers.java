@@ -32,7 +32,8 @@ final class Onlookers implements AutoCloseable {
     }
 
     void add(String stream, String part, String cookie) {
-        var reading = new FutureTask<>(read(request(stream, cookie).build(), part, cookie));
+        HttpRequest.Builder request = request(stream, cookie).header("Accept", "text/event-stream");
+        var reading = new FutureTask<>(read(request.build(), part, cookie));
         Thread thread = new Thread(reading, "onlooker");
         thread.setDaemon(true);
         open.add(thread);
