@@ -80,6 +80,18 @@ class ExchangeProperties {
                 + day.attempts().size()
                 + day.hows().size()
                 + day.watches().size()
-                + day.readings().size();
+                + day.readings().size()
+                + more(day.more());
+    }
+
+    private static int more(org.skeinday.exchange.Day.More more) {
+        return more.terms().size()
+                + more.entryMotors().size()
+                + more.entryTasks().size()
+                + more.stations().size()
+                + more.notes().size()
+                + more.inspections().size()
+                + more.noted().size()
+                + more.quiet().size();
     }
 }

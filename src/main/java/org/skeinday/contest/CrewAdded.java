@@ -1,20 +1,41 @@
 package org.skeinday.contest;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Fact {@code crew.added}: what a person may do. The name is no part of it: names are kept beside the record.
  *
  * @param eventId the event it holds for, empty for all
- * @param roles comma-separated words of {@link #ROLES}, in that order
+ * @param roles what the person is cleared for: comma-separated words of {@link #ROLES}, in that order
+ * @param cleanWinds winds to plan without a fault so far, null when nobody counted
  */
-public record CrewAdded(String personId, String eventId, String roles) {
+public record CrewAdded(
+        String personId,
+        String eventId,
+        String roles,
+        @Nullable Integer cleanWinds) {
     public static final List<String> ROLES = List.of("winds", "reads", "loads", "times", "releases");
 
     public CrewAdded {
         for (String role : roles.isEmpty() ? List.<String>of() : List.of(roles.split(",", -1))) {
             Must.beOneOf("A task", role, ROLES);
         }
+    }
+
+    /** Clean winds before the lower ceiling may be used, and before the full one (common practice). */
+    public static final int TO_LOWER_CEILING = 3;
+
+    public static final int TO_FULL_CEILING = 5;
+
+    /** How far this person may wind alone, in words; empty for one who does not wind or whose winds nobody counted. */
+    public String mayWind() {
+        if (!does("winds") || cleanWinds == null) {
+            return "";
+        }
+        return cleanWinds < TO_LOWER_CEILING
+                ? "with somebody beside"
+                : cleanWinds < TO_FULL_CEILING ? "to the lower ceiling" : "to the full ceiling";
     }
 
     /** Whether the person does this task. */

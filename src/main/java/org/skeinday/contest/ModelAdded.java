@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param direction cw or acw: how its motor is wound, seen from the winder
  * @param hookDistanceMm between the hooks, as typed in {@code hookDistanceTyped}
  * @param massG without the motor, as typed in {@code massTyped}
+ * @param motors one or two of them on the model; null, as in older records, is one
  */
 public record ModelAdded(
         String id,
@@ -18,12 +19,14 @@ public record ModelAdded(
         double hookDistanceMm,
         String hookDistanceTyped,
         @Nullable Double massG,
-        @Nullable String massTyped) {
+        @Nullable String massTyped,
+        @Nullable Integer motors) {
     public static final List<String> DIRECTIONS = List.of("cw", "acw");
 
     public ModelAdded {
         Must.beNamed("The model's name", name);
         Must.beOneOf("The direction", direction, DIRECTIONS);
+        Must.beWithin("The number of motors", motors == null ? 1 : motors, 1, 2);
         Must.beWithin("The hook distance in mm", hookDistanceMm, 20, 2000);
     }
 }

@@ -20,7 +20,7 @@ final class AttemptsFile implements DayFile {
             Column.plain("attempt").filled(),
             Column.text("model", 120),
             Column.text("motor", 40),
-            Column.plain("state").filled(),
+            Column.choice("state", "", AttemptImported.STATES).filled(),
             Column.plain("called"),
             Column.plain("winding"),
             Column.plain("holding"),
@@ -31,7 +31,18 @@ final class AttemptsFile implements DayFile {
             Column.torque("launch torque"),
             Column.time("official"),
             Column.text("how", 1000),
-            Column.text("reason", 400));
+            Column.text("reason", 400),
+            Column.text("spare", 40),
+            Column.torque("peak torque"),
+            Column.plain("back off"),
+            Column.plain("remaining"),
+            Column.text("contacts", 400),
+            Column.text("note", 400),
+            Column.time("announced"),
+            Column.plain("announced at"),
+            Column.choice("from paper", "", List.of("yes", "no")),
+            Column.plain("quiet from"),
+            Column.plain("quiet to"));
 
     @Override
     public String name() {
@@ -50,7 +61,7 @@ final class AttemptsFile implements DayFile {
         Integer number = Numbers.whole(row, "attempt", 1, MOST_ATTEMPTS);
         String model = row.named("model", intake.models);
         String motor = row.named("motor", intake.motors);
-        String state = row.word("state", "", AttemptImported.STATES);
+        String state = row.word("state");
         Long called = intake.moments.read(row, "called");
         Long winding = intake.moments.read(row, "winding");
         Long holding = intake.moments.read(row, "holding");
@@ -89,6 +100,7 @@ final class AttemptsFile implements DayFile {
                         Quantity.textOrNull(launch),
                         official,
                         row.optional("reason")));
+        AttemptNotes.take(row, intake, id);
         if (!row.isEmpty("how") && ended != null && official != null) {
             intake.take(row, "attempt.closed", () -> new AttemptClosed(id, ended, official, row.text("how")));
         }
@@ -140,7 +152,8 @@ final class AttemptsFile implements DayFile {
     @Override
     public void put(Book book, Table table) {
         for (AttemptImported attempt : book.day().attempts()) {
-            book.line(table, attempt)
+            Table.Cells cells = book.line(table, attempt)
+                    .of(attempt.id())
                     .put("model", book.name(attempt.modelId()))
                     .put("motor", book.name(attempt.motorId()))
                     .put("state", attempt.state())
@@ -157,6 +170,7 @@ final class AttemptsFile implements DayFile {
                     .put("official", Numbers.time(attempt.officialMs()))
                     .put("how", book.day().hows().get(attempt.id()))
                     .put("reason", attempt.voidReason());
+            AttemptNotes.put(book, attempt.id(), cells);
         }
     }
 }

@@ -50,6 +50,7 @@ final class BatchesFile implements DayFile {
     public void put(Book book, Table table) {
         for (BatchAdded batch : book.day().batches()) {
             table.line(batch.name())
+                    .of(batch.id())
                     .put("batch", batch.name())
                     .put("width", Quantity.Kind.LENGTH.text(batch.widthMm(), batch.widthTyped()))
                     .put("thickness", Quantity.Kind.LENGTH.text(batch.thicknessMm(), batch.thicknessTyped()))

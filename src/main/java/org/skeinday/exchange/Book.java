@@ -5,12 +5,16 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.Quiet;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.motor.MotorInspected;
 
 /** A day to be written: its values, with names in place of ids. */
 final class Book {
@@ -42,6 +46,7 @@ final class Book {
         day.readings().stream()
                 .map(r -> r.personId() == null ? "" : r.personId())
                 .forEach(ids::add);
+        day.more().entryTasks().forEach(t -> ids.add(t.personId()));
         ids.remove("");
         Map<String, String> labels = new TreeMap<>();
         for (String id : ids) {
@@ -98,6 +103,24 @@ final class Book {
 
     String person(@Nullable String id) {
         return id == null || id.isEmpty() ? "" : known(people.get(id), id);
+    }
+
+    Optional<MotorInspected> inspection(String motor) {
+        return day.more().inspections().stream()
+                .filter(i -> i.motorId().equals(motor))
+                .findFirst();
+    }
+
+    Optional<AttemptNoted> noted(String attempt) {
+        return day.more().noted().stream()
+                .filter(n -> n.attemptId().equals(attempt))
+                .findFirst();
+    }
+
+    Optional<Quiet> quiet(String attempt) {
+        return day.more().quiet().stream()
+                .filter(q -> q.attemptId().equals(attempt))
+                .findFirst();
     }
 
     String moment(@Nullable Long ms) {

@@ -1,19 +1,22 @@
 package org.skeinday.exchange;
 
+import java.util.List;
 import java.util.Optional;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
 import org.skeinday.units.Torque;
 
 /**
- * One column of a file, for import and export alike.
+ * One column of a file, for import, export and forms alike.
  *
  * @param must whether every row fills it in
  * @param longest most characters that the record keeps
+ * @param words those it may hold, empty for any text
+ * @param otherwise what an empty cell means, empty when it means nothing
  */
-record Column(String name, Kind kind, boolean must, int longest) {
+public record Column(String name, Kind kind, boolean must, int longest, List<String> words, String otherwise) {
     /** Which units a header may name for it. */
-    enum Kind {
+    public enum Kind {
         PLAIN,
         TIME,
         LENGTH,
@@ -24,33 +27,48 @@ record Column(String name, Kind kind, boolean must, int longest) {
     private static final int LONGEST_QUANTITY = 40;
 
     static Column text(String name, int longest) {
-        return new Column(name, Kind.PLAIN, false, longest);
+        return new Column(name, Kind.PLAIN, false, longest, List.of(), "");
     }
 
     /** A number, word, day or moment: checked by its own rule. */
     static Column plain(String name) {
-        return new Column(name, Kind.PLAIN, false, 80);
+        return new Column(name, Kind.PLAIN, false, 80, List.of(), "");
+    }
+
+    /** One word of a list; an empty cell is {@code otherwise}. */
+    static Column choice(String name, String otherwise, List<String> words) {
+        return new Column(name, Kind.PLAIN, false, 80, words, otherwise);
+    }
+
+    /** Yes or no; an empty cell is {@code otherwise}. */
+    static Column yesNo(String name, String otherwise) {
+        return choice(name, otherwise, List.of("yes", "no"));
     }
 
     static Column time(String name) {
-        return new Column(name, Kind.TIME, false, LONGEST_QUANTITY);
+        return new Column(name, Kind.TIME, false, LONGEST_QUANTITY, List.of(), "");
     }
 
     static Column length(String name) {
-        return new Column(name, Kind.LENGTH, false, LONGEST_QUANTITY);
+        return new Column(name, Kind.LENGTH, false, LONGEST_QUANTITY, List.of(), "");
     }
 
     static Column mass(String name) {
-        return new Column(name, Kind.MASS, false, LONGEST_QUANTITY);
+        return new Column(name, Kind.MASS, false, LONGEST_QUANTITY, List.of(), "");
     }
 
     static Column torque(String name) {
-        return new Column(name, Kind.TORQUE, false, LONGEST_QUANTITY);
+        return new Column(name, Kind.TORQUE, false, LONGEST_QUANTITY, List.of(), "");
     }
 
     /** The same, to be filled in on every row. */
     Column filled() {
-        return new Column(name, kind, true, longest);
+        return new Column(name, kind, true, longest, words, otherwise);
+    }
+
+    /** The same, with what an empty cell means. */
+    Column or(String meaning) {
+        return new Column(name, kind, must, longest, words, meaning);
     }
 
     /** What is wrong with this unit in the header, and what would be right; empty when it can be used. */

@@ -1,19 +1,29 @@
 package org.skeinday.exchange;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EntryModel;
+import org.skeinday.contest.EntryMotor;
+import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.ModelNote;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.Terms;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorInspected;
 
 /**
  * Everything in a record that files can carry.
@@ -37,9 +47,85 @@ public record Day(
         Map<String, String> hows,
         List<WatchTaken> watches,
         List<ReadingTaken> readings,
-        Map<String, String> people) {
+        Map<String, String> people,
+        More more) {
+    /**
+     * What else was prepared and noted.
+     *
+     * @param inspections how motors were found and where they are
+     * @param noted of winds and flights, by attempt
+     * @param quiet when nobody was helped
+     */
+    public record More(
+            List<Terms> terms,
+            List<EntryMotor> entryMotors,
+            List<EntryTask> entryTasks,
+            List<StationAdded> stations,
+            List<ModelNote> notes,
+            List<MotorInspected> inspections,
+            List<AttemptNoted> noted,
+            List<Quiet> quiet) {
+        public static final More NONE =
+                new More(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    }
+
     /** An empty record. */
     public static final Day EMPTY = new Day(
             List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-            List.of(), Map.of(), List.of(), List.of(), Map.of());
+            List.of(), Map.of(), List.of(), List.of(), Map.of(), More.NONE);
+
+    /** The same without one thing of a file, for a form that changes it: what hangs on it stays. */
+    public Day without(String file, String id) {
+        return new Day(
+                others(file, "event.csv", events, e -> e.id().equals(id)),
+                others(file, "models.csv", models, m -> m.id().equals(id)),
+                others(file, "batches.csv", batches, b -> b.id().equals(id)),
+                others(file, "motors.csv", motors, m -> m.id().equals(id)),
+                others(file, "entries.csv", entries, e -> e.id().equals(id)),
+                others(file, "entries.csv", entryModels, m -> m.entryId().equals(id)),
+                others(file, "windows.csv", windows, w -> w.id().equals(id)),
+                others(
+                        file,
+                        CrewFile.NAME,
+                        crew,
+                        c -> DayRows.crewId(c.personId(), c.eventId()).equals(id)),
+                others(file, "flights.csv", flights, f -> f.id().equals(id)),
+                attempts,
+                hows,
+                watches,
+                readings,
+                file.equals(CrewFile.NAME) ? otherPeople(id) : people,
+                new More(
+                        others(
+                                file,
+                                TermsFile.NAME,
+                                more.terms,
+                                t -> t.eventId().equals(id)),
+                        others(
+                                file,
+                                "entries.csv",
+                                more.entryMotors,
+                                m -> m.entryId().equals(id)),
+                        others(
+                                file,
+                                "entries.csv",
+                                more.entryTasks,
+                                t -> t.entryId().equals(id)),
+                        others(file, "stations.csv", more.stations, s -> s.id().equals(id)),
+                        others(file, "notes.csv", more.notes, n -> n.id().equals(id)),
+                        more.inspections,
+                        more.noted,
+                        more.quiet));
+    }
+
+    private static <T> List<T> others(String file, String of, List<T> all, Predicate<T> is) {
+        return file.equals(of) ? all.stream().filter(is.negate()).toList() : all;
+    }
+
+    /** So that a person whose name is corrected is not taken for somebody new. */
+    private Map<String, String> otherPeople(String crewId) {
+        Map<String, String> others = new HashMap<>(people);
+        others.remove(crewId.replaceFirst("~.*", ""));
+        return Map.copyOf(others);
+    }
 }

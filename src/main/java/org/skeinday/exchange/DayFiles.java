@@ -40,17 +40,27 @@ public final class DayFiles {
     private static List<DayFile> files() {
         return List.of(
                 new EventFile(),
+                new TermsFile(),
                 new ModelsFile(),
                 new BatchesFile(),
                 new MotorsFile(),
+                new CrewFile(),
                 new EntriesFile(),
                 new WindowsFile(),
-                new CrewFile(),
+                new StationsFile(),
+                new NotesFile(),
                 new FlightsFile(),
                 new AttemptsFile(),
                 new WatchesFile(),
                 new ReadingsFile(),
                 new ResultsFile());
+    }
+
+    static DayFile file(String name) {
+        return files().stream()
+                .filter(file -> file.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("There is no file '" + name + "'"));
     }
 
     /** The names of all files, those that are written and not read among them. */

@@ -1,21 +1,32 @@
 package org.skeinday.exchange;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EntryModel;
+import org.skeinday.contest.EntryMotor;
+import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.EventAdded;
 
 /** {@code entries.csv}: who takes part in which event with which models. */
 final class EntriesFile implements DayFile {
-    private static final List<Column> COLUMNS = List.of(
-            Column.text("event", 120),
-            Column.text("entry", 120).filled(),
-            Column.text("team", 120).filled(),
-            Column.text("division", 60),
-            Column.plain("own"),
-            Column.text("models", 4000));
+    private static final List<Column> COLUMNS = columnsAndTasks();
+
+    private static List<Column> columnsAndTasks() {
+        List<Column> columns = new ArrayList<>(List.of(
+                Column.text("event", 120),
+                Column.text("entry", 120).filled(),
+                Column.text("team", 120).filled(),
+                Column.text("division", 60),
+                Column.yesNo("own", "no"),
+                Column.text("models", 4000),
+                Column.text("motors", 4000)));
+        CrewAdded.ROLES.forEach(task -> columns.add(Column.text(task, 120)));
+        return List.copyOf(columns);
+    }
 
     @Override
     public String name() {
@@ -33,54 +44,69 @@ final class EntriesFile implements DayFile {
         String id = intake.newId();
         String name = row.text("entry");
         intake.entries.add(row, "entry", name.isEmpty() ? "" : Intake.key(event, name), "'" + name + "'", id);
-        boolean own = row.yes("own", false);
-        List<String> models = models(row, intake);
+        boolean own = row.yes("own");
+        List<String> models = row.allNamed("models", intake.models);
+        List<String> motors = row.allNamed("motors", intake.motors);
+        intake.busy.flies(id, name, models);
+        intake.declared.check(row, event, id, motors, intake.motors);
         intake.take(
                 row,
                 "entry.added",
                 () -> new EntryAdded(id, event, name, row.text("team"), row.optional("division"), own));
-        for (String model : models) {
-            intake.take(row, "entry.model", () -> new EntryModel(id, model));
-        }
+        models.forEach(model -> intake.take(row, "entry.model", () -> new EntryModel(id, model)));
+        motors.forEach(motor -> intake.take(row, "entry.motor", () -> new EntryMotor(id, motor)));
+        tasks(row, intake, event, id);
     }
 
-    private static List<String> models(Row row, Intake intake) {
-        List<String> names = Arrays.stream(row.text("models").split("[|]", -1))
-                .map(String::strip)
-                .filter(name -> !name.isEmpty())
-                .toList();
-        for (String name : names) {
-            if (intake.models.id(name).isEmpty()) {
+    private static void tasks(Row row, Intake intake, String event, String entry) {
+        for (String task : CrewAdded.ROLES) {
+            String person = row.named(task, intake.people);
+            if (!person.isEmpty() && !intake.clearances.has(person, event, task)) {
                 row.error(
-                        "models",
-                        "there is no model '" + name + "'",
-                        intake.models.suggestion(name) + "; part several by " + ModelsFile.BETWEEN);
+                        task,
+                        row.text(task) + " has no clearance for this task",
+                        "choose somebody who " + task + ", or add the task to that person's line of the crew");
+            }
+            if (!person.isEmpty()) {
+                intake.take(row, "entry.task", () -> new EntryTask(entry, task, person));
             }
         }
-        return names.stream()
-                .distinct()
-                .flatMap(name -> intake.models.id(name).stream())
-                .toList();
     }
 
     @Override
     public void put(Book book, Table table) {
         for (EntryAdded entry : book.day().entries()) {
             EventAdded event = book.event(entry.eventId());
-            table.line(event.day(), event.name(), entry.name())
+            Table.Cells cells = table.line(event.day(), event.name(), entry.name())
+                    .of(entry.id())
                     .put("event", event.name())
                     .put("entry", entry.name())
                     .put("team", entry.team())
                     .put("division", entry.division())
                     .put("own", entry.own() ? "yes" : "no")
-                    .put("models", models(book, entry));
+                    .put(
+                            "models",
+                            names(book, EntryModel::modelId, own(book.day().entryModels(), entry)))
+                    .put("motors", names(book, EntryMotor::motorId, declared(book, entry)));
+            book.day().more().entryTasks().stream()
+                    .filter(task -> task.entryId().equals(entry.id()))
+                    .forEach(task -> cells.put(task.task(), book.person(task.personId())));
         }
     }
 
-    private static String models(Book book, EntryAdded entry) {
-        return book.day().entryModels().stream()
+    private static List<EntryModel> own(List<EntryModel> all, EntryAdded entry) {
+        return all.stream().filter(has -> has.entryId().equals(entry.id())).toList();
+    }
+
+    private static List<EntryMotor> declared(Book book, EntryAdded entry) {
+        return book.day().more().entryMotors().stream()
                 .filter(has -> has.entryId().equals(entry.id()))
-                .map(has -> book.name(has.modelId()))
+                .toList();
+    }
+
+    private static <T> String names(Book book, Function<T, String> id, List<T> all) {
+        return all.stream()
+                .map(one -> book.name(id.apply(one)))
                 .sorted()
                 .collect(Collectors.joining(" " + ModelsFile.BETWEEN + " "));
     }

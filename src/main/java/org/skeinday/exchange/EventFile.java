@@ -9,22 +9,22 @@ import org.skeinday.units.FlightTime;
 final class EventFile implements DayFile {
     private static final List<Column> COLUMNS = List.of(
             Column.text("name", 120).filled(),
-            Column.plain("kind"),
+            Column.choice("kind", "visiting", EventAdded.KINDS),
             Column.plain("day").filled(),
             Column.text("hall", 120),
             Column.length("ceiling"),
-            Column.plain("attempts"),
-            Column.plain("window minutes"),
-            Column.plain("score"),
-            Column.plain("best of"),
-            Column.plain("timekeepers"),
-            Column.plain("take"),
-            Column.plain("if two"),
-            Column.plain("round"),
-            Column.time("to"),
-            Column.plain("round watches first"),
-            Column.time("minimum"),
-            Column.plain("winder ratio"),
+            Column.plain("attempts").or("3"),
+            Column.plain("window minutes").or("12"),
+            Column.choice("score", "best", EventAdded.SCORES),
+            Column.plain("best of").or("1"),
+            Column.plain("timekeepers").or("1"),
+            Column.choice("take", "middle", EventAdded.TAKES),
+            Column.choice("if two", "longer", EventAdded.IF_TWO),
+            Column.choice("round", "down", EventAdded.ROUNDINGS),
+            Column.time("to").or("0.1"),
+            Column.yesNo("round watches first", "no"),
+            Column.time("minimum").or("0"),
+            Column.plain("winder ratio").or("10"),
             Column.length("lane"));
 
     @Override
@@ -53,15 +53,15 @@ final class EventFile implements DayFile {
                     "the best " + best + " of " + attempts + " attempts cannot count",
                     "write at most " + attempts);
         }
-        String kind = row.word("kind", "visiting", EventAdded.KINDS);
+        String kind = row.word("kind");
         int window = Numbers.whole(row, "window minutes", 0, 600, 12);
-        String score = row.word("score", "best", EventAdded.SCORES);
+        String score = row.word("score");
         int timekeepers = Numbers.whole(row, "timekeepers", 1, 3, 1);
-        String take = row.word("take", "middle", EventAdded.TAKES);
-        String ifTwo = row.word("if two", "longer", EventAdded.IF_TWO);
+        String take = row.word("take");
+        String ifTwo = row.word("if two");
         long step = Numbers.time(row, "to", 1, 60_000, 100);
-        String rounding = row.word("round", "down", EventAdded.ROUNDINGS);
-        boolean watchesFirst = row.yes("round watches first", false);
+        String rounding = row.word("round");
+        boolean watchesFirst = row.yes("round watches first");
         long minimum = Numbers.time(row, "minimum", 0, 3_600_000, 0);
         double ratio = Numbers.decimal(row, "winder ratio", 1, 50, 10);
         if (day == null) {
@@ -98,6 +98,7 @@ final class EventFile implements DayFile {
     public void put(Book book, Table table) {
         for (EventAdded event : book.day().events()) {
             table.line(event.day(), event.name())
+                    .of(event.id())
                     .put("name", event.name())
                     .put("kind", event.kind())
                     .put("day", event.day())

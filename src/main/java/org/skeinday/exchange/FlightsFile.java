@@ -13,14 +13,14 @@ final class FlightsFile implements DayFile {
             Column.text("motor", 40).filled(),
             Column.plain("flown").filled(),
             Column.plain("crank turns"),
-            Column.plain("ratio"),
+            Column.plain("ratio").or("10"),
             Column.torque("stop torque"),
             Column.torque("launch torque"),
             Column.plain("back off"),
             Column.time("time").filled(),
             Column.plain("remaining"),
             Column.text("note", 400),
-            Column.plain("valid"),
+            Column.yesNo("valid", "yes"),
             Column.text("reason", 400));
 
     @Override
@@ -46,7 +46,7 @@ final class FlightsFile implements DayFile {
         Double backOff = Numbers.decimal(row, "back off", 0, 10_000);
         Long time = Numbers.time(row, "time", 0, ReadingTaken.LONGEST_MS);
         Double remaining = Numbers.decimal(row, "remaining", 0, 100_000);
-        boolean valid = row.yes("valid", true);
+        boolean valid = row.yes("valid");
         if (!valid && row.isEmpty("reason")) {
             row.error("reason", "a flight that is not valid needs a reason", "write why, for example touched the wall");
         }
@@ -88,6 +88,7 @@ final class FlightsFile implements DayFile {
         for (PracticeFlown flight : book.day().flights()) {
             EventAdded event = book.event(flight.eventId());
             table.line(event.day(), event.name(), Table.order(flight.flownAtMs()), book.name(flight.motorId()))
+                    .of(flight.id())
                     .put("event", event.name())
                     .put("model", book.name(flight.modelId()))
                     .put("motor", book.name(flight.motorId()))

@@ -1,9 +1,11 @@
 package org.skeinday.exchange;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
@@ -30,7 +32,14 @@ final class Intake {
     /** The numbers of each entry's attempts; the row is there for those of the files. */
     final Map<String, TreeMap<Integer, java.util.Optional<Row>>> numbers = new LinkedHashMap<>();
 
+    final Names terms = new Names("line of terms for the event");
+    final Names notes = new Names("note");
+    final Names stations = new Names("station");
+    final Declared declared;
+    final Busy busy;
+    final Clearances clearances;
     final Moments moments;
+    private final Set<String> inspected = new HashSet<>();
     private final IntFunction<String> newId;
     private final List<DayFiles.Named> facts = new ArrayList<>();
     private final Map<String, String> newPeople = new LinkedHashMap<>();
@@ -39,6 +48,13 @@ final class Intake {
     Intake(Day there, Moments moments, IntFunction<String> newId) {
         this.moments = moments;
         this.newId = newId;
+        this.declared = new Declared(there);
+        this.busy = new Busy(there, moments);
+        this.clearances = new Clearances(there);
+        there.more().terms().forEach(t -> terms.inRecord(t.eventId(), t.eventId()));
+        there.more().stations().forEach(s -> stations.inRecord(s.name(), s.id()));
+        there.more().notes().forEach(n -> notes.inRecord(key(n.modelId(), n.atMs(), n.note()), n.id()));
+        there.more().inspections().forEach(i -> inspected.add(i.motorId()));
         there.events().forEach(e -> events.inRecord(e.name(), e.id()));
         there.models().forEach(m -> models.inRecord(m.name(), m.id()));
         there.batches().forEach(b -> batches.inRecord(b.name(), b.id()));
@@ -54,6 +70,11 @@ final class Intake {
             numbers.computeIfAbsent(a.entryId(), e -> new TreeMap<>()).put(a.number(), java.util.Optional.empty());
         });
         there.watches().forEach(w -> watches.inRecord(key(w.attemptId(), w.slot()), w.attemptId()));
+    }
+
+    /** Whether the record has an inspection of this motor, which an empty cell must not leave standing. */
+    boolean isInspected(String motor) {
+        return inspected.contains(motor);
     }
 
     /** Several things as one name; no cell holds this separator. */

@@ -11,9 +11,10 @@ final class ModelsFile implements DayFile {
     private static final List<Column> COLUMNS = List.of(
             Column.text("model", 120).filled(),
             Column.text("team", 120).filled(),
-            Column.plain("direction"),
+            Column.choice("direction", "cw", ModelAdded.DIRECTIONS),
             Column.length("hook distance").filled(),
-            Column.mass("mass"));
+            Column.mass("mass"),
+            Column.plain("motors").or("1"));
 
     @Override
     public String name() {
@@ -33,9 +34,11 @@ final class ModelsFile implements DayFile {
             row.error("model", "'" + name + "' has a " + BETWEEN, "leave it out: it parts the models of an entry");
         }
         intake.models.add(row, "model", name, "'" + name + "'", id);
+        intake.busy.named(id, name);
         Quantity hooks = Quantity.Kind.LENGTH.read(row, "hook distance", 20, 2000);
         Quantity mass = Quantity.Kind.MASS.read(row, "mass");
-        String direction = row.word("direction", "cw", ModelAdded.DIRECTIONS);
+        String direction = row.word("direction");
+        Integer motors = Numbers.whole(row, "motors", 1, 2);
         intake.take(
                 row,
                 "model.added",
@@ -47,18 +50,21 @@ final class ModelsFile implements DayFile {
                         Quantity.si(hooks),
                         Quantity.text(hooks),
                         Quantity.siOrNull(mass),
-                        Quantity.textOrNull(mass)));
+                        Quantity.textOrNull(mass),
+                        motors));
     }
 
     @Override
     public void put(Book book, Table table) {
         for (ModelAdded model : book.day().models()) {
             table.line(model.name())
+                    .of(model.id())
                     .put("model", model.name())
                     .put("team", model.team())
                     .put("direction", model.direction())
                     .put("hook distance", Quantity.Kind.LENGTH.text(model.hookDistanceMm(), model.hookDistanceTyped()))
-                    .put("mass", Quantity.Kind.MASS.text(model.massG(), model.massTyped()));
+                    .put("mass", Quantity.Kind.MASS.text(model.massG(), model.massTyped()))
+                    .put("motors", Numbers.text(model.motors()));
         }
     }
 }

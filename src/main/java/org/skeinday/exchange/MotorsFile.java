@@ -3,6 +3,7 @@ package org.skeinday.exchange;
 import java.util.List;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorInspected;
 
 /** {@code motors.csv}: loops tied from the batches. */
 final class MotorsFile implements DayFile {
@@ -10,11 +11,14 @@ final class MotorsFile implements DayFile {
             Column.text("tag", 40).filled(),
             Column.text("batch", 120).filled(),
             Column.text("team", 120).filled(),
-            Column.plain("direction"),
+            Column.choice("direction", "cw", ModelAdded.DIRECTIONS),
             Column.length("loop").filled(),
             Column.mass("mass").filled(),
             Column.plain("breaking turns"),
-            Column.plain("uses"));
+            Column.plain("uses").or("0"),
+            Column.mass("inspected mass"),
+            Column.choice("place", "", MotorInspected.PLACES),
+            Column.plain("inspected"));
 
     @Override
     public String name() {
@@ -36,7 +40,18 @@ final class MotorsFile implements DayFile {
         Quantity mass = Quantity.Kind.MASS.read(row, "mass", MotorAdded.LEAST_MASS_G, MotorAdded.MOST_MASS_G);
         Integer breaking = Numbers.whole(row, "breaking turns", 50, 100_000);
         int uses = Numbers.whole(row, "uses", 0, MotorAdded.MOST_USES, 0);
-        String direction = row.word("direction", "cw", ModelAdded.DIRECTIONS);
+        String direction = row.word("direction");
+        Quantity inspected =
+                Quantity.Kind.MASS.read(row, "inspected mass", MotorAdded.LEAST_MASS_G, MotorAdded.MOST_MASS_G);
+        Long at = intake.moments.read(row, "inspected");
+        String place = row.word("place");
+        intake.declared.weighs(id, inspected != null ? inspected : mass);
+        intake.declared
+                .entriesOf(id)
+                .forEach(entry -> intake.declared
+                        .over(entry, id)
+                        .ifPresent(over ->
+                                row.error(inspected != null ? "inspected mass" : "mass", tag + over, Declared.RIGHT)));
         intake.take(
                 row,
                 "motor.added",
@@ -52,12 +67,26 @@ final class MotorsFile implements DayFile {
                         Quantity.text(mass),
                         breaking,
                         uses));
+        boolean noted = inspected != null || at != null || !place.isEmpty() || intake.isInspected(id);
+        if (noted) {
+            intake.take(
+                    row,
+                    "motor.inspected",
+                    () -> new MotorInspected(
+                            id,
+                            Quantity.siOrNull(inspected),
+                            Quantity.textOrNull(inspected),
+                            place.isEmpty() ? "team" : place,
+                            at));
+        }
     }
 
     @Override
     public void put(Book book, Table table) {
         for (MotorAdded motor : book.day().motors()) {
+            var inspected = book.inspection(motor.id());
             table.line(motor.tag())
+                    .of(motor.id())
                     .put("tag", motor.tag())
                     .put("batch", book.name(motor.batchId()))
                     .put("team", motor.team())
@@ -65,7 +94,14 @@ final class MotorsFile implements DayFile {
                     .put("loop", Quantity.Kind.LENGTH.text(motor.loopMm(), motor.loopTyped()))
                     .put("mass", Quantity.Kind.MASS.text(motor.massG(), motor.massTyped()))
                     .put("breaking turns", Numbers.text(motor.breakingTurns()))
-                    .put("uses", Numbers.text(motor.uses()));
+                    .put("uses", Numbers.text(motor.uses()))
+                    .put(
+                            "inspected mass",
+                            inspected
+                                    .map(i -> Quantity.Kind.MASS.text(i.massG(), i.massTyped()))
+                                    .orElse(""))
+                    .put("place", inspected.map(MotorInspected::place).orElse(""))
+                    .put("inspected", inspected.map(i -> book.moment(i.atMs())).orElse(""));
         }
     }
 }

@@ -52,6 +52,15 @@ final class Names {
         }
     }
 
+    /** The name of an id, for a sentence; the id itself when it has none. */
+    String nameOf(String id) {
+        return places.entrySet().stream()
+                .filter(e -> e.getValue().id().equals(id))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(id);
+    }
+
     Optional<String> id(String name) {
         return Optional.ofNullable(places.get(name)).map(Place::id);
     }

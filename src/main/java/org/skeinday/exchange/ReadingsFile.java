@@ -21,7 +21,7 @@ final class ReadingsFile implements DayFile {
             Column.plain("attempt").filled(),
             Column.plain("reading"),
             Column.plain("place").filled(),
-            Column.plain("instrument"),
+            Column.choice("instrument", "watch", ReadingTaken.INSTRUMENTS),
             Column.text("person", 120),
             Column.time("time").filled(),
             Column.plain("came in"),
@@ -50,7 +50,7 @@ final class ReadingsFile implements DayFile {
         int next = counted.merge(attempt, 1, Integer::sum);
         int number = Numbers.whole(row, "reading", 1, 9_999, next);
         Integer place = Numbers.whole(row, "place", 1, 3);
-        String instrument = row.word("instrument", "watch", ReadingTaken.INSTRUMENTS);
+        String instrument = row.word("instrument");
         String person = row.named("person", intake.people);
         Long time = Numbers.time(row, "time", 0, ReadingTaken.LONGEST_MS);
         Long cameIn = intake.moments.read(row, "came in");

@@ -1,5 +1,6 @@
 package org.skeinday.exchange;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -107,8 +108,10 @@ final class Row {
         return place == null ? "" : place.unit();
     }
 
-    /** A word of a list, lower case; {@code otherwise} for an empty cell. */
-    String word(String column, String otherwise, List<String> words) {
+    /** A word of the column's list, lower case; for an empty cell what the column says it means. */
+    String word(String column) {
+        List<String> words = sheet.column(column).words();
+        String otherwise = sheet.column(column).otherwise();
         String text = text(column).toLowerCase(Locale.ROOT);
         if (text.isEmpty()) {
             return otherwise;
@@ -120,8 +123,42 @@ final class Row {
         return text;
     }
 
-    boolean yes(String column, boolean otherwise) {
-        return word(column, otherwise ? "yes" : "no", List.of("yes", "no")).equals("yes");
+    boolean yes(String column) {
+        return word(column).equals("yes");
+    }
+
+    /** The words of a cell that holds several, each known and once, in the order of the list. */
+    List<String> words(String column, String what, List<String> known) {
+        List<String> typed = Arrays.stream(text(column).toLowerCase(Locale.ROOT).split("[|;,/\\s]+"))
+                .filter(word -> !word.isEmpty())
+                .toList();
+        for (String word : typed) {
+            if (!known.contains(word)) {
+                error(
+                        column,
+                        "'" + word + "' is no " + what + " that is known",
+                        "write one or more of " + String.join(" | ", known));
+            }
+        }
+        return known.stream().filter(typed::contains).toList();
+    }
+
+    /** The ids behind several names parted by {@link ModelsFile#BETWEEN}; each that is not there is noted. */
+    List<String> allNamed(String column, Names names) {
+        List<String> typed = Arrays.stream(text(column).split("[|]", -1))
+                .map(String::strip)
+                .filter(name -> !name.isEmpty())
+                .distinct()
+                .toList();
+        for (String name : typed) {
+            if (names.id(name).isEmpty()) {
+                error(
+                        column,
+                        "there is no " + names.what() + " '" + name + "'",
+                        names.suggestion(name) + "; part several by " + ModelsFile.BETWEEN);
+            }
+        }
+        return typed.stream().flatMap(name -> names.id(name).stream()).toList();
     }
 
     /** Reads a filled cell; null for an empty one and, with a noted error, for one that cannot be read. */

@@ -14,7 +14,9 @@ public final class TorqueFile {
     private static final List<String> PHASES = List.of("wind", "unwind");
 
     private static final List<Column> COLUMNS = List.of(
-            Column.plain("motor turns").filled(), Column.torque("torque").filled(), Column.plain(PHASE));
+            Column.plain("motor turns").filled(),
+            Column.torque("torque").filled(),
+            Column.choice(PHASE, "wind", PHASES));
 
     private TorqueFile() {}
 
@@ -39,7 +41,7 @@ public final class TorqueFile {
             if (hasPhases && row.isEmpty(PHASE)) {
                 row.error(PHASE, "this is empty", "write wind or unwind on every row, or leave the column out");
             }
-            boolean unwinds = row.word(PHASE, "wind", PHASES).equals("unwind");
+            boolean unwinds = row.word(PHASE).equals("unwind");
             Double turns = Numbers.decimal(row, "motor turns", 0, 100_000);
             Quantity torque = Quantity.Kind.TORQUE.read(row, "torque");
             if (!row.isWrong() && turns != null && torque != null) {

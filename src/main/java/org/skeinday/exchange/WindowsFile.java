@@ -38,8 +38,9 @@ final class WindowsFile implements DayFile {
                     "write a moment after it opens");
             return;
         }
-        var window = new WindowAdded(intake.newId(), event, entry.isEmpty() ? null : entry, opens, closes);
+        WindowAdded window = new WindowAdded(intake.newId(), event, entry.isEmpty() ? null : entry, opens, closes);
         intake.windows.add(row, "opens", Intake.key(window), "that opens at " + row.text("opens"), window.id());
+        intake.busy.check(row, window);
         intake.take(row, "window.added", () -> window);
     }
 
@@ -55,6 +56,7 @@ final class WindowsFile implements DayFile {
                             Table.order(window.opensAtMs()),
                             Table.order(window.closesAtMs()),
                             entry)
+                    .of(window.id())
                     .put("event", event.name())
                     .put("entry", entry)
                     .put("opens", book.moment(window.opensAtMs()))

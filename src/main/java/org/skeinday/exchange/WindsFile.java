@@ -22,8 +22,8 @@ public final class WindsFile {
     private static final String NORMALISED = "normalised turns";
 
     private static final Column MOTOR = Column.text("motor", 40);
-    private static final Column STOP = Column.plain("stop");
-    private static final Column BROKE = Column.plain("broke").filled();
+    private static final Column STOP = Column.choice("stop", "count", List.of("count", "torque", "breaking"));
+    private static final Column BROKE = Column.yesNo("broke", "no").filled();
 
     private static final List<Column> OF_MOTORS = List.of(
             Column.length("loop").filled(),
@@ -92,7 +92,7 @@ public final class WindsFile {
     }
 
     private static Optional<BreakTrial> trial(Row row, @Nullable Size size, @Nullable Double turns) {
-        boolean broke = row.yes("broke", false);
+        boolean broke = row.yes("broke");
         String motor = row.text("motor").isEmpty() ? "line " + row.line() : row.text("motor");
         StopRule stop = stop(row);
         if (row.isWrong() || turns == null) {
@@ -105,7 +105,7 @@ public final class WindsFile {
     }
 
     private static StopRule stop(Row row) {
-        return switch (row.word("stop", "count", List.of("count", "torque", "breaking"))) {
+        return switch (row.word("stop")) {
             case "torque" -> StopRule.TORQUE;
             case "breaking" -> StopRule.BREAKING;
             default -> StopRule.COUNT;

@@ -48,6 +48,7 @@ public final class RandomDay {
         for (int i = upTo(4); i >= 0; i--) {
             people.put(id(), name(120));
         }
+        List<CrewAdded> crew = crew(people, events);
         List<AttemptImported> attempts = new ArrayList<>();
         Map<String, String> hows = new HashMap<>();
         entries.forEach(entry -> attempts.addAll(attempts(entry, models, motors, hows)));
@@ -67,20 +68,21 @@ public final class RandomDay {
                 entries,
                 entryModels(entries, models),
                 list(upTo(4), () -> window(events, entries)),
-                crew(people, events),
+                crew,
                 list(upTo(6), () -> flight(events, models, motors)),
                 attempts,
                 hows,
                 watches,
                 readings,
-                people);
+                people,
+                new RandomMore(this).more(events, entries, models, motors, attempts, crew));
     }
 
-    private interface Make<T> {
+    interface Make<T> {
         T one();
     }
 
-    private <T> List<T> list(int count, Make<T> make) {
+    <T> List<T> list(int count, Make<T> make) {
         List<T> all = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             all.add(make.one());
@@ -88,24 +90,24 @@ public final class RandomDay {
         return all;
     }
 
-    private int upTo(int most) {
+    int upTo(int most) {
         return random.nextInt(most + 1);
     }
 
-    private boolean maybe() {
+    boolean maybe() {
         return random.nextBoolean();
     }
 
-    private String id() {
+    String id() {
         return "made-" + made++;
     }
 
-    private <T> T one(java.util.Collection<T> of) {
+    <T> T one(java.util.Collection<T> of) {
         return new ArrayList<>(new java.util.LinkedHashSet<>(of)).get(random.nextInt(of.size()));
     }
 
     /** Any text as the record keeps one: without space around it. */
-    private String text(int longest) {
+    String text(int longest) {
         var text = new StringBuilder();
         for (int i = 1 + upTo(11); i > 0; i--) {
             text.append(BITS[random.nextInt(BITS.length)]);
@@ -115,29 +117,29 @@ public final class RandomDay {
     }
 
     /** A text that no other name is like. */
-    private String name(int longest) {
+    String name(int longest) {
         return (text(longest - 12) + " " + made++).replace("|", "/");
     }
 
-    private String textOrNull(int longest) {
+    String textOrNull(int longest) {
         return maybe() ? text(longest) : null;
     }
 
-    private long moment() {
+    long moment() {
         long ms = BEGIN_MS + (long) (random.nextDouble() * YEAR_MS);
         return maybe() ? ms - ms % 60_000 : ms;
     }
 
-    private Long momentOrNull() {
+    Long momentOrNull() {
         return maybe() ? moment() : null;
     }
 
-    private double number(double least, double most) {
+    double number(double least, double most) {
         double any = least + random.nextDouble() * (most - least);
         return maybe() ? any : Math.rint(any * 100) / 100;
     }
 
-    private String typed(double least, double most, String unit) {
+    String typed(double least, double most, String unit) {
         double number = Math.max(least, Math.rint(number(least, most) * 1000) / 1000);
         return Numbers.text(number) + (maybe() ? " " : "") + unit;
     }
@@ -189,7 +191,8 @@ public final class RandomDay {
                 Length.parse(hooks).millimetres(),
                 hooks,
                 mass == null ? null : Mass.parse(mass).grams(),
-                mass);
+                mass,
+                maybe() ? 1 + upTo(1) : null);
     }
 
     private BatchAdded batch() {
@@ -250,13 +253,17 @@ public final class RandomDay {
         List<CrewAdded> all = new ArrayList<>();
         for (String person : new TreeSet<>(people.keySet())) {
             if (maybe()) {
-                all.add(new CrewAdded(person, "", roles()));
+                all.add(new CrewAdded(person, "", roles(), winds()));
             }
             if (maybe()) {
-                all.add(new CrewAdded(person, one(events).id(), roles()));
+                all.add(new CrewAdded(person, one(events).id(), roles(), winds()));
             }
         }
         return all;
+    }
+
+    private Integer winds() {
+        return maybe() ? upTo(9) : null;
     }
 
     private String roles() {

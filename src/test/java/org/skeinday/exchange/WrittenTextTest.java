@@ -47,15 +47,18 @@ class WrittenTextTest {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of(new CrewAdded("p4", "", "reads"), new CrewAdded("p5", "", "")),
+                List.of(new CrewAdded("p4", "", "reads", null), new CrewAdded("p5", "", "", null)),
                 List.of(),
                 List.of(),
                 Map.of(),
                 List.of(),
                 List.of(),
-                Map.of("p1", "Ida", "p2", "Ida", "p3", "Ida (2)"));
+                Map.of("p1", "Ida", "p2", "Ida", "p3", "Ida (2)"),
+                Day.More.NONE);
         String crew = DayFiles.write(day, Reading.ZONE).texts().get("crew.csv");
-        assertEquals("name,event,tasks\nIda,,\nIda (2),,\nIda (3),,\nsomeone,,reads\nsomeone (2),,\n", crew);
+        assertEquals(
+                "name,event,tasks,clean winds\nIda,,,\nIda (2),,,\nIda (3),,,\nsomeone,,reads,\nsomeone (2),,,\n",
+                crew);
         DayFiles.Read read = Reading.of(Map.of("crew.csv", crew));
         Reading.right(read);
         assertEquals(5, read.names().size());

@@ -1,23 +1,26 @@
 package org.skeinday.attempt.store;
 
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
 import static org.skeinday.platform.db.schema.Tables.PRACTICE_FLIGHT;
 
 import java.util.List;
-import org.jooq.Table;
 import org.jooq.TableField;
-import org.jooq.TableRecord;
 import org.skeinday.attempt.AttemptCalled;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptGivenUp;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptMoved;
+import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchTaken;
+import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.FactKind;
 
@@ -32,13 +35,13 @@ public final class AttemptFacts {
                 FactKind.of("attempt.closed", AttemptClosed.class, AttemptFacts::closed),
                 FactKind.of("attempt.given-up", AttemptGivenUp.class, AttemptFacts::givenUp),
                 FactKind.of("watch.taken", WatchTaken.class, AttemptFacts::watchTaken),
-                FactKind.of("attempt.reading", ReadingTaken.class, (tx, fact) -> insert(tx, ATTEMPT_READING, fact)),
-                FactKind.of("attempt.imported", AttemptImported.class, (tx, fact) -> insert(tx, ATTEMPT, fact)),
-                FactKind.of("flight.flown", PracticeFlown.class, (tx, fact) -> insert(tx, PRACTICE_FLIGHT, fact)));
-    }
-
-    private static <R extends TableRecord<R>> void insert(Tx tx, Table<R> table, Object fact) {
-        tx.sql().executeInsert(tx.sql().newRecord(table, fact));
+                FactKind.of("attempt.reading", ReadingTaken.class, Rows.into(ATTEMPT_READING)),
+                FactKind.of("attempt.imported", AttemptImported.class, Rows.into(ATTEMPT)),
+                FactKind.of("attempt.noted", AttemptNoted.class, Rows.put(ATTEMPT_NOTE)),
+                FactKind.of("quiet.began", Quiet.class, Rows.put(ATTEMPT_QUIET)),
+                FactKind.of("quiet.ended", Quiet.class, Rows.put(ATTEMPT_QUIET)),
+                FactKind.of("flight.flown", PracticeFlown.class, Rows.into(PRACTICE_FLIGHT)),
+                FactKind.of("flight.changed", PracticeFlown.class, Rows.change(PRACTICE_FLIGHT)));
     }
 
     /** Whoever had the place before gives it over; a device that takes its own place back has it again. */
@@ -53,7 +56,7 @@ public final class AttemptFacts {
                 .deleteFrom(ATTEMPT_WATCH)
                 .where(place.and(ATTEMPT_WATCH.DEVICE.eq(fact.device())))
                 .execute();
-        insert(tx, ATTEMPT_WATCH, fact);
+        Rows.into(ATTEMPT_WATCH).accept(tx, fact);
     }
 
     private static void called(Tx tx, AttemptCalled fact) {

@@ -1,6 +1,8 @@
 package org.skeinday.attempt.store;
 
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
 
@@ -10,7 +12,9 @@ import java.util.Optional;
 import org.jooq.Condition;
 import org.jooq.impl.DSL;
 import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchTaken;
@@ -89,6 +93,39 @@ public final class AttemptStore {
                 .where(ATTEMPT_READING.ATTEMPT_ID.eq(attemptId))
                 .orderBy(ATTEMPT_READING.SLOT, ATTEMPT_READING.AT_MS.asc().nullsFirst(), ATTEMPT_READING.ID)
                 .fetchInto(ReadingTaken.class);
+    }
+
+    /** What was noted of winds and flights, by attempt. */
+    public static List<AttemptNoted> notes(Tx tx) {
+        return tx.sql()
+                .selectFrom(ATTEMPT_NOTE)
+                .orderBy(ATTEMPT_NOTE.ATTEMPT_ID)
+                .fetchInto(AttemptNoted.class);
+    }
+
+    /** Of one attempt; blank when nothing was noted. */
+    public static AttemptNoted note(Tx tx, String attempt) {
+        return tx.sql()
+                .selectFrom(ATTEMPT_NOTE)
+                .where(ATTEMPT_NOTE.ATTEMPT_ID.eq(attempt))
+                .fetchOptionalInto(AttemptNoted.class)
+                .orElseGet(() -> AttemptNoted.blank(attempt));
+    }
+
+    /** When it was quiet, by beginning. */
+    public static List<Quiet> quiet(Tx tx) {
+        return tx.sql()
+                .selectFrom(ATTEMPT_QUIET)
+                .orderBy(ATTEMPT_QUIET.FROM_MS, ATTEMPT_QUIET.ATTEMPT_ID)
+                .fetchInto(Quiet.class);
+    }
+
+    /** The quiet that lasts now, of this attempt. */
+    public static Optional<Quiet> quietOf(Tx tx, String attempt) {
+        return tx.sql()
+                .selectFrom(ATTEMPT_QUIET)
+                .where(ATTEMPT_QUIET.ATTEMPT_ID.eq(attempt).and(ATTEMPT_QUIET.TO_MS.isNull()))
+                .fetchOptionalInto(Quiet.class);
     }
 
     /** All attempts as they stand, in the form in which a file brings them. */

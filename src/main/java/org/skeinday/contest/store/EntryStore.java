@@ -1,10 +1,14 @@
 package org.skeinday.contest.store;
 
 import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY;
+import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY_MOTOR;
+import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY_TASK;
 
 import java.util.List;
 import java.util.Optional;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EntryMotor;
+import org.skeinday.contest.EntryTask;
 import org.skeinday.platform.db.Tx;
 
 /** Reads entries. */
@@ -18,6 +22,22 @@ public final class EntryStore {
                 .where(CONTEST_ENTRY.EVENT_ID.eq(eventId))
                 .orderBy(CONTEST_ENTRY.NAME)
                 .fetchInto(EntryAdded.class);
+    }
+
+    /** Which motors each entry has declared, of all events. */
+    public static List<EntryMotor> motors(Tx tx) {
+        return tx.sql()
+                .selectFrom(CONTEST_ENTRY_MOTOR)
+                .orderBy(CONTEST_ENTRY_MOTOR.ENTRY_ID, CONTEST_ENTRY_MOTOR.MOTOR_ID)
+                .fetchInto(EntryMotor.class);
+    }
+
+    /** Who does what for which entry, of all events. */
+    public static List<EntryTask> tasks(Tx tx) {
+        return tx.sql()
+                .selectFrom(CONTEST_ENTRY_TASK)
+                .orderBy(CONTEST_ENTRY_TASK.ENTRY_ID, CONTEST_ENTRY_TASK.TASK)
+                .fetchInto(EntryTask.class);
     }
 
     public static Optional<EntryAdded> find(Tx tx, String id) {

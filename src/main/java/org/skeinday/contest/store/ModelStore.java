@@ -2,11 +2,13 @@ package org.skeinday.contest.store;
 
 import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY_MODEL;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_MODEL;
+import static org.skeinday.platform.db.schema.Tables.CONTEST_MODEL_NOTE;
 
 import java.util.List;
 import java.util.Optional;
 import org.skeinday.contest.EntryModel;
 import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.ModelNote;
 import org.skeinday.platform.db.Tx;
 
 /** Reads models and whose they are. */
@@ -32,6 +34,14 @@ public final class ModelStore {
                 .where(CONTEST_ENTRY_MODEL.ENTRY_ID.eq(entryId))
                 .orderBy(CONTEST_MODEL.NAME)
                 .fetchInto(ModelAdded.class);
+    }
+
+    /** What was trimmed and repaired, the last first. */
+    public static List<ModelNote> notes(Tx tx) {
+        return tx.sql()
+                .selectFrom(CONTEST_MODEL_NOTE)
+                .orderBy(CONTEST_MODEL_NOTE.AT_MS.desc(), CONTEST_MODEL_NOTE.ID)
+                .fetchInto(ModelNote.class);
     }
 
     /** Which entry may fly which model, of all events. */

@@ -16,9 +16,12 @@ import org.skeinday.contest.store.CrewStore;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.ModelStore;
+import org.skeinday.contest.store.StationStore;
+import org.skeinday.contest.store.TermsStore;
 import org.skeinday.contest.store.WindowStore;
 import org.skeinday.exchange.Day;
 import org.skeinday.motor.store.BatchStore;
+import org.skeinday.motor.store.InspectionStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 
@@ -56,7 +59,16 @@ public final class ReadDay {
                 hows(tx, events),
                 watches,
                 readings,
-                people);
+                people,
+                new Day.More(
+                        TermsStore.all(tx),
+                        EntryStore.motors(tx),
+                        EntryStore.tasks(tx),
+                        StationStore.all(tx),
+                        ModelStore.notes(tx),
+                        InspectionStore.all(tx),
+                        AttemptStore.notes(tx),
+                        AttemptStore.quiet(tx)));
     }
 
     private static Map<String, String> hows(Tx tx, List<EventAdded> events) {

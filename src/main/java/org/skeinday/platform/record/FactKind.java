@@ -2,6 +2,7 @@ package org.skeinday.platform.record;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.function.BiConsumer;
 import org.skeinday.platform.db.Tx;
 
 /** How one kind of fact becomes rows. Living and replaying call the same; no rule, clock or id source in it. */
@@ -12,16 +13,14 @@ public record FactKind(String kind, Apply apply) {
         void apply(Tx tx, int v, JsonNode body);
     }
 
-    /** Puts one fact, already read into its record, into tables. */
-    @FunctionalInterface
-    public interface Into<T> {
-        void apply(Tx tx, T fact);
-    }
-
     private static final ObjectMapper JSON = Json.MAPPER;
 
-    /** A fact kind that so far has one version. */
-    public static <T> FactKind of(String kind, Class<T> type, Into<T> into) {
-        return new FactKind(kind, (tx, v, body) -> into.apply(tx, JSON.convertValue(body, type)));
+    /**
+     * A fact kind that so far has one version.
+     *
+     * @param into puts one fact, already read into its record, into tables
+     */
+    public static <T> FactKind of(String kind, Class<T> type, BiConsumer<Tx, ? super T> into) {
+        return new FactKind(kind, (tx, v, body) -> into.accept(tx, JSON.convertValue(body, type)));
     }
 }

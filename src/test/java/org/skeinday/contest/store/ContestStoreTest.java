@@ -54,7 +54,8 @@ class ContestStoreTest {
             10,
             null,
             null);
-    private static final ModelAdded MODEL = new ModelAdded("m1", "Rail 1", "Reed", "cw", 241.3, "9.5 in", null, null);
+    private static final ModelAdded MODEL =
+            new ModelAdded("m1", "Rail 1", "Reed", "cw", 241.3, "9.5 in", null, null, null);
     private static final MotorAdded MOTOR =
             new MotorAdded("r1", "R-01", "b1", "Reed", "cw", 469.9, "18.5 in", 1.6, "1.6 g", null, 2);
 
@@ -121,8 +122,8 @@ class ContestStoreTest {
 
     @Test
     void crew_of_every_event_belongs_to_each() {
-        CrewAdded everywhere = new CrewAdded("p1", "", "winds,reads");
-        CrewAdded elsewhere = new CrewAdded("p2", "e9", "times");
+        CrewAdded everywhere = new CrewAdded("p1", "", "winds,reads", 4);
+        CrewAdded elsewhere = new CrewAdded("p2", "e9", "times", null);
         apply("crew.added", everywhere);
         apply("crew.added", elsewhere);
         assertEquals(List.of(everywhere), CrewStore.ofEvent(tx, "e1"));

@@ -1,0 +1,55 @@
+package org.skeinday.attempt;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Fact {@code attempt.noted}: what is kept of a wind and its flight beside the states and times.
+ *
+ * @param spareMotorId the motor that stood by
+ * @param peakTorqueNmm the highest while winding, as typed in {@code peakTorqueTyped}
+ * @param backOffCrankTurns taken off again, may be a fraction
+ * @param remainingCrankTurns counted after landing, may be a fraction
+ * @param contacts what the model touched and when, in words
+ * @param announcedMs the time that officials elsewhere announced, milliseconds
+ * @param announcedAtMs when they did: the time to protest runs from here
+ * @param fromPaper whether a card was keyed in
+ */
+public record AttemptNoted(
+        String attemptId,
+        @Nullable String spareMotorId,
+        @Nullable Double peakTorqueNmm,
+        @Nullable String peakTorqueTyped,
+        @Nullable Double backOffCrankTurns,
+        @Nullable Double remainingCrankTurns,
+        @Nullable String contacts,
+        @Nullable String note,
+        @Nullable Long announcedMs,
+        @Nullable Long announcedAtMs,
+        boolean fromPaper) {
+    public AttemptNoted {
+        if (announcedMs != null && (announcedMs < 0 || announcedMs > ReadingTaken.LONGEST_MS)) {
+            throw new IllegalArgumentException("A time must be 0 ms to 2 hours, but was " + announcedMs + " ms");
+        }
+    }
+
+    /** Nothing noted yet. */
+    public static AttemptNoted blank(String attemptId) {
+        return new AttemptNoted(attemptId, null, null, null, null, null, null, null, null, null, false);
+    }
+
+    /** The same with what officials announced. */
+    public AttemptNoted announced(long ms, long atMs) {
+        return new AttemptNoted(
+                attemptId,
+                spareMotorId,
+                peakTorqueNmm,
+                peakTorqueTyped,
+                backOffCrankTurns,
+                remainingCrankTurns,
+                contacts,
+                note,
+                ms,
+                atMs,
+                fromPaper);
+    }
+}

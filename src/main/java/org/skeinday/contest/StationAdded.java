@@ -1,0 +1,49 @@
+package org.skeinday.contest;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Fact {@code station.added}: a winding place with its winder, meter and scale.
+ *
+ * @param mount table (clamped), post (weighted) or held (by a person: not advised)
+ * @param pullTestN what the mount has held in the pull test, newtons
+ * @param pullTested ISO date
+ * @param winderRatio motor turns to one crank turn as verified, null when not
+ * @param ratioChecked ISO date of one marked crank turn
+ * @param counter none, crank or motor turns
+ * @param countsBack whether the counter runs backwards with the crank
+ * @param zeroNmm what the meter shows unloaded, as typed in {@code zeroTyped}
+ * @param span known torque and reading of at least three points, as {@link Span} writes them
+ * @param calibrated ISO date
+ * @param knownMassG a mass that is known, as typed in {@code knownMassTyped}
+ * @param scaleReadsG what the scale shows for it, as typed in {@code scaleReadsTyped}
+ */
+public record StationAdded(
+        String id,
+        String name,
+        String mount,
+        @Nullable Double pullTestN,
+        @Nullable String pullTested,
+        @Nullable Double winderRatio,
+        @Nullable String ratioChecked,
+        String counter,
+        boolean countsBack,
+        @Nullable String meter,
+        @Nullable Double zeroNmm,
+        @Nullable String zeroTyped,
+        @Nullable String span,
+        @Nullable String calibrated,
+        @Nullable Double knownMassG,
+        @Nullable String knownMassTyped,
+        @Nullable Double scaleReadsG,
+        @Nullable String scaleReadsTyped) {
+    public static final List<String> MOUNTS = List.of("table", "post", "held");
+    public static final List<String> COUNTERS = List.of("none", "crank", "motor");
+
+    public StationAdded {
+        Must.beNamed("The winding place's name", name);
+        Must.beOneOf("The mount", mount, MOUNTS);
+        Must.beOneOf("The counter", counter, COUNTERS);
+    }
+}

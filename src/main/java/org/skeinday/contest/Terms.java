@@ -1,0 +1,69 @@
+package org.skeinday.contest;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Fact {@code terms.set}: what an event asks beside its rules.
+ *
+ * @param devices free, stands (at the stands only) or none (none at the table)
+ * @param outsideHelp free, or none from call to sign-off
+ * @param motorLimitG most that a motor may weigh as inspected, as typed in {@code motorLimitTyped}
+ * @param modelLeastG least that a model may weigh without its motor, as typed in {@code modelLeastTyped}
+ * @param declaredMotors most motors that an entry may declare, null for any number
+ * @param reinspection whether motors are inspected again after the flight
+ * @param logFlights flights that the required flight log must show, 0 for no log
+ * @param logColumns comma-separated words of {@link #LOG_COLUMNS}, in that order
+ * @param sections numbers of the rules' sections as officials cite them
+ * @param protestMinutes from the announcement of a time, null when there is no deadline
+ */
+public record Terms(
+        String eventId,
+        String devices,
+        String outsideHelp,
+        @Nullable Double motorLimitG,
+        @Nullable String motorLimitTyped,
+        @Nullable Double modelLeastG,
+        @Nullable String modelLeastTyped,
+        @Nullable Integer declaredMotors,
+        boolean reinspection,
+        int logFlights,
+        String logColumns,
+        @Nullable String logSignedBy,
+        @Nullable String sections,
+        @Nullable Integer protestMinutes) {
+    public static final List<String> DEVICES = List.of("free", "stands", "none");
+    public static final List<String> OUTSIDE_HELP = List.of("free", "none");
+    public static final List<String> LOG_COLUMNS =
+            List.of("model", "motor", "turns", "torque", "launch", "time", "remaining", "note");
+
+    public Terms {
+        Must.beOneOf("Devices", devices, DEVICES);
+        Must.beOneOf("Outside help", outsideHelp, OUTSIDE_HELP);
+        Must.beWithin("Flights in the log", logFlights, 0, 200);
+        for (String column : words(logColumns)) {
+            Must.beOneOf("A column of the log", column, LOG_COLUMNS);
+        }
+        if (protestMinutes != null) {
+            Must.beWithin("The minutes to protest", protestMinutes, 1, 1440);
+        }
+    }
+
+    /** What holds for an event that says nothing: all free, no limit, no log. */
+    public static Terms free(String eventId) {
+        return new Terms(eventId, "free", "free", null, null, null, null, null, false, 0, "", null, null, null);
+    }
+
+    /** Whether nobody may be helped from the call to the sign-off. */
+    public boolean asksForQuiet() {
+        return outsideHelp.equals("none");
+    }
+
+    public List<String> columnsOfLog() {
+        return words(logColumns);
+    }
+
+    private static List<String> words(String list) {
+        return list.isEmpty() ? List.of() : List.of(list.split(",", -1));
+    }
+}

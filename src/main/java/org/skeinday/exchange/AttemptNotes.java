@@ -1,0 +1,77 @@
+package org.skeinday.exchange;
+
+import java.util.List;
+import java.util.Optional;
+import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.Quiet;
+import org.skeinday.attempt.ReadingTaken;
+
+/** What stands in a row of {@code attempts.csv} about the wind, the flight, its announced time and when it was quiet. */
+final class AttemptNotes {
+    private static final List<String> COLUMNS = List.of(
+            "spare",
+            "peak torque",
+            "back off",
+            "remaining",
+            "contacts",
+            "note",
+            "announced",
+            "announced at",
+            "from paper");
+
+    private AttemptNotes() {}
+
+    static void take(Row row, Intake intake, String attempt) {
+        String spare = row.named("spare", intake.motors);
+        Quantity peak = Quantity.Kind.TORQUE.read(row, "peak torque");
+        Double backOff = Numbers.decimal(row, "back off", 0, 10_000);
+        Double remaining = Numbers.decimal(row, "remaining", 0, 100_000);
+        Long announced = Numbers.time(row, "announced", 0, ReadingTaken.LONGEST_MS);
+        Long announcedAt = intake.moments.read(row, "announced at");
+        boolean paper = row.yes("from paper");
+        if (COLUMNS.stream().anyMatch(column -> !row.isEmpty(column))) {
+            intake.take(
+                    row,
+                    "attempt.noted",
+                    () -> new AttemptNoted(
+                            attempt,
+                            spare.isEmpty() ? null : spare,
+                            Quantity.siOrNull(peak),
+                            Quantity.textOrNull(peak),
+                            backOff,
+                            remaining,
+                            row.optional("contacts"),
+                            row.optional("note"),
+                            announced,
+                            announcedAt,
+                            paper));
+        }
+        quiet(row, intake, attempt);
+    }
+
+    private static void quiet(Row row, Intake intake, String attempt) {
+        Long from = intake.moments.read(row, "quiet from");
+        Long to = intake.moments.read(row, "quiet to");
+        if (from != null) {
+            intake.take(row, to == null ? "quiet.began" : "quiet.ended", () -> new Quiet(attempt, from, to));
+        } else if (to != null) {
+            row.error("quiet from", "it is known until when it was quiet, but not from when", "write both or none");
+        }
+    }
+
+    static void put(Book book, String attempt, Table.Cells cells) {
+        Optional<AttemptNoted> noted = book.noted(attempt);
+        noted.ifPresent(n -> cells.put("spare", book.name(n.spareMotorId()))
+                .put("peak torque", Quantity.Kind.TORQUE.text(n.peakTorqueNmm(), n.peakTorqueTyped()))
+                .put("back off", Numbers.text(n.backOffCrankTurns()))
+                .put("remaining", Numbers.text(n.remainingCrankTurns()))
+                .put("contacts", n.contacts())
+                .put("note", n.note())
+                .put("announced", Numbers.time(n.announcedMs()))
+                .put("announced at", book.moment(n.announcedAtMs()))
+                .put("from paper", n.fromPaper() ? "yes" : "no"));
+        book.quiet(attempt)
+                .ifPresent(
+                        q -> cells.put("quiet from", book.moment(q.fromMs())).put("quiet to", book.moment(q.toMs())));
+    }
+}

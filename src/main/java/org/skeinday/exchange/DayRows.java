@@ -1,0 +1,74 @@
+package org.skeinday.exchange;
+
+import java.time.Duration;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntFunction;
+
+/** Single rows of the files, for forms: what a form asks and refuses is what a file asks and refuses. */
+public final class DayRows {
+    /**
+     * One row of a file as a form shows it.
+     *
+     * @param id of the thing that it is about
+     * @param cells text by column
+     */
+    public record RowText(String id, Map<String, String> cells) {
+        public RowText {
+            cells = Map.copyOf(cells);
+        }
+    }
+
+    private DayRows() {}
+
+    /** A line of the crew is about a person and an event, or all of them. */
+    public static String crewId(String person, String event) {
+        return person + "~" + event;
+    }
+
+    /** @throws IllegalArgumentException when there is no such file */
+    public static List<Column> columns(String file) {
+        return DayFiles.file(file).columns();
+    }
+
+    /** The rows of one file, in the order in which export writes them. */
+    public static List<RowText> of(Day day, ZoneId zone, String file) {
+        DayFile known = DayFiles.file(file);
+        var table = new Table(known.columns());
+        known.put(new Book(day, new Moments(zone, Duration.ZERO)), table);
+        return table.texts();
+    }
+
+    /**
+     * Reads one row.
+     *
+     * @param cells text by column; a column that is not there counts as empty
+     * @param there what the record has, without the thing itself when it is changed
+     * @param newId makes the k-th id; the thing's own is asked for first
+     */
+    public static DayFiles.Read read(
+            String file, Map<String, String> cells, Day there, IntFunction<String> newId, ZoneId zone) {
+        DayFile known = DayFiles.file(file);
+        List<CellError> errors = new ArrayList<>();
+        List<String> texts = new ArrayList<>();
+        Map<String, Header.Cell> header = new LinkedHashMap<>();
+        for (Column column : known.columns()) {
+            header.put(column.name(), new Header.Cell(texts.size(), ""));
+            texts.add(CellText.guarded(cells.getOrDefault(column.name(), "").strip()));
+        }
+        var sheet = new Sheet(file, known.columns(), new Header(header, java.util.Set.of(), allOf(texts)), List.of());
+        var intake = new Intake(there, new Moments(zone, Duration.ZERO), newId);
+        known.take(new Row(sheet, new CsvLines.Line(1, texts), errors), intake);
+        known.finish(intake);
+        return new DayFiles.Read(intake.facts(), intake.newPeople(), Map.of(file, 1), List.copyOf(errors));
+    }
+
+    private static java.util.Set<Integer> allOf(List<String> texts) {
+        return java.util.stream.IntStream.range(0, texts.size())
+                .boxed()
+                .collect(java.util.stream.Collectors.toUnmodifiableSet());
+    }
+}

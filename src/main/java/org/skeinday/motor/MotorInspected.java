@@ -1,0 +1,32 @@
+package org.skeinday.motor;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Fact {@code motor.inspected}: how a motor was found, and where it is since.
+ *
+ * @param massG with rings and lubricant, as typed in {@code massTyped}; null when only its place changed
+ * @param place team (with the team), in (handed in: nothing may be done to it) or back (given back)
+ * @param atMs milliseconds since 1970 UTC, null when nobody noted it
+ */
+public record MotorInspected(
+        String motorId,
+        @Nullable Double massG,
+        @Nullable String massTyped,
+        String place,
+        @Nullable Long atMs) {
+    public static final List<String> PLACES = List.of("team", "in", "back");
+
+    public MotorInspected {
+        if (!PLACES.contains(place)) {
+            throw new IllegalArgumentException(
+                    "A motor's place must be one of " + String.join(", ", PLACES) + ", but was '" + place + "'");
+        }
+    }
+
+    /** Handed in: nobody may wind, load or open it. */
+    public boolean handedIn() {
+        return place.equals("in");
+    }
+}

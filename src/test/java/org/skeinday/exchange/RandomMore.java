@@ -1,0 +1,158 @@
+package org.skeinday.exchange;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.Quiet;
+import org.skeinday.contest.CrewAdded;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EntryMotor;
+import org.skeinday.contest.EntryTask;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.ModelNote;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.Terms;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorInspected;
+import org.skeinday.units.Mass;
+import org.skeinday.units.Torque;
+
+/** What a random day has beside its rows of old: terms, declared motors, tasks, winding places, notes. */
+final class RandomMore {
+    private final RandomDay day;
+
+    RandomMore(RandomDay day) {
+        this.day = day;
+    }
+
+    Day.More more(
+            List<EventAdded> events,
+            List<EntryAdded> entries,
+            List<ModelAdded> models,
+            List<MotorAdded> motors,
+            List<AttemptImported> attempts,
+            List<CrewAdded> crew) {
+        List<Terms> terms = new ArrayList<>();
+        events.stream().filter(e -> day.maybe()).forEach(e -> terms.add(terms(e)));
+        List<EntryMotor> declared = new ArrayList<>();
+        List<EntryTask> tasks = new ArrayList<>();
+        for (EntryAdded entry : entries) {
+            motors.stream().filter(m -> day.maybe()).forEach(m -> declared.add(new EntryMotor(entry.id(), m.id())));
+            crew.stream()
+                    .filter(c ->
+                            day.maybe() && (c.eventId().isEmpty() || c.eventId().equals(entry.eventId())))
+                    .forEach(c -> CrewAdded.ROLES.stream()
+                            .filter(c::does)
+                            .filter(task -> tasks.stream()
+                                    .noneMatch(t -> t.entryId().equals(entry.id())
+                                            && t.task().equals(task)))
+                            .forEach(task -> tasks.add(new EntryTask(entry.id(), task, c.personId()))));
+        }
+        List<AttemptNoted> noted = new ArrayList<>();
+        List<Quiet> quiet = new ArrayList<>();
+        for (AttemptImported attempt : attempts) {
+            if (day.maybe()) {
+                noted.add(noted(attempt, motors));
+            }
+            if (day.maybe()) {
+                quiet.add(new Quiet(attempt.id(), day.moment(), day.momentOrNull()));
+            }
+        }
+        List<MotorInspected> inspections =
+                motors.stream().filter(m -> day.maybe()).map(this::inspected).toList();
+        return new Day.More(
+                terms,
+                declared,
+                tasks,
+                day.list(day.upTo(3), this::station),
+                models.isEmpty() ? List.of() : day.list(day.upTo(4), () -> note(models)),
+                inspections,
+                noted,
+                quiet);
+    }
+
+    /** No limit below what random motors weigh: what breaks the terms can not be in a record. */
+    private Terms terms(EventAdded event) {
+        String limit = day.maybe() ? day.typed(400, 490, "g") : null;
+        String least = day.maybe() ? day.typed(0.5, 90, "g") : null;
+        boolean log = day.maybe();
+        return new Terms(
+                event.id(),
+                Terms.DEVICES.get(day.upTo(2)),
+                Terms.OUTSIDE_HELP.get(day.upTo(1)),
+                limit == null ? null : Mass.parse(limit).grams(),
+                limit,
+                least == null ? null : Mass.parse(least).grams(),
+                least,
+                day.maybe() ? 6 + day.upTo(94) : null,
+                day.maybe(),
+                log ? 1 + day.upTo(199) : 0,
+                log ? "motor,time" : day.maybe() ? "note" : "",
+                day.textOrNull(120),
+                day.textOrNull(400),
+                day.maybe() ? 1 + day.upTo(1439) : null);
+    }
+
+    private StationAdded station() {
+        String zero = day.maybe() ? day.typed(0.01, 3, "in-ozf") : null;
+        String known = day.maybe() ? day.typed(1, 90, "g") : null;
+        return new StationAdded(
+                day.id(),
+                day.name(120),
+                StationAdded.MOUNTS.get(day.upTo(2)),
+                day.maybe() ? Double.valueOf(day.number(0.1, 1000)) : null,
+                day.maybe() ? "2026-02-1" + day.upTo(9) : null,
+                day.maybe() ? Double.valueOf(day.number(1, 50)) : null,
+                day.maybe() ? "2026-03-1" + day.upTo(9) : null,
+                StationAdded.COUNTERS.get(day.upTo(2)),
+                day.maybe(),
+                day.textOrNull(60),
+                zero == null ? null : Torque.parse(zero).newtonMillimetres(),
+                zero,
+                day.maybe() ? "0.2=0.21 | 0.4=0.41 | 0.6=" + Numbers.text(0.5 + day.upTo(9) / 64.0) : null,
+                null,
+                known == null ? null : Mass.parse(known).grams(),
+                known,
+                known == null ? null : Mass.parse(known).grams(),
+                known);
+    }
+
+    private ModelNote note(List<ModelAdded> models) {
+        long at = day.moment();
+        return new ModelNote(
+                day.id(),
+                day.one(models).id(),
+                ModelNote.KINDS.get(day.upTo(1)),
+                at,
+                day.text(400),
+                day.maybe() ? Long.valueOf(at + day.upTo(90_000_000)) : null);
+    }
+
+    private MotorInspected inspected(MotorAdded motor) {
+        String mass = day.maybe() ? day.typed(0.1, 9, "g") : null;
+        return new MotorInspected(
+                motor.id(),
+                mass == null ? null : Mass.parse(mass).grams(),
+                mass,
+                MotorInspected.PLACES.get(day.upTo(2)),
+                day.momentOrNull());
+    }
+
+    private AttemptNoted noted(AttemptImported attempt, List<MotorAdded> motors) {
+        String peak = day.maybe() ? day.typed(0.01, 3, "in-ozf") : null;
+        return new AttemptNoted(
+                attempt.id(),
+                day.maybe() ? day.one(motors).id() : null,
+                peak == null ? null : Torque.parse(peak).newtonMillimetres(),
+                peak,
+                day.maybe() ? Double.valueOf(day.number(0, 10_000)) : null,
+                day.maybe() ? Double.valueOf(day.number(0, 100_000)) : null,
+                day.textOrNull(400),
+                day.textOrNull(400),
+                day.maybe() ? Long.valueOf(day.upTo(7_200_000)) : null,
+                day.momentOrNull(),
+                day.maybe());
+    }
+}
