@@ -1,5 +1,5 @@
 // The words about the connection: one place, so that stream and outbox never contradict each other.
-const state = { connected: true, ended: false, waiting: 0, look: 0 };
+const state = { connected: true, ended: false, full: false, onlyHere: false, why: '', waiting: 0, look: 0 };
 
 export function say(change) {
   Object.assign(state, change);
@@ -9,15 +9,18 @@ export function say(change) {
   if (place.textContent !== words) place.textContent = words;
   const line = document.getElementById('connection-line');
   line.hidden = words === '';
-  line.classList.toggle('away', !state.connected || state.ended);
+  line.classList.toggle('away', !state.connected || state.ended || state.onlyHere);
   document.getElementById('entries-show').hidden = state.waiting + state.look === 0;
 }
 
-function wordsOf({ connected, ended, waiting, look }) {
+function wordsOf({ connected, ended, full, onlyHere, why, waiting, look }) {
   const parts = [];
+  if (onlyHere) parts.push('This device cannot keep entries: write the time down and leave this page open');
   if (ended) parts.push('This device was ended: scan the join code again');
   else if (!connected) parts.push('Not connected');
+  else if (full) parts.push('The laptop has as many pages open as it can serve: this one looks again by itself');
   if (waiting > 0) parts.push(`${waiting} ${waiting === 1 ? 'entry' : 'entries'} waiting to be sent`);
+  if (waiting > 0 && why && !ended) parts.push(why);
   if (look > 0) parts.push(`${look} ${look === 1 ? 'entry needs' : 'entries need'} a look`);
   return parts.join(' – ');
 }

@@ -1,5 +1,5 @@
 // Elements with data-until (server epoch ms) count down, those with data-since count up, by the server's clock.
-import { keepTime, serverNow } from './clock.js';
+import { keepTime, serverBound, serverNow } from './clock.js';
 
 /** 1:36, or 1:02:03; a time that has passed has a minus sign. */
 export function clockWords(ms) {
@@ -15,11 +15,17 @@ function show() {
     const words = clockWords(left);
     if (place.textContent !== words) place.textContent = words;
     place.classList.toggle('late', Boolean(place.dataset.until) && left < 0);
-    if (place.dataset.atZero && place.dataset.until && left < 0) {
-      delete place.dataset.atZero;
-      place.dispatchEvent(new CustomEvent('skeinday:stale', { bubbles: true }));
-    }
+    if (place.dataset.atZero && place.dataset.until && left < 0) lookAgain(place, left);
   }
+}
+
+// By the server's clock as this device knows it, which may be early: asked again, a few times, until the part is another.
+const asked = new WeakMap();
+function lookAgain(place, left) {
+  const { times, at } = asked.get(place) ?? { times: 0, at: -Infinity };
+  if (left > -serverBound() || times >= 5 || performance.now() - at < 1000) return;
+  asked.set(place, { times: times + 1, at: performance.now() });
+  place.dispatchEvent(new CustomEvent('skeinday:stale', { bubbles: true }));
 }
 
 if (document.querySelector('[data-until], [data-since], [data-refetch]')) keepTime();

@@ -24,12 +24,19 @@ function line(tap) {
   const at = new Date(tap.at).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit', second: '2-digit' });
   item.append(element('b', wordsOf(tap)), element('span', `${at} · ${tap.who}`, { class: 'quiet' }));
   item.append(element('span', tap.reason ? `${tap.state}: ${tap.reason}` : tap.state));
-  if (tap.state === 'needs a look') {
-    const seen = element('button', 'Seen, take it away');
-    seen.addEventListener('click', () => dismiss(tap.id).then(render));
-    item.append(seen);
-  }
+  if (tap.state === 'needs a look') item.append(deleting(tap));
   return item;
+}
+
+// It is gone for good then, so it takes two presses.
+function deleting(tap) {
+  const button = element('button', 'Delete this entry', { id: `delete-${tap.id}` });
+  button.addEventListener('click', () => {
+    if (button.dataset.sure) { dismiss(tap.id); return; }
+    button.dataset.sure = '1';
+    button.textContent = 'Told the captain? Press again to delete';
+  });
+  return button;
 }
 
 async function save() {
@@ -39,10 +46,13 @@ async function save() {
   setTimeout(() => URL.revokeObjectURL(link.href), 60000);
 }
 
+let shown = '';
 async function render() {
   const taps = await kept();
   if (taps.length === 0) close();
-  if (place.hidden) return;
+  const now = JSON.stringify(taps);
+  if (place.hidden || now === shown) return;
+  shown = now;
   const list = element('ul', '');
   list.append(...taps.map(line));
   const button = element('button', 'Save them to a file');
@@ -52,14 +62,16 @@ async function render() {
     list, button, element('p', 'The laptop takes such a file in on its page Devices.', { class: 'quiet' }));
 }
 
-function close() {
-  place.hidden = true;
-  show.setAttribute('aria-expanded', 'false');
+function open(wanted) {
+  place.hidden = !wanted;
+  shown = '';
+  show.setAttribute('aria-expanded', String(wanted));
+  show.textContent = wanted ? 'Hide them' : 'Show them';
 }
+const close = () => open(false);
 
 show.addEventListener('click', () => {
-  place.hidden = !place.hidden;
-  show.setAttribute('aria-expanded', String(!place.hidden));
+  open(place.hidden);
   render();
 });
-document.addEventListener('skeinday:tap', render);
+document.addEventListener('skeinday:entries', render);

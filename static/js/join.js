@@ -11,7 +11,8 @@ if (token) {
 document.addEventListener('htmx:confirm', (event) => {
   if (!event.target.closest?.('#join')) return;
   event.preventDefault();
-  import('./outbox.js').then((outbox) => outbox.flush()).catch(() => {}).then(() => event.detail.issueRequest(true));
+  const sent = import('./outbox.js').then((outbox) => outbox.flush()).catch(() => {});
+  Promise.race([sent, new Promise((done) => setTimeout(done, 3000))]).then(() => event.detail.issueRequest(true));
 });
 
 // The crew's names are only for who has the code.
@@ -21,6 +22,7 @@ async function askWho() {
   const answer = await fetch('/join/who', {
     method: 'POST', headers: { 'HX-Request': 'true' }, body: new URLSearchParams({ token }),
   });
+  if (answer.status !== 200 && answer.status !== 422) return;
   form.outerHTML = await answer.text();
   window.htmx?.process(document.getElementById('join'));
 }

@@ -1,61 +1,43 @@
-// No tap is lost: each goes into this device's own database before the screen shows it, and stays there
-// until the server has said "saved". Events on document: skeinday:tap with detail {id, kind, state, reason, n};
-// state is "on this tablet", "Saved" or "needs a look".
+// No tap is lost: each goes into this device's own database before the screen says so, and stays there until the server
+// has said "saved". States: "on this tablet", "needs a look"; what is saved is there no more. Whenever something changed,
+// in this page or another of this device, the document hears skeinday:entries.
+import { all, change, onlyHere, put, remove } from './taps.js';
 import { pace } from './pace.js';
 import { say } from './connection.js';
 import { newId } from './ids.js';
 
 /** Taps in one request; the server takes no more. */
 export const MOST = 50;
+const HERE = 'on this tablet';
+const STUCK_MS = 2000;
 let failures = 0;
 let timer = 0;
 let sending = null;
-const store = open();
-
-function open() {
-  return new Promise((done, fail) => {
-    const asked = indexedDB.open('skeinday', 1);
-    asked.onupgradeneeded = () => asked.result.createObjectStore('taps', { keyPath: 'id' });
-    asked.onsuccess = () => done(asked.result);
-    asked.onerror = () => fail(asked.error);
-  });
-}
-
-async function within(mode, deed) {
-  const database = await store;
-  return new Promise((done, fail) => {
-    const work = database.transaction('taps', mode, { durability: 'strict' });
-    const asked = deed(work.objectStore('taps'));
-    work.oncomplete = () => done(asked.result);
-    work.onerror = work.onabort = () => fail(work.error);
-  });
-}
-
-const all = async () => (await within('readonly', (taps) => taps.getAll())).sort((a, b) => a.order - b.order);
-const waiting = async () => (await all()).filter((tap) => tap.state === 'on this tablet');
-
-function tell(tap) {
-  document.dispatchEvent(new CustomEvent('skeinday:tap', { detail: { ...tap } }));
-}
-
-async function count() {
-  const taps = await all();
-  const here = taps.filter((tap) => tap.state === 'on this tablet').length;
-  say({ waiting: here, look: taps.length - here });
-  unsent = here;
-}
-let unsent = 0;
+let asking = null;
+let askedAt = 0;
+let here = []; // what waits, as last counted: a page that goes has no time to look
+const others = typeof BroadcastChannel === 'function' ? new BroadcastChannel('skeinday') : null;
 
 const meta = (name) => document.querySelector(`meta[name="${name}"]`)?.content ?? '';
 
-/** Keeps a tap and sends it as soon as that is possible; answers when it is safe on this device. */
-export async function addTap(kind, content) {
-  const tap = { id: newId(), kind, content, at: new Date().toISOString(), who: meta('who'), order: Date.now() + Math.random(), state: 'on this tablet' };
-  await within('readwrite', (taps) => taps.put(tap));
-  tell(tap);
+async function count() {
+  const taps = await all();
+  here = taps.filter((tap) => tap.state === HERE);
+  say({ waiting: here.length, look: taps.length - here.length, onlyHere: onlyHere() });
+  document.dispatchEvent(new CustomEvent('skeinday:entries'));
+}
+
+async function changed() {
   await count();
+  others?.postMessage('changed');
+}
+
+/** Keeps a tap and sends it as soon as that is possible; answers its id when it is safe on this device. */
+export async function addTap(kind, content, id = newId()) {
+  await put({ id, kind, content, at: new Date().toISOString(), device: meta('device'), who: meta('who'), order: Date.now() + Math.random(), state: HERE });
+  await changed();
   flush();
-  return tap.id;
+  return id;
 }
 
 /** Taps that the server refused or has not taken yet. */
@@ -63,13 +45,13 @@ export const kept = all;
 
 /** Takes a refused tap away, after a person has looked at it. */
 export async function dismiss(id) {
-  await within('readwrite', (taps) => taps.delete(id));
-  await count();
+  await remove(id);
+  await changed();
 }
 
 /** All taps that are only on this device, as text for a file that the laptop takes in. */
 export async function asText() {
-  const taps = (await all()).map(plain);
+  const taps = (await all()).map((tap) => ({ ...plain(tap), device: tap.device ?? meta('device') }));
   return JSON.stringify({ holds: 'entries of Skeinday', device: meta('device'), who: meta('who'), taps }, null, 1);
 }
 
@@ -77,48 +59,70 @@ export async function asText() {
 const plain = ({ id, kind, at, content }) => ({ id, kind, at, content });
 
 /** Posts JSON with the header that another site's page cannot set. */
-export const post = (address, body, keepalive = false) => fetch(address, {
-  method: 'POST', body: JSON.stringify(body), keepalive, headers: { 'Content-Type': 'application/json', 'X-Skeinday': '1' },
+export const post = (address, body, more = {}) => fetch(address, {
+  method: 'POST', body: JSON.stringify(body), headers: { 'Content-Type': 'application/json', 'X-Skeinday': '1' }, ...more,
 });
 
-export function flush(keepalive = false) {
-  sending ??= send(keepalive).finally(() => { sending = null; });
+const postTaps = (taps, more) => post('/taps', { taps: taps.map(plain) }, more);
+
+export function flush() {
+  sending ??= send().finally(() => { sending = null; });
   return sending;
 }
 
-async function send(keepalive) {
+/** The network is back, or the page is seen: a request that hangs is given up, which is harmless, and sent again. */
+function hurry() {
+  if (asking && performance.now() - askedAt > STUCK_MS) asking.abort();
+  Promise.resolve(sending).finally(flush);
+}
+
+async function send() {
   clearTimeout(timer);
-  for (let taps = await waiting(); taps.length > 0; taps = await waiting()) {
-    if (!(await sendSome(taps.slice(0, MOST), keepalive))) { later(); return; }
-    failures = 0;
-  }
-}
-
-async function sendSome(taps, keepalive) {
   try {
-    const answer = await post('/taps', { taps: taps.map(plain) }, keepalive);
-    if (!answer.ok) return false;
-    say({ connected: true });
-    const { answers } = await answer.json();
-    for (const one of answers) await settle(taps.find((tap) => tap.id === one.id), one);
-    await count();
-    return answers.every((one) => one.state !== 'later');
+    for (let taps = await waiting(); taps.length > 0; taps = await waiting()) {
+      if (!(await sendSome(taps.slice(0, MOST)))) { later(); return; }
+      failures = 0;
+    }
   } catch {
-    say({ connected: false });
-    return false;
+    later();
+  } finally {
+    await count();
   }
 }
 
-async function settle(tap, answer) {
-  if (!tap || answer.state === 'later') return;
-  if (answer.state === 'saved') {
-    await within('readwrite', (taps) => taps.delete(tap.id));
-    tell({ ...tap, state: 'Saved', n: answer.n });
-  } else {
-    const refused = { ...tap, state: 'needs a look', reason: answer.reason };
-    await within('readwrite', (taps) => taps.put(refused));
-    tell(refused);
+const waiting = async () => (await all()).filter((tap) => tap.state === HERE);
+
+async function sendSome(taps) {
+  let answer;
+  asking = new AbortController();
+  askedAt = performance.now();
+  const limit = setTimeout(() => asking?.abort(), pace.answer);
+  try {
+    answer = await postTaps(taps, { signal: asking.signal });
+    const told = await answer.json().catch(() => ({}));
+    say({ connected: true, ended: answer.status === 401, why: answer.ok || answer.status === 401 ? '' : told.error ?? '' });
+    if (!answer.ok || !told.answers) return false;
+    return await settleAll(taps, told.answers);
+  } catch {
+    say({ connected: false, why: '' });
+    return false;
+  } finally {
+    clearTimeout(limit);
+    asking = null;
   }
+}
+
+async function settleAll(taps, answers) {
+  for (const answer of answers) await settle(answer);
+  const late = answers.find((one) => one.state === 'later');
+  say({ why: late ? late.reason : '' });
+  await changed();
+  return !late && answers.length === taps.length;
+}
+
+async function settle({ id, state, reason }) {
+  if (state === 'saved') await remove(id);
+  else if (state === 'refused') await change(id, (tap) => tap.state === HERE, { state: 'needs a look', reason });
 }
 
 function later() {
@@ -127,9 +131,15 @@ function later() {
   timer = setTimeout(() => flush(), most * (0.5 + 0.5 * Math.random()));
 }
 
-window.addEventListener('online', () => flush());
-window.addEventListener('pageshow', () => flush());
-document.addEventListener('visibilitychange', () => flush(document.hidden));
-window.addEventListener('pagehide', () => flush(true));
-window.addEventListener('beforeunload', (event) => { if (unsent > 0) event.preventDefault(); });
-count().then(() => flush());
+// The last word of a page that goes: nothing may be waited for. The answer is never read; the next page asks again.
+function leave() {
+  if (here.length > 0) postTaps(here.slice(0, MOST), { keepalive: true }).catch(() => {});
+}
+
+others?.addEventListener('message', count);
+window.addEventListener('online', hurry);
+window.addEventListener('pageshow', hurry);
+document.addEventListener('visibilitychange', () => { if (document.hidden) leave(); else hurry(); });
+window.addEventListener('pagehide', leave);
+window.addEventListener('beforeunload', (event) => { if (here.length > 0) event.preventDefault(); });
+count().then(flush);

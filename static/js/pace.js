@@ -11,4 +11,5 @@ export const pace = {
   watchdog: Number(told.watchdog ?? 25000),
   retry: Number(told.retry ?? 5000),
   undo: Number(told.undo ?? 10000),
+  answer: Number(told.answer ?? 12000),
 };

@@ -23,19 +23,29 @@ function connect() {
   const heard = (deed) => (event) => {
     heardAt = performance.now();
     again = 0;
-    say({ connected: true });
+    say({ connected: true, full: false });
     deed(event);
   };
   source.addEventListener('resync', heard(resync));
   source.addEventListener('hint', heard((event) => refreshTopics(JSON.parse(event.data).topics)));
   source.addEventListener('here', heard(() => {}));
-  source.addEventListener('full', () => away());
+  source.addEventListener('full', full);
   source.onerror = () => away();
 }
 
 function disconnect() {
   source?.close();
   source = null;
+}
+
+// The house is full: what is shown is brought up to date, and a place asked for again later.
+function full() {
+  disparts().forEach((part) => texts.set(part, part.innerHTML));
+connect();
+  say({ connected: true, full: true });
+  parts().forEach(refresh);
+  clearTimeout(timer);
+  timer = setTimeout(connect, reconnectDelay(4));
 }
 
 // Spread in time, so that a hall of tablets does not come back in one moment.
@@ -73,23 +83,37 @@ function refreshTopics(topics) {
 async function refresh(part) {
   if (busy.get(part)) { busy.set(part, 'again'); return; }
   busy.set(part, 'now');
-  try {
-    const headers = { 'HX-Request': 'true' };
-    if (tags.has(part)) headers['If-None-Match'] = tags.get(part);
-    const answer = await fetch(part.dataset.refetch, { headers, cache: 'no-store' });
-    if (answer.status === 200) swap(part, await answer.text(), answer.headers.get('ETag'));
-  } catch {
-    say({ connected: false });
-  }
+  const done = await fetchInto(part);
   const more = busy.get(part) === 'again';
   busy.delete(part);
   if (more) refresh(part);
+  else if (!done) setTimeout(() => { if (part.isConnected) refresh(part); }, reconnectDelay(4));
 }
 
-// A half-typed entry is worth more than a fresh part: the swap waits until the field is left.
+// False when nothing is known of the part: it is asked for again. A request that hangs is given up.
+async function fetchInto(part) {
+  try {
+    const headers = { 'HX-Request': 'true' };
+    if (tags.has(part)) headers['If-None-Match'] = tags.get(part);
+    const answer = await fetch(part.dataset.refetch, { headers, cache: 'no-store', signal: AbortSignal.timeout(pace.answer) });
+    if (answer.status === 200) swap(part, await answer.text(), answer.headers.get('ETag'));
+    if (source?.readyState === EventSource.OPEN) say({ connected: true });
+    return answer.status < 500;
+  } catch {
+    say({ connected: false });
+    return false;
+  }
+}
+
+// A half-typed entry is worth more than a fresh part: the swap waits until the field is left. So does a press until the
+// finger is up: a button that is exchanged under it would never be clicked.
+const PRESS_MS = 3000;
+let pressed = null;
+let pressedAt = 0;
 function edited(part) {
   const field = document.activeElement;
-  return part.contains(field) && changed(field);
+  const held = pressed && performance.now() - pressedAt < PRESS_MS; // a finger may leave the window unseen
+  return (held && part.contains(pressed)) || (part.contains(field) && changed(field));
 }
 
 function changed(field) {
@@ -100,17 +124,35 @@ function changed(field) {
 function swap(part, html, tag) {
   if (edited(part)) { postponed.add(part); return; }
   if (tag) tags.set(part, tag);
-  if (texts.get(part) === html) return;
-  texts.set(part, html);
-  const focus = part.contains(document.activeElement) ? document.activeElement.id : '';
+  const text = asParsed(html);
+  if (texts.get(part) === text) return;
+  texts.set(part, text);
+  const focus = focusIn(part);
   const open = [...part.querySelectorAll('details[open]')].map((d) => d.className);
   const kept = [...part.querySelectorAll('select[id], input[id], textarea[id]')].filter(changed).map((f) => [f.id, f.value]);
   part.innerHTML = html;
   window.htmx?.process(part);
   part.querySelectorAll('details').forEach((d) => { if (open.includes(d.className)) d.open = true; });
   kept.forEach(([id, value]) => choose(document.getElementById(id), value));
-  if (focus) document.getElementById(focus)?.focus({ preventScroll: true });
+  focus?.()?.focus({ preventScroll: true });
   part.dispatchEvent(new CustomEvent('skeinday:fresh', { bubbles: true }));
+}
+
+// As a browser writes it, so that a part that came with its page can be compared with one that was fetched.
+function asParsed(html) {
+  const template = document.createElement('template');
+  template.innerHTML = html;
+  return template.innerHTML;
+}
+
+// How to find what has the focus once the part is another: by its id, else what stands in its place and says the same.
+function focusIn(part) {
+  const at = document.activeElement;
+  if (!part.contains(at)) return null;
+  if (at.id) return () => document.getElementById(at.id);
+  const like = () => [...part.querySelectorAll(at.tagName)];
+  const place = like().indexOf(at), words = at.textContent;
+  return () => like().find((one) => one.textContent === words) ?? like()[place];
 }
 
 // What a person chose or typed stays; what hangs on it (the plan of the chosen motor) is asked for again.
@@ -125,16 +167,26 @@ document.addEventListener('htmx:afterSwap', (event) => {
   const part = event.detail.target.closest('[data-refetch]');
   if (!part) return;
   tags.delete(part);
-  texts.delete(part);
+  if (event.detail.target === part) texts.set(part, asParsed(event.detail.xhr.responseText)); else texts.delete(part);
   if (event.detail.target === part) part.dispatchEvent(new CustomEvent('skeinday:fresh', { bubbles: true }));
 });
-document.addEventListener('skeinday:stale', (event) => refresh(event.target.closest('[data-refetch]')));
+document.addEventListener('skeinday:stale', (event) => {
+  const part = event.target.closest('[data-refetch]');
+  if (part) refresh(part);
+});
 
-document.addEventListener('focusout', () => setTimeout(() => {
+const catchUp = () => setTimeout(() => {
   for (const part of [...postponed]) {
     if (!edited(part)) { postponed.delete(part); refresh(part); }
   }
-}));
+});
+document.addEventListener('focusout', catchUp);
+document.addEventListener('pointerdown', (event) => {
+  pressed = event.target;
+  pressedAt = performance.now();
+  setTimeout(catchUp, PRESS_MS);
+}, true);
+for (const up of ['pointerup', 'pointercancel']) document.addEventListener(up, () => { pressed = null; catchUp(); }, true);
 document.addEventListener('visibilitychange', () => {
   if (document.hidden) disconnect(); else connect();
 });

@@ -18,16 +18,30 @@ async function read(chosen) {
 }
 
 async function send(device, taps) {
-  const answer = await post('/taps/file', { device, taps });
+  const answer = await post('/taps/file', { device, taps }).catch(() => {
+    throw new Error('The laptop did not answer: choose the file again, each entry counts once.');
+  });
   const told = await answer.json();
   if (!answer.ok) throw new Error(told.error);
   return told.answers;
 }
 
+// A tablet that was ended and has joined again has entries of both.
+function byDevice(device, taps) {
+  const owners = new Map();
+  for (const tap of taps) {
+    const owner = tap.device ?? device;
+    owners.set(owner, [...(owners.get(owner) ?? []), tap]);
+  }
+  return owners;
+}
+
 async function takeIn(chosen) {
   const { device, taps } = await read(chosen);
   const answers = [];
-  for (let from = 0; from < taps.length; from += MOST) answers.push(...await send(device, taps.slice(from, from + MOST)));
+  for (const [owner, own] of byDevice(device, taps)) {
+    for (let from = 0; from < own.length; from += MOST) answers.push(...await send(owner, own.slice(from, from + MOST)));
+  }
   const saved = answers.filter((one) => one.state === 'saved').length;
   const reasons = [...new Set(answers.filter((one) => one.state !== 'saved').map((one) => one.reason))];
   return `${saved} of ${taps.length} entries are saved.${reasons.length > 0 ? ` Not saved: ${reasons.join('; ')}.` : ''}`;

@@ -134,7 +134,8 @@ class OutboxBrowserIT {
             press(phone, "Show them");
             waitFor(phone, "#entries", "needs a look: This device is not watch 3");
             Sight.look(phone, "entries-look");
-            press(phone, "Seen, take it away");
+            press(phone, "Delete this entry");
+            press(phone, "Told the captain? Press again to delete");
             new WebDriverWait(phone, Duration.ofSeconds(5))
                     .until(b -> !b.findElement(By.id("connection-line")).isDisplayed());
         }
@@ -209,6 +210,12 @@ class OutboxBrowserIT {
             waitFor(phone, "#connection", "1 entry waiting to be sent");
             press(phone, "Timekeeper");
             waitFor(phone, "#connection", "1 entry needs a look");
+            Path file = root.resolve("entries.json");
+            Files.writeString(file, (String) run("done(await o.asText());"));
+            ChromeDriver coach = Browsers.of(Browsers.Size.LAPTOP);
+            coach.get(at(app, "/devices"));
+            coach.findElement(By.id("entries-file")).sendKeys(file.toString());
+            waitFor(coach, "#entries-taken", "1 of 1 entries are saved."); // as the ended device's own
         }
     }
 
@@ -319,8 +326,217 @@ class OutboxBrowserIT {
                     });
                     """);
             assertEquals(
-                    List.of(5100L, 200L, 5000L, 10L, 5000L, 10L, 3_605_000L, 20L),
+                    List.of(5100L, 201L, 5000L, 11L, 5000L, 11L, 3_605_000L, 21L),
                     known.stream().map(n -> Math.round(n.doubleValue())).toList());
+        }
+    }
+
+    private String watchReady(App app) throws Exception {
+        String attempt = CalledAttempt.call(new Visitor(app.port(), "", 1));
+        phone.get(at(app, "/timing"));
+        waitFor(phone, "#timing", "watch 1");
+        return attempt;
+    }
+
+    private void tapTarget() {
+        phone.findElement(By.id("watch-target")).click();
+    }
+
+    private long landings() throws Exception {
+        return Files.readAllLines(root.resolve("day/journal.jsonl")).stream()
+                .filter(line -> line.contains("attempt.reading"))
+                .count();
+    }
+
+    @Test
+    void a_browser_that_drops_its_database_loses_no_tap() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            watchReady(app);
+            phone.executeCdpCommand(
+                    "Storage.clearDataForOrigin", Map.of("origin", at(app, ""), "storageTypes", "indexeddb"));
+            tapTarget();
+            waitFor(phone, "[data-watch-kept]", "Saved");
+            phone.executeScript("IDBFactory.prototype.open = () => { throw new Error('forbidden'); };"
+                    + "IDBDatabase.prototype.transaction = () => { throw new Error('closed'); };");
+            String answers =
+                    "const real = window.fetch; window.fetch = (to, how) => String(to) === '/taps' && window.away"
+                            + " ? Promise.reject(new Error('away')) : real(to, how); window.away = true;";
+            phone.executeScript(answers);
+            tapTarget();
+            waitFor(phone, "#connection", "This device cannot keep entries: write the time down");
+            Sight.look(phone, "entries-cannot-keep");
+            phone.executeScript("window.away = false;");
+            waitFor(phone, "[data-watch-kept]", "Saved");
+            assertEquals(1, landings());
+        }
+    }
+
+    @Test
+    void the_keyboard_times_a_flight_whatever_comes_in_meanwhile() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            watchReady(app);
+            phone.executeScript("document.getElementById('watch-target').focus();");
+            phone.switchTo().activeElement().sendKeys(" ");
+            waitFor(phone, "[data-watch-kept]", "Saved");
+            new Visitor(app.port(), "", 5).form("/units", Map.of("units", "inch"));
+            run("await new Promise((r) => setTimeout(r, 400)); done();"); // longer than a double tap
+            assertEquals("watch-target", phone.switchTo().activeElement().getDomAttribute("id"));
+            phone.switchTo().activeElement().sendKeys(" ");
+            waitFor(phone, "[data-watch-words]", "down");
+            waitFor(phone, ".reading", "Saved: 0:0");
+            assertEquals(1, landings());
+        }
+    }
+
+    @Test
+    void saved_is_said_only_when_nothing_of_this_watch_waits() throws Exception {
+        App app = Demo.start(root.resolve("day"));
+        int port = app.port();
+        watchReady(app);
+        tapTarget();
+        waitFor(phone, "[data-watch-kept]", "Saved");
+        app.close();
+        run("await new Promise((r) => setTimeout(r, 400)); done();");
+        tapTarget();
+        waitFor(phone, "[data-watch-kept]", "on this tablet");
+        waitFor(phone, "#connection", "1 entry waiting");
+        assertEquals(
+                "on this tablet",
+                phone.findElement(By.cssSelector("[data-watch-kept]")).getText());
+        phone.executeScript(
+                "window.fetch = () => Promise.reject(new Error('away'));"); // it is another page that sends it
+        try (App back = again(port)) {
+            phone.get(at(back, "/results"));
+            waitFor(phone, "#results", "landed");
+            phone.get(at(back, "/timing"));
+            waitFor(phone, "[data-watch-kept]", "Saved");
+            assertEquals(1, landings());
+        }
+    }
+
+    @Test
+    void two_tabs_of_a_device_send_the_same_taps_and_agree_that_none_waits() throws Exception {
+        App app = Demo.start(root.resolve("day"));
+        int port = app.port();
+        String attempt = watchReady(app);
+        String first = phone.getWindowHandle();
+        phone.switchTo().newWindow(WindowType.TAB);
+        phone.get(at(app, "/timing"));
+        waitFor(phone, "#timing", "watch 1");
+        app.close();
+        run("for (let i = 0; i < 60; i++) await o.addTap('watch.landing', {attempt: '" + attempt
+                + "', slot: 1, ms: 1000 + i}); done();");
+        waitFor(phone, "#connection", "60 entries waiting");
+        front(first);
+        waitFor(phone, "#connection", "60 entries waiting");
+        try (App back = again(port)) {
+            run("o.flush(); done();");
+            for (String tab : List.copyOf(phone.getWindowHandles())) {
+                front(tab);
+                new WebDriverWait(phone, Duration.ofSeconds(15))
+                        .until(b -> !b.findElement(By.id("connection-line")).isDisplayed());
+            }
+            assertEquals(60, landings());
+            assertTrue(new Visitor(back.port(), "", 3).get("/now").statusCode() == 200);
+        } finally {
+            phone.close();
+            phone.switchTo().window(phone.getWindowHandles().iterator().next());
+        }
+    }
+
+    @Test
+    void a_part_whose_refetch_was_lost_or_hangs_is_asked_for_again() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            Visitor laptop = new Visitor(app.port(), "", 1);
+            phone.get(at(app, "/"));
+            phone.executeScript("""
+                    const real = window.fetch; window.lost = 0;
+                    window.fetch = (to, how) => {
+                      if (String(to) !== '/now' || window.lost > 1) return real(to, how);
+                      window.lost++;
+                      if (window.lost === 1) return Promise.reject(new Error('lost'));
+                      return new Promise((done, fail) => how.signal.addEventListener('abort', () => fail(how.signal.reason)));
+                    };""");
+            CalledAttempt.call(laptop);
+            waitFor(phone, "#now", "Start winding");
+            assertEquals(2L, phone.executeScript("return window.lost"));
+            new WebDriverWait(phone, Duration.ofSeconds(10))
+                    .until(b -> !b.findElement(By.id("connection-line")).isDisplayed());
+        }
+    }
+
+    @Test
+    void a_request_that_hangs_is_given_up_and_the_taps_sent_again() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            watchReady(app);
+            phone.executeScript("""
+                    const real = window.fetch; window.hung = 0;
+                    window.fetch = (to, how) => String(to) !== '/taps' || window.hung++ > 0 ? real(to, how)
+                      : new Promise((done, fail) => how.signal.addEventListener('abort', () => fail(how.signal.reason)));""");
+            tapTarget();
+            waitFor(phone, "[data-watch-kept]", "on this tablet");
+            waitFor(phone, "[data-watch-kept]", "Saved");
+        }
+    }
+
+    @Test
+    void a_page_that_goes_sends_what_waits_on_its_way_out() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            String attempt = watchReady(app);
+            phone.executeScript("const real = window.fetch; window.fetch = (to, how) => how?.keepalive ? real(to, how)"
+                    + " : Promise.reject(new Error('away'));");
+            for (int i = 0; i < 3; i++) {
+                addLanding(attempt, 1);
+            }
+            waitFor(phone, "#connection", "3 entries waiting");
+            assertEquals(0, landings());
+            phone.executeScript(
+                    "window.dispatchEvent(new Event('pagehide'));"); // a driver ends no page as a finger does
+            org.skeinday.Await.until(Duration.ofSeconds(10), () -> {
+                try {
+                    return landings() == 3;
+                } catch (Exception e) {
+                    return false;
+                }
+            });
+        }
+    }
+
+    @Test
+    void the_other_mouse_button_starts_no_watch() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            watchReady(app);
+            phone.executeScript("document.getElementById('watch-target').dispatchEvent(new PointerEvent('pointerdown',"
+                    + " {button: 2, isPrimary: true, bubbles: true}));");
+            assertEquals(
+                    "ready",
+                    phone.findElement(By.cssSelector("[data-watch-words]")).getText());
+            tapTarget();
+            waitFor(phone, "[data-watch-words]", "in the air");
+        }
+    }
+
+    @Test
+    void the_servers_clock_set_by_an_hour_moves_what_counts_by_it_and_no_watch() throws Exception {
+        var wall = new SteppedClock(Clock.systemDefaultZone());
+        try (App app = App.start(
+                new App.Settings(
+                        Demo.into(root.resolve("day")), 0, false, Pace.normal().dividedBy(20)),
+                wall,
+                new SecureRandom())) {
+            watchReady(app);
+            tapTarget();
+            waitFor(phone, "[data-watch-kept]", "Saved");
+            String offset = "const c = await import('/static/js/clock.js'); done(c.serverNow() - performance.timeOrigin"
+                    + " - performance.now());";
+            org.skeinday.Await.until(
+                    Duration.ofSeconds(10), () -> Math.abs(((Number) run(offset)).doubleValue()) < 1_000);
+            wall.stepBy(Duration.ofHours(1));
+            org.skeinday.Await.until(
+                    Duration.ofSeconds(20), () -> Math.abs(((Number) run(offset)).doubleValue() - 3_600_000) < 1_000);
+            tapTarget();
+            waitFor(phone, ".reading", "Saved: 0:");
+            assertTrue(new Visitor(app.port(), "", 3).get("/now").body().contains("1: 0:"), "not an hour");
         }
     }
 

@@ -54,13 +54,20 @@ class StalledReaderFaultIT {
             }
             Await.until(MOST, () -> hub.openStreams() == OTHERS + 1);
             int changes = 0;
+            long longest = 0;
             for (; hub.openStreams() > OTHERS && changes < 4_000; changes++) {
                 int before = changes;
                 hub.publish(Set.copyOf(TOPICS), changes + 1);
+                long begun = System.nanoTime();
                 Await.until(MOST, () -> heard.stream().allMatch(count -> count.get() > before));
+                longest = Math.max(longest, System.nanoTime() - begun);
             }
             assertTrue(hub.openStreams() <= OTHERS, "the stalled one is still there after " + changes + " changes");
-            System.out.println("the stalled page was dropped after " + changes + " changes");
+            assertTrue(
+                    longest < pace.slowClient().toNanos() / 2,
+                    "the others waited for the stalled one: " + Duration.ofNanos(longest));
+            System.out.println("the stalled page was dropped after " + changes + " changes, the others waited at most "
+                    + Duration.ofNanos(longest).toMillis() + " ms");
         } finally {
             for (Socket socket : sockets) {
                 socket.close();

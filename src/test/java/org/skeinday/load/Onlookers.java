@@ -6,6 +6,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -25,6 +26,7 @@ final class Onlookers implements AutoCloseable {
     private final Percentiles told = new Percentiles();
     private final Percentiles seen = new Percentiles();
     private volatile long began;
+    private volatile String sought = "nothing yet";
     private volatile CountDownLatch toSee = new CountDownLatch(0);
 
     Onlookers(HttpClient client) {
@@ -64,15 +66,19 @@ final class Onlookers implements AutoCloseable {
         if (line.equals("event: resync")) {
             resyncs.incrementAndGet();
         } else if (line.equals("event: hint")) {
-            told.add(System.nanoTime() - began);
+            if (toSee.getCount() > 0) {
+                told.add(System.nanoTime() - began);
+            }
             HttpRequest again =
                     request(part, cookie).header("HX-Request", "true").build();
             HttpResponse<byte[]> answer = client.send(again, HttpResponse.BodyHandlers.ofByteArray());
-            if (answer.statusCode() != 200 || answer.body().length == 0) {
+            if (answer.statusCode() != 200) {
                 throw new IOException("part: " + answer.statusCode());
             }
-            seen.add(System.nanoTime() - began);
-            toSee.countDown();
+            if (new String(answer.body(), StandardCharsets.UTF_8).contains(sought)) {
+                seen.add(System.nanoTime() - began);
+                toSee.countDown();
+            }
         }
     }
 
@@ -85,8 +91,9 @@ final class Onlookers implements AutoCloseable {
         }
     }
 
-    /** One change, until every onlooker has seen it; then long enough for the next to be gathered by itself. */
-    void measure(LoadBenchmark.Deed change) throws Exception {
+    /** One change, until every onlooker has seen these words; then long enough for the next to be gathered by itself. */
+    void measure(String words, LoadBenchmark.Deed change) throws Exception {
+        sought = words;
         toSee = new CountDownLatch(open.size());
         began = System.nanoTime();
         change.run();

@@ -126,7 +126,8 @@ public final class WatchDeeds {
     }
 
     private static Decision notThisWatch(int slot) {
-        return Decision.refused("This device is not watch " + slot + " of that attempt; its tap is kept on the device");
+        return Decision.refused("This device is not watch " + slot
+                + " of that attempt. Tell the captain the time; the laptop can take the entry in from a file");
     }
 
     /** A device whose watch was given over may still bring what it saw: a person decides which reading counts. */

@@ -113,12 +113,15 @@ public final class DevicePages {
             page.invalid(context, "device/_join.jte", view(context, form));
             return;
         }
-        String token = door.randomHex().get();
+        Optional<Caller> known = Access.joined(context);
+        // Who has joined keeps the token: were it another, a lost answer would shut the device out with its entries.
+        String token = known.isPresent()
+                ? String.valueOf(context.cookie(Access.COOKIE))
+                : door.randomHex().get();
         ObjectNode content = Json.MAPPER.createObjectNode();
         content.put("tokenHash", TokenHash.of(token));
         content.put("person", form.typed("person"));
         content.put("role", form.typed("role"));
-        Optional<Caller> known = Access.joined(context);
         if (known.isPresent()) {
             String device = known.get().device();
             submit("device.change", device, form.typed("person"), content.put("device", device));

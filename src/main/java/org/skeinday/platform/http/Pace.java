@@ -10,6 +10,7 @@ import java.time.Duration;
  * @param watchdog a page that heard nothing for this long connects again
  * @param retryMost longest wait of the outbox between two tries
  * @param slowClient a connection that takes nothing for this long is dropped
+ * @param answer a page gives a request up after this long and asks again
  * @param undo how long an act can be taken back with one tap
  */
 public record Pace(
@@ -18,7 +19,11 @@ public record Pace(
         Duration watchdog,
         Duration retryMost,
         Duration slowClient,
+        Duration answer,
         Duration undo) {
+    /** A busy machine must not make a page give up what is about to be answered. */
+    private static final Duration LEAST_ANSWER = Duration.ofSeconds(3);
+
     public static Pace normal() {
         return new Pace(
                 Duration.ofMillis(100),
@@ -26,6 +31,7 @@ public record Pace(
                 Duration.ofSeconds(25),
                 Duration.ofSeconds(5),
                 Duration.ofSeconds(30),
+                Duration.ofSeconds(12),
                 Duration.ofSeconds(10));
     }
 
@@ -37,11 +43,17 @@ public record Pace(
                 watchdog.dividedBy(n),
                 retryMost.dividedBy(n),
                 slowClient.dividedBy(n),
+                longer(answer.dividedBy(n), LEAST_ANSWER),
                 undo.dividedBy(n));
+    }
+
+    private static Duration longer(Duration one, Duration other) {
+        return one.compareTo(other) < 0 ? other : one;
     }
 
     /** What the page's scripts read: milliseconds by name. */
     String forScripts() {
-        return "watchdog=" + watchdog.toMillis() + " retry=" + retryMost.toMillis() + " undo=" + undo.toMillis();
+        return "watchdog=" + watchdog.toMillis() + " retry=" + retryMost.toMillis() + " undo=" + undo.toMillis()
+                + " answer=" + answer.toMillis();
     }
 }

@@ -13,6 +13,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Collectors;
 import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
 
@@ -20,6 +21,9 @@ import org.skeinday.platform.record.Json;
 public final class LiveHub implements AutoCloseable {
     /** Streams open at once. */
     public static final int MOST_STREAMS = 200;
+
+    /** Streams of one tablet: ten tabs are usable, and none takes the whole house. */
+    public static final int MOST_OF_ONE = 20;
 
     /** Topic of the list of devices, which shows who is connected. */
     private static final Set<String> DEVICES = Set.of("devices");
@@ -85,20 +89,26 @@ public final class LiveHub implements AutoCloseable {
 
     /** Serves {@code /live?topics=a,b}. A full house is said in an event: one 5xx would end the page's stream for good. */
     void serve(SseClient client) {
-        if (streams.incrementAndGet() > MOST_STREAMS || closed) {
+        String device = Access.callerOf(client.ctx()).device();
+        if (streams.incrementAndGet() > MOST_STREAMS || closed || hasEnough(device)) {
             streams.decrementAndGet();
             client.sendEvent("full", NOTHING);
             client.close();
             return;
         }
         Hints hints = new Hints(topicsOf(client.ctx()));
-        open.put(hints, Access.callerOf(client.ctx()).device());
+        open.put(hints, device);
         publish(DEVICES, 0);
         client.keepAlive();
         client.onClose(hints::close);
         Thread thread = new Thread(null, () -> run(client, hints), "live", STACK_BYTES);
         thread.setDaemon(true);
         thread.start();
+    }
+
+    private boolean hasEnough(String device) {
+        return !device.equals(Caller.LAPTOP)
+                && open.values().stream().filter(device::equals).count() >= MOST_OF_ONE;
     }
 
     private void run(SseClient client, Hints hints) {

@@ -22,6 +22,12 @@ final class Taps {
     /** Taps in one request. */
     static final int MOST = 50;
 
+    /** After one that must wait: trying the others would hold the request up, and bring them out of order. */
+    private static final ObjectNode NOT_TRIED = Json.MAPPER
+            .createObjectNode()
+            .put("state", "later")
+            .put("reason", "not tried yet; this is sent again by itself");
+
     private final Acts acts;
     private final TapRules rules;
 
@@ -52,11 +58,18 @@ final class Taps {
     private void answer(Context context, JsonNode body, Caller caller, Act.@Nullable Brought brought) {
         ObjectNode answer = Json.MAPPER.createObjectNode();
         ArrayNode answers = answer.putArray("answers");
+        boolean later = false;
         for (JsonNode tap : tapsIn(body)) {
-            answers.add(answerTo(tap, caller, brought));
+            ObjectNode one = later ? NOT_TRIED.deepCopy().put("id", idOf(tap)) : answerTo(tap, caller, brought);
+            later |= one.path("state").asText().equals("later");
+            answers.add(one);
         }
         context.contentType("application/json");
         context.result(answer.toString());
+    }
+
+    private static String idOf(JsonNode tap) {
+        return tap.path("id").asText("");
     }
 
     private static JsonNode tapsIn(JsonNode body) {
@@ -79,7 +92,7 @@ final class Taps {
 
     /** A tap that cannot be read is refused alone: the others in the batch are not held up by it. */
     private ObjectNode answerTo(JsonNode tap, Caller caller, Act.@Nullable Brought brought) {
-        String id = tap.path("id").asText("");
+        String id = idOf(tap);
         try {
             allow(textOf(tap, "kind"), caller);
             Act act = new Act(

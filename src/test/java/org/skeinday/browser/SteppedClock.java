@@ -1,0 +1,35 @@
+package org.skeinday.browser;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+
+/** A wall clock that somebody sets while the program runs. */
+final class SteppedClock extends Clock {
+    private final Clock real;
+    private volatile Duration step = Duration.ZERO;
+
+    SteppedClock(Clock real) {
+        this.real = real;
+    }
+
+    void stepBy(Duration more) {
+        step = step.plus(more);
+    }
+
+    @Override
+    public Instant instant() {
+        return real.instant().plus(step);
+    }
+
+    @Override
+    public ZoneId getZone() {
+        return real.getZone();
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+        throw new UnsupportedOperationException("Nobody asks for another zone");
+    }
+}
