@@ -46,6 +46,8 @@ import org.skeinday.platform.record.Projection;
 import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
+import org.skeinday.prepare.action.PutRow;
+import org.skeinday.prepare.web.PreparePages;
 
 /** The running program, wired by hand: the one class beside Main that knows everything. */
 public final class App implements AutoCloseable {
@@ -53,6 +55,7 @@ public final class App implements AutoCloseable {
             new NavItem("Now", "/", Role.VIEWER),
             new NavItem("Timing", "/timing", Role.TIMEKEEPER),
             new NavItem("Result sheet", "/results", Role.VIEWER),
+            new NavItem("Prepare", "/prepare", Role.CAPTAIN),
             new NavItem("Join", "/join", Role.CAPTAIN),
             new NavItem("Devices", "/devices", Role.CAPTAIN));
 
@@ -86,6 +89,7 @@ public final class App implements AutoCloseable {
         kinds.addAll(WatchDeeds.kinds());
         kinds.addAll(DeviceDeeds.actKinds());
         kinds.addAll(ImportFiles.kinds(record.people()::names));
+        kinds.addAll(PutRow.kinds(record.people()::names));
         return kinds;
     }
 
@@ -126,6 +130,7 @@ public final class App implements AutoCloseable {
                         new TimingPages(record, forms, page).register(routes);
                         ReaderUnits.register(routes);
                         new ResultPages(record, page).register(routes);
+                        new PreparePages(record, forms, page, clock).register(routes);
                         LiveRoutes.register(routes, live, writer, clock, new TapRules(TAPS, this::deviceOfId));
                         DevicePages.register(routes, page, writer, clock, door(random));
                     });

@@ -92,7 +92,7 @@ class DayBrowserIT {
         Sight.look(first, "timing-choose");
         button(first, "Watch 1").click();
         waitFor(first, "#timing", "watch 1");
-        waitFor(second, "#timing", "taken by another device");
+        waitFor(second, "#timing", "taken by Mattis");
         button(second, "Watch 2").click();
         waitFor(second, "#timing", "watch 2");
         waitFor(laptop, "#now", "2 of 2 ready");

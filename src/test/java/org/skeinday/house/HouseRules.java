@@ -31,8 +31,8 @@ final class HouseRules {
     static final String ROOT = "org.skeinday";
 
     /** Each room may use those before it. */
-    static final List<String> ROOMS =
-            List.of("units", "motor", "winding", "timing", "contest", "standing", "device", "attempt", "exchange");
+    static final List<String> ROOMS = List.of(
+            "units", "motor", "winding", "timing", "contest", "standing", "device", "attempt", "exchange", "prepare");
 
     /** A ring appears only when needed: those that are there today. */
     static final List<String> RINGS = List.of(
@@ -44,7 +44,9 @@ final class HouseRules {
             "attempt.store",
             "attempt.action",
             "attempt.web",
-            "exchange.action");
+            "exchange.action",
+            "prepare.action",
+            "prepare.web");
 
     static final List<String> PLATFORM = List.of("platform.record", "platform.db", "platform.http", "platform.live");
 

@@ -1,0 +1,63 @@
+package org.skeinday.prepare;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Rules to begin with, under names that say what they do. Their sources stand in DEVELOPERS.md; rules change from year to
+ * year, so that each field stays open to be changed.
+ *
+ * @param cells of the form of an event, by column
+ */
+public record Preset(String path, String name, Map<String, String> cells) {
+    private static final List<Preset> ALL = List.of(
+            new Preset(
+                    "mean-seconds",
+                    "Two watches, mean, whole seconds down; best two of six",
+                    rules("6", "sum", "2", "2", "mean", "mean", "down", "1", "no", "60")),
+            new Preset(
+                    "middle-tenths",
+                    "Three watches, each up to tenths, then the middle; best of three",
+                    rules("3", "best", "1", "3", "middle", "longer", "up", "0.1", "yes", "0")),
+            new Preset(
+                    "middle-hundredths",
+                    "Three watches, the middle, hundredths; of two the mean; best of three",
+                    rules("3", "best", "1", "3", "middle", "mean", "down", "0.01", "no", "0")),
+            new Preset(
+                    "one-watch",
+                    "One watch, tenths down; sum of the best two of three",
+                    rules("3", "sum", "2", "1", "middle", "longer", "down", "0.1", "no", "0")));
+
+    private static Map<String, String> rules(
+            String attempts,
+            String score,
+            String bestOf,
+            String timekeepers,
+            String take,
+            String ifTwo,
+            String round,
+            String to,
+            String watchesFirst,
+            String minimum) {
+        return Map.of(
+                "attempts", attempts,
+                "score", score,
+                "best of", bestOf,
+                "timekeepers", timekeepers,
+                "take", take,
+                "if two", ifTwo,
+                "round", round,
+                "to", to,
+                "round watches first", watchesFirst,
+                "minimum", minimum);
+    }
+
+    public static List<Preset> all() {
+        return ALL;
+    }
+
+    public static Optional<Preset> ofPath(String path) {
+        return ALL.stream().filter(p -> p.path.equals(path)).findFirst();
+    }
+}

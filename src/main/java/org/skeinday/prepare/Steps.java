@@ -1,0 +1,54 @@
+package org.skeinday.prepare;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.skeinday.exchange.Day;
+
+/** What a coach does first, and then, until a day can be flown. */
+public final class Steps {
+    /**
+     * One step.
+     *
+     * @param thing where it is done
+     * @param words what there is already, or what to do
+     */
+    public record Step(Thing thing, String title, String words, boolean done) {}
+
+    private Steps() {}
+
+    /** In order: event, rules beside it, models and entries, motors, crew, winding place. */
+    public static List<Step> of(Day day) {
+        List<Step> steps = new ArrayList<>();
+        step(
+                steps,
+                Thing.EVENTS,
+                day.events().size(),
+                "Name the day, its hall and its rules; a preset fills the rules in.");
+        step(
+                steps,
+                Thing.TERMS,
+                day.more().terms().size(),
+                "Say what the event asks beside its rules: help, mass limits, the flight log, the time to protest.");
+        step(steps, Thing.MODELS, day.models().size(), "Add your models, each with its direction and hook distance.");
+        step(steps, Thing.BATCHES, day.batches().size(), "Add the batches of strip that your motors are made of.");
+        step(steps, Thing.MOTORS, day.motors().size(), "Add your motors: tag, loop and mass are enough to begin.");
+        step(steps, Thing.CREW, day.crew().size(), "Add who helps, and what each is cleared for.");
+        step(
+                steps,
+                Thing.ENTRIES,
+                day.entries().size(),
+                "Enter who flies with which models and motors, and who does what.");
+        step(steps, Thing.WINDOWS, day.windows().size(), "Add the windows; a day without windows needs none.");
+        step(
+                steps,
+                Thing.STATIONS,
+                day.more().stations().size(),
+                "Set up a winding place: mount and pull test, winder, meter.");
+        return List.copyOf(steps);
+    }
+
+    private static void step(List<Step> steps, Thing thing, int count, String toDo) {
+        String words = count == 0 ? toDo : count + (count == 1 ? " is there." : " are there.");
+        steps.add(new Step(thing, thing.title(), words, count > 0));
+    }
+}

@@ -1,0 +1,147 @@
+package org.skeinday.prepare.action;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntFunction;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.contest.CrewRemoved;
+import org.skeinday.exchange.CellError;
+import org.skeinday.exchange.Day;
+import org.skeinday.exchange.DayFiles;
+import org.skeinday.exchange.DayRows;
+import org.skeinday.exchange.action.ReadDay;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.prepare.Thing;
+
+/** One thing that is prepared: added, or changed. A form asks and refuses what a file asks and refuses. */
+public final class PutRow {
+    static final Set<String> TOPICS = Set.of("attempts", "contest", "motors");
+    private static final String OF_A_FILE = "leave this line out";
+
+    /**
+     * A row.
+     *
+     * @param file that the thing is a row of
+     * @param id of the thing that is changed; null for a new one
+     * @param cells text by column
+     * @param seen the row as the form showed it, null when it showed none
+     * @param zone of the days and times in it
+     */
+    public record Put(
+            String file,
+            @Nullable String id,
+            Map<String, String> cells,
+            @Nullable Map<String, String> seen,
+            String zone) {}
+
+    private PutRow() {}
+
+    /** @param people the names known now, by person id */
+    public static List<ActKind<?>> kinds(Supplier<Map<String, String>> people) {
+        return List.of(
+                new ActKind<>("prepare.put", Put.class, (tx, context, put) -> decide(tx, context, put, people.get())),
+                new ActKind<>(
+                        "prepare.remove",
+                        RemoveRow.Remove.class,
+                        (tx, context, remove) -> RemoveRow.decide(tx, remove, people.get())));
+    }
+
+    static Decision decide(Tx tx, ActContext context, Put put, Map<String, String> people) {
+        Thing thing = Thing.ofFile(put.file());
+        ZoneId zone = ZoneId.of(put.zone());
+        Day day = ReadDay.all(tx, people);
+        @Nullable String id = put.id();
+        if (id == null) {
+            return decided(DayRows.read(put.file(), put.cells(), day, context::newId, zone), null, thing);
+        }
+        Optional<DayRows.RowText> now = row(day, zone, put.file(), id);
+        if (now.isEmpty()) {
+            return Decision.unknown("There is no such " + thing.one() + " any more; look again");
+        }
+        Optional<String> changed = changed(put.seen(), now.get().cells());
+        if (changed.isPresent()) {
+            return new Decision.Outdated(changed.get());
+        }
+        Day others = day.without(put.file(), id);
+        return decided(DayRows.read(put.file(), put.cells(), others, own(context, id), zone), id, thing);
+    }
+
+    static Optional<DayRows.RowText> row(Day day, ZoneId zone, String file, String id) {
+        return DayRows.of(day, zone, file).stream()
+                .filter(row -> row.id().equals(id))
+                .findFirst();
+    }
+
+    /** The thing's own id is asked for first; a line of the crew is about a person. */
+    private static IntFunction<String> own(ActContext context, String id) {
+        int[] asked = {0};
+        return k -> asked[0]++ == 0 ? id.replaceFirst("~.*", "") : context.newId(k);
+    }
+
+    /** What is different now, in words; empty when nothing is. */
+    static Optional<String> changed(@Nullable Map<String, String> seen, Map<String, String> now) {
+        if (seen == null || seen.equals(now)) {
+            return Optional.empty();
+        }
+        String what = now.entrySet().stream()
+                .filter(cell -> !cell.getValue().equals(seen.getOrDefault(cell.getKey(), "")))
+                .map(cell -> cell.getKey() + " was " + shown(seen.getOrDefault(cell.getKey(), "")) + ", now it is "
+                        + shown(cell.getValue()))
+                .sorted()
+                .collect(Collectors.joining("; "));
+        return Optional.of("Someone else was quicker: " + what + ". Save again to put yours in its place.");
+    }
+
+    private static String shown(String text) {
+        return text.isEmpty() ? "empty" : "‘" + text + "’";
+    }
+
+    private static Decision decided(DayFiles.Read read, @Nullable String id, Thing thing) {
+        if (!read.errors().isEmpty()) {
+            return refused(read.errors());
+        }
+        List<Fact> facts = new ArrayList<>();
+        if (id != null && thing == Thing.CREW) {
+            String[] parts = id.split("~", -1);
+            facts.add(Fact.of("crew.removed", new CrewRemoved(parts[0], parts[1])));
+        }
+        for (DayFiles.Named named : read.facts()) {
+            facts.add(Fact.of(id == null ? named.kind() : changedKind(named.kind(), thing), named.body()));
+        }
+        return new Decision.Decided(facts, read.names(), TOPICS);
+    }
+
+    private static String changedKind(String kind, Thing thing) {
+        if (thing == Thing.CREW) {
+            return kind; // the old line is gone, this is another
+        }
+        return kind.equals("flight.flown") ? "flight.changed" : kind.replaceFirst("\\.added$", ".changed");
+    }
+
+    private static Decision refused(List<CellError> errors) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        for (CellError error : errors) {
+            fields.putIfAbsent(error.column(), sentence(error));
+        }
+        return new Decision.Refused(
+                String.join(" ", errors.stream().map(PutRow::sentence).toList()), fields);
+    }
+
+    /** What is right in a file (to leave a line out) is not right in a form. */
+    private static String sentence(CellError error) {
+        String right = error.right().startsWith(OF_A_FILE) ? "choose another, or change that one" : error.right();
+        String both = error.wrong() + "; " + right + ".";
+        return Character.toUpperCase(both.charAt(0)) + both.substring(1);
+    }
+}

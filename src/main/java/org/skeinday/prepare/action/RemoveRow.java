@@ -1,0 +1,111 @@
+package org.skeinday.prepare.action;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.contest.CrewRemoved;
+import org.skeinday.exchange.Day;
+import org.skeinday.exchange.DayRows;
+import org.skeinday.exchange.action.ReadDay;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.platform.record.Removed;
+import org.skeinday.prepare.Thing;
+
+/** Takes out what was entered by mistake, as long as nothing hangs on it. */
+public final class RemoveRow {
+    /** What to take out. @param seen the row as the form showed it */
+    public record Remove(String file, String id, @Nullable Map<String, String> seen, String zone) {}
+
+    private RemoveRow() {}
+
+    static Decision decide(Tx tx, Remove remove, Map<String, String> people) {
+        Thing thing = Thing.ofFile(remove.file());
+        Day day = ReadDay.all(tx, people);
+        Optional<DayRows.RowText> now = PutRow.row(day, ZoneId.of(remove.zone()), remove.file(), remove.id());
+        if (now.isEmpty()) {
+            return Decision.unknown("There is no such " + thing.one() + " any more; look again");
+        }
+        Optional<String> changed = PutRow.changed(remove.seen(), now.get().cells());
+        if (changed.isPresent()) {
+            return new Decision.Outdated(changed.get());
+        }
+        List<String> hangs = hangsOn(thing, day, remove.id());
+        return hangs.isEmpty()
+                ? Decision.decided(PutRow.TOPICS, fact(thing, remove.id()))
+                : Decision.refused("This " + thing.one() + " stays: it has " + String.join(" and ", hangs)
+                        + ". Take those out first, or leave it.");
+    }
+
+    private static Fact fact(Thing thing, String id) {
+        return switch (thing) {
+            case EVENTS -> removed("event.removed", id);
+            case MODELS -> removed("model.removed", id);
+            case BATCHES -> removed("batch.removed", id);
+            case MOTORS -> removed("motor.removed", id);
+            case ENTRIES -> removed("entry.removed", id);
+            case WINDOWS -> removed("window.removed", id);
+            case STATIONS -> removed("station.removed", id);
+            case NOTES -> removed("note.removed", id);
+            case CREW ->
+                Fact.of("crew.removed", new CrewRemoved(id.replaceFirst("~.*", ""), id.replaceFirst(".*~", "")));
+            case TERMS, FLIGHTS ->
+                throw new IllegalArgumentException(
+                        "A flight is evidence: mark it not valid, with the reason. Terms can be changed, not taken out.");
+        };
+    }
+
+    private static Fact removed(String kind, String id) {
+        return Fact.of(kind, new Removed(id));
+    }
+
+    /** In words, for example "2 windows"; empty when nothing would lose its ground. */
+    private static List<String> hangsOn(Thing thing, Day day, String id) {
+        List<String> hangs = new ArrayList<>();
+        switch (thing) {
+            case EVENTS -> {
+                count(hangs, "entries", day.entries(), e -> e.eventId().equals(id));
+                count(hangs, "windows", day.windows(), w -> w.eventId().equals(id));
+                count(hangs, "flights", day.flights(), f -> f.eventId().equals(id));
+                count(hangs, "lines of crew", day.crew(), c -> c.eventId().equals(id));
+            }
+            case MODELS -> {
+                count(hangs, "entries", day.entryModels(), m -> m.modelId().equals(id));
+                count(hangs, "flights", day.flights(), f -> id.equals(f.modelId()));
+                count(hangs, "attempts", day.attempts(), a -> id.equals(a.modelId()));
+                count(hangs, "notes", day.more().notes(), n -> n.modelId().equals(id));
+            }
+            case BATCHES ->
+                count(hangs, "motors", day.motors(), m -> m.batchId().equals(id));
+            case MOTORS -> {
+                count(
+                        hangs,
+                        "entries",
+                        day.more().entryMotors(),
+                        m -> m.motorId().equals(id));
+                count(hangs, "flights", day.flights(), f -> f.motorId().equals(id));
+                count(hangs, "attempts", day.attempts(), a -> id.equals(a.motorId()));
+                count(hangs, "attempts as a spare", day.more().noted(), n -> id.equals(n.spareMotorId()));
+            }
+            case ENTRIES -> {
+                count(hangs, "windows", day.windows(), w -> id.equals(w.entryId()));
+                count(hangs, "attempts", day.attempts(), a -> a.entryId().equals(id));
+            }
+            case CREW -> count(hangs, "tasks in entries", day.more().entryTasks(), t -> id.equals(t.personId() + "~"));
+            case TERMS, WINDOWS, STATIONS, NOTES, FLIGHTS -> {}
+        }
+        return hangs;
+    }
+
+    private static <T> void count(List<String> hangs, String what, List<T> all, Predicate<T> hangsOnIt) {
+        long count = all.stream().filter(hangsOnIt).count();
+        if (count > 0) {
+            hangs.add(count + " " + what);
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package org.skeinday.prepare.web;
+
+import java.util.List;
+
+/**
+ * A form for one thing, in finished words.
+ *
+ * @param action where it is posted
+ * @param id of the thing that is changed, empty for a new one
+ * @param seen the row as it was shown, as JSON; empty for a new one
+ * @param problem what is wrong with the whole of it, empty when nothing is
+ * @param presets rules to begin with, for a new event
+ */
+public record FormView(
+        String title,
+        String action,
+        String back,
+        String id,
+        String seen,
+        String problem,
+        List<Field> fields,
+        List<Preset> presets) {
+    /**
+     * One field.
+     *
+     * @param name of the form's parameter
+     * @param input text, number, date, datetime-local, select or boxes
+     * @param message what is wrong, empty when nothing is
+     */
+    public record Field(
+            String name,
+            String label,
+            String hint,
+            String input,
+            String value,
+            String message,
+            boolean must,
+            int longest,
+            List<Option> options) {
+        public boolean isWrong() {
+            return !message.isEmpty();
+        }
+    }
+
+    /** A choice of a field. */
+    public record Option(String value, String words, boolean chosen) {}
+
+    /** Rules to begin with. */
+    public record Preset(String address, String name) {}
+}

@@ -1,0 +1,23 @@
+package org.skeinday.prepare.web;
+
+import java.util.List;
+
+/** Where Prepare leads beside its lists. */
+final class Links {
+    static final List<OverviewView.Link> MORE = List.of(
+            new OverviewView.Link("/prepare/notes", "Trim and repairs", "What was changed on each model."),
+            new OverviewView.Link("/prepare/flights", "Flights", "Practice and trim flights, all of them."),
+            new OverviewView.Link(
+                    "/making", "Make motors", "Strip to cut for a wanted loop, what it weighs, pairs that match."),
+            new OverviewView.Link("/inspection", "Inspection", "Mass as inspected, margin under the limit, handed in."),
+            new OverviewView.Link(
+                    "/import", "Bring files in", "Spreadsheets of a team: looked through first, then taken whole."),
+            new OverviewView.Link("/export.zip", "Take files out", "Everything, as spreadsheets in one file."));
+
+    static final List<OverviewView.Link> PRINTED = List.of(
+            new OverviewView.Link("/cards", "Attempt cards", "One for each attempt: the day on paper."),
+            new OverviewView.Link("/tags", "Motor tags", "With a code that opens the motor."),
+            new OverviewView.Link("/log", "Flight log", "As the rules ask for it, and what it still lacks."));
+
+    private Links() {}
+}

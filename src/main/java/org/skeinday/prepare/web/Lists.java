@@ -1,0 +1,69 @@
+package org.skeinday.prepare.web;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import org.skeinday.contest.CrewAdded;
+import org.skeinday.contest.StationCheck;
+import org.skeinday.exchange.Day;
+import org.skeinday.exchange.DayRows;
+import org.skeinday.prepare.Steps;
+import org.skeinday.prepare.Thing;
+
+/** A list of one kind of thing, with what is still to be done about each. */
+final class Lists {
+    private final Thing thing;
+    private final Day day;
+    private final Clock clock;
+
+    Lists(Thing thing, Day day, Clock clock) {
+        this.thing = thing;
+        this.day = day;
+        this.clock = clock;
+    }
+
+    /** The clock's minute as files and forms have moments. */
+    static String minute(Clock clock) {
+        return DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm")
+                .format(Instant.ofEpochMilli(clock.millis()).atZone(clock.getZone()));
+    }
+
+    RowsView view() {
+        List<RowsView.Row> rows = DayRows.of(day, clock.getZone(), thing.file()).stream()
+                .map(row -> new RowsView.Row(
+                        "/prepare/" + thing.path() + "/row/" + row.id(),
+                        thing.shown().stream()
+                                .map(column -> row.cells().getOrDefault(column, ""))
+                                .toList(),
+                        notes(row.id())))
+                .toList();
+        String toDo = Steps.of(day).stream()
+                .filter(step -> step.thing() == thing)
+                .map(Steps.Step::words)
+                .findFirst()
+                .orElse("There is none yet.");
+        List<String> columns = thing.shown().stream()
+                .map(c -> c.equals("k") ? "K" : Character.toUpperCase(c.charAt(0)) + c.substring(1))
+                .toList();
+        return new RowsView(thing.title(), thing.one(), "/prepare/" + thing.path(), toDo, columns, rows);
+    }
+
+    private List<String> notes(String id) {
+        return switch (thing) {
+            case STATIONS ->
+                day.more().stations().stream()
+                        .filter(s -> s.id().equals(id))
+                        .flatMap(s -> StationCheck.open(s).stream())
+                        .toList();
+            case CREW ->
+                day.crew().stream()
+                        .filter(c -> DayRows.crewId(c.personId(), c.eventId()).equals(id))
+                        .map(CrewAdded::mayWind)
+                        .filter(words -> !words.isEmpty())
+                        .map(words -> "Winds " + words + ".")
+                        .toList();
+            default -> List.of();
+        };
+    }
+}

@@ -1,0 +1,248 @@
+package org.skeinday.prepare.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.exchange.Column;
+import org.skeinday.exchange.Day;
+import org.skeinday.exchange.DayRows;
+import org.skeinday.exchange.action.ReadDay;
+import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Refusal;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Answer;
+import org.skeinday.platform.record.Json;
+import org.skeinday.platform.record.Record;
+import org.skeinday.prepare.Preset;
+import org.skeinday.prepare.Steps;
+import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.action.PutRow;
+import org.skeinday.prepare.action.RemoveRow;
+
+/** Prepare: lists and forms of everything that a day needs. */
+public final class PreparePages {
+    private static final TypeReference<Map<String, String>> CELLS = new TypeReference<>() {};
+
+    private final Record record;
+    private final FormActs forms;
+    private final Page page;
+    private final Clock clock;
+
+    public PreparePages(Record record, FormActs forms, Page page, Clock clock) {
+        this.record = record;
+        this.forms = forms;
+        this.page = page;
+        this.clock = clock;
+    }
+
+    public void register(Routes routes) {
+        routes.get("/prepare", Role.CAPTAIN, ctx -> page.show(ctx, "Prepare", "prepare/overview.jte", overview()));
+        routes.get("/prepare/{kind}", Role.CAPTAIN, this::list);
+        routes.get("/prepare/{kind}/new", Role.CAPTAIN, this::fresh);
+        routes.get("/prepare/{kind}/row/{id}", Role.CAPTAIN, this::edit);
+        routes.post("/prepare/{kind}/save", Role.CAPTAIN, this::save);
+        routes.post("/prepare/{kind}/remove", Role.CAPTAIN, this::remove);
+    }
+
+    private Day day() {
+        return record.read(tx -> ReadDay.all(tx, record.people().names()));
+    }
+
+    private static Thing thing(Context ctx) {
+        return Thing.ofPath(ctx.pathParam("kind"))
+                .orElseThrow(() -> Refusal.notFound("Nothing of that name is prepared here."));
+    }
+
+    private OverviewView overview() {
+        Day day = day();
+        List<OverviewView.Step> steps = new ArrayList<>();
+        boolean next = true;
+        for (Steps.Step step : Steps.of(day)) {
+            String state = step.done() ? "done" : next ? "next" : "later";
+            next &= step.done();
+            steps.add(new OverviewView.Step("/prepare/" + step.thing().path(), step.title(), step.words(), state));
+        }
+        String event = day.events().stream()
+                .filter(e -> !e.kind().equals("practice"))
+                .reduce((a, b) -> b)
+                .map(e -> e.name() + ", " + e.day())
+                .orElse("");
+        return new OverviewView(event, steps, Links.MORE, Links.PRINTED);
+    }
+
+    private void list(Context ctx) {
+        Thing thing = thing(ctx);
+        page.show(ctx, thing.title(), "prepare/rows.jte", new Lists(thing, day(), clock).view());
+    }
+
+    private void fresh(Context ctx) {
+        Thing thing = thing(ctx);
+        Day day = day();
+        Map<String, String> values = first(thing);
+        @Nullable String like = ctx.queryParam("like");
+        row(thing, day, like == null ? "" : like).ifPresent(row -> {
+            values.putAll(row.cells());
+            values.remove(thing.shown().get(0)); // its own name is its own
+        });
+        @Nullable String preset = ctx.queryParam("preset");
+        Preset.ofPath(preset == null ? "" : preset).ifPresent(p -> values.putAll(p.cells()));
+        show(ctx, thing, view(thing, day, "", "", "", values, Map.of()));
+    }
+
+    /** What a new one most likely has. */
+    private Map<String, String> first(Thing thing) {
+        Map<String, String> values = new HashMap<>();
+        for (Column column : DayRows.columns(thing.file())) {
+            values.put(column.name(), column.otherwise());
+        }
+        if (thing == Thing.EVENTS) {
+            values.put("day", LocalDate.now(clock).toString());
+        }
+        if (thing == Thing.NOTES) {
+            values.put("when", Lists.minute(clock));
+        }
+        return values;
+    }
+
+    private void edit(Context ctx) {
+        Thing thing = thing(ctx);
+        Day day = day();
+        DayRows.RowText row = row(thing, day, ctx.pathParam("id"))
+                .orElseThrow(() -> Refusal.notFound("There is no such " + thing.one() + " any more."));
+        show(ctx, thing, view(thing, day, row.id(), json(row.cells()), "", row.cells(), Map.of()));
+    }
+
+    private Optional<DayRows.RowText> row(Thing thing, Day day, String id) {
+        return DayRows.of(day, clock.getZone(), thing.file()).stream()
+                .filter(row -> !id.isEmpty() && row.id().equals(id))
+                .findFirst();
+    }
+
+    private void show(Context ctx, Thing thing, FormView view) {
+        page.show(ctx, thing.title(), "prepare/form.jte", view);
+    }
+
+    private FormView view(
+            Thing thing,
+            Day day,
+            String id,
+            String seen,
+            String problem,
+            Map<String, String> values,
+            Map<String, String> messages) {
+        List<FormView.Preset> presets = thing == Thing.EVENTS && id.isEmpty()
+                ? Preset.all().stream()
+                        .map(p -> new FormView.Preset("/prepare/events/new?preset=" + p.path(), p.name()))
+                        .toList()
+                : List.of();
+        String address = "/prepare/" + thing.path();
+        return new FormView(
+                (id.isEmpty() ? "New " : "Change ") + thing.one(),
+                address,
+                address,
+                id,
+                seen,
+                problem,
+                new Fields(thing, day).of(values, messages),
+                presets);
+    }
+
+    private void save(Context ctx) {
+        Thing thing = thing(ctx);
+        Map<String, String> typed = typed(ctx, thing);
+        String id = param(ctx, "id");
+        var put = new PutRow.Put(
+                thing.file(),
+                id.isEmpty() ? null : id,
+                typed,
+                cells(param(ctx, "seen")),
+                clock.getZone().getId());
+        Answer answer = forms.submit(ctx, "prepare.put", put);
+        String words = FormActs.words(ctx, answer);
+        if (words.isEmpty()) {
+            ctx.header("HX-Redirect", after(ctx, thing, typed));
+            ctx.status(204);
+            return;
+        }
+        again(ctx, thing, answer, words, typed);
+    }
+
+    /** To the list, or on to the next one like this. */
+    private String after(Context ctx, Thing thing, Map<String, String> typed) {
+        String list = "/prepare/" + thing.path();
+        if (!param(ctx, "then").equals("another")) {
+            return list;
+        }
+        String own = typed.getOrDefault(thing.shown().get(0), "");
+        return DayRows.of(day(), clock.getZone(), thing.file()).stream()
+                .filter(row -> own.equals(row.cells().get(thing.shown().get(0))))
+                .findFirst()
+                .map(row -> list + "/new?like=" + row.id())
+                .orElse(list + "/new");
+    }
+
+    private void again(Context ctx, Thing thing, Answer answer, String words, Map<String, String> typed) {
+        Day day = day();
+        String id = param(ctx, "id");
+        Map<String, String> messages = answer instanceof Answer.Refused refused ? refused.fields() : Map.of();
+        boolean beside = messages.keySet().stream().anyMatch(column -> !column.isEmpty());
+        String seen = row(thing, day, id).map(row -> json(row.cells())).orElse("");
+        String problem = beside && !messages.containsKey("") ? "Nothing was saved yet: see the marked fields." : words;
+        page.fragment(ctx, "prepare/_form.jte", view(thing, day, id, seen, problem, typed, messages));
+    }
+
+    private void remove(Context ctx) {
+        Thing thing = thing(ctx);
+        String id = param(ctx, "id");
+        var remove = new RemoveRow.Remove(
+                thing.file(), id, cells(param(ctx, "seen")), clock.getZone().getId());
+        Answer answer = forms.submit(ctx, "prepare.remove", remove);
+        String words = FormActs.words(ctx, answer);
+        if (words.isEmpty()) {
+            ctx.header("HX-Redirect", "/prepare/" + thing.path());
+            ctx.status(204);
+            return;
+        }
+        again(ctx, thing, answer, words, typed(ctx, thing));
+    }
+
+    static Map<String, String> typed(Context ctx, Thing thing) {
+        Map<String, String> typed = new LinkedHashMap<>();
+        for (Column column : DayRows.columns(thing.file())) {
+            List<String> values = ctx.formParams(Fields.parameter(column.name()));
+            typed.put(column.name(), String.join(" | ", values).strip());
+        }
+        return typed;
+    }
+
+    static String param(Context ctx, String name) {
+        String value = ctx.formParam(name);
+        return value == null ? "" : value;
+    }
+
+    private static String json(Map<String, String> cells) {
+        return Json.MAPPER.valueToTree(new java.util.TreeMap<>(cells)).toString();
+    }
+
+    private static @Nullable Map<String, String> cells(String json) {
+        if (json.isEmpty()) {
+            return null;
+        }
+        try {
+            return Json.MAPPER.readValue(json, CELLS);
+        } catch (JsonProcessingException e) {
+            throw Refusal.malformed("This form came without what it had shown. Load the page again and repeat it.");
+        }
+    }
+}
