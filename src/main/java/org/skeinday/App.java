@@ -129,7 +129,7 @@ public final class App implements AutoCloseable {
                         new NowPages(record, forms, page, clock).register(routes);
                         new TimingPages(record, forms, page).register(routes);
                         ReaderUnits.register(routes);
-                        new ResultPages(record, page).register(routes);
+                        new ResultPages(record, page, clock).register(routes);
                         new PreparePages(record, forms, page, clock).register(routes);
                         LiveRoutes.register(routes, live, writer, clock, new TapRules(TAPS, this::deviceOfId));
                         DevicePages.register(routes, page, writer, clock, door(random));

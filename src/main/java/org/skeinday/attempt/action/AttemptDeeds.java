@@ -1,6 +1,8 @@
 package org.skeinday.attempt.action;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +11,7 @@ import org.skeinday.attempt.AttemptMoved;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.CalledAttempt;
 import org.skeinday.attempt.PlannedAttempt;
+import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.State;
@@ -19,6 +22,9 @@ import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.ModelStore;
+import org.skeinday.contest.store.TermsStore;
+import org.skeinday.motor.MotorInspected;
+import org.skeinday.motor.store.InspectionStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -60,6 +66,7 @@ public final class AttemptDeeds {
                 new ActKind<>("attempt.call", Call.class, AttemptDeeds::call),
                 new ActKind<>("attempt.move", Move.class, AttemptDeeds::move),
                 new ActKind<>("attempt.give-up", GiveUp.class, AttemptDeeds::giveUp),
+                new ActKind<>("attempt.announce", AnnounceTime.Announce.class, AnnounceTime::decide),
                 new ActKind<>("attempt.close", CloseAttempt.Close.class, CloseAttempt::decide));
     }
 
@@ -76,6 +83,12 @@ public final class AttemptDeeds {
         if (motor != null && MotorStore.find(tx, motor).isEmpty()) {
             return Decision.refused("motor", "There is no such motor; choose one of the list");
         }
+        if (motor != null
+                && InspectionStore.find(tx, motor)
+                        .filter(MotorInspected::handedIn)
+                        .isPresent()) {
+            return Decision.refused("motor", "This motor is handed in: it must be given back before it is used");
+        }
         EventAdded event = EventStore.find(tx, entry.eventId()).orElseThrow();
         List<AttemptNow> own = AttemptStore.ofEvent(tx, event.id()).stream()
                 .filter(a -> a.entryId().equals(entry.id()))
@@ -89,11 +102,21 @@ public final class AttemptDeeds {
             return no.get();
         }
         var planned = new PlannedAttempt(context.newId(0), event.id(), entry.id(), own.size() + 1);
-        return Decision.decided(
-                TOPICS,
-                Fact.of(
-                        "attempt.called",
-                        planned.call(model, motor, context.now().toEpochMilli())));
+        List<Fact> facts = new ArrayList<>();
+        long atMs = context.now().toEpochMilli();
+        facts.add(Fact.of("attempt.called", planned.call(model, motor, atMs)));
+        if (TermsStore.of(tx, event.id()).asksForQuiet()) {
+            facts.add(Fact.of("quiet.began", new Quiet(planned.id(), atMs, null)));
+        }
+        return new Decision.Decided(facts, Map.of(), TOPICS);
+    }
+
+    /** From here on others may help again, when they might not. */
+    static List<Fact> withQuietEnded(Tx tx, String attempt, long atMs, Fact fact) {
+        List<Fact> facts = new ArrayList<>(List.of(fact));
+        AttemptStore.quietOf(tx, attempt)
+                .ifPresent(q -> facts.add(Fact.of("quiet.ended", new Quiet(attempt, q.fromMs(), atMs))));
+        return facts;
     }
 
     private static Optional<Decision> noMore(EntryAdded entry, EventAdded event, List<AttemptNow> own) {
@@ -146,6 +169,10 @@ public final class AttemptDeeds {
                 });
     }
 
+    private static Decision ended(Tx tx, AttemptNow attempt, long atMs, Fact fact) {
+        return new Decision.Decided(withQuietEnded(tx, attempt.id(), atMs, fact), Map.of(), TOPICS);
+    }
+
     static Decision giveUp(Tx tx, ActContext context, GiveUp giveUp) {
         AttemptNow now = AttemptStore.find(tx, giveUp.attempt()).orElse(null);
         if (now == null) {
@@ -166,10 +193,10 @@ public final class AttemptDeeds {
         long atMs = context.now().toEpochMilli();
         Attempt attempt = Attempt.of(now);
         if (attempt instanceof Attempt.BeforeRelease before) {
-            return Decision.decided(TOPICS, Fact.of("attempt.given-up", before.scrub(atMs, reason)));
+            return ended(tx, now, atMs, Fact.of("attempt.given-up", before.scrub(atMs, reason)));
         }
         if (attempt instanceof Attempt.AfterRelease after) {
-            return Decision.decided(TOPICS, Fact.of("attempt.given-up", after.declareVoid(atMs, reason)));
+            return ended(tx, now, atMs, Fact.of("attempt.given-up", after.declareVoid(atMs, reason)));
         }
         return Decision.refused("An attempt that is " + now.state().word() + " cannot be given up");
     }

@@ -2,9 +2,12 @@ package org.skeinday.attempt.action;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
+import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.LandedAttempt;
 import org.skeinday.attempt.ReadingTaken;
@@ -49,20 +52,42 @@ public final class CloseAttempt {
             return Decision.refused("Only a landed attempt can be closed; this one is "
                     + now.state().word());
         }
+        EventAdded event = EventStore.find(tx, now.eventId()).orElseThrow();
+        long atMs = context.now().toEpochMilli();
+        if (event.kind().equals("visiting")) {
+            return announced(tx, landed, readings, atMs);
+        }
         List<FlightTime> times = Readings.thatCount(readings).stream()
                 .map(r -> new FlightTime(r.durationMs()))
                 .toList();
         if (times.isEmpty()) {
             return Decision.refused("No watch has a reading yet; wait for the timekeepers");
         }
-        EventAdded event = EventStore.find(tx, now.eventId()).orElseThrow();
         var official = OfficialTime.reduce(times, rule(event));
-        return Decision.decided(
-                AttemptDeeds.TOPICS,
-                Fact.of("attempt.closed", landed.close(context.now().toEpochMilli(), official)));
+        return closed(tx, now.id(), atMs, Fact.of("attempt.closed", landed.close(atMs, official)));
     }
 
-    static TimeRule rule(EventAdded event) {
+    private static Decision closed(Tx tx, String attempt, long atMs, Fact fact) {
+        return new Decision.Decided(
+                AttemptDeeds.withQuietEnded(tx, attempt, atMs, fact), Map.of(), AttemptDeeds.TOPICS);
+    }
+
+    /** Elsewhere the officials' time counts; our own watches stand beside it. */
+    private static Decision announced(Tx tx, LandedAttempt landed, List<ReadingTaken> readings, long atMs) {
+        Long ms = AttemptStore.note(tx, landed.id()).announcedMs();
+        if (ms == null) {
+            return Decision.refused("announced", "Type in the time that the officials have announced");
+        }
+        String own = Readings.thatCount(readings).stream()
+                .map(r -> new FlightTime(r.durationMs()).text(2))
+                .collect(Collectors.joining(", "));
+        String how = "announced by the officials: " + new FlightTime(ms).text(2)
+                + (own.isEmpty() ? "" : "; our watches: " + own);
+        return closed(tx, landed.id(), atMs, Fact.of("attempt.closed", new AttemptClosed(landed.id(), atMs, ms, how)));
+    }
+
+    /** The event's rule for several watches. */
+    public static TimeRule rule(EventAdded event) {
         return new TimeRule(
                 Take.valueOf(event.take().toUpperCase(Locale.ROOT)),
                 Take.valueOf(event.ifTwo().toUpperCase(Locale.ROOT)),

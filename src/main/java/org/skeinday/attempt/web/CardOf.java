@@ -1,5 +1,6 @@
 package org.skeinday.attempt.web;
 
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Seen;
@@ -42,13 +44,15 @@ final class CardOf {
     private final UnitSystem units;
     private final UnaryOperator<String> nameOf;
     private final Map<String, Integer> windings;
+    private final ZoneId zone;
 
     /** @param nameOf display name of a person's id */
-    CardOf(Tx tx, Today today, UnitSystem units, UnaryOperator<String> nameOf) {
+    CardOf(Tx tx, Today today, UnitSystem units, UnaryOperator<String> nameOf, ZoneId zone) {
         this.tx = tx;
         this.today = today;
         this.units = units;
         this.nameOf = nameOf;
+        this.zone = zone;
         this.windings = AttemptStore.windings(tx);
     }
 
@@ -89,7 +93,9 @@ final class CardOf {
                 List.of(),
                 models.stream().map(m -> new NowView.Choice(m.id(), m.name())).toList(),
                 motors.stream().map(this::choice).toList(),
-                List.of());
+                List.of(),
+                "",
+                false);
     }
 
     private static String latest(EntryAdded entry) {
@@ -145,7 +151,11 @@ final class CardOf {
         Optional<ModelAdded> model = Optional.ofNullable(attempt.modelId()).flatMap(id -> ModelStore.find(tx, id));
         List<NowView.Line> lines = new ArrayList<>();
         model.ifPresent(m -> lines.add(new NowView.Line("model", m.name())));
-        lines.add(new NowView.Line("watches", watches(attempt, readings)));
+        Optional<Quiet> quiet = AttemptStore.quietOf(tx, attempt.id());
+        lines.add(new NowView.Line("watches", quiet.isPresent() ? counted(readings) : watches(attempt, readings)));
+        boolean visiting = today.event().kind().equals("visiting");
+        Announced.of(AttemptStore.note(tx, attempt.id()), readings)
+                .ifPresent(words -> lines.add(new NowView.Line("announced", words)));
         Optional<WindowAdded> window = today.window(entry);
         return new NowView.Card(
                 entry.name() + ", attempt " + attempt.number(),
@@ -158,12 +168,20 @@ final class CardOf {
                 attempt.number(),
                 attempt.id(),
                 new Seen(attempt.state(), readings.size()).text(),
-                before ? planOf(attempt, model.orElse(null)) : null,
+                before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
-                cautions(attempt, readings, window, nowMs),
+                cautions(attempt, quiet.isPresent() ? List.of() : readings, window, nowMs),
                 List.of(),
                 List.of(),
-                deeds(attempt.state()));
+                deeds(attempt.state(), visiting),
+                quiet.map(q -> "since " + Words.clock(q.fromMs(), zone)).orElse(""),
+                visiting && (attempt.state() == State.LANDED || attempt.state() == State.RELEASED));
+    }
+
+    /** While it is quiet nobody sees what another has measured. */
+    private static String counted(List<ReadingTaken> readings) {
+        int in = Readings.thatCount(readings).size();
+        return in == 0 ? "none has a reading yet" : in + (in == 1 ? " has a reading" : " have a reading");
     }
 
     private NowView.@Nullable Plan planOf(AttemptNow attempt, @Nullable ModelAdded model) {
@@ -198,13 +216,15 @@ final class CardOf {
                 .collect(Collectors.joining(", "));
     }
 
-    private static List<NowView.Deed> deeds(State state) {
+    private static List<NowView.Deed> deeds(State state, boolean visiting) {
         return switch (state) {
             case CALLED -> List.of(move("Start winding", State.WINDING), move("Released", State.RELEASED));
             case WINDING -> List.of(move("Wound, holding", State.HOLDING));
             case HOLDING -> List.of(move("Released", State.RELEASED));
             case RELEASED -> List.of(move("Landed", State.LANDED));
-            case LANDED -> List.of(new NowView.Deed("/attempt/close", "Take the official time", ""));
+            case LANDED ->
+                List.of(new NowView.Deed(
+                        "/attempt/close", visiting ? "Count the announced time" : "Take the official time", ""));
             case PLANNED, CLOSED, SCRUBBED, VOID -> List.of();
         };
     }

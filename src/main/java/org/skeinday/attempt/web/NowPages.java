@@ -3,6 +3,7 @@ package org.skeinday.attempt.web;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.List;
+import org.skeinday.attempt.action.AnnounceTime;
 import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.contest.EntryAdded;
@@ -56,6 +57,13 @@ public final class NowPages {
                 "/attempt/close",
                 Role.CAPTAIN,
                 ctx -> deed(ctx, "attempt.close", new CloseAttempt.Close(field(ctx, "attempt"), field(ctx, "seen"))));
+        routes.post(
+                "/attempt/announce",
+                Role.CAPTAIN,
+                ctx -> deed(
+                        ctx,
+                        "attempt.announce",
+                        new AnnounceTime.Announce(field(ctx, "attempt"), field(ctx, "announced"))));
     }
 
     private static AttemptDeeds.Call call(Context ctx) {
@@ -73,6 +81,7 @@ public final class NowPages {
     }
 
     private void deed(Context ctx, String kind, Object content) {
+        QuietGate.check(ctx, record);
         Answer answer = forms.submit(ctx, kind, content);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
@@ -90,6 +99,7 @@ public final class NowPages {
 
     /** The plan of another motor or model than the one that is offered first. */
     private void plan(Context ctx) {
+        QuietGate.refuseAdvice(record);
         String motor = String.valueOf(ctx.queryParam("motor"));
         String model = String.valueOf(ctx.queryParam("model"));
         NowView.Plan plan = record.read(tx -> Today.read(tx)
@@ -113,14 +123,16 @@ public final class NowPages {
                         today.event().name(),
                         Words.rules(today.event()),
                         form,
-                        new CardOf(tx, today, units, record.people()::name).card(clock.millis()),
+                        new CardOf(tx, today, units, record.people()::name, clock.getZone()).card(clock.millis()),
                         today.whyNone(),
                         today.byWindow().stream()
                                 .map(entry -> line(today, entry))
                                 .toList(),
                         mayAct,
-                        other))
-                .orElse(new NowView("No event yet", "", form, null, Today.NO_EVENT, List.of(), mayAct, other)));
+                        other,
+                        Announced.open(tx, today, clock.millis())))
+                .orElse(new NowView(
+                        "No event yet", "", form, null, Today.NO_EVENT, List.of(), mayAct, other, List.of())));
     }
 
     private NowView.EntryLine line(Today today, EntryAdded entry) {

@@ -10,6 +10,7 @@ import org.skeinday.platform.http.FormErrors;
  * @param form what was typed into the last form and why it was refused, by field; under "" what belongs to no field
  * @param card the next attempt, null when none is left
  * @param none why there is no card, empty when there is one
+ * @param protests announced times that can still be protested
  */
 public record NowView(
         String event,
@@ -19,7 +20,8 @@ public record NowView(
         String none,
         List<EntryLine> entries,
         boolean mayAct,
-        String otherUnits) {
+        String otherUnits,
+        List<Protest> protests) {
 
     public String wrong(String field) {
         return form.message(field);
@@ -46,6 +48,8 @@ public record NowView(
      *
      * @param until epoch ms that the clock counts down to, 0 for no clock
      * @param seen what this card shows of the attempt, for the server to see whether that still holds
+     * @param quiet since when nobody may be helped, in words; empty when all may
+     * @param announces whether the time of officials elsewhere is typed in here
      */
     public record Card(
             String title,
@@ -61,11 +65,20 @@ public record NowView(
             List<String> cautions,
             List<Choice> models,
             List<Choice> motors,
-            List<Deed> deeds) {
+            List<Deed> deeds,
+            String quiet,
+            boolean announces) {
         public boolean isToCall() {
             return attempt.isEmpty();
         }
     }
+
+    /**
+     * An announced time beside our own watches.
+     *
+     * @param until epoch ms of the deadline, 0 when the terms set none
+     */
+    public record Protest(String attempt, String title, String words, long until) {}
 
     /** One entry's day so far. */
     public record EntryLine(

@@ -1,5 +1,7 @@
 package org.skeinday.attempt.web;
 
+import java.time.Clock;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -8,7 +10,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
@@ -19,10 +23,12 @@ import org.skeinday.units.FlightTime;
 
 /** The result sheet: attempts, official times and how they came about, the order. */
 public final class ResultPages {
+    private final Clock clock;
     private final Record record;
     private final Page page;
 
-    public ResultPages(Record record, Page page) {
+    public ResultPages(Record record, Page page, Clock clock) {
+        this.clock = clock;
         this.record = record;
         this.page = page;
     }
@@ -33,12 +39,22 @@ public final class ResultPages {
     }
 
     private ResultView view() {
-        return record.read(Today::read)
-                .map(ResultPages::view)
+        return record.read(tx -> Today.read(tx).map(today -> view(today, quiet(tx))))
                 .orElse(new ResultView("No event yet", "Score", List.of(), List.of(), List.of()));
     }
 
-    private static ResultView view(Today today) {
+    /** When nobody was helped, in words, by attempt. */
+    private Map<String, String> quiet(Tx tx) {
+        Map<String, String> quiet = new HashMap<>();
+        AttemptStore.quiet(tx)
+                .forEach(q -> quiet.put(
+                        q.attemptId(),
+                        ". Nobody was helped from " + Words.clock(q.fromMs(), clock.getZone())
+                                + (q.toMs() == null ? " on" : " to " + Words.clock(q.toMs(), clock.getZone()))));
+        return quiet;
+    }
+
+    private static ResultView view(Today today, Map<String, String> quiet) {
         ScoreRule rule = ScoreRule.of(today.event());
         Map<String, List<Long>> times = new LinkedHashMap<>();
         today.entries().forEach(entry -> times.put(entry.name(), official(today, entry)));
@@ -52,7 +68,7 @@ public final class ResultPages {
                 Words.score(today.event()),
                 numbers,
                 rows,
-                hows(today));
+                hows(today, quiet));
     }
 
     private static List<Long> official(Today today, EntryAdded entry) {
@@ -91,12 +107,14 @@ public final class ResultPages {
         return new FlightTime(rule.shownMs(countedMs)).text(rule.divisor() == 1 ? decimals : 2);
     }
 
-    private static List<ResultView.How> hows(Today today) {
+    private static List<ResultView.How> hows(Today today, Map<String, String> quiet) {
         return today.attempts().stream()
                 .filter(a -> a.how() != null || a.voidReason() != null)
                 .map(a -> new ResultView.How(
                         today.entry(a.entryId()).name() + ", attempt " + a.number(),
-                        (a.how() != null ? a.how() : a.state().word() + ": " + a.voidReason()) + outside(today, a)))
+                        (a.how() != null ? a.how() : a.state().word() + ": " + a.voidReason())
+                                + outside(today, a)
+                                + quiet.getOrDefault(a.id(), "")))
                 .toList();
     }
 

@@ -1,0 +1,74 @@
+package org.skeinday.attempt;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.motor.BatchAdded;
+import org.skeinday.motor.BreakingTurns;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+import org.skeinday.winding.WindingPlan;
+import org.skeinday.winding.WindingPolicy;
+import org.skeinday.winding.WindingRequest;
+
+/**
+ * How to wind this motor for its next use, by the policy's defaults.
+ *
+ * @param use which winding it will be, 1 for the first
+ * @param request what the plan was made from, null when there is none
+ * @param plan null when there is none
+ * @param why there is none, in words; empty when there is one
+ */
+public record MotorPlan(
+        int use, @Nullable WindingRequest request, @Nullable WindingPlan plan, String why) {
+    /** Rings and fingers between the hooks at the end of winding (common practice). */
+    private static final double FINISH_EXCESS_MM = 25;
+
+    /** Where a motor is wound for no known model: its finish as a share of its loop (common practice). */
+    private static final double FINISH_SHARE = 0.55;
+
+    /** @param windings that it has had, in attempts and before */
+    public static MotorPlan of(
+            EventAdded event, MotorAdded motor, @Nullable BatchAdded batch, @Nullable ModelAdded model, int windings) {
+        int use = windings + 1;
+        Optional<BigDecimal> breaking = breakingTurns(motor, batch);
+        if (breaking.isEmpty()) {
+            return new MotorPlan(use, null, null, "not known: the batch has no K and the motor no breaking turns");
+        }
+        try {
+            WindingRequest request = request(event, motor, model, use, breaking.get());
+            return new MotorPlan(use, request, WindingPlan.compute(request), "");
+        } catch (IllegalArgumentException e) {
+            return new MotorPlan(use, null, null, "not possible: " + e.getMessage());
+        }
+    }
+
+    private static Optional<BigDecimal> breakingTurns(MotorAdded motor, @Nullable BatchAdded batch) {
+        if (motor.breakingTurns() != null) {
+            return Optional.of(BigDecimal.valueOf(motor.breakingTurns()));
+        }
+        Double k = batch == null ? null : batch.kInchGram();
+        return k == null
+                ? Optional.empty()
+                : Optional.of(BigDecimal.valueOf(
+                        BreakingTurns.of(k, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()))));
+    }
+
+    private static WindingRequest request(
+            EventAdded event, MotorAdded motor, @Nullable ModelAdded model, int use, BigDecimal breaking) {
+        double finish = (model == null ? motor.loopMm() * FINISH_SHARE : model.hookDistanceMm()) + FINISH_EXCESS_MM;
+        return new WindingRequest(
+                Length.ofMillimetres(motor.loopMm()),
+                breaking,
+                BigDecimal.valueOf(event.winderRatio()),
+                WindingPolicy.fraction(use),
+                WindingPolicy.stretch(use),
+                WindingPolicy.SHARE_AT_FULL_STRETCH,
+                Length.ofMillimetres(finish),
+                WindingPolicy.BACK_OFF_PRACTISED,
+                event.laneMm() == null ? null : Length.ofMillimetres(event.laneMm()));
+    }
+}

@@ -1,0 +1,40 @@
+package org.skeinday.attempt.action;
+
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.units.FlightTime;
+
+/** The time that officials elsewhere announced for an attempt; from then on the time to protest runs. */
+public final class AnnounceTime {
+    /** @param time as typed, for example 1:43.6 */
+    public record Announce(String attempt, String time) {}
+
+    private AnnounceTime() {}
+
+    static Decision decide(Tx tx, ActContext context, Announce announce) {
+        AttemptNow now = AttemptStore.find(tx, announce.attempt()).orElse(null);
+        if (now == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        if (now.state() != State.LANDED && now.state() != State.RELEASED) {
+            return Decision.refused(
+                    "announced",
+                    "A time is announced for a flight; this attempt is "
+                            + now.state().word());
+        }
+        FlightTime time;
+        try {
+            time = FlightTime.parse(announce.time());
+        } catch (IllegalArgumentException e) {
+            return Decision.refused("announced", String.valueOf(e.getMessage()));
+        }
+        var noted = AttemptStore.note(tx, now.id())
+                .announced(time.millis(), context.now().toEpochMilli());
+        return Decision.decided(AttemptDeeds.TOPICS, Fact.of("attempt.noted", noted));
+    }
+}

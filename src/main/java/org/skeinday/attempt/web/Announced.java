@@ -1,0 +1,73 @@
+package org.skeinday.attempt.web;
+
+import java.util.List;
+import java.util.Optional;
+import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.Readings;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.Terms;
+import org.skeinday.contest.store.TermsStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.units.FlightTime;
+
+/** The officials' time beside our own watches, in words. */
+public final class Announced {
+    private static final long MINUTE_MS = 60_000;
+
+    private Announced() {}
+
+    /** Empty before a time was announced. */
+    public static Optional<String> of(AttemptNoted noted, List<ReadingTaken> readings) {
+        Long announced = noted.announcedMs();
+        if (announced == null) {
+            return Optional.empty();
+        }
+        List<ReadingTaken> own = Readings.thatCount(readings);
+        String words = new FlightTime(announced).text(2);
+        if (own.isEmpty()) {
+            return Optional.of(words + "; no watch of ours");
+        }
+        long mean = Math.round(
+                own.stream().mapToLong(ReadingTaken::durationMs).average().orElse(announced));
+        String ours = String.join(
+                " and ",
+                own.stream().map(r -> new FlightTime(r.durationMs()).text(2)).toList());
+        return Optional.of(words + "; ours " + ours + ": " + apart(announced - mean));
+    }
+
+    private static String apart(long ms) {
+        if (ms == 0) {
+            return "the same";
+        }
+        return new FlightTime(Math.abs(ms)).seconds(2) + " s " + (ms < 0 ? "less" : "more") + " than ours";
+    }
+
+    /** Times of an event that can still be protested, or that have no deadline, the last first. */
+    static List<NowView.Protest> open(Tx tx, Today today, long nowMs) {
+        Terms terms = TermsStore.of(tx, today.event().id());
+        return today.attempts().stream()
+                .filter(attempt -> AttemptStore.note(tx, attempt.id()).announcedMs() != null)
+                .filter(attempt -> until(terms, AttemptStore.note(tx, attempt.id())) > nowMs)
+                .map(attempt -> protest(tx, today, terms, attempt))
+                .toList();
+    }
+
+    private static NowView.Protest protest(Tx tx, Today today, Terms terms, AttemptNow attempt) {
+        AttemptNoted noted = AttemptStore.note(tx, attempt.id());
+        long until = until(terms, noted);
+        return new NowView.Protest(
+                attempt.id(),
+                today.entry(attempt.entryId()).name() + ", attempt " + attempt.number(),
+                of(noted, AttemptStore.readings(tx, attempt.id())).orElse(""),
+                until == Long.MAX_VALUE ? 0 : until);
+    }
+
+    /** When the time to protest is over, epoch ms; never, when the terms set none. */
+    public static long until(Terms terms, AttemptNoted noted) {
+        Integer minutes = terms.protestMinutes();
+        Long at = noted.announcedAtMs();
+        return minutes == null || at == null ? Long.MAX_VALUE : at + minutes * MINUTE_MS;
+    }
+}
