@@ -28,6 +28,9 @@ import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
 import org.skeinday.exchange.action.ImportFiles;
 import org.skeinday.motor.store.MotorFacts;
+import org.skeinday.paper.action.KeyIn;
+import org.skeinday.paper.web.KeyInPages;
+import org.skeinday.paper.web.PaperPages;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.FormActs;
@@ -47,6 +50,9 @@ import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
 import org.skeinday.prepare.action.PutRow;
+import org.skeinday.prepare.web.FilePages;
+import org.skeinday.prepare.web.MotorPages;
+import org.skeinday.prepare.web.PracticePages;
 import org.skeinday.prepare.web.PreparePages;
 
 /** The running program, wired by hand: the one class beside Main that knows everything. */
@@ -55,7 +61,9 @@ public final class App implements AutoCloseable {
             new NavItem("Now", "/", Role.VIEWER),
             new NavItem("Timing", "/timing", Role.TIMEKEEPER),
             new NavItem("Result sheet", "/results", Role.VIEWER),
+            new NavItem("Practice", "/practice", Role.HELPER),
             new NavItem("Prepare", "/prepare", Role.CAPTAIN),
+            new NavItem("Key in", "/key-in", Role.CAPTAIN),
             new NavItem("Join", "/join", Role.CAPTAIN),
             new NavItem("Devices", "/devices", Role.CAPTAIN));
 
@@ -90,6 +98,7 @@ public final class App implements AutoCloseable {
         kinds.addAll(DeviceDeeds.actKinds());
         kinds.addAll(ImportFiles.kinds(record.people()::names));
         kinds.addAll(PutRow.kinds(record.people()::names));
+        kinds.addAll(KeyIn.kinds(record.people()::names));
         return kinds;
     }
 
@@ -131,6 +140,11 @@ public final class App implements AutoCloseable {
                         ReaderUnits.register(routes);
                         new ResultPages(record, page, clock).register(routes);
                         new PreparePages(record, forms, page, clock).register(routes);
+                        new MotorPages(record, forms, page, clock).register(routes);
+                        new PracticePages(record, forms, page, clock).register(routes);
+                        new FilePages(record, forms, page, clock).register(routes);
+                        new PaperPages(record, page, clock, this::address).register(routes);
+                        new KeyInPages(record, forms, page, clock).register(routes);
                         LiveRoutes.register(routes, live, writer, clock, new TapRules(TAPS, this::deviceOfId));
                         DevicePages.register(routes, page, writer, clock, door(random));
                     });

@@ -3,6 +3,7 @@ package org.skeinday.exchange;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
@@ -73,6 +74,19 @@ public record Day(
     public static final Day EMPTY = new Day(
             List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
             List.of(), Map.of(), List.of(), List.of(), Map.of(), More.NONE);
+
+    /** The last day that is no practice: what is prepared for. */
+    public Optional<EventAdded> next() {
+        return events.stream().filter(e -> !e.kind().equals("practice")).reduce((earlier, later) -> later);
+    }
+
+    /** What an event asks beside its rules; of one that says nothing, what then holds. */
+    public Terms termsOf(String event) {
+        return more.terms.stream()
+                .filter(t -> t.eventId().equals(event))
+                .findFirst()
+                .orElseGet(() -> Terms.free(event));
+    }
 
     /** The same without one thing of a file, for a form that changes it: what hangs on it stays. */
     public Day without(String file, String id) {

@@ -32,7 +32,17 @@ final class HouseRules {
 
     /** Each room may use those before it. */
     static final List<String> ROOMS = List.of(
-            "units", "motor", "winding", "timing", "contest", "standing", "device", "attempt", "exchange", "prepare");
+            "units",
+            "motor",
+            "winding",
+            "timing",
+            "contest",
+            "standing",
+            "device",
+            "attempt",
+            "exchange",
+            "prepare",
+            "paper");
 
     /** A ring appears only when needed: those that are there today. */
     static final List<String> RINGS = List.of(
@@ -46,7 +56,9 @@ final class HouseRules {
             "attempt.web",
             "exchange.action",
             "prepare.action",
-            "prepare.web");
+            "prepare.web",
+            "paper.action",
+            "paper.web");
 
     static final List<String> PLATFORM = List.of("platform.record", "platform.db", "platform.http", "platform.live");
 

@@ -16,7 +16,7 @@ public final class ReaderUnits {
         routes.post("/units", Role.VIEWER, ReaderUnits::change);
     }
 
-    static UnitSystem of(Context context) {
+    public static UnitSystem of(Context context) {
         String kept = context.cookie(COOKIE);
         return UnitSystem.ofWord(kept == null ? "" : kept);
     }

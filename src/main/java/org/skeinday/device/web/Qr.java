@@ -10,7 +10,7 @@ public final class Qr {
     private Qr() {}
 
     /** Path data for an SVG whose view box is {@link #side} units wide: one unit square per dark module. */
-    static String path(String text) {
+    public static String path(String text) {
         BitMatrix code = code(text);
         StringBuilder path = new StringBuilder();
         for (int y = 0; y < code.getHeight(); y++) {
@@ -23,7 +23,7 @@ public final class Qr {
         return path.toString();
     }
 
-    static int side(String text) {
+    public static int side(String text) {
         return code(text).getWidth();
     }
 

@@ -73,11 +73,7 @@ public final class PreparePages {
             next &= step.done();
             steps.add(new OverviewView.Step("/prepare/" + step.thing().path(), step.title(), step.words(), state));
         }
-        String event = day.events().stream()
-                .filter(e -> !e.kind().equals("practice"))
-                .reduce((a, b) -> b)
-                .map(e -> e.name() + ", " + e.day())
-                .orElse("");
+        String event = day.next().map(e -> e.name() + ", " + e.day()).orElse("");
         return new OverviewView(event, steps, Links.MORE, Links.PRINTED);
     }
 
@@ -89,7 +85,7 @@ public final class PreparePages {
     private void fresh(Context ctx) {
         Thing thing = thing(ctx);
         Day day = day();
-        Map<String, String> values = first(thing);
+        Map<String, String> values = first(thing, day);
         @Nullable String like = ctx.queryParam("like");
         row(thing, day, like == null ? "" : like).ifPresent(row -> {
             values.putAll(row.cells());
@@ -101,10 +97,16 @@ public final class PreparePages {
     }
 
     /** What a new one most likely has. */
-    private Map<String, String> first(Thing thing) {
+    private Map<String, String> first(Thing thing, Day day) {
         Map<String, String> values = new HashMap<>();
         for (Column column : DayRows.columns(thing.file())) {
             values.put(column.name(), column.otherwise());
+        }
+        if (values.containsKey("event") && thing != Thing.CREW) {
+            day.next().ifPresent(event -> values.put("event", event.name()));
+        }
+        if (values.containsKey("team")) {
+            day.entries().stream().filter(e -> e.own()).findFirst().ifPresent(own -> values.put("team", own.team()));
         }
         if (thing == Thing.EVENTS) {
             values.put("day", LocalDate.now(clock).toString());

@@ -1,0 +1,16 @@
+package org.skeinday.paper;
+
+import java.util.List;
+
+/**
+ * One card for one attempt, in finished words.
+ *
+ * @param lines what is known before, label and value
+ * @param marks five floor marks: crank turns and where to stand
+ * @param blanks what is written on it
+ */
+public record AttemptCard(
+        String title, String event, String direction, List<Line> lines, List<Line> marks, List<String> blanks) {
+    /** Label and value. */
+    public record Line(String label, String value) {}
+}

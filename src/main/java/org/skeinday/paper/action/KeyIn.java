@@ -1,0 +1,171 @@
+package org.skeinday.paper.action;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.action.CloseAttempt;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.exchange.CellError;
+import org.skeinday.exchange.DayFiles;
+import org.skeinday.exchange.DayRows;
+import org.skeinday.exchange.action.ReadDay;
+import org.skeinday.paper.CardOrder;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.timing.OfficialTime;
+import org.skeinday.units.FlightTime;
+
+/** An attempt card into the record: the attempt whole, with its watches, its time and what was noted, from paper. */
+public final class KeyIn {
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss.SSS");
+    private static final int WATCHES = 3;
+
+    /**
+     * A card.
+     *
+     * @param entry id
+     * @param fields text by the names of {@link CardOrder}
+     * @param zone of the laptop
+     */
+    public record Card(String entry, Map<String, String> fields, String zone) {}
+
+    private KeyIn() {}
+
+    /** @param people the names known now, by person id */
+    public static List<ActKind<?>> kinds(Supplier<Map<String, String>> people) {
+        return List.of(new ActKind<>(
+                "paper.key-in", Card.class, (tx, context, card) -> decide(tx, context, card, people.get())));
+    }
+
+    static Decision decide(Tx tx, ActContext context, Card card, Map<String, String> people) {
+        EntryAdded entry = EntryStore.find(tx, card.entry()).orElse(null);
+        if (entry == null) {
+            return Decision.unknown("There is no such entry; choose one of the list");
+        }
+        EventAdded event = EventStore.find(tx, entry.eventId()).orElseThrow();
+        Map<String, String> wrong = new LinkedHashMap<>();
+        List<FlightTime> times = new ArrayList<>();
+        List<Integer> slots = new ArrayList<>();
+        watches(card, times, slots, wrong);
+        Map<String, String> cells = cells(card, event, entry, times, wrong, context.now());
+        DayFiles.Read read =
+                DayRows.read("attempts.csv", cells, ReadDay.all(tx, people), context::newId, ZoneId.of(card.zone()));
+        read.errors().forEach(error -> wrong.putIfAbsent(field(error), sentence(error)));
+        if (!wrong.isEmpty()) {
+            return new Decision.Refused(String.join(" ", wrong.values()), wrong);
+        }
+        List<Fact> facts = new ArrayList<>();
+        read.facts().forEach(named -> facts.add(Fact.of(named.kind(), named.body())));
+        String attempt = idOf(read);
+        for (int i = 0; i < times.size(); i++) {
+            var reading = new ReadingTaken(
+                    context.newId(i),
+                    attempt,
+                    slots.get(i),
+                    "watch",
+                    null,
+                    times.get(i).millis(),
+                    context.now().toEpochMilli(),
+                    null);
+            facts.add(Fact.of("attempt.reading", reading));
+        }
+        return new Decision.Decided(facts, Map.of(), java.util.Set.of("attempts"));
+    }
+
+    private static String idOf(DayFiles.Read read) {
+        return read.facts().stream()
+                .map(DayFiles.Named::body)
+                .filter(AttemptImported.class::isInstance)
+                .map(AttemptImported.class::cast)
+                .findFirst()
+                .orElseThrow()
+                .id();
+    }
+
+    private static void watches(Card card, List<FlightTime> times, List<Integer> slots, Map<String, String> wrong) {
+        for (int slot = 1; slot <= WATCHES; slot++) {
+            String typed = card.fields().getOrDefault("watch-" + slot, "");
+            if (!typed.isEmpty()) {
+                try {
+                    times.add(FlightTime.parse(typed));
+                    slots.add(slot);
+                } catch (IllegalArgumentException e) {
+                    wrong.put("watch-" + slot, String.valueOf(e.getMessage()));
+                }
+            }
+        }
+    }
+
+    /** The card as a row of attempts.csv. */
+    private static Map<String, String> cells(
+            Card card,
+            EventAdded event,
+            EntryAdded entry,
+            List<FlightTime> times,
+            Map<String, String> wrong,
+            Instant now) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        for (List<CardOrder> part : List.of(CardOrder.BEFORE, CardOrder.AFTER)) {
+            part.stream()
+                    .filter(field -> !field.column().isEmpty())
+                    .forEach(field -> cells.put(field.column(), card.fields().getOrDefault(field.name(), "")));
+        }
+        cells.put("event", event.name());
+        cells.put("entry", entry.name());
+        cells.put("state", "closed");
+        cells.put("from paper", "yes");
+        String moment = MOMENT.format(now.atZone(ZoneId.of(card.zone())));
+        cells.put("ended", moment);
+        String announced = cells.getOrDefault("announced", "");
+        if (!announced.isEmpty()) {
+            cells.put("announced at", moment);
+        }
+        @Nullable
+        OfficialTime official =
+                times.isEmpty() || !wrong.isEmpty() ? null : OfficialTime.reduce(times, CloseAttempt.rule(event));
+        if (event.kind().equals("visiting") || official == null) {
+            byAnnouncement(cells, announced, wrong, event);
+        } else {
+            cells.put("official", new FlightTime(official.millis()).text(0));
+            cells.put("how", official.how() + "; from paper");
+        }
+        return cells;
+    }
+
+    private static void byAnnouncement(
+            Map<String, String> cells, String announced, Map<String, String> wrong, EventAdded event) {
+        if (announced.isEmpty() && wrong.isEmpty()) {
+            boolean visiting = event.kind().equals("visiting");
+            wrong.put(
+                    visiting ? "announced" : "watch-1",
+                    visiting
+                            ? "An attempt elsewhere needs the time that the officials announced."
+                            : "A card needs at least one watch.");
+        }
+        cells.put("official", announced);
+        cells.put("how", "announced by the officials; from paper");
+    }
+
+    private static String field(CellError error) {
+        return error.column().replace(' ', '-');
+    }
+
+    private static String sentence(CellError error) {
+        String both = error.wrong() + "; " + error.right() + ".";
+        return Character.toUpperCase(both.charAt(0)) + both.substring(1);
+    }
+}

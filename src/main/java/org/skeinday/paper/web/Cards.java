@@ -1,0 +1,156 @@
+package org.skeinday.paper.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EntryTask;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.WindowAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.contest.store.WindowStore;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.store.BatchStore;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.paper.AttemptCard;
+import org.skeinday.paper.AttemptCard.Line;
+import org.skeinday.paper.CardOrder;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.units.UnitSystem;
+
+/** The cards of an event: one for each attempt that own entries still have. */
+final class Cards {
+    /** From the first crank turn to the release (common practice). */
+    private static final long WIND_TO_RELEASE_MS = 210_000;
+
+    private final Tx tx;
+    private final EventAdded event;
+    private final UnitSystem units;
+    private final UnaryOperator<String> nameOf;
+    private final Map<String, Integer> windings;
+
+    Cards(Tx tx, EventAdded event, UnitSystem units, UnaryOperator<String> nameOf) {
+        this.tx = tx;
+        this.event = event;
+        this.units = units;
+        this.nameOf = nameOf;
+        this.windings = AttemptStore.windings(tx);
+    }
+
+    List<AttemptCard> all() {
+        List<AttemptCard> cards = new ArrayList<>();
+        List<AttemptNow> attempts = AttemptStore.ofEvent(tx, event.id());
+        for (EntryAdded entry : EntryStore.ofEvent(tx, event.id())) {
+            if (entry.own()) {
+                List<AttemptNow> own = attempts.stream()
+                        .filter(a -> a.entryId().equals(entry.id()))
+                        .toList();
+                long had = own.stream().filter(a -> a.state() != State.SCRUBBED).count();
+                List<MotorAdded> motors = motors(entry);
+                for (int i = 0; i < event.attempts() - had; i++) {
+                    cards.add(card(entry, own.size() + i + 1, motor(motors, i), motor(motors, i + 1)));
+                }
+            }
+        }
+        return cards;
+    }
+
+    private static Optional<MotorAdded> motor(List<MotorAdded> motors, int i) {
+        return motors.isEmpty() ? Optional.empty() : Optional.of(motors.get(i % motors.size()));
+    }
+
+    /** Those it has declared, or the team's; the least wound first. */
+    private List<MotorAdded> motors(EntryAdded entry) {
+        List<String> declared = EntryStore.motors(tx).stream()
+                .filter(m -> m.entryId().equals(entry.id()))
+                .map(m -> m.motorId())
+                .toList();
+        return MotorStore.ofTeam(tx, entry.team()).stream()
+                .filter(m -> declared.isEmpty() || declared.contains(m.id()))
+                .sorted(java.util.Comparator.comparingInt(this::wound).thenComparing(MotorAdded::tag))
+                .toList();
+    }
+
+    private int wound(MotorAdded motor) {
+        return motor.uses() + windings.getOrDefault(motor.id(), 0);
+    }
+
+    private AttemptCard card(EntryAdded entry, int number, Optional<MotorAdded> motor, Optional<MotorAdded> spare) {
+        @Nullable
+        ModelAdded model =
+                ModelStore.ofEntry(tx, entry.id()).stream().findFirst().orElse(null);
+        List<Line> lines = new ArrayList<>();
+        lines.add(new Line("Model", model == null ? "" : model.name()));
+        lines.add(new Line("Motor", motor.map(MotorAdded::tag).orElse("")));
+        lines.add(new Line("Spare", spare.map(MotorAdded::tag).orElse("")));
+        tasks(entry, lines);
+        Optional<MotorPlan> plan = motor.map(
+                m -> MotorPlan.of(event, m, BatchStore.find(tx, m.batchId()).orElse(null), model, wound(m)));
+        List<Line> marks = new ArrayList<>();
+        plan.ifPresent(p -> winding(p, lines, marks));
+        lines.add(new Line("Start winding at the latest", latest(entry)));
+        return new AttemptCard(
+                entry.name() + ", attempt " + number,
+                event.name(),
+                motor.map(m -> m.direction().equals("cw") ? "↻ clockwise" : "↺ anticlockwise")
+                        .orElse(""),
+                lines,
+                marks,
+                CardOrder.AFTER.stream().map(CardOrder::label).toList());
+    }
+
+    private void tasks(EntryAdded entry, List<Line> lines) {
+        for (String task : List.of("winds", "reads", "loads", "releases")) {
+            String who = EntryStore.tasks(tx).stream()
+                    .filter(t -> t.entryId().equals(entry.id()) && t.task().equals(task))
+                    .map(EntryTask::personId)
+                    .map(nameOf)
+                    .findFirst()
+                    .orElse("");
+            lines.add(new Line(Character.toUpperCase(task.charAt(0)) + task.substring(1), who));
+        }
+    }
+
+    private void winding(MotorPlan motor, List<Line> lines, List<Line> marks) {
+        if (motor.plan() == null || motor.request() == null) {
+            lines.add(new Line("Winding plan", motor.why()));
+            return;
+        }
+        var plan = motor.plan();
+        lines.add(new Line("Start, hook to hook", units.length(plan.fullStretch())));
+        lines.add(new Line("Ceiling", "not known: stop at the count"));
+        lines.add(new Line("Stop at", plan.targetCrankTurns() + " crank turns"));
+        lines.add(new Line("Launch torque wanted", ""));
+        lines.add(new Line("Finish, hook to hook", units.length(plan.finish())));
+        lines.add(new Line("Back off at least", motor.request().backOff() + " crank turns"));
+        plan.floorMarks()
+                .forEach(mark -> marks.add(new Line(String.valueOf(mark.crankTurns()), units.length(mark.distance()))));
+    }
+
+    /** As minutes after the window opens: the card stays right when the window moves. */
+    private String latest(EntryAdded entry) {
+        return WindowStore.ofEvent(tx, event.id()).stream()
+                .filter(w -> w.entryId() == null || w.entryId().equals(entry.id()))
+                .findFirst()
+                .map(Cards::minutes)
+                .orElse(event.windowMinutes() == 0 ? "any time" : minutes(event.windowMinutes() * 60_000L));
+    }
+
+    private static String minutes(WindowAdded window) {
+        return minutes(window.closesAtMs() - window.opensAtMs());
+    }
+
+    private static String minutes(long windowMs) {
+        long s = Math.max(0, windowMs - WIND_TO_RELEASE_MS) / 1000;
+        return s / 60 + " min " + s % 60 + " s after the window opens";
+    }
+}

@@ -1,0 +1,147 @@
+package org.skeinday.paper.web;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.paper.CardOrder;
+import org.skeinday.paper.action.KeyIn;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Answer;
+import org.skeinday.platform.record.Record;
+
+/** Key in: a card after the other, with the keyboard alone. */
+public final class KeyInPages {
+    private final Record record;
+    private final FormActs forms;
+    private final Page page;
+    private final Clock clock;
+
+    public KeyInPages(Record record, FormActs forms, Page page, Clock clock) {
+        this.record = record;
+        this.forms = forms;
+        this.page = page;
+        this.clock = clock;
+    }
+
+    public void register(Routes routes) {
+        routes.get(
+                "/key-in",
+                Role.CAPTAIN,
+                ctx -> page.show(ctx, "Key in", "paper/key-in.jte", view("", "", FormErrors.none())));
+        routes.post("/key-in", Role.CAPTAIN, this::take);
+    }
+
+    private void take(Context ctx) {
+        FormErrors typed = FormErrors.of(ctx);
+        Map<String, String> fields = new LinkedHashMap<>();
+        CardOrder.BEFORE.forEach(f -> fields.put(f.name(), typed.typed(f.name()).strip()));
+        CardOrder.AFTER.forEach(f -> fields.put(f.name(), typed.typed(f.name()).strip()));
+        var card = new KeyIn.Card(typed.typed("entry"), fields, clock.getZone().getId());
+        Answer answer = forms.submit(ctx, "paper.key-in", card);
+        String words = FormActs.words(ctx, answer);
+        if (words.isEmpty()) {
+            page.fragment(ctx, "paper/_key-in.jte", view(saved(card), "", FormErrors.none()));
+            return;
+        }
+        Map<String, String> fieldsWrong = answer instanceof Answer.Refused refused ? refused.fields() : Map.of();
+        String problem = fieldsWrong.isEmpty() ? words : "Nothing was saved yet: see the marked fields.";
+        page.fragment(ctx, "paper/_key-in.jte", view("", problem, typed.withAll(fieldsWrong)));
+    }
+
+    private String saved(KeyIn.Card card) {
+        return record.read(tx -> EntryStore.find(tx, card.entry())
+                .map(entry -> "Saved from paper: " + entry.name() + ", attempt "
+                        + card.fields().getOrDefault("attempt", ""))
+                .orElse(""));
+    }
+
+    private KeyInView view(String saved, String problem, FormErrors form) {
+        return record.read(tx -> PaperPages.event(tx)
+                .map(event -> view(tx, event, saved, problem, form))
+                .orElse(new KeyInView(
+                        "", "", "", FormErrors.none(), List.of(), List.of(), List.of(), List.of(), List.of())));
+    }
+
+    private KeyInView view(Tx tx, EventAdded event, String saved, String problem, FormErrors form) {
+        List<EntryAdded> entries = EntryStore.ofEvent(tx, event.id());
+        String chosen = form.typedOr(
+                "entry", next(tx, event, entries).map(EntryAdded::id).orElse(""));
+        Map<String, String> first = first(tx, event, chosen);
+        List<KeyInView.Choice> choices = entries.stream()
+                .map(e -> new KeyInView.Choice(e.id(), e.name(), e.id().equals(chosen)))
+                .toList();
+        return new KeyInView(
+                event.name(),
+                saved,
+                problem,
+                form,
+                choices,
+                ModelStore.all(tx).stream().map(m -> m.name()).toList(),
+                MotorStore.all(tx).stream().map(MotorAdded::tag).toList(),
+                fields(CardOrder.BEFORE, form, first),
+                fields(CardOrder.AFTER.stream().filter(f -> isAsked(f, event)).toList(), form, first));
+    }
+
+    /** Watches that the rules do not ask for are not asked for either, nor what only officials elsewhere announce. */
+    private static boolean isAsked(CardOrder field, EventAdded event) {
+        if (field.name().startsWith("watch-")) {
+            return Integer.parseInt(field.name().substring(6)) <= event.timekeepers();
+        }
+        return !field.name().equals("announced") || event.kind().equals("visiting");
+    }
+
+    /** Own entries first: those are the cards that a team has. The one with the fewest attempts comes next. */
+    private static Optional<EntryAdded> next(Tx tx, EventAdded event, List<EntryAdded> entries) {
+        List<AttemptNow> attempts = AttemptStore.ofEvent(tx, event.id());
+        return entries.stream()
+                .min(java.util.Comparator.comparing((EntryAdded e) -> !e.own())
+                        .thenComparingLong(e -> had(attempts, e))
+                        .thenComparing(EntryAdded::name));
+    }
+
+    private static long had(List<AttemptNow> attempts, EntryAdded entry) {
+        return attempts.stream().filter(a -> a.entryId().equals(entry.id())).count();
+    }
+
+    /** What the card most likely says: the next number, the only model. */
+    private static Map<String, String> first(Tx tx, EventAdded event, String entry) {
+        Map<String, String> first = new LinkedHashMap<>();
+        long had = AttemptStore.ofEvent(tx, event.id()).stream()
+                .filter(a -> a.entryId().equals(entry))
+                .count();
+        first.put("attempt", String.valueOf(had + 1));
+        List<String> models =
+                ModelStore.ofEntry(tx, entry).stream().map(m -> m.name()).toList();
+        first.put("model", models.size() == 1 ? models.get(0) : "");
+        return first;
+    }
+
+    private static List<KeyInView.Field> fields(List<CardOrder> order, FormErrors form, Map<String, String> first) {
+        return order.stream()
+                .map(f -> new KeyInView.Field(
+                        f.name(),
+                        f.label(),
+                        form.typedOr(f.name(), first.getOrDefault(f.name(), "")),
+                        form.message(f.name()),
+                        f.name().equals("model")
+                                ? "models"
+                                : f.name().equals("motor") || f.name().equals("spare") ? "motors" : ""))
+                .toList();
+    }
+}

@@ -1,0 +1,27 @@
+package org.skeinday.paper.web;
+
+import java.util.List;
+import org.skeinday.platform.http.FormErrors;
+
+/**
+ * Key in, in finished words.
+ *
+ * @param saved what the card before came to, empty at first
+ * @param watches how many the rules ask for
+ */
+public record KeyInView(
+        String event,
+        String saved,
+        String problem,
+        FormErrors form,
+        List<Choice> entries,
+        List<String> models,
+        List<String> motors,
+        List<Field> before,
+        List<Field> after) {
+    /** An entry. */
+    public record Choice(String id, String name, boolean chosen) {}
+
+    /** A field in card order. @param list what it may be completed from: models, motors or nothing */
+    public record Field(String name, String label, String value, String message, String list) {}
+}

@@ -1,0 +1,148 @@
+package org.skeinday.paper.web;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.web.Announced;
+import org.skeinday.attempt.web.ReaderUnits;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.Terms;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.TermsStore;
+import org.skeinday.device.web.Qr;
+import org.skeinday.motor.store.BatchStore;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.paper.AttemptCard;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Refusal;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Record;
+import org.skeinday.units.FlightTime;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+import org.skeinday.units.UnitSystem;
+
+/** What is printed from the browser: attempt cards, motor tags, the page for a dispute. */
+public final class PaperPages {
+    private static final List<String> ABORT_RULES = List.of(
+            "Anyone says stop: run it back, no questions.",
+            "A strand nicked, a ring not seated, a model damaged: back on the meter, run it down, begin anew.",
+            "Latest start passed: run it back, take the next window.");
+
+    private final Record record;
+    private final Page page;
+    private final Clock clock;
+    private final Supplier<String> address;
+
+    /** @param address that tablets reach the laptop by, for the tags' codes */
+    public PaperPages(Record record, Page page, Clock clock, Supplier<String> address) {
+        this.record = record;
+        this.page = page;
+        this.clock = clock;
+        this.address = address;
+    }
+
+    public void register(Routes routes) {
+        routes.get("/cards", Role.CAPTAIN, ctx -> page.show(ctx, "Attempt cards", "paper/cards.jte", cards(ctx)));
+        routes.get("/tags", Role.CAPTAIN, ctx -> page.show(ctx, "Motor tags", "paper/tags.jte", tags(ctx)));
+        routes.get(
+                "/dispute/{attempt}",
+                Role.CAPTAIN,
+                ctx -> page.show(ctx, "For a dispute", "paper/dispute.jte", dispute(ctx.pathParam("attempt"))));
+    }
+
+    /** The last day that is no practice. */
+    static Optional<EventAdded> event(Tx tx) {
+        return EventStore.all(tx).stream()
+                .filter(e -> !e.kind().equals("practice"))
+                .reduce((earlier, later) -> later);
+    }
+
+    private CardsView cards(Context ctx) {
+        List<AttemptCard> cards = record.read(tx -> event(tx)
+                .map(event -> new Cards(tx, event, ReaderUnits.of(ctx), record.people()::name).all())
+                .orElse(List.of()));
+        String none = cards.isEmpty()
+                ? "There is no own entry with an attempt left. Enter your team in Prepare, page Entries, and mark it own."
+                : "";
+        return new CardsView(cards, ABORT_RULES, none);
+    }
+
+    private TagsView tags(Context ctx) {
+        UnitSystem units = ReaderUnits.of(ctx);
+        return record.read(tx -> new TagsView(MotorStore.all(tx).stream()
+                .map(motor -> {
+                    String link = address.get() + "/prepare/motors/row/" + motor.id();
+                    return new TagsView.Tag(
+                            motor.tag(),
+                            BatchStore.find(tx, motor.batchId())
+                                    .map(b -> b.name())
+                                    .orElse(""),
+                            motor.direction().equals("cw") ? "↻ clockwise" : "↺ anticlockwise",
+                            units.length(Length.ofMillimetres(motor.loopMm())) + ", "
+                                    + units.mass(Mass.ofGrams(motor.massG())),
+                            Qr.path(link),
+                            Qr.side(link));
+                })
+                .toList()));
+    }
+
+    private DisputeView dispute(String id) {
+        return record.read(tx -> AttemptStore.find(tx, id)
+                .map(attempt -> dispute(tx, attempt))
+                .orElseThrow(() -> Refusal.notFound("There is no such attempt.")));
+    }
+
+    private DisputeView dispute(Tx tx, AttemptNow attempt) {
+        EventAdded event = EventStore.find(tx, attempt.eventId()).orElseThrow();
+        Terms terms = TermsStore.of(tx, event.id());
+        AttemptNoted noted = AttemptStore.note(tx, attempt.id());
+        List<ReadingTaken> readings = AttemptStore.readings(tx, attempt.id());
+        String entry = EntryStore.find(tx, attempt.entryId()).orElseThrow().name();
+        List<DisputeView.Line> lines = new ArrayList<>();
+        lines.add(new DisputeView.Line("Released", moment(attempt.releasedAtMs())));
+        lines.add(
+                new DisputeView.Line("Announced", Announced.of(noted, readings).orElse("nothing announced yet")));
+        lines.add(new DisputeView.Line("Announced at", moment(noted.announcedAtMs())));
+        long until = Announced.until(terms, noted);
+        lines.add(new DisputeView.Line("To protest until", until == Long.MAX_VALUE ? "" : moment(until)));
+        lines.add(new DisputeView.Line("Contact", text(noted.contacts())));
+        lines.add(new DisputeView.Line("Sections", text(terms.sections())));
+        return new DisputeView(
+                entry + ", attempt " + attempt.number(),
+                event.name() + ", " + event.day(),
+                lines,
+                readings.stream().map(this::watch).toList());
+    }
+
+    private static String text(@org.jspecify.annotations.Nullable String text) {
+        return text == null ? "" : text;
+    }
+
+    private DisputeView.Line watch(ReadingTaken reading) {
+        String who = reading.personId() == null || reading.personId().isEmpty()
+                ? ""
+                : ", " + record.people().name(reading.personId());
+        return new DisputeView.Line(
+                "Watch " + reading.slot() + who
+                        + (reading.instrument().equals("watch") ? ", hand watch" : ", on a device"),
+                new FlightTime(reading.durationMs()).text(2));
+    }
+
+    private String moment(@org.jspecify.annotations.Nullable Long ms) {
+        return ms == null
+                ? ""
+                : java.time.format.DateTimeFormatter.ofPattern("HH:mm:ss")
+                        .format(java.time.Instant.ofEpochMilli(ms).atZone(clock.getZone()));
+    }
+}

@@ -1,0 +1,118 @@
+package org.skeinday.prepare.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.skeinday.exchange.CellError;
+import org.skeinday.exchange.DayFiles;
+import org.skeinday.exchange.FileText;
+import org.skeinday.exchange.action.ImportFiles;
+import org.skeinday.exchange.action.ReadDay;
+import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Refusal;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Record;
+
+/** A team's spreadsheets in, looked through first and taken whole; and everything out again. */
+public final class FilePages {
+    private final Record record;
+    private final FormActs forms;
+    private final Page page;
+    private final Clock clock;
+
+    public FilePages(Record record, FormActs forms, Page page, Clock clock) {
+        this.record = record;
+        this.forms = forms;
+        this.page = page;
+        this.clock = clock;
+    }
+
+    public void register(Routes routes) {
+        routes.get(
+                "/import",
+                Role.CAPTAIN,
+                ctx -> page.show(
+                        ctx,
+                        "Bring files in",
+                        "prepare/import.jte",
+                        new ImportView("", List.of(), List.of(), List.copyOf(DayFiles.known()))));
+        routes.post("/import/look", Role.CAPTAIN, Routes.IMPORT_BODY, this::look);
+        routes.post("/import/take", Role.CAPTAIN, Routes.IMPORT_BODY, this::take);
+        routes.get("/export.zip", Role.CAPTAIN, this::export);
+    }
+
+    private ImportFiles.Files files(Context ctx) throws IOException {
+        Map<String, String> texts = new TreeMap<>();
+        for (UploadedFile file : ctx.uploadedFiles("files")) {
+            try (InputStream in = file.content()) {
+                byte[] bytes = in.readAllBytes();
+                if (bytes.length > 0 || !file.filename().isEmpty()) {
+                    texts.put(file.filename().toLowerCase(Locale.ROOT), FileText.decode(bytes));
+                }
+            }
+        }
+        if (texts.isEmpty()) {
+            throw new Refusal(422, "Choose one or more files first.");
+        }
+        return new ImportFiles.Files(texts, clock.getZone().getId(), 0);
+    }
+
+    private void look(Context ctx) throws IOException {
+        ImportFiles.Files files = files(ctx);
+        DayFiles.Read read =
+                record.read(tx -> ImportFiles.check(tx, files, record.people().names(), k -> "looked-" + k));
+        show(ctx, read, read.errors().isEmpty() ? "These files can be taken in." : "Nothing was taken.");
+    }
+
+    private void take(Context ctx) throws IOException {
+        ImportFiles.Files files = files(ctx);
+        DayFiles.Read read =
+                record.read(tx -> ImportFiles.check(tx, files, record.people().names(), k -> "looked-" + k));
+        if (!read.errors().isEmpty()) {
+            ctx.status(422);
+            show(ctx, read, "Nothing was taken.");
+            return;
+        }
+        String words = FormActs.words(ctx, forms.submit(ctx, "exchange.import", files));
+        show(ctx, read, words.isEmpty() ? "All of it is in the record now." : "Nothing was taken. " + words);
+    }
+
+    private void show(Context ctx, DayFiles.Read read, String words) {
+        List<String> rows = read.rows().entrySet().stream()
+                .map(e -> e.getKey() + ": " + e.getValue() + (e.getValue() == 1 ? " row" : " rows"))
+                .toList();
+        page.fragment(
+                ctx,
+                "prepare/_import.jte",
+                new ImportView(
+                        words, rows, read.errors().stream().map(CellError::text).toList(), List.of()));
+    }
+
+    private void export(Context ctx) throws IOException {
+        DayFiles.Written written =
+                record.read(tx -> DayFiles.write(ReadDay.all(tx, record.people().names()), clock.getZone()));
+        var bytes = new ByteArrayOutputStream();
+        try (var zip = new ZipOutputStream(bytes)) {
+            for (Map.Entry<String, String> file : written.texts().entrySet()) {
+                zip.putNextEntry(new ZipEntry(file.getKey()));
+                zip.write(file.getValue().getBytes(StandardCharsets.UTF_8));
+                zip.closeEntry();
+            }
+        }
+        ctx.contentType("application/zip");
+        ctx.header("Content-Disposition", "attachment; filename=\"skeinday.zip\"");
+        ctx.result(bytes.toByteArray());
+    }
+}

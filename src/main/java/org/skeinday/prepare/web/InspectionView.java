@@ -1,0 +1,28 @@
+package org.skeinday.prepare.web;
+
+import java.util.List;
+
+/**
+ * Inspection, in finished words.
+ *
+ * @param limit as typed, empty when there is none
+ */
+public record InspectionView(String event, String limit, boolean reinspection, List<Row> rows) {
+    /**
+     * One motor.
+     *
+     * @param declaredBy entries, empty when none has declared it
+     * @param margin under the limit, empty when there is none
+     * @param place team, in or back
+     */
+    public record Row(
+            String id,
+            String tag,
+            String declaredBy,
+            String dry,
+            String inspected,
+            String margin,
+            boolean over,
+            String place,
+            String message) {}
+}

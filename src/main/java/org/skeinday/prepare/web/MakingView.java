@@ -1,0 +1,13 @@
+package org.skeinday.prepare.web;
+
+import java.util.List;
+
+/** Making motors, in finished words: what was asked and what it comes to. */
+public record MakingView(
+        String loops, String knot, String piece, String weighs, String problem, List<Cut> cuts, List<Pair> pairs) {
+    /** Strip to cut for a loop, and what it should weigh. */
+    public record Cut(String loop, String strip, String weighs) {}
+
+    /** Two motors of one batch that go together. */
+    public record Pair(String batch, String motors, String masses, String difference) {}
+}

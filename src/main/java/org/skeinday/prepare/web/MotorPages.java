@@ -1,0 +1,197 @@
+package org.skeinday.prepare.web;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.attempt.web.ReaderUnits;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.Terms;
+import org.skeinday.exchange.Day;
+import org.skeinday.exchange.DayRows;
+import org.skeinday.exchange.action.ReadDay;
+import org.skeinday.motor.BatchAdded;
+import org.skeinday.motor.CutList;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorInspected;
+import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Answer;
+import org.skeinday.platform.record.Record;
+import org.skeinday.prepare.FlightLog;
+import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.action.PutRow;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+import org.skeinday.units.UnitSystem;
+
+/** Making motors, their inspection, and the flight log that rules ask for. */
+public final class MotorPages {
+    private final Record record;
+    private final FormActs forms;
+    private final Page page;
+    private final Clock clock;
+
+    public MotorPages(Record record, FormActs forms, Page page, Clock clock) {
+        this.record = record;
+        this.forms = forms;
+        this.page = page;
+        this.clock = clock;
+    }
+
+    public void register(Routes routes) {
+        routes.get("/making", Role.HELPER, ctx -> page.show(ctx, "Make motors", "prepare/making.jte", making(ctx)));
+        routes.get(
+                "/inspection",
+                Role.CAPTAIN,
+                ctx -> page.show(ctx, "Inspection", "prepare/inspection.jte", inspection("", Map.of())));
+        routes.post("/inspection", Role.CAPTAIN, this::inspect);
+        routes.get("/log", Role.CAPTAIN, ctx -> page.show(ctx, "Flight log", "prepare/log.jte", log()));
+    }
+
+    private Day day() {
+        return record.read(tx -> ReadDay.all(tx, record.people().names()));
+    }
+
+    private static String asked(Context ctx, String name, String first) {
+        String value = ctx.queryParam(name);
+        return value == null ? first : value.strip();
+    }
+
+    private MakingView making(Context ctx) {
+        String loops = asked(ctx, "loops", "");
+        String knot = asked(ctx, "knot", "20 mm");
+        String piece = asked(ctx, "piece", "");
+        String weighs = asked(ctx, "weighs", "");
+        UnitSystem units = ReaderUnits.of(ctx);
+        List<MakingView.Cut> cuts = List.of();
+        String problem = "";
+        if (!loops.isEmpty() && !piece.isEmpty() && !weighs.isEmpty()) {
+            try {
+                cuts = cuts(loops, knot, piece, weighs, units);
+            } catch (IllegalArgumentException e) {
+                problem = String.valueOf(e.getMessage());
+            }
+        }
+        return new MakingView(loops, knot, piece, weighs, problem, cuts, pairs(day(), units));
+    }
+
+    private static List<MakingView.Cut> cuts(String loops, String knot, String piece, String weighs, UnitSystem units) {
+        List<Length> wanted = Arrays.stream(loops.split("[,;|]", -1))
+                .map(String::strip)
+                .map(Length::parse)
+                .toList();
+        double gramsPerMetre = Mass.parse(weighs).grams() / Length.parse(piece).metres();
+        return CutList.of(wanted, Length.parse(knot), gramsPerMetre).stream()
+                .map(c -> new MakingView.Cut(units.length(c.loop()), units.length(c.strip()), units.mass(c.weighs())))
+                .toList();
+    }
+
+    /** Of each batch by itself: two batches never make a pair. */
+    private static List<MakingView.Pair> pairs(Day day, UnitSystem units) {
+        List<MakingView.Pair> pairs = new ArrayList<>();
+        for (BatchAdded batch : day.batches()) {
+            Map<String, String> tags = new LinkedHashMap<>();
+            List<CutList.Weighed> weighed = day.motors().stream()
+                    .filter(m -> m.batchId().equals(batch.id()))
+                    .map(m -> {
+                        tags.put(m.id(), m.tag());
+                        return new CutList.Weighed(m.id(), Mass.ofGrams(m.massG()));
+                    })
+                    .toList();
+            CutList.pairs(weighed)
+                    .forEach(pair -> pairs.add(new MakingView.Pair(
+                            batch.name(),
+                            tags.get(pair.lighter().motorId()) + " and "
+                                    + tags.get(pair.heavier().motorId()),
+                            units.mass(pair.lighter().mass()) + ", "
+                                    + units.mass(pair.heavier().mass()),
+                            units.mass(pair.difference()))));
+        }
+        return pairs;
+    }
+
+    private InspectionView inspection(String motor, Map<String, String> wrong) {
+        Day day = day();
+        Optional<EventAdded> event = day.next();
+        Terms terms = day.termsOf(event.map(EventAdded::id).orElse(""));
+        List<InspectionView.Row> rows = day.motors().stream()
+                .map(m -> row(day, m, terms, m.id().equals(motor) ? wrong : Map.of()))
+                .sorted(java.util.Comparator.comparing(
+                                (InspectionView.Row r) -> r.declaredBy().isEmpty())
+                        .thenComparing(InspectionView.Row::tag))
+                .toList();
+        String limit = terms.motorLimitTyped() == null ? "" : terms.motorLimitTyped();
+        return new InspectionView(event.map(EventAdded::name).orElse(""), limit, terms.reinspection(), rows);
+    }
+
+    private InspectionView.Row row(Day day, MotorAdded motor, Terms terms, Map<String, String> wrong) {
+        Optional<MotorInspected> inspected = day.more().inspections().stream()
+                .filter(i -> i.motorId().equals(motor.id()))
+                .findFirst();
+        double grams = inspected.map(MotorInspected::massG).orElse(motor.massG());
+        String margin =
+                terms.motorLimitG() == null ? "" : String.format(Locale.ROOT, "%+.3f g", terms.motorLimitG() - grams);
+        String declared = String.join(
+                ", ",
+                day.more().entryMotors().stream()
+                        .filter(m -> m.motorId().equals(motor.id()))
+                        .flatMap(m -> day.entries().stream().filter(e -> e.id().equals(m.entryId())))
+                        .map(e -> e.name())
+                        .distinct()
+                        .toList());
+        return new InspectionView.Row(
+                motor.id(),
+                motor.tag(),
+                declared,
+                motor.massTyped(),
+                inspected.map(i -> i.massTyped() == null ? "" : i.massTyped()).orElse(""),
+                margin,
+                margin.startsWith("-"),
+                inspected.map(MotorInspected::place).orElse("team"),
+                wrong.isEmpty() ? "" : String.join(" ", wrong.values()));
+    }
+
+    /** The motor's own row with what was found put in. */
+    private void inspect(Context ctx) {
+        String motor = PreparePages.param(ctx, "motor");
+        Map<String, String> cells = new LinkedHashMap<>(DayRows.of(day(), clock.getZone(), Thing.MOTORS.file()).stream()
+                .filter(row -> row.id().equals(motor))
+                .findFirst()
+                .map(DayRows.RowText::cells)
+                .orElse(Map.of()));
+        cells.put("inspected mass", PreparePages.param(ctx, "mass"));
+        cells.put("place", PreparePages.param(ctx, "place"));
+        cells.put("inspected", Lists.minute(clock));
+        var put = new PutRow.Put(
+                Thing.MOTORS.file(), motor, cells, null, clock.getZone().getId());
+        Answer answer = forms.submit(ctx, "prepare.put", put);
+        String words = FormActs.words(ctx, answer);
+        page.fragment(
+                ctx, "prepare/_inspection.jte", inspection(motor, words.isEmpty() ? Map.of() : Map.of("", words)));
+    }
+
+    private LogView log() {
+        Day day = day();
+        Optional<EventAdded> event = day.next();
+        Terms terms = day.termsOf(event.map(EventAdded::id).orElse(""));
+        List<String> columns = terms.columnsOfLog().isEmpty() ? Terms.LOG_COLUMNS : terms.columnsOfLog();
+        List<PracticeFlown> taken = FlightLog.taken(terms, day.flights());
+        LogLines lines = new LogLines(day, clock.getZone());
+        return new LogView(
+                event.map(EventAdded::name).orElse(""),
+                terms.logFlights(),
+                terms.logSignedBy() == null ? "" : terms.logSignedBy(),
+                FlightLog.lacks(terms, day.flights(), lines::when),
+                columns,
+                taken.stream().map(f -> lines.row(f, columns)).toList());
+    }
+}

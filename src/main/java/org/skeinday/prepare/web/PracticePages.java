@@ -1,0 +1,180 @@
+package org.skeinday.prepare.web;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.ModelNote;
+import org.skeinday.exchange.Day;
+import org.skeinday.exchange.DayRows;
+import org.skeinday.exchange.action.ReadDay;
+import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Answer;
+import org.skeinday.platform.record.Record;
+import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.action.PutRow;
+
+/** Practice: a flight in one row and twenty seconds, the last values offered. */
+public final class PracticePages {
+    private static final List<String> ROW = List.of(
+            "model",
+            "motor",
+            "crank turns",
+            "launch torque",
+            "back off",
+            "time",
+            "remaining",
+            "note",
+            "valid",
+            "reason");
+    /** What differs from flight to flight, and so is not offered again. */
+    private static final List<String> FRESH = List.of("time", "remaining", "note", "valid", "reason", "flown");
+
+    private static final int SHOWN = 12;
+
+    private final Record record;
+    private final FormActs forms;
+    private final Page page;
+    private final Clock clock;
+
+    public PracticePages(Record record, FormActs forms, Page page, Clock clock) {
+        this.record = record;
+        this.forms = forms;
+        this.page = page;
+        this.clock = clock;
+    }
+
+    public void register(Routes routes) {
+        routes.get(
+                "/practice",
+                Role.HELPER,
+                ctx -> page.show(ctx, "Practice", "prepare/practice.jte", view("", "", Map.of(), Map.of())));
+        routes.post("/practice", Role.HELPER, this::log);
+        routes.post("/practice/begin", Role.HELPER, this::begin);
+    }
+
+    private Day day() {
+        return record.read(tx -> ReadDay.all(tx, record.people().names()));
+    }
+
+    private static Optional<EventAdded> practice(Day day) {
+        return day.events().stream().filter(e -> e.kind().equals("practice")).reduce((a, b) -> b);
+    }
+
+    private void begin(Context ctx) {
+        String today = LocalDate.now(clock).toString();
+        var put = new PutRow.Put(
+                Thing.EVENTS.file(),
+                null,
+                Map.of("name", "Practice " + today, "kind", "practice", "day", today),
+                null,
+                clock.getZone().getId());
+        String words = FormActs.words(ctx, forms.submit(ctx, "prepare.put", put));
+        page.fragment(ctx, "prepare/_practice.jte", view("", words, Map.of(), Map.of()));
+    }
+
+    private void log(Context ctx) {
+        Map<String, String> typed = PreparePages.typed(ctx, Thing.FLIGHTS);
+        Map<String, String> cells = new LinkedHashMap<>(last(day()));
+        FRESH.forEach(cells::remove);
+        cells.remove("stop torque");
+        ROW.forEach(column -> cells.put(column, typed.getOrDefault(column, "")));
+        practice(day()).ifPresent(event -> cells.put("event", event.name()));
+        cells.put("flown", second(clock));
+        var put = new PutRow.Put(
+                Thing.FLIGHTS.file(), null, cells, null, clock.getZone().getId());
+        Answer answer = forms.submit(ctx, "prepare.put", put);
+        String words = FormActs.words(ctx, answer);
+        if (words.isEmpty()) {
+            String saved = "Saved: " + typed.get("motor") + ", " + typed.get("time");
+            page.fragment(ctx, "prepare/_practice.jte", view(saved, "", Map.of(), Map.of()));
+            return;
+        }
+        Map<String, String> wrong = answer instanceof Answer.Refused refused ? refused.fields() : Map.of();
+        boolean beside = wrong.keySet().stream().anyMatch(ROW::contains);
+        String problem = beside ? "Nothing was saved yet: see the marked fields." : words;
+        page.fragment(ctx, "prepare/_practice.jte", view("", problem, typed, wrong));
+    }
+
+    /** Two flights of one motor in one minute are two flights. */
+    private static String second(Clock clock) {
+        return java.time.format.DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss.SSS")
+                .format(java.time.Instant.ofEpochMilli(clock.millis()).atZone(clock.getZone()));
+    }
+
+    /** The last flight's row: tonight's next one is most like it. */
+    private Map<String, String> last(Day day) {
+        return day.flights().stream()
+                .max(Comparator.comparingLong(PracticeFlown::flownAtMs))
+                .flatMap(last -> DayRows.of(day, clock.getZone(), Thing.FLIGHTS.file()).stream()
+                        .filter(row -> row.id().equals(last.id()))
+                        .findFirst())
+                .map(DayRows.RowText::cells)
+                .orElse(Map.of());
+    }
+
+    private PracticeView view(String saved, String problem, Map<String, String> typed, Map<String, String> wrong) {
+        Day day = day();
+        Map<String, String> values = new LinkedHashMap<>(last(day));
+        FRESH.forEach(values::remove);
+        values.putAll(typed);
+        List<FormView.Field> fields = new Fields(Thing.FLIGHTS, day)
+                .of(values, wrong).stream()
+                        .filter(f ->
+                                ROW.stream().anyMatch(c -> Fields.parameter(c).equals(f.name())))
+                        .sorted(Comparator.comparingInt(f -> at(f.name())))
+                        .toList();
+        Optional<EventAdded> event = practice(day);
+        LogLines lines = new LogLines(day, clock.getZone());
+        return new PracticeView(
+                event.map(EventAdded::name).orElse(""),
+                event.filter(e -> e.day().equals(LocalDate.now(clock).toString()))
+                        .isPresent(),
+                saved,
+                problem,
+                fields,
+                day.flights().stream()
+                        .sorted(Comparator.comparingLong(PracticeFlown::flownAtMs)
+                                .reversed())
+                        .limit(SHOWN)
+                        .map(f -> flight(lines, f))
+                        .toList(),
+                day.more().notes().stream().limit(SHOWN).map(n -> note(day, n)).toList());
+    }
+
+    private static int at(String parameter) {
+        return ROW.stream().map(Fields::parameter).toList().indexOf(parameter);
+    }
+
+    private static PracticeView.Flight flight(LogLines lines, PracticeFlown flight) {
+        return new PracticeView.Flight(
+                "/prepare/flights/row/" + flight.id(),
+                lines.when(flight),
+                lines.cell(flight, "model"),
+                lines.cell(flight, "motor"),
+                lines.cell(flight, "turns"),
+                lines.cell(flight, "time"),
+                flight.valid() ? lines.cell(flight, "note") : "not valid: " + flight.invalidReason());
+    }
+
+    private PracticeView.Note note(Day day, ModelNote note) {
+        String model = day.models().stream()
+                .filter(m -> m.id().equals(note.modelId()))
+                .map(m -> m.name())
+                .findFirst()
+                .orElse("");
+        String ready = note.readyAtMs() != null && note.readyAtMs() > clock.millis() ? " (curing)" : "";
+        String when = java.time.format.DateTimeFormatter.ofPattern("d MMM HH:mm", java.util.Locale.ROOT)
+                .format(java.time.Instant.ofEpochMilli(note.atMs()).atZone(clock.getZone()));
+        return new PracticeView.Note(model, when, note.kind() + ": " + note.note() + ready);
+    }
+}
