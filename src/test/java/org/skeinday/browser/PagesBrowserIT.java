@@ -23,6 +23,23 @@ class PagesBrowserIT {
     @TempDir
     Path root;
 
+    private static final List<String> PREPARED = List.of(
+            "/prepare",
+            "/prepare/motors",
+            "/prepare/stations",
+            "/prepare/crew",
+            "/prepare/events/new",
+            "/prepare/entries/new",
+            "/prepare/terms/new",
+            "/practice",
+            "/making",
+            "/inspection",
+            "/log",
+            "/import",
+            "/cards",
+            "/tags",
+            "/key-in");
+
     @Test
     void every_page_fits_every_screen_and_breaks_no_rule_of_accessibility() throws Exception {
         try (App app = Demo.start(root.resolve("day"))) {
@@ -42,6 +59,9 @@ class PagesBrowserIT {
             look(app, "devices", "/devices");
             look(app, "join", "/join");
             look(app, "timing-choose", "/timing");
+            for (String page : PREPARED) {
+                look(app, page.substring(1).replaceAll("[/?=+,]+", "-"), page);
+            }
             look(app, "nothing-here", "/no-such-page");
         }
         try (App app = Demo.startEmpty(root.resolve("empty"))) {
@@ -49,6 +69,9 @@ class PagesBrowserIT {
             look(app, "empty-results", "/results");
             look(app, "empty-timing", "/timing");
             look(app, "empty-devices", "/devices");
+            for (String page : PREPARED) {
+                look(app, "empty" + page.replaceAll("[/?=+,]+", "-"), page);
+            }
         }
     }
 

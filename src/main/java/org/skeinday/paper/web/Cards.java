@@ -97,7 +97,7 @@ final class Cards {
                 m -> MotorPlan.of(event, m, BatchStore.find(tx, m.batchId()).orElse(null), model, wound(m)));
         List<Line> marks = new ArrayList<>();
         plan.ifPresent(p -> winding(p, lines, marks));
-        lines.add(new Line("Start winding at the latest", latest(entry)));
+        lines.add(new Line("Latest start", latest(entry)));
         return new AttemptCard(
                 entry.name() + ", attempt " + number,
                 event.name(),
@@ -126,12 +126,12 @@ final class Cards {
             return;
         }
         var plan = motor.plan();
-        lines.add(new Line("Start, hook to hook", units.length(plan.fullStretch())));
-        lines.add(new Line("Ceiling", "not known: stop at the count"));
+        lines.add(new Line("Start", units.length(plan.fullStretch())));
+        lines.add(new Line("Ceiling", "stop at the count"));
         lines.add(new Line("Stop at", plan.targetCrankTurns() + " crank turns"));
-        lines.add(new Line("Launch torque wanted", ""));
-        lines.add(new Line("Finish, hook to hook", units.length(plan.finish())));
-        lines.add(new Line("Back off at least", motor.request().backOff() + " crank turns"));
+        lines.add(new Line("Launch torque", ""));
+        lines.add(new Line("Finish", units.length(plan.finish())));
+        lines.add(new Line("Back off", motor.request().backOff() + " crank turns"));
         plan.floorMarks()
                 .forEach(mark -> marks.add(new Line(String.valueOf(mark.crankTurns()), units.length(mark.distance()))));
     }
@@ -151,6 +151,6 @@ final class Cards {
 
     private static String minutes(long windowMs) {
         long s = Math.max(0, windowMs - WIND_TO_RELEASE_MS) / 1000;
-        return s / 60 + " min " + s % 60 + " s after the window opens";
+        return s / 60 + ":" + String.format("%02d", s % 60) + " after opening";
     }
 }

@@ -1,0 +1,110 @@
+package org.skeinday.paper;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.prepare.Prepared;
+
+/** Cards into the record. */
+@Timeout(60)
+class KeyInWebTest {
+    @TempDir
+    Path root;
+
+    private App app;
+    private Visitor laptop;
+
+    @BeforeEach
+    void start() throws Exception {
+        app = Demo.start(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", 31);
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private String entry(String name) throws Exception {
+        Matcher found = Pattern.compile("<option value=\"([^\"]+)\"[^>]*>" + name + "</option>")
+                .matcher(laptop.get("/key-in").body());
+        assertTrue(found.find(), name);
+        return found.group(1);
+    }
+
+    private HttpResponse<String> key(String entry, Map<String, String> more) throws Exception {
+        Map<String, String> card = new HashMap<>(Map.of("entry", entry, "attempt", "1", "model", "Reed One"));
+        card.putAll(Map.of("motor", "A3", "spare", "B2", "stop-count", "201", "peak-torque", "0.62 in-ozf"));
+        card.putAll(
+                Map.of("back-off", "3", "launch-torque", "0.41 in-ozf", "watch-1", "1:43.61", "watch-2", "1:43.72"));
+        card.putAll(Map.of("remaining", "22.5", "note", "steady"));
+        card.putAll(more);
+        return laptop.form("/key-in", card);
+    }
+
+    @Test
+    void a_card_becomes_a_closed_attempt_marked_from_paper_with_all_its_numbers() throws Exception {
+        var saved = key(entry("Curlew"), Map.of());
+        assertEquals(200, saved.statusCode(), saved.body());
+        assertTrue(saved.body().contains("Saved from paper: Curlew, attempt 1"));
+        String results = laptop.get("/results").body();
+        assertTrue(results.contains("from paper"), results);
+        assertTrue(results.contains("1:43.7"), "two watches, the longer, tenths down");
+        app.close();
+        Files.delete(root.resolve("day/skeinday.mv.db"));
+        app = Demo.startEmpty(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", 32);
+        assertTrue(laptop.get("/results").body().contains("from paper"), "and after a rebuild");
+    }
+
+    @Test
+    void what_is_wrong_on_a_card_stands_beside_its_field_and_nothing_is_saved() throws Exception {
+        String curlew = entry("Curlew");
+        long before = Files.size(root.resolve("day/journal.jsonl"));
+        wrong("watch-1", "is not a time", key(curlew, Map.of("watch-1", "1.43.6")));
+        wrong("motor", "There is no motor 'A33'; did you mean 'A3'?", key(curlew, Map.of("motor", "A33")));
+        wrong("peak-torque", "has no unit", key(curlew, Map.of("peak-torque", "0.62")));
+        wrong("stop-count", "is no whole number", key(curlew, Map.of("stop-count", "20.5")));
+        wrong("watch-1", "A card needs at least one watch", key(curlew, Map.of("watch-1", "", "watch-2", "")));
+        wrong("attempt", "1 of this entry is missing", key(curlew, Map.of("attempt", "2")));
+        assertEquals(before, Files.size(root.resolve("day/journal.jsonl")));
+    }
+
+    private static void wrong(String field, String words, HttpResponse<String> answer) {
+        assertEquals(422, answer.statusCode(), answer.body());
+        String own = answer.body().replaceAll("(?s).*id=\"w-" + field + "\">(.*?)</p>.*", "$1");
+        assertTrue(own.contains(words), words + " in " + own);
+    }
+
+    @Test
+    void the_same_card_keyed_in_twice_is_refused_the_second_time() throws Exception {
+        String curlew = entry("Curlew");
+        assertEquals(200, key(curlew, Map.of()).statusCode());
+        wrong("attempt", "in the record already", key(curlew, Map.of()));
+    }
+
+    @Test
+    void elsewhere_the_announced_time_is_what_counts() throws Exception {
+        new Prepared(laptop)
+                .save("events", new Prepared(laptop).row("events", "Saltmarsh Rotor Day"), Map.of("kind", "visiting"));
+        String curlew = entry("Curlew");
+        wrong("announced", "needs the time that the officials announced", key(curlew, Map.of()));
+        assertEquals(200, key(curlew, Map.of("announced", "1:43.5")).statusCode());
+        assertTrue(laptop.get("/results").body().contains("1:43.5"));
+    }
+}

@@ -1,0 +1,92 @@
+package org.skeinday.prepare;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.http.HttpResponse;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.skeinday.Visitor;
+
+/** Fills the forms of Prepare as a browser does: every field that the page has, with what it shows, then what is typed. */
+public final class Prepared {
+    private static final Pattern FORM = Pattern.compile("(?s)<form id=\"form\".*?</form>");
+    private static final Pattern INPUT = Pattern.compile("(?s)<input([^>]*)>");
+    private static final Pattern SELECT = Pattern.compile("(?s)<select id=\"[^\"]*\" name=\"([^\"]*)\".*?</select>");
+    private static final Pattern CHOSEN = Pattern.compile("<option value=\"([^\"]*)\" selected>");
+
+    private final Visitor visitor;
+
+    public Prepared(Visitor visitor) {
+        this.visitor = visitor;
+    }
+
+    /** What the form at an address shows. */
+    public Map<String, String> shown(String path) throws Exception {
+        HttpResponse<String> page = visitor.get(path);
+        assertEquals(200, page.statusCode(), page.body());
+        Matcher form = FORM.matcher(page.body());
+        assertTrue(form.find(), page.body());
+        return fields(form.group());
+    }
+
+    static Map<String, String> fields(String form) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        Matcher input = INPUT.matcher(form);
+        while (input.find()) {
+            String name = attribute(input.group(1), "name");
+            boolean box = attribute(input.group(1), "type").equals("checkbox");
+            if (!box || input.group(1).contains(" checked")) {
+                String value = attribute(input.group(1), "value");
+                fields.merge(name, value, (a, b) -> a + " | " + b);
+            }
+        }
+        Matcher select = SELECT.matcher(form);
+        while (select.find()) {
+            Matcher chosen = CHOSEN.matcher(select.group());
+            fields.put(select.group(1), chosen.find() ? unescaped(chosen.group(1)) : "");
+        }
+        return fields;
+    }
+
+    private static String attribute(String tag, String name) {
+        Matcher found = Pattern.compile(" " + name + "=\"([^\"]*)\"").matcher(tag);
+        return found.find() ? unescaped(found.group(1)) : "";
+    }
+
+    private static String unescaped(String text) {
+        return text.replace("&#34;", "\"")
+                .replace("&#39;", "'")
+                .replace("&lt;", "<")
+                .replace("&amp;", "&");
+    }
+
+    /** Sends the form for a new thing, or for the one at {@code path}. */
+    public HttpResponse<String> save(String kind, String path, Map<String, String> typed) throws Exception {
+        Map<String, String> fields = new HashMap<>(shown(path));
+        fields.putAll(typed);
+        return visitor.form("/prepare/" + kind + "/save", fields);
+    }
+
+    /** Adds a thing. */
+    public void add(String kind, Map<String, String> typed) throws Exception {
+        HttpResponse<String> saved = save(kind, "/prepare/" + kind + "/new", typed);
+        assertEquals(204, saved.statusCode(), saved.body());
+    }
+
+    public HttpResponse<String> refused(String kind, Map<String, String> typed) throws Exception {
+        return save(kind, "/prepare/" + kind + "/new", typed);
+    }
+
+    /** The address of the form of the thing that a list names. */
+    public String row(String kind, String name) throws Exception {
+        String list = visitor.get("/prepare/" + kind).body();
+        Matcher found = Pattern.compile("<a href=\"([^\"]+)\">" + Pattern.quote(name) + "</a>")
+                .matcher(list);
+        assertTrue(found.find(), name + " in " + list);
+        return found.group(1);
+    }
+}
