@@ -1,6 +1,7 @@
 package org.skeinday.paper;
 
 import java.util.List;
+import org.skeinday.contest.EventAdded;
 
 /**
  * The order of an attempt card, the same on paper and in Key in: whoever copies one never looks for a field.
@@ -17,7 +18,21 @@ public record CardOrder(String name, String column, String label) {
             new CardOrder("motor", "motor", "Motor"),
             new CardOrder("spare", "spare", "Spare"));
 
-    /** What is written on it by hand. */
+    private static final int WATCH_PREFIX = "watch-".length();
+
+    /** What is written on it by hand: watches that the rules do not ask for, and what only officials elsewhere announce, are left out. */
+    public static List<CardOrder> after(EventAdded event) {
+        return AFTER.stream().filter(field -> field.isAsked(event)).toList();
+    }
+
+    private boolean isAsked(EventAdded event) {
+        if (name.startsWith("watch-")) {
+            return Integer.parseInt(name.substring(WATCH_PREFIX)) <= event.timekeepers();
+        }
+        return !name.equals("announced") || event.kind().equals("visiting");
+    }
+
+    /** What is written on any card by hand. */
     public static final List<CardOrder> AFTER = List.of(
             new CardOrder("stop-count", "stop count", "Stop count"),
             new CardOrder("peak-torque", "peak torque", "Peak torque"),

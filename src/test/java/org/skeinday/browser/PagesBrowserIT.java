@@ -60,7 +60,7 @@ class PagesBrowserIT {
             look(app, "join", "/join");
             look(app, "timing-choose", "/timing");
             for (String page : PREPARED) {
-                look(app, page.substring(1).replaceAll("[/?=+,]+", "-"), page);
+                look(app, page.substring(1).replace('/', '-'), page, Browsers.Size.PHONE, Browsers.Size.LAPTOP);
             }
             look(app, "nothing-here", "/no-such-page");
         }
@@ -70,13 +70,17 @@ class PagesBrowserIT {
             look(app, "empty-timing", "/timing");
             look(app, "empty-devices", "/devices");
             for (String page : PREPARED) {
-                look(app, "empty" + page.replaceAll("[/?=+,]+", "-"), page);
+                look(app, "empty" + page.replace('/', '-'), page, Browsers.Size.PHONE);
             }
         }
     }
 
     private static void look(App app, String name, String path) {
-        for (Browsers.Size size : Browsers.Size.values()) {
+        look(app, name, path, Browsers.Size.values());
+    }
+
+    private static void look(App app, String name, String path, Browsers.Size... sizes) {
+        for (Browsers.Size size : sizes) {
             ChromeDriver browser = Browsers.of(size);
             browser.get("http://localhost:" + app.port() + path);
             browser.findElement(By.id("content"));

@@ -17,9 +17,7 @@ import org.skeinday.platform.db.Tx;
 /** The day at hand as one snapshot: the latest event that is no practice, its entries, windows and attempts. */
 record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windows, List<AttemptNow> attempts) {
 
-    static final String NO_EVENT =
-            "Stop the server, then bring your own files in: import FOLDER --data this-data-folder. Or look at the invented"
-                    + " event: demo. The README shows both.";
+    static final String NO_EVENT = "There is no day yet. On the page Prepare a coach sets one up in about ten minutes.";
 
     static Optional<Today> read(Tx tx) {
         return EventStore.all(tx).stream()

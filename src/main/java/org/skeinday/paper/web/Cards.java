@@ -105,7 +105,7 @@ final class Cards {
                         .orElse(""),
                 lines,
                 marks,
-                CardOrder.AFTER.stream().map(CardOrder::label).toList());
+                CardOrder.after(event).stream().map(CardOrder::label).toList());
     }
 
     private void tasks(EntryAdded entry, List<Line> lines) {

@@ -95,15 +95,7 @@ public final class KeyInPages {
                 ModelStore.all(tx).stream().map(m -> m.name()).toList(),
                 MotorStore.all(tx).stream().map(MotorAdded::tag).toList(),
                 fields(CardOrder.BEFORE, form, first),
-                fields(CardOrder.AFTER.stream().filter(f -> isAsked(f, event)).toList(), form, first));
-    }
-
-    /** Watches that the rules do not ask for are not asked for either, nor what only officials elsewhere announce. */
-    private static boolean isAsked(CardOrder field, EventAdded event) {
-        if (field.name().startsWith("watch-")) {
-            return Integer.parseInt(field.name().substring(6)) <= event.timekeepers();
-        }
-        return !field.name().equals("announced") || event.kind().equals("visiting");
+                fields(CardOrder.after(event), form, first));
     }
 
     /** Own entries first: those are the cards that a team has. The one with the fewest attempts comes next. */
