@@ -8,6 +8,7 @@ import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.ModelStore;
+import org.skeinday.contest.store.TermsStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.FormActs;
@@ -121,7 +122,8 @@ public final class NowPages {
         return record.read(tx -> Today.read(tx)
                 .map(today -> new NowView(
                         today.event().name(),
-                        Words.rules(today.event()),
+                        Words.rules(today.event())
+                                + Words.devices(TermsStore.of(tx, today.event().id())),
                         form,
                         new CardOf(tx, today, units, record.people()::name, clock.getZone()).card(clock.millis()),
                         today.whyNone(),

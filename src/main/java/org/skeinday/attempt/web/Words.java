@@ -10,6 +10,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.State;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.Terms;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.timing.TimeRule;
 import org.skeinday.units.FlightTime;
@@ -45,6 +46,15 @@ final class Words {
             return s / 60 + " min " + s % 60 + " s ";
         }
         return s < 48 * 3600 ? s / 3600 + " h " + s / 60 % 60 + " min " : s / 86_400 + " days ";
+    }
+
+    /** Where the terms allow devices, as a sentence; empty when anywhere. */
+    static String devices(Terms terms) {
+        return switch (terms.devices()) {
+            case "stands" -> ". Devices at the winding places only.";
+            case "none" -> ". No devices at the table: work from the printed card there.";
+            default -> "";
+        };
     }
 
     static String ordinal(int n) {
