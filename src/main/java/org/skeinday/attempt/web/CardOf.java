@@ -18,11 +18,15 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EntryMotor;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.CrewStore;
+import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorInspected;
+import org.skeinday.motor.store.InspectionStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.FlightTime;
@@ -75,7 +79,7 @@ final class CardOf {
             lines.add(new NowView.Line("spare", motors.get(1).tag()));
         }
         if (entry.own()) {
-            lines.addAll(whoDoesWhat());
+            lines.addAll(whoDoesWhat(entry));
         }
         Optional<WindowAdded> window = today.window(entry);
         boolean open = window.map(w -> w.opensAtMs() <= nowMs).orElse(true);
@@ -106,9 +110,22 @@ final class CardOf {
         return entry.own() ? window.closesAtMs() - WIND_TO_RELEASE_MS : window.closesAtMs();
     }
 
-    /** Those that turn the right way; fewest windings first, so that none is worn out while others lie fresh. */
+    /**
+     * Those that it has declared, else the team's, that are at hand and turn the right way; fewest windings first, so
+     * that none is worn out while others lie fresh.
+     */
     private List<MotorAdded> inOrder(EntryAdded entry, List<ModelAdded> models) {
+        List<String> declared = EntryStore.motors(tx).stream()
+                .filter(m -> m.entryId().equals(entry.id()))
+                .map(EntryMotor::motorId)
+                .toList();
+        List<String> handedIn = InspectionStore.all(tx).stream()
+                .filter(MotorInspected::handedIn)
+                .map(MotorInspected::motorId)
+                .toList();
         return MotorStore.ofTeam(tx, entry.team()).stream()
+                .filter(motor -> declared.isEmpty() || declared.contains(motor.id()))
+                .filter(motor -> !handedIn.contains(motor.id()))
                 .filter(motor -> models.isEmpty()
                         || models.stream().anyMatch(m -> m.direction().equals(motor.direction())))
                 .sorted(Comparator.comparingInt(this::windings).thenComparing(MotorAdded::tag))
@@ -128,14 +145,22 @@ final class CardOf {
                         + units.mass(Mass.ofGrams(motor.massG())) + " · " + wound);
     }
 
-    private List<NowView.Line> whoDoesWhat() {
-        List<CrewAdded> crew = CrewStore.ofEvent(tx, today.event().id());
+    private List<NowView.Line> whoDoesWhat(EntryAdded entry) {
         return List.of(
-                new NowView.Line("winds / reads", who(crew, "winds") + " / " + who(crew, "reads")),
-                new NowView.Line("loads / releases", who(crew, "loads") + " / " + who(crew, "releases")));
+                new NowView.Line("winds / reads", who(entry, "winds") + " / " + who(entry, "reads")),
+                new NowView.Line("loads / releases", who(entry, "loads") + " / " + who(entry, "releases")));
     }
 
-    private String who(List<CrewAdded> crew, String task) {
+    /** Who is named for it, else all who are cleared. */
+    private String who(EntryAdded entry, String task) {
+        return EntryStore.tasks(tx).stream()
+                .filter(t -> t.entryId().equals(entry.id()) && t.task().equals(task))
+                .findFirst()
+                .map(t -> nameOf.apply(t.personId()))
+                .orElseGet(() -> cleared(CrewStore.ofEvent(tx, today.event().id()), task));
+    }
+
+    private String cleared(List<CrewAdded> crew, String task) {
         String names = crew.stream()
                 .filter(c -> c.does(task))
                 .map(c -> nameOf.apply(c.personId()))
