@@ -1,5 +1,6 @@
 package org.skeinday.attempt.web;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.skeinday.attempt.AttemptNoted;
@@ -47,15 +48,18 @@ public final class Announced {
     /** Times of an event that can still be protested, or that have no deadline, the last first. */
     static List<NowView.Protest> open(Tx tx, Today today, long nowMs) {
         Terms terms = TermsStore.of(tx, today.event().id());
-        return today.attempts().stream()
-                .filter(attempt -> AttemptStore.note(tx, attempt.id()).announcedMs() != null)
-                .filter(attempt -> until(terms, AttemptStore.note(tx, attempt.id())) > nowMs)
-                .map(attempt -> protest(tx, today, terms, attempt))
+        return AttemptStore.notes(tx).stream()
+                .filter(noted -> noted.announcedMs() != null)
+                .filter(noted -> until(terms, noted) > nowMs)
+                .sorted(Comparator.comparing(AttemptNoted::announcedAtMs, Comparator.nullsFirst(Long::compare))
+                        .reversed())
+                .flatMap(noted -> today.attempts().stream()
+                        .filter(attempt -> attempt.id().equals(noted.attemptId()))
+                        .map(attempt -> protest(tx, today, terms, noted, attempt)))
                 .toList();
     }
 
-    private static NowView.Protest protest(Tx tx, Today today, Terms terms, AttemptNow attempt) {
-        AttemptNoted noted = AttemptStore.note(tx, attempt.id());
+    private static NowView.Protest protest(Tx tx, Today today, Terms terms, AttemptNoted noted, AttemptNow attempt) {
         long until = until(terms, noted);
         return new NowView.Protest(
                 attempt.id(),
