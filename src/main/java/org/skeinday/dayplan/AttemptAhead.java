@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param opens its window, when winding may begin; null for none
  * @param closes its window; null for none
  * @param counts whether it is official, so that the best motors go there
- * @param motors that may be used, 0 for the best, then 1 and so on; empty when any will do
+ * @param motors that may be used, 0 for the best, then 1 and so on; only the one that is, once it is wound; empty when
+ *     any will do
  * @param begun its parts that have started, in order from the first
  */
 public record AttemptAhead(

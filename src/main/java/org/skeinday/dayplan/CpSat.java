@@ -137,14 +137,11 @@ final class CpSat {
         model.minimize(expression(sum));
     }
 
-    /** Where to look first. */
-    void hint(List<Long> values) {
+    void forgetHints() {
         model.clearHints();
-        for (int i = 0; i < values.size(); i++) {
-            model.addHint(variables.get(i), values.get(i));
-        }
     }
 
+    /** Where to look first. */
     void hint(int variable, long value) {
         model.addHint(variables.get(variable), value);
     }

@@ -27,14 +27,28 @@ final class CrewModel {
 
     /** @param when keeps the counts of {@link CrewGroups}, so that somebody is found for everything */
     static Staffed staff(PlanProblem problem, DayPlan when, double work) {
-        boolean nobody = problem.tasks().stream().allMatch(task -> task.people().isEmpty());
-        return nobody ? new Staffed(when, 0) : new CrewModel(problem, when).solve(work);
+        if (problem.tasks().stream().allMatch(task -> task.people().isEmpty())) {
+            return new Staffed(when, 0);
+        }
+        DayPlan inForce = problem.inForce();
+        if (inForce != null && when.equals(inForce) && Figures.handOvers(problem, inForce) == 0) {
+            return new Staffed(inForce, 0);
+        }
+        CrewModel model = new CrewModel(problem, when);
+        Map<String, List<String>> dealt = CrewByTurn.of(problem, when);
+        if (dealt == null) {
+            return model.solve(Effort.UNTIL_SURE, Map.of());
+        }
+        DayPlan byTurn = model.with(new TreeMap<>(dealt));
+        boolean best = inForce == null && Figures.handOvers(problem, byTurn) == 0;
+        return best ? new Staffed(byTurn, 0) : model.solve(work, dealt);
     }
 
     /** @param seconds the solver took */
     record Staffed(DayPlan plan, double seconds) {}
 
-    private Staffed solve(double work) {
+    /** @param dealt a first answer; empty when there is none yet */
+    private Staffed solve(double work, Map<String, List<String>> dealt) {
         for (Task task : problem.tasks()) {
             if (task.duration() > 0 && !task.people().isEmpty()) {
                 place(task);
@@ -51,12 +65,9 @@ final class CrewModel {
         if (!cost.isEmpty()) {
             sat.minimise(cost);
         }
-        Map<String, List<String>> dealt = CrewByTurn.of(problem, when);
-        if (dealt != null) {
-            lookFirstAt(dealt);
-        }
-        CpSat.Answer answer = sat.solve(dealt == null ? Effort.UNTIL_SURE : work);
-        if (!answer.found() && dealt != null) {
+        lookFirstAt(dealt);
+        CpSat.Answer answer = sat.solve(work);
+        if (!answer.found() && !dealt.isEmpty()) {
             return new Staffed(with(new TreeMap<>(dealt)), answer.seconds());
         }
         return new Staffed(read(answer), answer.seconds());
@@ -65,7 +76,7 @@ final class CrewModel {
     private void lookFirstAt(Map<String, List<String>> dealt) {
         who.forEach((task, needs) -> {
             List<String> there = dealt.getOrDefault(task, List.of());
-            for (int i = 0; i < needs.size(); i++) {
+            for (int i = 0; i < there.size(); i++) {
                 String person = there.get(i);
                 needs.get(i).forEach((other, choice) -> sat.hint(choice, other.equals(person) ? 1 : 0));
             }

@@ -35,6 +35,28 @@ public record DayPlan(
         return start;
     }
 
+    /** @return this without what the problem does not ask for any more */
+    DayPlan fitting(PlanProblem problem) {
+        SortedMap<String, Long> when = new TreeMap<>();
+        SortedMap<String, List<String>> who = new TreeMap<>();
+        SortedMap<String, String> which = new TreeMap<>();
+        for (Task task : problem.tasks()) {
+            Long start = starts.get(task.id());
+            List<String> there = people.get(task.id());
+            String motor = motors.get(task.id());
+            if (start != null) {
+                when.put(task.id(), start);
+            }
+            if (there != null && !task.people().isEmpty() && task.duration() > 0) {
+                who.put(task.id(), there);
+            }
+            if (motor != null && !task.motors().isEmpty() && task.duration() > 0) {
+                which.put(task.id(), motor);
+            }
+        }
+        return new DayPlan(when, who, which);
+    }
+
     List<String> peopleOf(String task) {
         return people.getOrDefault(task, List.of());
     }

@@ -77,10 +77,15 @@ public final class EventChains {
     private Task task(AttemptAhead attempt, Part part, long seconds) {
         AttemptAhead.Begun begun = attempt.begun(part);
         Task task = Task.of(task(attempt, part), seconds).inChain(attempt.id());
-        task = begun == null
-                ? needs(task, attempt, part).within(earliest(attempt, part), latestEnd(attempt, part, seconds))
-                : task.fixedAt(begun.start());
-        return begun != null && begun.end() == null ? needs(task, attempt, part) : task;
+        if (begun == null) {
+            Task ahead = needs(task, attempt, part);
+            return ahead.within(earliest(attempt, part), latestEnd(attempt, part, seconds));
+        }
+        Task fixed = task.fixedAt(begun.start());
+        if (begun.end() == null) {
+            return needs(fixed, attempt, part);
+        }
+        return part == Part.WIND ? fixed.takingOneOf(motors(attempt)) : fixed;
     }
 
     /** What ran takes what it took; what runs takes as long as planned, or longer where it already has. */

@@ -74,7 +74,7 @@ public record Figures(long headline, long preferences, long motors, long handOve
         return dislike;
     }
 
-    private static long handOvers(PlanProblem problem, DayPlan plan) {
+    static long handOvers(PlanProblem problem, DayPlan plan) {
         return problem.together().stream()
                 .filter(pair -> !plan.peopleOf(pair.first()).containsAll(plan.peopleOf(pair.second())))
                 .count();

@@ -39,7 +39,7 @@ public final class PlanCheck {
 
     private void window(Task task) {
         long start = plan.start(task.id());
-        if (start < task.earliestStart()) {
+        if (start < task.earliestStart() && (task.earliest() != null || !task.isFixed())) {
             faults.add(task.id() + " starts at " + start + ", before " + task.earliestStart());
         }
         if (task.latestEnd() != null && start + task.duration() > task.latestEnd()) {

@@ -227,10 +227,17 @@ final class PlanModel {
     }
 
     void lookFirstAt(DayPlan plan) {
+        sat.forgetHints();
         starts.forEach((id, start) -> {
             Long before = plan.starts().get(id);
             if (before != null) {
                 sat.hint(start, before);
+            }
+        });
+        motors.forEach((id, taken) -> {
+            String before = plan.motors().get(id);
+            if (before != null) {
+                taken.forEach((motor, choice) -> sat.hint(choice, motor.equals(before) ? 1 : 0));
             }
         });
     }

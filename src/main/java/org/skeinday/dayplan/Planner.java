@@ -35,7 +35,9 @@ public final class Planner {
      * @throws SolverMissing when the solver does not run here
      */
     public static Outcome plan(PlanProblem problem, Goal goal, Effort effort) {
-        return new Planner(problem, goal, effort).run();
+        DayPlan inForce = problem.inForce();
+        return new Planner(inForce == null ? problem : problem.withInForce(inForce.fitting(problem)), goal, effort)
+                .run();
     }
 
     private Outcome run() {
@@ -52,13 +54,14 @@ public final class Planner {
         if (!answer.found()) {
             return none(answer.verdict());
         }
-        boolean proven = answer.verdict() == CpSat.Verdict.OPTIMAL;
         if (!headline.isEmpty()) {
             model.sat.atMost(headline, answer.objective());
         }
-        CrewModel.Staffed found = CrewModel.staff(problem, further(model, answer), effort.goalWork());
+        DayPlan when = further(model, bestSoFar(model.read(answer)));
+        CrewModel.Staffed found = CrewModel.staff(problem, when, effort.goalWork());
         seconds += found.seconds();
         DayPlan chosen = Replan.choose(problem, goal, found.plan());
+        boolean proven = answer.verdict() == CpSat.Verdict.OPTIMAL;
         return new Outcome(
                 proven ? Outcome.Status.OPTIMAL : Outcome.Status.FEASIBLE,
                 objective(chosen),
@@ -68,29 +71,54 @@ public final class Planner {
                 seconds);
     }
 
-    private DayPlan further(PlanModel model, CpSat.Answer proven) {
-        CpSat.Answer answer = next(model, model.preferences(), proven);
-        answer = next(model, model.motorDislikes(), answer);
-        if (problem.inForce() != null) {
-            answer = next(model, model.change(problem.inForce()), answer);
+    /** The plan in force where it is as good in the headline: then nothing need move. */
+    private DayPlan bestSoFar(DayPlan found) {
+        DayPlan inForce = problem.inForce();
+        if (inForce == null || !PlanCheck.faults(problem, inForce).isEmpty()) {
+            return found;
         }
-        answer = next(model, model.allStarts(), answer);
-        return model.read(answer);
+        return figures(inForce).headline() <= figures(found).headline() ? inForce : found;
     }
 
-    /** @return the better answer, or the one before when the effort ends too soon */
-    private CpSat.Answer next(PlanModel model, Sum cost, CpSat.Answer before) {
+    private Figures figures(DayPlan plan) {
+        return Figures.of(problem, goal, plan);
+    }
+
+    private DayPlan further(PlanModel model, DayPlan first) {
+        DayPlan plan = next(model, model.preferences(), figures(first).preferences(), first);
+        plan = next(model, model.motorDislikes(), figures(plan).motors(), plan);
+        DayPlan inForce = problem.inForce();
+        if (inForce == null) {
+            return next(model, model.allStarts(), Long.MAX_VALUE, plan);
+        }
+        return plan.equals(inForce) ? plan : asBefore(model, inForce, plan);
+    }
+
+    private DayPlan asBefore(PlanModel model, DayPlan inForce, DayPlan plan) {
+        DayPlan nearer = next(model, model.change(inForce), Long.MAX_VALUE, plan);
+        return next(model, model.allStarts(), Long.MAX_VALUE, nearer);
+    }
+
+    /**
+     * @param reached by {@code before}; at 0 nothing is left to gain
+     * @return the better plan, or the one before when the effort ends too soon
+     */
+    private DayPlan next(PlanModel model, Sum cost, long reached, DayPlan before) {
         if (cost.isEmpty()) {
             return before;
         }
-        model.sat.hint(before.values());
+        if (reached == 0) {
+            model.sat.atMost(cost, 0);
+            return before;
+        }
+        model.lookFirstAt(before);
         model.sat.minimise(cost);
         CpSat.Answer answer = solve(model, effort.goalWork());
         if (!answer.found()) {
             return before;
         }
         model.sat.atMost(cost, answer.objective());
-        return answer;
+        return model.read(answer);
     }
 
     private CpSat.Answer solve(PlanModel model, double work) {
