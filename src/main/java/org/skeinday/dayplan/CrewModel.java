@@ -15,8 +15,8 @@ final class CrewModel {
     /** By task, for each need: the choice by person. */
     private final Map<String, List<Map<String, Integer>>> who = new LinkedHashMap<>();
 
-    /** A choice to be in a task. */
-    private record Turn(Task task, int choice) {}
+    /** A choice to be in a task, from its start until its end. */
+    private record Turn(long from, long until, int choice) {}
 
     private final Map<String, List<Turn>> turns = new TreeMap<>();
 
@@ -40,7 +40,8 @@ final class CrewModel {
             return model.solve(Effort.UNTIL_SURE, Map.of());
         }
         DayPlan byTurn = model.with(new TreeMap<>(dealt));
-        boolean best = inForce == null && Figures.handOvers(problem, byTurn) == 0;
+        boolean same = inForce == null || inForce.people().equals(byTurn.people());
+        boolean best = same && Figures.handOvers(problem, byTurn) == 0;
         return best ? new Staffed(byTurn, 0) : model.solve(work, dealt);
     }
 
@@ -84,6 +85,7 @@ final class CrewModel {
     }
 
     private void place(Task task) {
+        long start = when.start(task.id());
         List<Map<String, Integer>> needs = new ArrayList<>();
         for (PersonNeed need : task.people()) {
             Map<String, Integer> choices = new TreeMap<>();
@@ -92,7 +94,7 @@ final class CrewModel {
                     int choice = sat.choice();
                     choices.put(person.id(), choice);
                     turns.computeIfAbsent(person.id(), none -> new ArrayList<>())
-                            .add(new Turn(task, choice));
+                            .add(new Turn(start, start + task.duration(), choice));
                 }
             }
             sat.exactlyOne(List.copyOf(choices.values()));
@@ -104,11 +106,8 @@ final class CrewModel {
     /** Starts are known: it is enough that at each start of one at most one runs. */
     private void oneAtATime(List<Turn> mine) {
         for (Turn at : mine) {
-            long moment = when.start(at.task().id());
             List<Integer> running = mine.stream()
-                    .filter(turn -> when.start(turn.task().id()) <= moment
-                            && moment
-                                    < when.start(turn.task().id()) + turn.task().duration())
+                    .filter(turn -> turn.from() <= at.from() && at.from() < turn.until())
                     .map(Turn::choice)
                     .toList();
             if (running.size() > 1) {

@@ -20,7 +20,7 @@ public record Effort(double proofWork, double goalWork) {
 
     /** At the pages: a day of usual size within the second, an overfull one given up after a few. */
     public static Effort live() {
-        return new Effort(0.4, 0.02);
+        return new Effort(0.4, 0.006);
     }
 
     /** On the command line, where nobody waits in the hall. */

@@ -58,25 +58,24 @@ public final class PlanCheck {
     }
 
     private void capacity(Resource resource) {
-        for (Task at : problem.tasks()) {
-            if (at.duration() == 0 || !at.needs().containsKey(resource.id())) {
-                continue;
+        List<Held> users = new ArrayList<>();
+        for (Task task : problem.tasks()) {
+            int need = task.needs().getOrDefault(resource.id(), 0);
+            if (task.duration() > 0 && need > 0) {
+                long start = plan.start(task.id());
+                users.add(new Held(task.id(), start, start + task.duration(), need));
             }
-            long moment = plan.start(at.id());
-            long used = problem.tasks().stream()
-                    .filter(other -> runsAt(other, moment))
-                    .mapToLong(other -> other.needs().getOrDefault(resource.id(), 0))
+        }
+        for (Held at : users) {
+            long used = users.stream()
+                    .filter(other -> other.from() <= at.from() && at.from() < other.until())
+                    .mapToLong(Held::amount)
                     .sum();
             if (used > resource.capacity()) {
-                faults.add(resource.id() + " is needed " + used + " times at " + moment + ", but there are "
+                faults.add(resource.id() + " is needed " + used + " times at " + at.from() + ", but there are "
                         + resource.capacity());
             }
         }
-    }
-
-    private boolean runsAt(Task task, long moment) {
-        long start = plan.start(task.id());
-        return start <= moment && moment < start + task.duration();
     }
 
     private void crew(Task task) {
@@ -101,8 +100,8 @@ public final class PlanCheck {
         }
     }
 
-    /** Held from, until. */
-    private record Held(String task, long from, long until) {}
+    /** What a task holds, from its start until before its end. */
+    private record Held(String task, long from, long until, long amount) {}
 
     private Map<String, List<Held>> byPerson() {
         Map<String, List<Held>> held = new TreeMap<>();
@@ -127,7 +126,7 @@ public final class PlanCheck {
         if (task.duration() > 0) {
             long start = plan.start(task.id());
             held.computeIfAbsent(id, none -> new ArrayList<>())
-                    .add(new Held(task.id(), start, start + task.duration() + rest));
+                    .add(new Held(task.id(), start, start + task.duration() + rest, 1));
         }
     }
 

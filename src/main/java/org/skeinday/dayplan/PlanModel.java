@@ -199,12 +199,14 @@ final class PlanModel {
         return sum;
     }
 
-    /** How far starts move from the plan in force, and how many motors change. */
+    /** How far starts move from the plan in force, how early new ones are, and how many motors change. */
     Sum change(DayPlan inForce) {
         Sum sum = new Sum();
         starts.forEach((id, start) -> {
             Long before = inForce.starts().get(id);
-            if (before != null) {
+            if (before == null) {
+                sum.plus(start, 1);
+            } else {
                 int moved = sat.variable(0, span() + Math.abs(before));
                 sat.atLeast(Sum.of(moved).plus(start, 1), before);
                 sat.atLeast(Sum.of(moved).plus(start, -1), -before);

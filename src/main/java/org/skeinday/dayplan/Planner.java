@@ -2,11 +2,12 @@ package org.skeinday.dayplan;
 
 import java.util.List;
 import java.util.OptionalLong;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds a plan by solving for one goal after the other, each time keeping what was reached: windows and the headline
- * proven, then preferences (holds among them), motors, few hand-overs, little change, early starts as well as the effort
- * allows. Hand-overs are few among the starts found.
+ * proven, then preferences (holds among them), motors, few hand-overs, little change or, in a first plan, early starts as
+ * well as the effort allows. Hand-overs are few among the starts found.
  */
 public final class Planner {
     private final PlanProblem problem;
@@ -42,9 +43,9 @@ public final class Planner {
 
     private Outcome run() {
         PlanModel model = PlanModel.of(problem, Loosened.NOTHING);
-        DayPlan inForce = problem.inForce();
-        if (inForce != null) {
-            model.lookFirstAt(inForce);
+        DayPlan near = near();
+        if (near != null) {
+            model.lookFirstAt(near);
         }
         Sum headline = model.headline(goal);
         if (!headline.isEmpty()) {
@@ -57,7 +58,7 @@ public final class Planner {
         if (!headline.isEmpty()) {
             model.sat.atMost(headline, answer.objective());
         }
-        DayPlan when = further(model, bestSoFar(model.read(answer)));
+        DayPlan when = further(model, better(near, model.read(answer)));
         CrewModel.Staffed found = CrewModel.staff(problem, when, effort.goalWork());
         seconds += found.seconds();
         DayPlan chosen = Replan.choose(problem, goal, found.plan());
@@ -66,18 +67,23 @@ public final class Planner {
                 proven ? Outcome.Status.OPTIMAL : Outcome.Status.FEASIBLE,
                 objective(chosen),
                 chosen,
-                chosen.equals(inForce),
+                chosen.equals(problem.inForce()),
                 List.of(),
                 seconds);
     }
 
-    /** The plan in force where it is as good in the headline: then nothing need move. */
-    private DayPlan bestSoFar(DayPlan found) {
+    /** The plan in force, or what is left of it after the news; null when it cannot be kept in its order. */
+    private @Nullable DayPlan near() {
         DayPlan inForce = problem.inForce();
-        if (inForce == null || !PlanCheck.faults(problem, inForce).isEmpty()) {
-            return found;
+        if (inForce == null || PlanCheck.faults(problem, inForce).isEmpty()) {
+            return inForce;
         }
-        return figures(inForce).headline() <= figures(found).headline() ? inForce : found;
+        return PushedBack.of(problem, inForce);
+    }
+
+    /** The near one where it is as good in the headline: then little need move. */
+    private DayPlan better(@Nullable DayPlan near, DayPlan found) {
+        return near != null && figures(near).headline() <= figures(found).headline() ? near : found;
     }
 
     private Figures figures(DayPlan plan) {
@@ -91,12 +97,7 @@ public final class Planner {
         if (inForce == null) {
             return next(model, model.allStarts(), Long.MAX_VALUE, plan);
         }
-        return plan.equals(inForce) ? plan : asBefore(model, inForce, plan);
-    }
-
-    private DayPlan asBefore(PlanModel model, DayPlan inForce, DayPlan plan) {
-        DayPlan nearer = next(model, model.change(inForce), Long.MAX_VALUE, plan);
-        return next(model, model.allStarts(), Long.MAX_VALUE, nearer);
+        return plan.equals(inForce) ? plan : next(model, model.change(inForce), Long.MAX_VALUE, plan);
     }
 
     /**
