@@ -2,6 +2,7 @@ package org.skeinday.dayplan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -98,5 +99,33 @@ class ReplanTest {
         assertEquals(new TreeMap<>(Map.of("practice", "spare", "official", "best")), plan.motors());
         assertEquals(plan.peopleOf("practice"), plan.peopleOf("official"));
         assertEquals(plan.start("official") + 4, plan.start("fly"));
+    }
+
+    @Test
+    void after_news_what_is_late_is_pushed_back_in_its_order() {
+        PlanProblem slower = PROBLEM.withTasks(
+                List.of(PROBLEM.tasks().get(0).lasting(6), PROBLEM.tasks().get(1)));
+        assertEquals(at(1, 7), PushedBack.of(slower, at(1, 5)));
+        assertEquals(at(4, 0), PushedBack.of(slower, at(4, 0)), "nothing follows a");
+        assertNull(PushedBack.of(slower, DayPlan.ofStarts(Map.of("a", 0L))), "b is new");
+        PlanProblem fixed = PROBLEM.withTasks(List.of(
+                PROBLEM.tasks().get(0).lasting(6), PROBLEM.tasks().get(1).fixedAt(5L)));
+        assertNull(PushedBack.of(fixed, at(1, 5)), "b cannot be pushed");
+        assertEquals(at(9, 5), replan(fixed, at(1, 5)).plan());
+    }
+
+    @Test
+    void a_day_of_20_entries_is_planned_alike_each_time_and_no_news_change_nothing() {
+        PlanProblem day = DayPlanBenchmark.day(20, 2);
+        Outcome first = Planner.plan(day, Goal.SLACK, Effort.live());
+        assertEquals(Outcome.Status.OPTIMAL, first.status());
+        assertEquals(List.of(), PlanCheck.faults(day, first.plan()));
+        assertEquals(
+                first.plan(),
+                Planner.plan(DayPlanBenchmark.day(20, 2), Goal.SLACK, Effort.live())
+                        .plan());
+        Outcome again = replan(day, first.plan());
+        assertEquals(first.plan(), again.plan());
+        assertTrue(again.keptInForce());
     }
 }
