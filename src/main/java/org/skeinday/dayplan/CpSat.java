@@ -21,6 +21,7 @@ import java.util.List;
 final class CpSat {
     private static final int SEED = 19;
     private static final String UNPACK_TO = "java.io.tmpdir";
+    private static boolean loaded;
 
     enum Verdict {
         OPTIMAL,
@@ -52,11 +53,15 @@ final class CpSat {
      * @throws SolverMissing when it cannot be unpacked or does not run here
      */
     static synchronized void load(String folder) {
+        if (loaded) {
+            return;
+        }
         String before = System.getProperty(UNPACK_TO);
         try {
             System.setProperty(UNPACK_TO, folder);
             Loader.loadNativeLibraries();
             probe();
+            loaded = true;
         } catch (RuntimeException | LinkageError e) {
             throw new SolverMissing(String.valueOf(e.getMessage()), e);
         } finally {
