@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
             "  skeinday official-time --take middle --if-two longer --round down --to 0.1 1:52.84 1:52.91 1:52.79",
             "  skeinday break-risk winds.csv --at 2300 --loop 18.5in --mass 1.7g",
             "  skeinday curve readings.csv --at 1200 --mass 1.7g",
+            "  skeinday dayplan day.json --json",
             "",
             "Exit codes: 0 ok, 2 usage, 3 port, 4 already running, 5 data damaged, 6 disk or permission."
         })
@@ -52,6 +53,7 @@ public final class Skeinday implements Runnable {
         line.addSubcommand(new OfficialTimeCommand());
         line.addSubcommand(new BreakRiskCommand());
         line.addSubcommand(new CurveCommand());
+        line.addSubcommand(new DayPlanCommand());
         for (Object command : more) {
             line.addSubcommand(command);
         }

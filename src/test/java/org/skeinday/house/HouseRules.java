@@ -40,6 +40,7 @@ final class HouseRules {
             "standing",
             "device",
             "attempt",
+            "dayplan",
             "exchange",
             "prepare",
             "paper");
@@ -66,11 +67,15 @@ final class HouseRules {
     private static final List<String> JDK =
             List.of("java.lang..", "java.util..", "java.time..", "java.math..", "org.jspecify.annotations");
 
-    /** What a room is there for, beyond that: mathematics, the hash of a token, characters of a file. */
+    /** What a room is there for, beyond that: mathematics, the solver, the hash of a token, characters of a file. */
     private static final Map<String, List<String>> OWN = Map.of(
             "motor", List.of("org.hipparchus.."),
             "device", List.of("java.security", "java.nio.charset"),
+            "dayplan", List.of("com.google.ortools.."),
             "exchange", List.of("java.nio", "java.nio.charset"));
+
+    /** The one class that speaks to the solver. */
+    private static final String SOLVER = ROOT + ".dayplan.CpSat";
 
     private static final Set<String> TELLS_NOW = Set.of("now", "systemUTC", "systemDefaultZone", "systemDefault");
 
@@ -147,13 +152,23 @@ final class HouseRules {
                 .mayNotBeAccessedByAnyLayer();
     }
 
-    /** 3: Javalin only where pages are, jOOQ and the database only where tables are. */
+    /** 3: Javalin only where pages are, jOOQ and the database only where tables are, the solver in one class. */
     static ArchRule libraries() {
         return all(List.of(
                 only("io.javalin..", room("*.web"), room("platform.http"), room("platform.live")),
                 only("org.jooq..", room("*.store"), room("platform.db..")),
                 only("org.h2..", room("platform.db")),
-                only("org.flywaydb..", room("platform.db"))));
+                only("org.flywaydb..", room("platform.db")),
+                noClasses()
+                        .that(describe("are not the day plan's solver class", c -> !isSolver(c)))
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAPackage("com.google.ortools..")
+                        .as("com.google.ortools.. is used only in " + SOLVER)));
+    }
+
+    private static boolean isSolver(JavaClass c) {
+        return c.getName().equals(SOLVER) || c.getName().startsWith(SOLVER + "$");
     }
 
     private static ArchRule only(String library, String... homes) {

@@ -1,0 +1,159 @@
+package org.skeinday.dayplan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** The problem of a day, in seconds: one chain of parts for each attempt, an entry's attempts one after the other. */
+public final class EventChains {
+    static final String STATION = "winding station";
+    static final String AIR = "air";
+    static final String TIMEKEEPER = "timekeeper";
+    /** How much more it hurts when an attempt that counts gets the lesser motor. */
+    private static final int COUNTS = 10;
+
+    private final Map<Part, Estimate> estimates;
+    private final EventSetting setting;
+    private final long now;
+    private final List<Task> tasks = new ArrayList<>();
+    private final List<Lag> lags = new ArrayList<>();
+    private final List<Together> together = new ArrayList<>();
+    private final Map<String, AttemptAhead> last = new LinkedHashMap<>();
+
+    private EventChains(Map<Part, Estimate> estimates, EventSetting setting, long now) {
+        this.estimates = estimates;
+        this.setting = setting;
+        this.now = now;
+    }
+
+    /**
+     * @param attempts an entry's own in their order
+     * @param estimates the part's default where one is missing
+     * @param now seconds since the plan's zero: nothing that has not begun starts before
+     * @param inForce null before the first plan
+     */
+    public static PlanProblem of(
+            List<AttemptAhead> attempts,
+            Map<Part, Estimate> estimates,
+            EventSetting setting,
+            long now,
+            @Nullable DayPlan inForce) {
+        EventChains chains = new EventChains(estimates, setting, now);
+        attempts.forEach(chains::chain);
+        List<Resource> places = List.of(
+                new Resource(STATION, setting.stations()),
+                new Resource(AIR, setting.air()),
+                new Resource(TIMEKEEPER, setting.timekeepers()));
+        return PlanProblem.of(chains.tasks, places, chains.lags)
+                .withPeople(setting.crew(), chains.together)
+                .withMotorRest(setting.motorRest())
+                .withInForce(inForce);
+    }
+
+    /** @return the name of the task */
+    public static String task(AttemptAhead attempt, Part part) {
+        return attempt.id() + " " + part.word();
+    }
+
+    private void chain(AttemptAhead attempt) {
+        for (Part part : Part.values()) {
+            tasks.add(task(attempt, part, seconds(attempt, part)));
+        }
+        for (int i = 1; i < Part.values().length; i++) {
+            follow(attempt, Part.values()[i - 1], attempt, Part.values()[i]);
+        }
+        hold(attempt);
+        AttemptAhead before = last.put(attempt.entry(), attempt);
+        if (before != null) {
+            follow(before, Part.RUN_BACK, attempt, Part.PREPARE);
+            together.add(new Together(task(before, Part.WIND), task(attempt, Part.WIND)));
+            together.add(new Together(task(before, Part.LOAD), task(attempt, Part.LOAD)));
+        }
+    }
+
+    private Task task(AttemptAhead attempt, Part part, long seconds) {
+        AttemptAhead.Begun begun = attempt.begun(part);
+        Task task = Task.of(task(attempt, part), seconds).inChain(attempt.id());
+        if (begun == null) {
+            Task ahead = needs(task, attempt, part);
+            return ahead.within(earliest(attempt, part), latestEnd(attempt, part, seconds));
+        }
+        Task fixed = task.fixedAt(begun.start());
+        if (begun.end() == null) {
+            return needs(fixed, attempt, part);
+        }
+        return part == Part.WIND ? fixed.takingOneOf(motors(attempt)) : fixed;
+    }
+
+    /** What ran takes what it took; what runs takes as long as planned, or longer where it already has. */
+    private long seconds(AttemptAhead attempt, Part part) {
+        Estimate estimate = estimates.getOrDefault(part, Estimate.of(part, List.of()));
+        long planned = setting.careful() ? estimate.careful() : estimate.median();
+        AttemptAhead.Begun begun = attempt.begun(part);
+        if (begun == null) {
+            return planned;
+        }
+        return begun.end() == null ? Math.max(planned, now - begun.start()) : begun.end() - begun.start();
+    }
+
+    private long earliest(AttemptAhead attempt, Part part) {
+        Long opens = attempt.opens();
+        return part == Part.WIND && opens != null ? Math.max(now, opens) : now;
+    }
+
+    private @Nullable Long latestEnd(AttemptAhead attempt, Part part, long seconds) {
+        Long closes = attempt.closes();
+        if (part != Part.FLY || closes == null) {
+            return null;
+        }
+        return setting.startInside() ? (Long) (closes + seconds) : closes;
+    }
+
+    private Task needs(Task task, AttemptAhead attempt, Part part) {
+        return switch (part) {
+            case PREPARE -> task;
+            case WIND -> person(task.needing(STATION, 1), EventSetting.WINDS).takingOneOf(motors(attempt));
+            case LOAD -> person(task, EventSetting.LOADS);
+            case FLY ->
+                setting.perFlight() == 0
+                        ? task.needing(AIR, 1)
+                        : task.needing(AIR, 1).needing(TIMEKEEPER, setting.perFlight());
+            case RUN_BACK -> task.needing(STATION, 1);
+        };
+    }
+
+    private Task person(Task task, String clearance) {
+        return setting.crew().isEmpty() ? task : task.needingPerson(PersonNeed.anyone(clearance));
+    }
+
+    private Map<String, Integer> motors(AttemptAhead attempt) {
+        Map<String, Integer> dislikes = new TreeMap<>();
+        attempt.motors().forEach((motor, rank) -> dislikes.put(motor, attempt.counts() ? COUNTS * rank : rank));
+        return dislikes;
+    }
+
+    private void follow(AttemptAhead before, Part first, AttemptAhead after, Part second) {
+        if (after.begun(second) == null) {
+            lags.add(Lag.between(task(before, first), task(after, second), seconds(before, first), null));
+        }
+    }
+
+    /** Once winding is over, a hold that has become too long is a fact and no reason to have no plan. */
+    private void hold(AttemptAhead attempt) {
+        if (attempt.begun(Part.FLY) != null) {
+            return;
+        }
+        String wind = task(attempt, Part.WIND);
+        String fly = task(attempt, Part.FLY);
+        long wound = seconds(attempt, Part.WIND);
+        long loaded = seconds(attempt, Part.LOAD);
+        if (attempt.begun(Part.LOAD) == null) {
+            long most = wound + Math.max(setting.longestHold(), loaded);
+            lags.add(new Lag(wind + " hold", wind, fly, null, most, 0));
+        }
+        lags.add(Lag.preferred(wind, fly, null, wound + loaded, 1));
+    }
+}

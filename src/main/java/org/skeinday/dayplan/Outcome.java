@@ -1,0 +1,39 @@
+package org.skeinday.dayplan;
+
+import java.util.List;
+import java.util.OptionalLong;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What came of planning.
+ *
+ * @param objective the end of the last task, or the smallest time in hand of all that have a window; empty without a
+ *     plan, and without any window
+ * @param plan null unless optimal or feasible
+ * @param keptInForce whether it is the plan in force, since nothing strictly better was found
+ * @param conflict that leaves no plan; empty unless infeasible
+ * @param seconds the solver took, 0 or more
+ */
+public record Outcome(
+        Status status,
+        OptionalLong objective,
+        @Nullable DayPlan plan,
+        boolean keptInForce,
+        List<Requirement> conflict,
+        double seconds) {
+    /** How sure it is. */
+    public enum Status {
+        /** Proven best in its headline. */
+        OPTIMAL,
+        /** All windows kept; the search ended before the headline was proven best. */
+        FEASIBLE,
+        /** Proven: there is no plan. */
+        INFEASIBLE,
+        /** The search ended without a plan and without a proof. */
+        UNKNOWN
+    }
+
+    public Outcome {
+        conflict = List.copyOf(conflict);
+    }
+}

@@ -1,0 +1,22 @@
+package org.skeinday.dayplan;
+
+import java.util.Collections;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * Somebody who does one task at a time.
+ *
+ * @param clearances what this person may do
+ */
+public record Person(String id, SortedSet<String> clearances) {
+    public Person {
+        Require.name("A person", id);
+        clearances = Collections.unmodifiableSortedSet(new TreeSet<>(clearances));
+    }
+
+    public static Person cleared(String id, Set<String> clearances) {
+        return new Person(id, new TreeSet<>(clearances));
+    }
+}

@@ -1,0 +1,259 @@
+package org.skeinday.dayplan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A problem in the solver's terms. People of the same clearances are counted here, not told apart: who does what is
+ * settled once the starts are known ({@link CrewModel}), which is always possible then.
+ */
+final class PlanModel {
+    final CpSat sat;
+    private final PlanProblem problem;
+    private final Loosened loosened;
+    private final Map<String, Integer> starts = new LinkedHashMap<>();
+    private final Map<String, Map<String, Integer>> motors = new LinkedHashMap<>();
+    private final Map<String, List<Integer>> motorIntervals = new TreeMap<>();
+    private final Sum give = new Sum();
+    private final Map<String, Integer> givers = new LinkedHashMap<>();
+    private final long horizon;
+
+    private PlanModel(PlanProblem problem, Loosened loosened) {
+        this.sat = CpSat.model();
+        this.problem = problem;
+        this.loosened = loosened;
+        this.horizon = Horizon.of(problem);
+    }
+
+    static PlanModel of(PlanProblem problem, Loosened loosened) {
+        PlanModel model = new PlanModel(problem, loosened);
+        problem.tasks().forEach(model::task);
+        problem.lags().stream().filter(Lag::isHard).forEach(model::lag);
+        problem.resources().forEach(model::resource);
+        new CrewGroups(problem).into(model);
+        problem.tasks().forEach(model::motor);
+        model.motorIntervals.values().forEach(model.sat::oneAtATime);
+        return model;
+    }
+
+    private void task(Task task) {
+        int start = sat.variable(Math.min(Horizon.first(problem), 0), horizon);
+        starts.put(task.id(), start);
+        sat.atLeast(
+                giving(Sum.of(start), Loosened.What.EARLIEST, task.id(), Math.max(0, task.earliestStart())),
+                task.earliestStart());
+        if (task.latestEnd() != null) {
+            sat.atMost(taking(Sum.of(start), Loosened.What.LATEST_END, task.id()), task.latestEnd() - task.duration());
+        }
+        if (task.fixedStart() != null) {
+            sat.atLeast(Sum.of(start), task.fixedStart());
+            sat.atMost(Sum.of(start), task.fixedStart());
+        }
+    }
+
+    private void lag(Lag lag) {
+        if (lag.min() != null) {
+            sat.atLeast(giving(between(lag), Loosened.What.LEAST_LAG, lag.id(), horizon), lag.min());
+        }
+        if (lag.max() != null) {
+            sat.atMost(taking(between(lag), Loosened.What.MOST_LAG, lag.id()), lag.max());
+        }
+    }
+
+    private Sum between(Lag lag) {
+        return Sum.of(start(lag.to())).plus(start(lag.from()), -1);
+    }
+
+    private void resource(Resource resource) {
+        List<Integer> intervals = new ArrayList<>();
+        List<Long> demands = new ArrayList<>();
+        for (Task task : problem.tasks()) {
+            int need = task.needs().getOrDefault(resource.id(), 0);
+            if (need > 0 && task.duration() > 0) {
+                intervals.add(sat.interval(start(task.id()), task.duration()));
+                demands.add((long) need);
+            }
+        }
+        if (!intervals.isEmpty()) {
+            long all = demands.stream().mapToLong(Long::longValue).sum();
+            Integer extra = giver(Loosened.What.CAPACITY, resource.id(), all);
+            sat.capacity(intervals, demands, resource.capacity(), extra == null ? List.of() : List.of(extra));
+        }
+    }
+
+    private void motor(Task task) {
+        if (task.motors().isEmpty() || task.duration() == 0) {
+            return;
+        }
+        Map<String, Integer> taken = new LinkedHashMap<>();
+        for (String motor : task.motors().keySet()) {
+            int choice = sat.choice();
+            taken.put(motor, choice);
+            motorIntervals
+                    .computeIfAbsent(motor, none -> new ArrayList<>())
+                    .add(sat.interval(start(task.id()), task.duration() + problem.restOf(motor), choice));
+        }
+        sat.exactlyOne(List.copyOf(taken.values()));
+        motors.put(task.id(), taken);
+    }
+
+    private @Nullable Integer giver(Loosened.What what, String id, long most) {
+        if (!loosened.covers(what, id)) {
+            return null;
+        }
+        int giver = sat.variable(0, most);
+        give.plus(giver, 1);
+        givers.put(id, giver);
+        return giver;
+    }
+
+    private Sum giving(Sum sum, Loosened.What what, String id, long most) {
+        Integer giver = giver(what, id, most);
+        return giver == null ? sum : sum.plus(giver, 1);
+    }
+
+    private Sum taking(Sum sum, Loosened.What what, String id) {
+        Integer giver = giver(what, id, 2 * horizon);
+        return giver == null ? sum : sum.plus(giver, -1);
+    }
+
+    private long span() {
+        return horizon - Horizon.first(problem);
+    }
+
+    int start(String task) {
+        return Objects.requireNonNull(starts.get(task));
+    }
+
+    /** All that gives, together. */
+    Sum give() {
+        return give;
+    }
+
+    /** @return by how much each gives, those that do */
+    Map<String, Long> given(CpSat.Answer answer) {
+        Map<String, Long> amounts = new LinkedHashMap<>();
+        givers.forEach((id, giver) -> {
+            long amount = answer.values().get(giver);
+            if (amount > 0) {
+                amounts.put(id, amount);
+            }
+        });
+        return amounts;
+    }
+
+    /** What the goal makes as small as can be; empty when nothing has a window that closes. */
+    Sum headline(Goal goal) {
+        Sum sum = new Sum();
+        if (goal == Goal.MAKESPAN) {
+            int end = sat.variable(Horizon.first(problem), horizon + Horizon.longest(problem));
+            problem.tasks().forEach(task -> sat.atLeast(Sum.of(end).plus(start(task.id()), -1), task.duration()));
+            return sum.plus(end, 1);
+        }
+        List<Task> moving = problem.tasks().stream()
+                .filter(task -> task.latestEnd() != null && !task.isFixed())
+                .toList();
+        if (moving.isEmpty()) {
+            return sum;
+        }
+        int least = sat.variable(0, 3 * Require.LONGEST);
+        moving.forEach(task -> sat.atMost(
+                Sum.of(least).plus(start(task.id()), 1), Objects.requireNonNull(task.latestEnd()) - task.duration()));
+        return sum.plus(least, -1);
+    }
+
+    /** Steps that preferred lags miss, by weight. */
+    Sum preferences() {
+        Sum sum = new Sum();
+        for (Lag lag : problem.lags()) {
+            if (lag.isHard()) {
+                continue;
+            }
+            int missed = sat.variable(0, lag.missed(span()) + lag.missed(-span()));
+            if (lag.min() != null) {
+                sat.atLeast(between(lag).plus(missed, 1), lag.min());
+            }
+            if (lag.max() != null) {
+                sat.atMost(between(lag).plus(missed, -1), lag.max());
+            }
+            sum.plus(missed, lag.weight());
+        }
+        return sum;
+    }
+
+    Sum motorDislikes() {
+        Sum sum = new Sum();
+        for (Task task : problem.tasks()) {
+            motors.getOrDefault(task.id(), Map.of()).forEach((motor, choice) -> {
+                int dislike = task.motors().getOrDefault(motor, 0);
+                if (dislike > 0) {
+                    sum.plus(choice, dislike);
+                }
+            });
+        }
+        return sum;
+    }
+
+    /** How far starts move from the plan in force, how early new ones are, and how many motors change. */
+    Sum change(DayPlan inForce) {
+        Sum sum = new Sum();
+        starts.forEach((id, start) -> {
+            Long before = inForce.starts().get(id);
+            if (before == null) {
+                sum.plus(start, 1);
+            } else {
+                int moved = sat.variable(0, span() + Math.abs(before));
+                sat.atLeast(Sum.of(moved).plus(start, 1), before);
+                sat.atLeast(Sum.of(moved).plus(start, -1), -before);
+                sum.plus(moved, 1);
+            }
+        });
+        motors.forEach((id, taken) -> taken.forEach((motor, choice) -> {
+            if (inForce.motors().containsKey(id)
+                    && !motor.equals(inForce.motors().get(id))) {
+                sum.plus(choice, 1);
+            }
+        }));
+        return sum;
+    }
+
+    Sum allStarts() {
+        Sum sum = new Sum();
+        starts.values().forEach(start -> sum.plus(start, 1));
+        return sum;
+    }
+
+    void lookFirstAt(DayPlan plan) {
+        sat.forgetHints();
+        starts.forEach((id, start) -> {
+            Long before = plan.starts().get(id);
+            if (before != null) {
+                sat.hint(start, before);
+            }
+        });
+        motors.forEach((id, taken) -> {
+            String before = plan.motors().get(id);
+            if (before != null) {
+                taken.forEach((motor, choice) -> sat.hint(choice, motor.equals(before) ? 1 : 0));
+            }
+        });
+    }
+
+    /** Nobody is in it yet. */
+    DayPlan read(CpSat.Answer answer) {
+        var when = new TreeMap<String, Long>();
+        starts.forEach((id, start) -> when.put(id, answer.values().get(start)));
+        var which = new TreeMap<String, String>();
+        motors.forEach((id, taken) -> taken.forEach((motor, choice) -> {
+            if (answer.values().get(choice) == 1) {
+                which.put(id, motor);
+            }
+        }));
+        return new DayPlan(when, new TreeMap<>(), which);
+    }
+}

@@ -1,0 +1,43 @@
+package org.skeinday.dayplan;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** The plan in force after news, in its own order, with what is late pushed back: often good enough, always near. */
+final class PushedBack {
+    private PushedBack() {}
+
+    /** @return null when a task is new, or when in this order something cannot be kept */
+    static @Nullable DayPlan of(PlanProblem problem, DayPlan inForce) {
+        Map<String, Long> starts = new TreeMap<>();
+        for (Task task : problem.tasks()) {
+            Long before = inForce.starts().get(task.id());
+            if (before == null) {
+                return null;
+            }
+            Long fixed = task.fixedStart();
+            starts.put(task.id(), fixed != null ? fixed : Math.max(before, task.earliestStart()));
+        }
+        push(Arcs.of(problem, inForce), starts);
+        DayPlan plan = new DayPlan(new TreeMap<>(starts), inForce.people(), inForce.motors());
+        return PlanCheck.faults(problem, plan).isEmpty() ? plan : null;
+    }
+
+    /** A pass per link of the longest chain settles it, unless something circles: then the check finds it broken. */
+    private static void push(List<Arc> arcs, Map<String, Long> starts) {
+        boolean moved = true;
+        for (int pass = 0; moved && pass <= starts.size(); pass++) {
+            moved = false;
+            for (Arc arc : arcs) {
+                long least = Objects.requireNonNull(starts.get(arc.from())) + arc.length();
+                if (least > Objects.requireNonNull(starts.get(arc.to()))) {
+                    starts.put(arc.to(), least);
+                    moved = true;
+                }
+            }
+        }
+    }
+}
