@@ -1,8 +1,8 @@
-// Key in: the keyboard alone. The first field, or the first that is wrong, has the focus; Ctrl+Enter saves from anywhere.
+// Key in: the keyboard alone. The first field, or the first that is wrong, has the focus; Enter saves from anywhere.
 function begin() {
   const place = document.querySelector('.key-in [aria-invalid="true"]') ?? document.querySelector('.key-in [data-first]');
   place?.focus();
   place?.select?.();
 }
-document.addEventListener('htmx:afterSwap', begin);
+document.addEventListener('htmx:afterSwap', (event) => { if (event.detail.target.id === 'key-in') begin(); });
 begin();

@@ -16,6 +16,7 @@ import java.util.Optional;
 import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.WatchDeeds;
 import org.skeinday.attempt.store.AttemptFacts;
+import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.NowPages;
 import org.skeinday.attempt.web.ReaderUnits;
 import org.skeinday.attempt.web.ResultPages;
@@ -135,6 +136,8 @@ public final class App implements AutoCloseable {
                     this::caller,
                     page,
                     routes -> {
+                        routes.quietWhile(
+                                () -> record.read(AttemptStore::quietNow).isPresent());
                         new NowPages(record, forms, page, clock).register(routes);
                         new TimingPages(record, forms, page).register(routes);
                         ReaderUnits.register(routes);

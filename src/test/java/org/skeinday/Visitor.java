@@ -56,6 +56,12 @@ public final class Visitor {
         return send(request(path).header(header, value).GET().build());
     }
 
+    /** What is there, to the byte. */
+    public byte[] bytes(String path) throws IOException, InterruptedException {
+        return client.send(request(path).GET().build(), HttpResponse.BodyHandlers.ofByteArray())
+                .body();
+    }
+
     /** Posts a form as htmx does, with a new act id unless the fields bring one. */
     public HttpResponse<String> form(String path, Map<String, String> fields) throws IOException, InterruptedException {
         String act = fields.containsKey("act") ? "" : "act=" + newId() + "&";

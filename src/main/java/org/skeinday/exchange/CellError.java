@@ -16,6 +16,16 @@ public record CellError(String file, int line, String column, String wrong, Stri
                 : new CellError(file, line, column, message.substring(0, at), message.substring(at + 2));
     }
 
+    /** The same beside a field: what is right in a file (to leave a line out) is not right in a form. */
+    public String inForm() {
+        String better = right.startsWith("leave this line out")
+                ? "choose another, or change that one"
+                : right.replace(" in terms.csv", " of the event")
+                        .replaceAll("write one that entries\\.csv.*", "choose one of its entries");
+        String both = wrong + "; " + better + ".";
+        return Character.toUpperCase(both.charAt(0)) + both.substring(1);
+    }
+
     public String text() {
         String where = line == 0 ? file : file + " line " + line;
         return where + (column.isEmpty() ? ": " : ", column \"" + column + "\": ") + wrong + "; " + right;

@@ -34,6 +34,12 @@ final class MotorsFile implements DayFile {
     public void take(Row row, Intake intake) {
         String id = intake.newId();
         String tag = row.text("tag");
+        if (tag.contains(ModelsFile.BETWEEN)) {
+            row.error(
+                    "tag",
+                    "'" + tag + "' has a " + ModelsFile.BETWEEN,
+                    "leave it out: it parts the motors of an entry");
+        }
         intake.motors.add(row, "tag", tag, "'" + tag + "'", id);
         String batch = row.named("batch", intake.batches);
         Quantity loop = Quantity.Kind.LENGTH.read(row, "loop", MotorAdded.LEAST_LOOP_MM, MotorAdded.MOST_LOOP_MM);

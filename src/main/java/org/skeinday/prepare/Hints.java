@@ -32,24 +32,23 @@ public final class Hints {
             Map.entry("terms.csv/log columns", "what must stand in it"),
             Map.entry("terms.csv/sections", "as the officials cite them, for a dispute"),
             Map.entry("terms.csv/protest minutes", "from the announcement of a time"),
-            Map.entry(
-                    "models.csv/direction",
-                    "how its motor is wound, seen from the winder: cw clockwise, acw the other way"),
+            Map.entry("models.csv/direction", "how its motor is wound, seen from the winder"),
             Map.entry("models.csv/hook distance", "between the hooks, for example 9.5 in"),
             Map.entry("models.csv/mass", "without the motor"),
-            Map.entry("models.csv/motors", "1, or 2 on a model that carries two"),
+            Map.entry(
+                    "models.csv/motors",
+                    "1, or 2 on a model that carries two: it is kept, while plans and cards are for one motor"),
             Map.entry("batches.csv/batch", "your own name for the lot"),
             Map.entry("batches.csv/width", "for example 2.4 mm"),
             Map.entry("batches.csv/thickness", "for example 1.05 mm"),
             Map.entry("batches.csv/k", "breaking turns = K · L^1.5 / m^0.5 (inches, grams); empty until a break test"),
             Map.entry("motors.csv/tag", "what stands on its bag"),
-            Map.entry("motors.csv/direction", "for life, seen from the winder: cw clockwise, acw the other way"),
+            Map.entry("motors.csv/direction", "for life, seen from the winder"),
             Map.entry("motors.csv/loop", "relaxed, ring to ring, for example 18.5 in"),
             Map.entry("motors.csv/mass", "rubber only, dry, for example 1.62 g"),
             Map.entry("motors.csv/breaking turns", "its own, in motor turns; empty to take the batch's K"),
             Map.entry("motors.csv/uses", "windings beyond half of its breaking turns so far"),
             Map.entry("motors.csv/inspected mass", "with rings and lubricant"),
-            Map.entry("motors.csv/place", "team, in: handed in, back: given back"),
             Map.entry("crew.csv/event", "empty for every event"),
             Map.entry("crew.csv/tasks", "what this person is cleared for"),
             Map.entry("crew.csv/clean winds", "to plan, without a fault: 3 for the lower ceiling, 5 for the full one"),
@@ -69,7 +68,21 @@ public final class Hints {
             Map.entry("flights.csv/valid", "no keeps it out of averages and forecasts"),
             Map.entry("flights.csv/reason", "when it is not valid, for example touched the wall"));
 
+    /** Codes of the files as people say them. */
+    private static final Map<String, String> WORDS = Map.of(
+            "cw", "clockwise",
+            "acw", "anticlockwise",
+            "team", "with the team",
+            "in", "handed in",
+            "back", "given back",
+            "held", "held by a person (not advised)");
+
     private Hints() {}
+
+    /** A choice in words. */
+    public static String word(String choice) {
+        return WORDS.getOrDefault(choice, choice);
+    }
 
     /** Empty where the name says it all. */
     public static String of(String file, String column) {

@@ -3,6 +3,11 @@ package org.skeinday.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.multi.qrcode.QRCodeMultiReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -25,6 +30,7 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.record.Json;
 
 /** The day on paper: printed by the browser on each size, written on, keyed in. */
 @Timeout(180)
@@ -81,7 +87,15 @@ class PaperBrowserIT {
         }
     }
 
-    /** Black on white: no ink is wasted on a ground, nothing is grey on a copy. */
+    /** A code of the first page as a phone's camera reads it. */
+    private static String decoded(PDDocument document) throws Exception {
+        var image = new PDFRenderer(document).renderImageWithDPI(0, 200);
+        int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+        var source = new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels);
+        return new QRCodeMultiReader().decodeMultiple(new BinaryBitmap(new HybridBinarizer(source)))[0].getText();
+    }
+
+    /** Black on white: no ink is wasted on a ground, nothing needs colour. */
     private static void assertBlack(PDDocument document) throws Exception {
         var image = new PDFRenderer(document).renderImageWithDPI(0, 50);
         for (int x = 0; x < image.getWidth(); x++) {
@@ -119,11 +133,17 @@ class PaperBrowserIT {
         try (App app = Demo.start(root.resolve("day"))) {
             Visitor visitor = new Visitor(app.port(), "", 1);
             String attempt = CalledAttempt.call(visitor);
+            ObjectNode landing = Json.MAPPER.createObjectNode();
+            landing.put("attempt", attempt).put("slot", 1).put("ms", 61_210);
+            visitor.taps(Json.MAPPER.createArrayNode().add(Visitor.tap(visitor.newId(), "watch.landing", landing)));
+            visitor.form("/attempt/announce", Map.of("attempt", attempt, "announced", "1:00.9"));
             for (Sheet sheet : SHEETS) {
                 try (PDDocument pdf = print(app, "/tags", sheet)) {
                     String all = new PDFTextStripper().getText(pdf);
                     assertHas(all, "A1", "C5", "batch B", "clockwise");
                     assertTrue(pdf.getNumberOfPages() <= 4, sheet.name + " " + pdf.getNumberOfPages());
+                    assertTrue(decoded(pdf).startsWith(app.address() + "/prepare/motors/row/"), sheet.name);
+                    assertBlack(pdf);
                 }
                 try (PDDocument pdf = print(app, "/log", sheet)) {
                     assertEquals(1, pdf.getNumberOfPages(), sheet.name);
@@ -132,7 +152,16 @@ class PaperBrowserIT {
                 }
                 try (PDDocument pdf = print(app, "/dispute/" + attempt, sheet)) {
                     assertEquals(1, pdf.getNumberOfPages(), sheet.name);
-                    assertHas(text(pdf, 1), "Curlew, attempt 1", "Our watches", "contact 5.2", "Witness", "Captain");
+                    assertHas(
+                            text(pdf, 1),
+                            "Curlew, attempt 1",
+                            "Our watches",
+                            "Watch 1",
+                            "1:01.21",
+                            "1:00.90",
+                            "contact 5.2",
+                            "Witness",
+                            "Captain");
                 }
                 try (PDDocument pdf = print(app, "/results", sheet)) {
                     assertEquals(1, pdf.getNumberOfPages(), sheet.name);

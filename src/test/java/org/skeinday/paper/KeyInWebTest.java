@@ -99,6 +99,19 @@ class KeyInWebTest {
     }
 
     @Test
+    void a_card_takes_no_more_attempts_than_a_call_does() throws Exception {
+        String curlew = entry("Curlew");
+        for (int number = 1; number <= 3; number++) {
+            assertEquals(
+                    200, key(curlew, Map.of("attempt", String.valueOf(number))).statusCode());
+        }
+        wrong("attempt", "Curlew has had its 3 attempts; the rules allow no more", key(curlew, Map.of("attempt", "4")));
+        String avocet = entry("Avocet");
+        assertEquals(200, laptop.form("/attempt/call", Map.of("entry", avocet)).statusCode());
+        wrong("attempt", "attempt 1 is still called", key(avocet, Map.of("attempt", "2", "model", "Reed Two")));
+    }
+
+    @Test
     void elsewhere_the_announced_time_is_what_counts() throws Exception {
         new Prepared(laptop)
                 .save("events", new Prepared(laptop).row("events", "Saltmarsh Rotor Day"), Map.of("kind", "visiting"));

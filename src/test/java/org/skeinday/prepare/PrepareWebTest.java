@@ -4,11 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.ZoneId;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -17,6 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
+import org.skeinday.exchange.Day;
+import org.skeinday.exchange.DayFiles;
 
 /** Prepare's forms on the real server: what they take, what they refuse and where they say it. */
 @Timeout(60)
@@ -35,9 +44,19 @@ class PrepareWebTest {
         forms = new Prepared(laptop);
     }
 
+    /** Whatever was edited: what is taken out comes in again, whole. */
     @AfterEach
     void stop() throws Exception {
+        Map<String, String> texts = new HashMap<>();
+        try (var zip = new ZipInputStream(new ByteArrayInputStream(laptop.bytes("/export.zip")))) {
+            for (ZipEntry file = zip.getNextEntry(); file != null; file = zip.getNextEntry()) {
+                texts.put(file.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
+            }
+        }
         app.close();
+        assertEquals(15, texts.size());
+        DayFiles.Read read = DayFiles.read(texts, Day.EMPTY, k -> "again-" + k, ZoneId.systemDefault(), Duration.ZERO);
+        assertEquals(List.of(), read.errors());
     }
 
     private static void assertSays(int status, String words, HttpResponse<String> answer) {
@@ -77,7 +96,7 @@ class PrepareWebTest {
         long before = lines();
         assertSays(422, "This batch stays: it has 4 motors", laptop.form("/prepare/batches/remove", batch));
         Map<String, String> model = forms.shown(forms.row("models", "Reed One"));
-        assertSays(422, "1 entries and 7 flights", laptop.form("/prepare/models/remove", model));
+        assertSays(422, "1 entry and 7 flights", laptop.form("/prepare/models/remove", model));
         assertEquals(before, lines());
     }
 
@@ -192,6 +211,41 @@ class PrepareWebTest {
         assertEquals("18 in", like.get("loop"));
         assertEquals("", like.get("tag"));
         assertEquals("", like.get("id"), "a new one");
+    }
+
+    @Test
+    void what_hangs_on_an_entry_keeps_it_in_its_event_and_terms_stay_with_theirs() throws Exception {
+        forms.add("events", Map.of("name", "Other day"));
+        var moved = forms.save("entries", forms.row("entries", "Dunlin"), Map.of("event", "Other day"));
+        assertBeside("event", "The event stays Saltmarsh Rotor Day: this has 1 window.", moved);
+        var terms = forms.save("terms", forms.row("terms", "Saltmarsh Rotor Day"), Map.of("event", "Other day"));
+        assertBeside("event", "been set for Saltmarsh Rotor Day", terms);
+        assertFalse(laptop.get(forms.row("terms", "Saltmarsh Rotor Day")).body().contains("Take it out"));
+    }
+
+    @Test
+    void a_tag_with_the_sign_that_parts_motors_is_refused() throws Exception {
+        assertBeside(
+                "tag",
+                "parts the motors of an entry",
+                forms.save("motors", forms.row("motors", "A3"), Map.of("tag", "A|3")));
+    }
+
+    @Test
+    void an_inspection_page_that_is_old_loses_no_mass() throws Exception {
+        String id = forms.row("motors", "B5").replaceFirst(".*/", "");
+        String page = laptop.get("/inspection").body();
+        String own = page.replaceAll(
+                "(?s).*name=\"motor\" value=\"" + id + "\"><input type=\"hidden\" name=\"seen\" value=\"([^\"]*)\".*",
+                "$1");
+        String seen = own.replace("&#34;", "\"").replace("&#39;", "'").replace("&amp;", "&");
+        assertSays(
+                200,
+                "1.6 g",
+                laptop.form("/inspection", Map.of("motor", id, "mass", "1.6 g", "place", "team", "seen", seen)));
+        var old = laptop.form("/inspection", Map.of("motor", id, "mass", "", "place", "in", "seen", seen));
+        assertSays(409, "inspected mass was empty, now it is ‘1.6 g’", old);
+        assertTrue(old.body().contains("value=\"1.6 g\""), "the mass is still there");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package org.skeinday.attempt.action;
 
+import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
@@ -33,8 +34,10 @@ public final class AnnounceTime {
         } catch (IllegalArgumentException e) {
             return Decision.refused("announced", String.valueOf(e.getMessage()));
         }
-        var noted = AttemptStore.note(tx, now.id())
-                .announced(time.millis(), context.now().toEpochMilli());
+        AttemptNoted before = AttemptStore.note(tx, now.id());
+        Long first = before.announcedAtMs(); // a slip of the keys that is put right gives no new time to protest
+        AttemptNoted noted =
+                before.announced(time.millis(), first == null ? context.now().toEpochMilli() : first);
         return Decision.decided(AttemptDeeds.TOPICS, Fact.of("attempt.noted", noted));
     }
 }

@@ -97,9 +97,9 @@ public final class AttemptDeeds {
             return new Decision.Outdated("Someone else was quicker: " + entry.name() + "'s attempt " + own.size()
                     + " was called meanwhile. Look again, then decide.");
         }
-        Optional<Decision> no = noMore(entry, event, own);
+        Optional<String> no = whyNoMore(entry, event, own);
         if (no.isPresent()) {
-            return no.get();
+            return Decision.refused(no.get());
         }
         var planned = new PlannedAttempt(context.newId(0), event.id(), entry.id(), own.size() + 1);
         List<Fact> facts = new ArrayList<>();
@@ -119,18 +119,18 @@ public final class AttemptDeeds {
         return facts;
     }
 
-    private static Optional<Decision> noMore(EntryAdded entry, EventAdded event, List<AttemptNow> own) {
+    /** Why an entry cannot have another attempt now; empty when it can. @param own its attempts so far */
+    public static Optional<String> whyNoMore(EntryAdded entry, EventAdded event, List<AttemptNow> own) {
         for (AttemptNow attempt : own) {
             if (attempt.state().isOpen()) {
-                return Optional.of(Decision.refused(entry.name() + "'s attempt " + attempt.number() + " is still "
-                        + attempt.state().word() + "; close it or give it up first"));
+                return Optional.of(entry.name() + "'s attempt " + attempt.number() + " is still "
+                        + attempt.state().word() + "; close it or give it up first");
             }
         }
         long official = own.stream().filter(a -> a.state() != State.SCRUBBED).count();
         return official < event.attempts()
                 ? Optional.empty()
-                : Optional.of(Decision.refused(
-                        entry.name() + " has had its " + event.attempts() + " attempts; the rules allow no more"));
+                : Optional.of(entry.name() + " has had its " + event.attempts() + " attempts; the rules allow no more");
     }
 
     private static @Nullable String emptyToNull(@Nullable String text) {

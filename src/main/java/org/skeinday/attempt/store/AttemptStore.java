@@ -120,6 +120,11 @@ public final class AttemptStore {
                 .fetchInto(Quiet.class);
     }
 
+    /** Since when nobody may be helped just now, the first of them; empty when all may. */
+    public static Optional<Quiet> quietNow(Tx tx) {
+        return quiet(tx).stream().filter(q -> q.toMs() == null).findFirst();
+    }
+
     /** The quiet that lasts now, of this attempt. */
     public static Optional<Quiet> quietOf(Tx tx, String attempt) {
         return tx.sql()

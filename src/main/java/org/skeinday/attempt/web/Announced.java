@@ -19,14 +19,17 @@ public final class Announced {
 
     private Announced() {}
 
-    /** Empty before a time was announced. */
-    public static Optional<String> of(AttemptNoted noted, List<ReadingTaken> readings) {
+    /** Empty before a time was announced. @param quiet nobody's readings are told */
+    public static Optional<String> of(AttemptNoted noted, List<ReadingTaken> readings, boolean quiet) {
         Long announced = noted.announcedMs();
         if (announced == null) {
             return Optional.empty();
         }
         List<ReadingTaken> own = Readings.thatCount(readings);
         String words = new FlightTime(announced).text(2);
+        if (quiet) {
+            return Optional.of(words);
+        }
         if (own.isEmpty()) {
             return Optional.of(words + "; no watch of ours");
         }
@@ -49,7 +52,7 @@ public final class Announced {
     static List<NowView.Protest> open(Tx tx, Today today, long nowMs) {
         Terms terms = TermsStore.of(tx, today.event().id());
         return AttemptStore.notes(tx).stream()
-                .filter(noted -> noted.announcedMs() != null)
+                .filter(noted -> noted.announcedMs() != null && noted.announcedAtMs() != null)
                 .filter(noted -> until(terms, noted) > nowMs)
                 .sorted(Comparator.comparing(AttemptNoted::announcedAtMs, Comparator.nullsFirst(Long::compare))
                         .reversed())
@@ -64,7 +67,11 @@ public final class Announced {
         return new NowView.Protest(
                 attempt.id(),
                 today.entry(attempt.entryId()).name() + ", attempt " + attempt.number(),
-                of(noted, AttemptStore.readings(tx, attempt.id())).orElse(""),
+                of(
+                                noted,
+                                AttemptStore.readings(tx, attempt.id()),
+                                AttemptStore.quietNow(tx).isPresent())
+                        .orElse(""),
                 until == Long.MAX_VALUE ? 0 : until);
     }
 

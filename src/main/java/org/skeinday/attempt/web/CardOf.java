@@ -2,7 +2,6 @@ package org.skeinday.attempt.web;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,15 +17,12 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
-import org.skeinday.contest.EntryMotor;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.CrewStore;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.MotorAdded;
-import org.skeinday.motor.MotorInspected;
-import org.skeinday.motor.store.InspectionStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.FlightTime;
@@ -70,7 +66,7 @@ final class CardOf {
 
     private NowView.Card toCall(EntryAdded entry, long nowMs) {
         List<ModelAdded> models = ModelStore.ofEntry(tx, entry.id());
-        List<MotorAdded> motors = entry.own() ? inOrder(entry, models) : List.of();
+        List<MotorAdded> motors = entry.own() ? MotorsAtHand.of(tx, entry, models) : List.of();
         NowView.@Nullable Plan plan = motors.isEmpty()
                 ? null
                 : PlanLines.of(tx, today.event(), motors.get(0), models.isEmpty() ? null : models.get(0), units);
@@ -108,28 +104,6 @@ final class CardOf {
 
     private static long closes(WindowAdded window, EntryAdded entry) {
         return entry.own() ? window.closesAtMs() - WIND_TO_RELEASE_MS : window.closesAtMs();
-    }
-
-    /**
-     * Those that it has declared, else the team's, that are at hand and turn the right way; fewest windings first, so
-     * that none is worn out while others lie fresh.
-     */
-    private List<MotorAdded> inOrder(EntryAdded entry, List<ModelAdded> models) {
-        List<String> declared = EntryStore.motors(tx).stream()
-                .filter(m -> m.entryId().equals(entry.id()))
-                .map(EntryMotor::motorId)
-                .toList();
-        List<String> handedIn = InspectionStore.all(tx).stream()
-                .filter(MotorInspected::handedIn)
-                .map(MotorInspected::motorId)
-                .toList();
-        return MotorStore.ofTeam(tx, entry.team()).stream()
-                .filter(motor -> declared.isEmpty() || declared.contains(motor.id()))
-                .filter(motor -> !handedIn.contains(motor.id()))
-                .filter(motor -> models.isEmpty()
-                        || models.stream().anyMatch(m -> m.direction().equals(motor.direction())))
-                .sorted(Comparator.comparingInt(this::windings).thenComparing(MotorAdded::tag))
-                .toList();
     }
 
     private int windings(MotorAdded motor) {
@@ -176,10 +150,10 @@ final class CardOf {
         Optional<ModelAdded> model = Optional.ofNullable(attempt.modelId()).flatMap(id -> ModelStore.find(tx, id));
         List<NowView.Line> lines = new ArrayList<>();
         model.ifPresent(m -> lines.add(new NowView.Line("model", m.name())));
-        Optional<Quiet> quiet = AttemptStore.quietOf(tx, attempt.id());
+        Optional<Quiet> quiet = AttemptStore.quietNow(tx);
         lines.add(new NowView.Line("watches", quiet.isPresent() ? counted(readings) : watches(attempt, readings)));
         boolean visiting = today.event().kind().equals("visiting");
-        Announced.of(AttemptStore.note(tx, attempt.id()), readings)
+        Announced.of(AttemptStore.note(tx, attempt.id()), readings, quiet.isPresent())
                 .ifPresent(words -> lines.add(new NowView.Line("announced", words)));
         Optional<WindowAdded> window = today.window(entry);
         return new NowView.Card(

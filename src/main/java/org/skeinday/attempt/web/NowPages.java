@@ -38,7 +38,7 @@ public final class NowPages {
     public void register(Routes routes) {
         routes.get("/", Role.VIEWER, ctx -> page.show(ctx, "Now", "attempt/now.jte", view(ctx, FormErrors.none())));
         routes.get("/now", Role.VIEWER, ctx -> part(ctx, FormErrors.none()));
-        routes.get("/attempt/plan", Role.VIEWER, this::plan);
+        routes.advice("/attempt/plan", Role.VIEWER, this::plan);
         routes.post("/attempt/call", Role.CAPTAIN, ctx -> deed(ctx, "attempt.call", call(ctx)));
         routes.post(
                 "/attempt/move",
@@ -82,7 +82,6 @@ public final class NowPages {
     }
 
     private void deed(Context ctx, String kind, Object content) {
-        QuietGate.check(ctx, record);
         Answer answer = forms.submit(ctx, kind, content);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
@@ -100,7 +99,6 @@ public final class NowPages {
 
     /** The plan of another motor or model than the one that is offered first. */
     private void plan(Context ctx) {
-        QuietGate.refuseAdvice(record);
         String motor = String.valueOf(ctx.queryParam("motor"));
         String model = String.valueOf(ctx.queryParam("model"));
         NowView.Plan plan = record.read(tx -> Today.read(tx)

@@ -7,11 +7,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.CloseAttempt;
+import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
@@ -64,7 +67,8 @@ public final class KeyIn {
         Map<String, String> cells = cells(card, event, entry, times, wrong, context.now());
         DayFiles.Read read =
                 DayRows.read("attempts.csv", cells, ReadDay.all(tx, people), context::newId, ZoneId.of(card.zone()));
-        read.errors().forEach(error -> wrong.putIfAbsent(field(error), sentence(error)));
+        noMore(tx, event, entry).ifPresent(why -> wrong.putIfAbsent("attempt", why));
+        read.errors().forEach(error -> wrong.putIfAbsent(field(error), error.inForm()));
         if (!wrong.isEmpty()) {
             return new Decision.Refused(String.join(" ", wrong.values()), wrong);
         }
@@ -84,6 +88,16 @@ public final class KeyIn {
             facts.add(Fact.of("attempt.reading", reading));
         }
         return new Decision.Decided(facts, Map.of(), java.util.Set.of("attempts"));
+    }
+
+    /** A card takes no more attempts than a call does. */
+    private static Optional<String> noMore(Tx tx, EventAdded event, EntryAdded entry) {
+        return AttemptDeeds.whyNoMore(
+                entry,
+                event,
+                AttemptStore.ofEvent(tx, event.id()).stream()
+                        .filter(a -> a.entryId().equals(entry.id()))
+                        .toList());
     }
 
     private static String idOf(DayFiles.Read read) {
@@ -130,10 +144,7 @@ public final class KeyIn {
         cells.put("from paper", "yes");
         String moment = MOMENT.format(now.atZone(ZoneId.of(card.zone())));
         cells.put("ended", moment);
-        String announced = cells.getOrDefault("announced", "");
-        if (!announced.isEmpty()) {
-            cells.put("announced at", moment);
-        }
+        String announced = cells.getOrDefault("announced", ""); // when it was is not on the card
         @Nullable
         OfficialTime official =
                 times.isEmpty() || !wrong.isEmpty() ? null : OfficialTime.reduce(times, CloseAttempt.rule(event));
@@ -162,10 +173,5 @@ public final class KeyIn {
 
     private static String field(CellError error) {
         return error.column().replace(' ', '-');
-    }
-
-    private static String sentence(CellError error) {
-        String both = error.wrong() + "; " + error.right() + ".";
-        return Character.toUpperCase(both.charAt(0)) + both.substring(1);
     }
 }

@@ -10,6 +10,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.EventAdded;
@@ -20,7 +21,6 @@ import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.WindowStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.BatchStore;
-import org.skeinday.motor.store.MotorStore;
 import org.skeinday.paper.AttemptCard;
 import org.skeinday.paper.AttemptCard.Line;
 import org.skeinday.paper.CardOrder;
@@ -55,7 +55,7 @@ final class Cards {
                         .filter(a -> a.entryId().equals(entry.id()))
                         .toList();
                 long had = own.stream().filter(a -> a.state() != State.SCRUBBED).count();
-                List<MotorAdded> motors = motors(entry);
+                List<MotorAdded> motors = MotorsAtHand.of(tx, entry, ModelStore.ofEntry(tx, entry.id()));
                 for (int i = 0; i < event.attempts() - had; i++) {
                     cards.add(card(entry, own.size() + i + 1, motor(motors, i), motor(motors, i + 1)));
                 }
@@ -66,18 +66,6 @@ final class Cards {
 
     private static Optional<MotorAdded> motor(List<MotorAdded> motors, int i) {
         return motors.isEmpty() ? Optional.empty() : Optional.of(motors.get(i % motors.size()));
-    }
-
-    /** Those it has declared, or the team's; the least wound first. */
-    private List<MotorAdded> motors(EntryAdded entry) {
-        List<String> declared = EntryStore.motors(tx).stream()
-                .filter(m -> m.entryId().equals(entry.id()))
-                .map(m -> m.motorId())
-                .toList();
-        return MotorStore.ofTeam(tx, entry.team()).stream()
-                .filter(m -> declared.isEmpty() || declared.contains(m.id()))
-                .sorted(java.util.Comparator.comparingInt(this::wound).thenComparing(MotorAdded::tag))
-                .toList();
     }
 
     private int wound(MotorAdded motor) {

@@ -53,9 +53,9 @@ public final class PaperPages {
     }
 
     public void register(Routes routes) {
-        routes.get("/cards", Role.CAPTAIN, ctx -> page.show(ctx, "Attempt cards", "paper/cards.jte", cards(ctx)));
+        routes.advice("/cards", Role.CAPTAIN, ctx -> page.show(ctx, "Attempt cards", "paper/cards.jte", cards(ctx)));
         routes.get("/tags", Role.CAPTAIN, ctx -> page.show(ctx, "Motor tags", "paper/tags.jte", tags(ctx)));
-        routes.get(
+        routes.advice(
                 "/dispute/{attempt}",
                 Role.CAPTAIN,
                 ctx -> page.show(ctx, "For a dispute", "paper/dispute.jte", dispute(ctx.pathParam("attempt"))));
@@ -111,11 +111,11 @@ public final class PaperPages {
         String entry = EntryStore.find(tx, attempt.entryId()).orElseThrow().name();
         List<DisputeView.Line> lines = new ArrayList<>();
         lines.add(new DisputeView.Line("Released", moment(attempt.releasedAtMs())));
-        lines.add(
-                new DisputeView.Line("Announced", Announced.of(noted, readings).orElse("nothing announced yet")));
+        lines.add(new DisputeView.Line(
+                "Announced", Announced.of(noted, readings, false).orElse("nothing announced yet")));
         lines.add(new DisputeView.Line("Announced at", moment(noted.announcedAtMs())));
         long until = Announced.until(terms, noted);
-        lines.add(new DisputeView.Line("To protest until", until == Long.MAX_VALUE ? "" : moment(until)));
+        lines.add(new DisputeView.Line("To protest until", until == Long.MAX_VALUE ? "not known" : moment(until)));
         lines.add(new DisputeView.Line("Contact", text(noted.contacts())));
         lines.add(new DisputeView.Line("Sections", text(terms.sections())));
         return new DisputeView(

@@ -1,7 +1,9 @@
 package org.skeinday.platform.http;
 
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
 import io.javalin.http.Handler;
+import java.util.function.BooleanSupplier;
 
 /** The only way to add a route: each names who may use it, so that one without a role cannot exist. */
 public final class Routes {
@@ -12,10 +14,42 @@ public final class Routes {
 
     private final RoutesConfig routes;
     private final Access access;
+    private BooleanSupplier quiet = () -> false;
 
     Routes(RoutesConfig routes, Access access) {
         this.routes = routes;
         this.access = access;
+    }
+
+    /** Whether nobody may be helped just now: then nothing that advises is served, and the coach's device writes nothing. */
+    public void quietWhile(BooleanSupplier now) {
+        quiet = now;
+    }
+
+    /** A page that advises, forecasts, or shows what others have measured: not served while it is quiet. */
+    public void advice(String path, Role minimum, Handler handler) {
+        get(path, minimum, context -> {
+            refuseAdvice();
+            handler.handle(context);
+        });
+    }
+
+    /** For a page that advises in some cases only. */
+    public void refuseAdvice() {
+        if (quiet.getAsBoolean()) {
+            throw new Refusal(
+                    403, "Outside help is not allowed just now: this page is served again when the attempt is closed.");
+        }
+    }
+
+    /** The laptop is not meant: with it alone, a captain runs the day. */
+    private void refuseCoach(Context context) {
+        Caller caller = Access.callerOf(context);
+        if (caller.role() == Role.COACH && !caller.isLaptop() && quiet.getAsBoolean()) {
+            throw new Refusal(
+                    403,
+                    "Outside help is not allowed from the call to the sign-off: the coach's device writes nothing.");
+        }
     }
 
     /** A page or fragment: changes nothing. */
@@ -29,7 +63,10 @@ public final class Routes {
 
     /** @param maxBytes largest body that is read, at most {@link #IMPORT_BODY} */
     public void post(String path, Role minimum, int maxBytes, Handler handler) {
-        Handler guarded = guarded(minimum, handler);
+        Handler guarded = guarded(minimum, context -> {
+            refuseCoach(context);
+            handler.handle(context);
+        });
         routes.post(path, context -> {
             BodyLimit.check(context, maxBytes);
             guarded.handle(context);

@@ -27,7 +27,6 @@ import org.skeinday.prepare.Thing;
 /** One thing that is prepared: added, or changed. A form asks and refuses what a file asks and refuses. */
 public final class PutRow {
     static final Set<String> TOPICS = Set.of("attempts", "contest", "motors");
-    private static final String OF_A_FILE = "leave this line out";
 
     /**
      * A row.
@@ -73,8 +72,29 @@ public final class PutRow {
         if (changed.isPresent()) {
             return new Decision.Outdated(changed.get());
         }
+        Optional<Decision> moved = movedToAnotherEvent(thing, day, put, now.get());
+        if (moved.isPresent()) {
+            return moved.get();
+        }
         Day others = day.without(put.file(), id);
         return decided(DayRows.read(put.file(), put.cells(), others, own(context, id), zone), id, thing);
+    }
+
+    /** What hangs on an entry belongs to its event; terms are of one event for good. */
+    private static Optional<Decision> movedToAnotherEvent(Thing thing, Day day, Put put, DayRows.RowText now) {
+        String event = now.cells().getOrDefault("event", "");
+        if ((thing != Thing.ENTRIES && thing != Thing.TERMS)
+                || event.equals(put.cells().getOrDefault("event", ""))) {
+            return Optional.empty();
+        }
+        List<String> hangs =
+                thing == Thing.TERMS ? List.of("been set for " + event) : RemoveRow.hangsOn(thing, day, now.id());
+        return hangs.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Decision.refused(
+                        "event",
+                        "The event stays " + event + ": this has " + String.join(" and ", hangs)
+                                + ". Add another one for the other event."));
     }
 
     static Optional<DayRows.RowText> row(Day day, ZoneId zone, String file, String id) {
@@ -132,16 +152,9 @@ public final class PutRow {
     private static Decision refused(List<CellError> errors) {
         Map<String, String> fields = new LinkedHashMap<>();
         for (CellError error : errors) {
-            fields.putIfAbsent(error.column(), sentence(error));
+            fields.putIfAbsent(error.column(), error.inForm());
         }
         return new Decision.Refused(
-                String.join(" ", errors.stream().map(PutRow::sentence).toList()), fields);
-    }
-
-    /** What is right in a file (to leave a line out) is not right in a form. */
-    private static String sentence(CellError error) {
-        String right = error.right().startsWith(OF_A_FILE) ? "choose another, or change that one" : error.right();
-        String both = error.wrong() + "; " + right + ".";
-        return Character.toUpperCase(both.charAt(0)) + both.substring(1);
+                String.join(" ", errors.stream().map(CellError::inForm).toList()), fields);
     }
 }

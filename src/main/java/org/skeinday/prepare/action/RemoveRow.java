@@ -65,47 +65,94 @@ public final class RemoveRow {
     }
 
     /** In words, for example "2 windows"; empty when nothing would lose its ground. */
-    private static List<String> hangsOn(Thing thing, Day day, String id) {
+    static List<String> hangsOn(Thing thing, Day day, String id) {
         List<String> hangs = new ArrayList<>();
         switch (thing) {
             case EVENTS -> {
-                count(hangs, "entries", day.entries(), e -> e.eventId().equals(id));
-                count(hangs, "windows", day.windows(), w -> w.eventId().equals(id));
-                count(hangs, "flights", day.flights(), f -> f.eventId().equals(id));
-                count(hangs, "lines of crew", day.crew(), c -> c.eventId().equals(id));
+                count(hangs, "entry", "entries", day.entries(), e -> e.eventId().equals(id));
+                count(
+                        hangs,
+                        "window",
+                        "windows",
+                        day.windows(),
+                        w -> w.eventId().equals(id));
+                count(
+                        hangs,
+                        "flight",
+                        "flights",
+                        day.flights(),
+                        f -> f.eventId().equals(id));
+                count(
+                        hangs,
+                        "line of crew",
+                        "lines of crew",
+                        day.crew(),
+                        c -> c.eventId().equals(id));
             }
             case MODELS -> {
-                count(hangs, "entries", day.entryModels(), m -> m.modelId().equals(id));
-                count(hangs, "flights", day.flights(), f -> id.equals(f.modelId()));
-                count(hangs, "attempts", day.attempts(), a -> id.equals(a.modelId()));
-                count(hangs, "notes", day.more().notes(), n -> n.modelId().equals(id));
+                count(
+                        hangs,
+                        "entry",
+                        "entries",
+                        day.entryModels(),
+                        m -> m.modelId().equals(id));
+                count(hangs, "flight", "flights", day.flights(), f -> id.equals(f.modelId()));
+                count(hangs, "attempt", "attempts", day.attempts(), a -> id.equals(a.modelId()));
+                count(
+                        hangs,
+                        "note",
+                        "notes",
+                        day.more().notes(),
+                        n -> n.modelId().equals(id));
             }
             case BATCHES ->
-                count(hangs, "motors", day.motors(), m -> m.batchId().equals(id));
+                count(hangs, "motor", "motors", day.motors(), m -> m.batchId().equals(id));
             case MOTORS -> {
                 count(
                         hangs,
+                        "entry",
                         "entries",
                         day.more().entryMotors(),
                         m -> m.motorId().equals(id));
-                count(hangs, "flights", day.flights(), f -> f.motorId().equals(id));
-                count(hangs, "attempts", day.attempts(), a -> id.equals(a.motorId()));
-                count(hangs, "attempts as a spare", day.more().noted(), n -> id.equals(n.spareMotorId()));
+                count(
+                        hangs,
+                        "flight",
+                        "flights",
+                        day.flights(),
+                        f -> f.motorId().equals(id));
+                count(hangs, "attempt", "attempts", day.attempts(), a -> id.equals(a.motorId()));
+                count(
+                        hangs,
+                        "attempt as a spare",
+                        "attempts as a spare",
+                        day.more().noted(),
+                        n -> id.equals(n.spareMotorId()));
             }
             case ENTRIES -> {
-                count(hangs, "windows", day.windows(), w -> id.equals(w.entryId()));
-                count(hangs, "attempts", day.attempts(), a -> a.entryId().equals(id));
+                count(hangs, "window", "windows", day.windows(), w -> id.equals(w.entryId()));
+                count(
+                        hangs,
+                        "attempt",
+                        "attempts",
+                        day.attempts(),
+                        a -> a.entryId().equals(id));
             }
-            case CREW -> count(hangs, "tasks in entries", day.more().entryTasks(), t -> id.equals(t.personId() + "~"));
+            case CREW ->
+                count(
+                        hangs,
+                        "task in an entry",
+                        "tasks in entries",
+                        day.more().entryTasks(),
+                        t -> id.equals(t.personId() + "~"));
             case TERMS, WINDOWS, STATIONS, NOTES, FLIGHTS -> {}
         }
         return hangs;
     }
 
-    private static <T> void count(List<String> hangs, String what, List<T> all, Predicate<T> hangsOnIt) {
+    private static <T> void count(List<String> hangs, String one, String several, List<T> all, Predicate<T> hangsOnIt) {
         long count = all.stream().filter(hangsOnIt).count();
         if (count > 0) {
-            hangs.add(count + " " + what);
+            hangs.add(count + " " + (count == 1 ? one : several));
         }
     }
 }

@@ -148,7 +148,8 @@ final class Fields {
         List<String> chosen = boxes
                 ? Arrays.stream(value.split("[|]", -1)).map(String::strip).toList()
                 : List.of(value.isEmpty() ? column.otherwise() : value);
-        Stream<FormView.Option> options = all.stream().map(o -> new FormView.Option(o, o, chosen.contains(o)));
+        Stream<FormView.Option> options =
+                all.stream().map(o -> new FormView.Option(o, Hints.word(o), chosen.contains(o)));
         boolean mayBeEmpty = !boxes
                 && !all.isEmpty()
                 && (column.words().isEmpty() || column.otherwise().isEmpty());

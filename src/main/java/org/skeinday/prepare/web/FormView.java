@@ -9,6 +9,7 @@ import java.util.List;
  * @param id of the thing that is changed, empty for a new one
  * @param seen the row as it was shown, as JSON; empty for a new one
  * @param problem what is wrong with the whole of it, empty when nothing is
+ * @param removable whether it can be taken out
  * @param presets rules to begin with, for a new event
  */
 public record FormView(
@@ -18,6 +19,7 @@ public record FormView(
         String id,
         String seen,
         String problem,
+        boolean removable,
         List<Field> fields,
         List<Preset> presets) {
     /**

@@ -14,6 +14,7 @@ public record InspectionView(String event, String limit, boolean reinspection, L
      * @param declaredBy entries, empty when none has declared it
      * @param margin under the limit, empty when there is none
      * @param place team, in or back
+     * @param seen the motor's row as it is shown, as JSON
      */
     public record Row(
             String id,
@@ -24,5 +25,6 @@ public record InspectionView(String event, String limit, boolean reinspection, L
             String margin,
             boolean over,
             String place,
+            String seen,
             String message) {}
 }

@@ -48,13 +48,13 @@ public final class MotorPages {
     }
 
     public void register(Routes routes) {
-        routes.get("/making", Role.HELPER, ctx -> page.show(ctx, "Make motors", "prepare/making.jte", making(ctx)));
+        routes.advice("/making", Role.HELPER, ctx -> page.show(ctx, "Make motors", "prepare/making.jte", making(ctx)));
         routes.get(
                 "/inspection",
                 Role.CAPTAIN,
                 ctx -> page.show(ctx, "Inspection", "prepare/inspection.jte", inspection("", Map.of())));
         routes.post("/inspection", Role.CAPTAIN, this::inspect);
-        routes.get("/log", Role.CAPTAIN, ctx -> page.show(ctx, "Flight log", "prepare/log.jte", log()));
+        routes.advice("/log", Role.CAPTAIN, ctx -> page.show(ctx, "Flight log", "prepare/log.jte", log()));
     }
 
     private Day day() {
@@ -157,26 +157,48 @@ public final class MotorPages {
                 margin,
                 margin.startsWith("-"),
                 inspected.map(MotorInspected::place).orElse("team"),
+                PreparePages.json(cells(day, motor.id())),
                 wrong.isEmpty() ? "" : String.join(" ", wrong.values()));
+    }
+
+    private Map<String, String> cells(Day day, String motor) {
+        return DayRows.of(day, clock.getZone(), Thing.MOTORS.file()).stream()
+                .filter(row -> row.id().equals(motor))
+                .findFirst()
+                .map(DayRows.RowText::cells)
+                .orElse(Map.of());
     }
 
     /** The motor's own row with what was found put in. */
     private void inspect(Context ctx) {
         String motor = PreparePages.param(ctx, "motor");
-        Map<String, String> cells = new LinkedHashMap<>(DayRows.of(day(), clock.getZone(), Thing.MOTORS.file()).stream()
-                .filter(row -> row.id().equals(motor))
-                .findFirst()
-                .map(DayRows.RowText::cells)
-                .orElse(Map.of()));
+        Map<String, String> cells = new LinkedHashMap<>(cells(day(), motor));
         cells.put("inspected mass", PreparePages.param(ctx, "mass"));
         cells.put("place", PreparePages.param(ctx, "place"));
         cells.put("inspected", Lists.minute(clock));
         var put = new PutRow.Put(
-                Thing.MOTORS.file(), motor, cells, null, clock.getZone().getId());
+                Thing.MOTORS.file(),
+                motor,
+                cells,
+                PreparePages.cells(PreparePages.param(ctx, "seen")),
+                clock.getZone().getId());
         Answer answer = forms.submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);
         page.fragment(
                 ctx, "prepare/_inspection.jte", inspection(motor, words.isEmpty() ? Map.of() : Map.of("", words)));
+    }
+
+    /** Flights with motors of the teams that the coach enters; all, when none is entered. */
+    private static List<PracticeFlown> own(Day day, Optional<EventAdded> event) {
+        List<String> teams = day.entries().stream()
+                .filter(e ->
+                        e.own() && e.eventId().equals(event.map(EventAdded::id).orElse("")))
+                .map(e -> e.team())
+                .toList();
+        return day.flights().stream()
+                .filter(f -> teams.isEmpty()
+                        || day.motors().stream().anyMatch(m -> m.id().equals(f.motorId()) && teams.contains(m.team())))
+                .toList();
     }
 
     private LogView log() {
@@ -184,13 +206,14 @@ public final class MotorPages {
         Optional<EventAdded> event = day.next();
         Terms terms = day.termsOf(event.map(EventAdded::id).orElse(""));
         List<String> columns = terms.columnsOfLog().isEmpty() ? Terms.LOG_COLUMNS : terms.columnsOfLog();
-        List<PracticeFlown> taken = FlightLog.taken(terms, day.flights());
+        List<PracticeFlown> own = own(day, event);
+        List<PracticeFlown> taken = FlightLog.taken(terms, own);
         LogLines lines = new LogLines(day, clock.getZone());
         return new LogView(
                 event.map(EventAdded::name).orElse(""),
                 terms.logFlights(),
                 terms.logSignedBy() == null ? "" : terms.logSignedBy(),
-                FlightLog.lacks(terms, day.flights(), lines::when),
+                FlightLog.lacks(terms, own, lines::when),
                 columns,
                 taken.stream().map(f -> lines.row(f, columns)).toList());
     }

@@ -54,7 +54,7 @@ public final class PracticePages {
     }
 
     public void register(Routes routes) {
-        routes.get(
+        routes.advice(
                 "/practice",
                 Role.HELPER,
                 ctx -> page.show(ctx, "Practice", "prepare/practice.jte", view("", "", Map.of(), Map.of())));

@@ -48,7 +48,7 @@ public final class PreparePages {
 
     public void register(Routes routes) {
         routes.get("/prepare", Role.CAPTAIN, ctx -> page.show(ctx, "Prepare", "prepare/overview.jte", overview()));
-        routes.get("/prepare/{kind}", Role.CAPTAIN, this::list);
+        routes.get("/prepare/{kind}", Role.CAPTAIN, ctx -> list(routes, ctx));
         routes.get("/prepare/{kind}/new", Role.CAPTAIN, this::fresh);
         routes.get("/prepare/{kind}/row/{id}", Role.CAPTAIN, this::edit);
         routes.post("/prepare/{kind}/save", Role.CAPTAIN, this::save);
@@ -77,8 +77,12 @@ public final class PreparePages {
         return new OverviewView(event, steps, Links.MORE, Links.PRINTED);
     }
 
-    private void list(Context ctx) {
+    /** Flights are what others have measured. */
+    private void list(Routes routes, Context ctx) {
         Thing thing = thing(ctx);
+        if (thing == Thing.FLIGHTS) {
+            routes.refuseAdvice();
+        }
         page.show(ctx, thing.title(), "prepare/rows.jte", new Lists(thing, day(), clock).view());
     }
 
@@ -156,6 +160,7 @@ public final class PreparePages {
                 id,
                 seen,
                 problem,
+                !id.isEmpty() && thing != Thing.TERMS && thing != Thing.FLIGHTS,
                 new Fields(thing, day).of(values, messages),
                 presets);
     }
@@ -233,11 +238,11 @@ public final class PreparePages {
         return value == null ? "" : value;
     }
 
-    private static String json(Map<String, String> cells) {
+    static String json(Map<String, String> cells) {
         return Json.MAPPER.valueToTree(new java.util.TreeMap<>(cells)).toString();
     }
 
-    private static @Nullable Map<String, String> cells(String json) {
+    static @Nullable Map<String, String> cells(String json) {
         if (json.isEmpty()) {
             return null;
         }

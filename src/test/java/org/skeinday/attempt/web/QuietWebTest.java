@@ -101,6 +101,71 @@ class QuietWebTest {
         assertTrue(journal.contains("quiet.began") && journal.contains("quiet.ended"));
     }
 
+    /** Every page that there is, as every role, on a day elsewhere with a time announced. */
+    @Test
+    void no_page_of_anybody_leaks_advice_or_readings_while_it_is_quiet() throws Exception {
+        String coachPin = app.newPin();
+        forms.save("events", forms.row("events", EVENT), Map.of("kind", "visiting"));
+        forms.save("terms", forms.row("terms", EVENT), Map.of("outside-help", "none"));
+        Visitor coach = joined("coach", coachPin);
+        String attempt = CalledAttempt.call(laptop);
+        land(laptop, attempt, 61_210);
+        laptop.form("/attempt/announce", Map.of("attempt", attempt, "announced", "1:00.9"));
+        forms.save("terms", forms.row("terms", EVENT), Map.of("outside-help", "free")); // too late for this attempt
+        String other = laptop.get("/now").body().replaceAll("(?s).*name=\"entry\" value=\"([^\"]+)\".*", "$1");
+        assertEquals(
+                200, laptop.form("/attempt/call", Map.of("entry", other)).statusCode(), "nor does another call end it");
+        for (Visitor who : List.of(laptop, coach, joined("captain", ""), joined("helper", ""), joined("viewer", ""))) {
+            for (String path : PAGES) {
+                var page = who.get(path.replace("ATTEMPT", attempt));
+                for (String secret : List.of("61.21", "1:01.21", "less than ours", "walk in", "Stop at", "2:05.83")) {
+                    assertFalse(page.body().contains(secret), secret + " on " + path + ": " + page.body());
+                }
+            }
+            assertTrue(who.get("/now").body().contains("Outside help is not allowed"));
+        }
+        for (String path : List.of("/key-in", "/prepare/terms/save", "/inspection", "/practice", "/attempt/close")) {
+            assertEquals(403, coach.form(path, Map.of("attempt", attempt)).statusCode(), path);
+        }
+    }
+
+    /** Own readings are shown to their own timekeeper on Timing, so that page is not among them for the laptop. */
+    private static final List<String> PAGES = List.of(
+            "/",
+            "/now",
+            "/results",
+            "/results/part",
+            "/attempt/plan?motor=x",
+            "/cards",
+            "/dispute/ATTEMPT",
+            "/practice",
+            "/making",
+            "/log",
+            "/prepare",
+            "/prepare/flights",
+            "/prepare/motors",
+            "/tags",
+            "/inspection",
+            "/key-in",
+            "/devices",
+            "/join");
+
+    @Test
+    void a_slip_in_the_announced_time_gives_no_new_time_to_protest() throws Exception {
+        forms.save("events", forms.row("events", EVENT), Map.of("kind", "visiting"));
+        String attempt = CalledAttempt.call(laptop);
+        land(laptop, attempt, 61_210);
+        String until = until(laptop.form("/attempt/announce", Map.of("attempt", attempt, "announced", "1:09"))
+                .body());
+        String again = until(laptop.form("/attempt/announce", Map.of("attempt", attempt, "announced", "1:00.9"))
+                .body());
+        assertEquals(until, again);
+    }
+
+    private static String until(String now) {
+        return now.replaceAll("(?s).*To protest: <b data-until=\"(\\d+)\".*", "$1");
+    }
+
     @Test
     void an_attempt_that_is_given_up_ends_the_quiet_as_well() throws Exception {
         forms.save("terms", forms.row("terms", EVENT), Map.of("outside-help", "none"));

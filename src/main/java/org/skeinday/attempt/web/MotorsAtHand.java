@@ -1,0 +1,45 @@
+package org.skeinday.attempt.web;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EntryMotor;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorInspected;
+import org.skeinday.motor.store.InspectionStore;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.platform.db.Tx;
+
+/** Which motors an entry may fly with now, on the page Now and on the printed card alike. */
+public final class MotorsAtHand {
+    private MotorsAtHand() {}
+
+    /**
+     * Those that it has declared, else the team's, that are not handed in and turn the right way; fewest windings first,
+     * so that none is worn out while others lie fresh.
+     */
+    public static List<MotorAdded> of(Tx tx, EntryAdded entry, List<ModelAdded> models) {
+        List<String> declared = EntryStore.motors(tx).stream()
+                .filter(m -> m.entryId().equals(entry.id()))
+                .map(EntryMotor::motorId)
+                .toList();
+        List<String> handedIn = InspectionStore.all(tx).stream()
+                .filter(MotorInspected::handedIn)
+                .map(MotorInspected::motorId)
+                .toList();
+        Map<String, Integer> windings = AttemptStore.windings(tx);
+        return MotorStore.ofTeam(tx, entry.team()).stream()
+                .filter(motor -> declared.isEmpty() || declared.contains(motor.id()))
+                .filter(motor -> !handedIn.contains(motor.id()))
+                .filter(motor -> models.isEmpty()
+                        || models.stream().anyMatch(m -> m.direction().equals(motor.direction())))
+                .sorted(Comparator.comparingInt(
+                                (MotorAdded motor) -> motor.uses() + windings.getOrDefault(motor.id(), 0))
+                        .thenComparing(MotorAdded::tag))
+                .toList();
+    }
+}
