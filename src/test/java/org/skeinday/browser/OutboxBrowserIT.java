@@ -201,6 +201,7 @@ class OutboxBrowserIT {
             assertTrue(id.find());
             laptop.form("/devices/" + id.group(1) + "/end", Map.of());
             waitFor(phone, "#connection", "This device was ended: scan the join code again");
+            Sight.pastDoubleTap(phone);
             phone.findElement(By.cssSelector("[data-watch-target]")).click();
             waitFor(phone, "#connection", "1 entry waiting to be sent");
             Sight.look(phone, "ended-device");
@@ -356,6 +357,7 @@ class OutboxBrowserIT {
                     "Storage.clearDataForOrigin", Map.of("origin", at(app, ""), "storageTypes", "indexeddb"));
             tapTarget();
             waitFor(phone, "[data-watch-kept]", "Saved");
+            Sight.pastDoubleTap(phone);
             phone.executeScript("IDBFactory.prototype.open = () => { throw new Error('forbidden'); };"
                     + "IDBDatabase.prototype.transaction = () => { throw new Error('closed'); };");
             String answers =
@@ -379,7 +381,7 @@ class OutboxBrowserIT {
             phone.switchTo().activeElement().sendKeys(" ");
             waitFor(phone, "[data-watch-kept]", "Saved");
             new Visitor(app.port(), "", 5).form("/units", Map.of("units", "inch"));
-            run("await new Promise((r) => setTimeout(r, 400)); done();"); // longer than a double tap
+            Sight.pastDoubleTap(phone);
             assertEquals("watch-target", phone.switchTo().activeElement().getDomAttribute("id"));
             phone.switchTo().activeElement().sendKeys(" ");
             waitFor(phone, "[data-watch-words]", "down");
@@ -396,7 +398,7 @@ class OutboxBrowserIT {
         tapTarget();
         waitFor(phone, "[data-watch-kept]", "Saved");
         app.close();
-        run("await new Promise((r) => setTimeout(r, 400)); done();");
+        Sight.pastDoubleTap(phone);
         tapTarget();
         waitFor(phone, "[data-watch-kept]", "on this tablet");
         waitFor(phone, "#connection", "1 entry waiting");

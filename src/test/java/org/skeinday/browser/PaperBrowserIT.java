@@ -5,9 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.google.zxing.BinaryBitmap;
+import com.google.zxing.DecodeHintType;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.common.HybridBinarizer;
-import com.google.zxing.multi.qrcode.QRCodeMultiReader;
+import com.google.zxing.qrcode.QRCodeReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -89,10 +90,15 @@ class PaperBrowserIT {
 
     /** A code of the first page as a phone's camera reads it. */
     private static String decoded(PDDocument document) throws Exception {
-        var image = new PDFRenderer(document).renderImageWithDPI(0, 200);
-        int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
-        var source = new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels);
-        return new QRCodeMultiReader().decodeMultiple(new BinaryBitmap(new HybridBinarizer(source)))[0].getText();
+        int dpi = 300;
+        int from = (int) (MARGIN * dpi);
+        int side = (int) (1.25 * dpi); // the first tag's code, at the top left
+        var image = new PDFRenderer(document).renderImageWithDPI(0, dpi);
+        int[] pixels = image.getRGB(from, from, side, side, null, 0, side);
+        var source = new RGBLuminanceSource(side, side, pixels);
+        return new QRCodeReader()
+                .decode(new BinaryBitmap(new HybridBinarizer(source)), Map.of(DecodeHintType.TRY_HARDER, true))
+                .getText();
     }
 
     /** Black on white: no ink is wasted on a ground, nothing needs colour. */

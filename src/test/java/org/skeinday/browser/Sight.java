@@ -4,12 +4,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
+import java.time.Duration;
 import java.util.List;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** What must hold of every page in every state and at every size. */
 final class Sight {
     private Sight() {}
+
+    /** Until the watch has run longer than a double tap, which it would swallow. */
+    static void pastDoubleTap(ChromeDriver browser) {
+        new WebDriverWait(browser, Duration.ofSeconds(10))
+                .ignoring(WebDriverException.class)
+                .until(b -> b.findElement(By.cssSelector("[data-watch-clock]"))
+                                .getText()
+                                .compareTo("0:00.4")
+                        > 0);
+    }
 
     /** No page is wider than its screen, none breaks a rule of accessibility; a picture of it under -Dshots. */
     static void look(ChromeDriver browser, String name) {
