@@ -148,7 +148,11 @@ class LoadBenchmark {
                 least.add(plain + "/stream", plain + "/page", "");
             }
             least.awaitOpen();
-            for (int i = 0; i < CHANGES; i++) {
+            for (int i = 0; i <= CHANGES; i++) {
+                if (i == 1) { // the first finds the hall still busy with what came before
+                    ours.forget();
+                    least.forget();
+                }
                 durations.addAndGet(10); // another hundredth
                 String words = new FlightTime(durations.get()).text(2);
                 ours.measure(words, () -> post(shown(hall)));

@@ -9,7 +9,9 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
@@ -25,6 +27,8 @@ final class Onlookers implements AutoCloseable {
     private final AtomicLong resyncs = new AtomicLong();
     private final Percentiles told = new Percentiles();
     private final Percentiles seen = new Percentiles();
+    private final Set<Thread> toldOf = ConcurrentHashMap.newKeySet(); // each of a change once
+    private final Set<Thread> seenBy = ConcurrentHashMap.newKeySet();
     private volatile long began;
     private volatile String sought = "nothing yet";
     private volatile CountDownLatch toSee = new CountDownLatch(0);
@@ -66,7 +70,7 @@ final class Onlookers implements AutoCloseable {
         if (line.equals("event: resync")) {
             resyncs.incrementAndGet();
         } else if (line.equals("event: hint")) {
-            if (toSee.getCount() > 0) {
+            if (toldOf.add(Thread.currentThread())) {
                 told.add(System.nanoTime() - began);
             }
             HttpRequest again =
@@ -75,7 +79,8 @@ final class Onlookers implements AutoCloseable {
             if (answer.statusCode() != 200) {
                 throw new IOException("part: " + answer.statusCode());
             }
-            if (new String(answer.body(), StandardCharsets.UTF_8).contains(sought)) {
+            if (new String(answer.body(), StandardCharsets.UTF_8).contains(sought)
+                    && seenBy.add(Thread.currentThread())) {
                 seen.add(System.nanoTime() - began);
                 toSee.countDown();
             }
@@ -96,6 +101,8 @@ final class Onlookers implements AutoCloseable {
         sought = words;
         toSee = new CountDownLatch(open.size());
         began = System.nanoTime();
+        toldOf.clear();
+        seenBy.clear();
         change.run();
         if (!toSee.await(10, TimeUnit.SECONDS)) {
             throw new IllegalStateException(toSee.getCount() + " have not seen it after 10 s" + problems());
@@ -114,6 +121,12 @@ final class Onlookers implements AutoCloseable {
             }
         }
         return "";
+    }
+
+    /** What was heard before counts for nothing. */
+    void forget() {
+        told.clear();
+        seen.clear();
     }
 
     Percentiles told() {

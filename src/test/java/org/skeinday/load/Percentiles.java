@@ -12,6 +12,10 @@ final class Percentiles {
         waits.add(nanos);
     }
 
+    void clear() {
+        waits.clear();
+    }
+
     int count() {
         return waits.size();
     }

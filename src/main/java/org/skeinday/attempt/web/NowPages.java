@@ -37,7 +37,7 @@ public final class NowPages {
 
     public void register(Routes routes) {
         routes.get("/", Role.VIEWER, ctx -> page.show(ctx, "Now", "attempt/now.jte", view(ctx, FormErrors.none())));
-        routes.get("/now", Role.VIEWER, ctx -> part(ctx, FormErrors.none()));
+        routes.get("/now", Role.VIEWER, this::fresh);
         routes.advice("/attempt/plan", Role.VIEWER, this::plan);
         routes.post("/attempt/call", Role.CAPTAIN, ctx -> deed(ctx, "attempt.call", call(ctx)));
         routes.post(
@@ -91,6 +91,12 @@ public final class NowPages {
         } else {
             part(ctx, FormErrors.of(ctx).with("", words));
         }
+    }
+
+    private void fresh(Context ctx) {
+        String alike = Access.callerOf(ctx).role().covers(Role.CAPTAIN) + " "
+                + ReaderUnits.of(ctx).word();
+        page.shared(ctx, alike, clock.millis(), "attempt/_now.jte", () -> view(ctx, FormErrors.none()));
     }
 
     private void part(Context ctx, FormErrors form) {

@@ -35,7 +35,10 @@ public final class ResultPages {
 
     public void register(Routes routes) {
         routes.get("/results", Role.VIEWER, ctx -> page.show(ctx, "Result sheet", "attempt/results.jte", view()));
-        routes.get("/results/part", Role.VIEWER, ctx -> page.fragment(ctx, "attempt/_results.jte", view()));
+        routes.get(
+                "/results/part",
+                Role.VIEWER,
+                ctx -> page.shared(ctx, "", clock.millis(), "attempt/_results.jte", this::view));
     }
 
     private ResultView view() {

@@ -9,6 +9,7 @@ import io.javalin.http.HandlerType;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +24,7 @@ public final class Page {
     private final UnaryOperator<String> nameOfPerson;
     private volatile Supplier<String> trouble = () -> "";
     private volatile Supplier<String> moment = () -> "";
+    private final Map<String, Made> parts = new ConcurrentHashMap<>(); // as many as there are roles and units
 
     /** @param nameOfPerson display name of a person's id; an unknown one as it is */
     public Page(TemplateEngine engine, List<NavItem> nav, Pace pace, UnaryOperator<String> nameOfPerson) {
@@ -72,7 +74,30 @@ public final class Page {
      * from the content itself, so that it is right for every role, unit and moment.
      */
     public void fragment(Context context, String template, Object view) {
-        String html = render(template, Map.of("view", view));
+        send(context, render(template, Map.of("view", view)));
+    }
+
+    /**
+     * A part that looks alike for many devices: a hall of them asks for it in one moment, and it is made once.
+     *
+     * @param alike what it depends on beside the record: role and units, for example
+     * @param nowMs the clock; words that tell the time are at most a second old
+     * @param view asked for only when the part is made anew
+     */
+    public void shared(Context context, String alike, long nowMs, String template, Supplier<Object> view) {
+        String at = momentOf(context) + " " + nowMs / 1000;
+        Made made = parts.compute(
+                template + " " + alike,
+                (key, before) -> before != null && before.at.equals(at)
+                        ? before
+                        : new Made(at, render(template, Map.of("view", view.get()))));
+        send(context, made.html);
+    }
+
+    /** A part as it was at one moment of the record and the clock. */
+    private record Made(String at, String html) {}
+
+    private void send(Context context, String html) {
         if (context.method() == HandlerType.GET && context.statusCode() == 200) {
             String tag = "\"" + Sha.hex(html).substring(0, 32) + "\"";
             context.header("ETag", tag);
