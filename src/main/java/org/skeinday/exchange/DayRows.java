@@ -29,6 +29,11 @@ public final class DayRows {
         return person + "~" + event;
     }
 
+    /** A moment as the cells of files have it. @param ms milliseconds since 1970 UTC */
+    public static String moment(long ms, ZoneId zone) {
+        return new Moments(zone, Duration.ZERO).text(ms);
+    }
+
     /** @throws IllegalArgumentException when there is no such file */
     public static List<Column> columns(String file) {
         return DayFiles.file(file).columns();

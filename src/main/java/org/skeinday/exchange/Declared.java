@@ -84,8 +84,8 @@ final class Declared {
         for (String motor : declared) {
             over(entry, motor).ifPresent(over -> row.error("motors", names.nameOf(motor) + over, RIGHT));
         }
-        Terms event0 = terms.get(event);
-        Integer most = event0 == null ? null : event0.declaredMotors();
+        Terms asked = terms.get(event);
+        Integer most = asked == null ? null : asked.declaredMotors();
         if (most != null && declared.size() > most) {
             row.error(
                     "motors",

@@ -122,7 +122,12 @@ public final class AttemptStore {
 
     /** Since when nobody may be helped just now, the first of them; empty when all may. */
     public static Optional<Quiet> quietNow(Tx tx) {
-        return quiet(tx).stream().filter(q -> q.toMs() == null).findFirst();
+        return tx.sql()
+                .selectFrom(ATTEMPT_QUIET)
+                .where(ATTEMPT_QUIET.TO_MS.isNull())
+                .orderBy(ATTEMPT_QUIET.FROM_MS, ATTEMPT_QUIET.ATTEMPT_ID)
+                .limit(1)
+                .fetchOptionalInto(Quiet.class);
     }
 
     /** The quiet that lasts now, of this attempt. */

@@ -29,12 +29,10 @@ import org.skeinday.units.FlightTime;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
 import org.skeinday.units.UnitSystem;
+import org.skeinday.winding.WindingPolicy;
 
 /** Makes the Next attempt card: the attempt under way, or the entry that must come next. */
 final class CardOf {
-    /** From the first crank turn to the release (common practice; own history later). */
-    private static final long WIND_TO_RELEASE_MS = 210_000;
-
     private static final String WINDING_CAUTION =
             "Eye protection for all in the lane's reach, nobody in line with either end: a broken motor flies past its"
                     + " ends. The venue's rules and the supervising adult come first.";
@@ -103,7 +101,7 @@ final class CardOf {
     }
 
     private static long closes(WindowAdded window, EntryAdded entry) {
-        return entry.own() ? window.closesAtMs() - WIND_TO_RELEASE_MS : window.closesAtMs();
+        return entry.own() ? window.closesAtMs() - WindingPolicy.WIND_TO_RELEASE_MS : window.closesAtMs();
     }
 
     private int windings(MotorAdded motor) {
@@ -127,8 +125,8 @@ final class CardOf {
 
     /** Who is named for it, else all who are cleared. */
     private String who(EntryAdded entry, String task) {
-        return EntryStore.tasks(tx).stream()
-                .filter(t -> t.entryId().equals(entry.id()) && t.task().equals(task))
+        return EntryStore.tasksOf(tx, entry.id()).stream()
+                .filter(t -> t.task().equals(task))
                 .findFirst()
                 .map(t -> nameOf.apply(t.personId()))
                 .orElseGet(() -> cleared(CrewStore.ofEvent(tx, today.event().id()), task));

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
-import org.skeinday.contest.EntryMotor;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.motor.MotorAdded;
@@ -23,10 +22,7 @@ public final class MotorsAtHand {
      * so that none is worn out while others lie fresh.
      */
     public static List<MotorAdded> of(Tx tx, EntryAdded entry, List<ModelAdded> models) {
-        List<String> declared = EntryStore.motors(tx).stream()
-                .filter(m -> m.entryId().equals(entry.id()))
-                .map(EntryMotor::motorId)
-                .toList();
+        List<String> declared = EntryStore.motorsOf(tx, entry.id());
         List<String> handedIn = InspectionStore.all(tx).stream()
                 .filter(MotorInspected::handedIn)
                 .map(MotorInspected::motorId)

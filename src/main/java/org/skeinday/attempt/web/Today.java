@@ -20,9 +20,7 @@ record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windo
     static final String NO_EVENT = "There is no day yet. On the page Prepare a coach sets one up in about ten minutes.";
 
     static Optional<Today> read(Tx tx) {
-        return EventStore.all(tx).stream()
-                .filter(event -> !event.kind().equals("practice"))
-                .reduce((earlier, later) -> later)
+        return EventStore.next(tx)
                 .map(event -> new Today(
                         event,
                         EntryStore.ofEvent(tx, event.id()),

@@ -32,6 +32,23 @@ public final class EntryStore {
                 .fetchInto(EntryMotor.class);
     }
 
+    /** The ids of the motors that one entry has declared. */
+    public static List<String> motorsOf(Tx tx, String entry) {
+        return tx.sql()
+                .select(CONTEST_ENTRY_MOTOR.MOTOR_ID)
+                .from(CONTEST_ENTRY_MOTOR)
+                .where(CONTEST_ENTRY_MOTOR.ENTRY_ID.eq(entry))
+                .fetch(CONTEST_ENTRY_MOTOR.MOTOR_ID);
+    }
+
+    /** Who does what for one entry. */
+    public static List<EntryTask> tasksOf(Tx tx, String entry) {
+        return tx.sql()
+                .selectFrom(CONTEST_ENTRY_TASK)
+                .where(CONTEST_ENTRY_TASK.ENTRY_ID.eq(entry))
+                .fetchInto(EntryTask.class);
+    }
+
     /** Who does what for which entry, of all events. */
     public static List<EntryTask> tasks(Tx tx) {
         return tx.sql()

@@ -19,6 +19,16 @@ public final class EventStore {
                 .fetchInto(EventAdded.class);
     }
 
+    /** The last day that is no practice: what is prepared for and flown. */
+    public static Optional<EventAdded> next(Tx tx) {
+        return tx.sql()
+                .selectFrom(CONTEST_EVENT)
+                .where(CONTEST_EVENT.KIND.ne("practice"))
+                .orderBy(CONTEST_EVENT.DAY.desc(), CONTEST_EVENT.NAME.desc())
+                .limit(1)
+                .fetchOptionalInto(EventAdded.class);
+    }
+
     public static Optional<EventAdded> find(Tx tx, String id) {
         return tx.sql().selectFrom(CONTEST_EVENT).where(CONTEST_EVENT.ID.eq(id)).fetchOptionalInto(EventAdded.class);
     }

@@ -2,7 +2,6 @@ package org.skeinday.paper.action;
 
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,7 +33,6 @@ import org.skeinday.units.FlightTime;
 
 /** An attempt card into the record: the attempt whole, with its watches, its time and what was noted, from paper. */
 public final class KeyIn {
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss.SSS");
     private static final int WATCHES = 3;
 
     /**
@@ -142,8 +140,7 @@ public final class KeyIn {
         cells.put("entry", entry.name());
         cells.put("state", "closed");
         cells.put("from paper", "yes");
-        String moment = MOMENT.format(now.atZone(ZoneId.of(card.zone())));
-        cells.put("ended", moment);
+        cells.put("ended", DayRows.moment(now.toEpochMilli(), ZoneId.of(card.zone())));
         String announced = cells.getOrDefault("announced", ""); // when it was is not on the card
         @Nullable
         OfficialTime official =

@@ -26,12 +26,10 @@ import org.skeinday.paper.AttemptCard.Line;
 import org.skeinday.paper.CardOrder;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.UnitSystem;
+import org.skeinday.winding.WindingPolicy;
 
 /** The cards of an event: one for each attempt that own entries still have. */
 final class Cards {
-    /** From the first crank turn to the release (common practice). */
-    private static final long WIND_TO_RELEASE_MS = 210_000;
-
     private final Tx tx;
     private final EventAdded event;
     private final UnitSystem units;
@@ -97,9 +95,10 @@ final class Cards {
     }
 
     private void tasks(EntryAdded entry, List<Line> lines) {
+        List<EntryTask> tasks = EntryStore.tasksOf(tx, entry.id());
         for (String task : List.of("winds", "reads", "loads", "releases")) {
-            String who = EntryStore.tasks(tx).stream()
-                    .filter(t -> t.entryId().equals(entry.id()) && t.task().equals(task))
+            String who = tasks.stream()
+                    .filter(t -> t.task().equals(task))
                     .map(EntryTask::personId)
                     .map(nameOf)
                     .findFirst()
@@ -138,7 +137,7 @@ final class Cards {
     }
 
     private static String minutes(long windowMs) {
-        long s = Math.max(0, windowMs - WIND_TO_RELEASE_MS) / 1000;
+        long s = Math.max(0, windowMs - WindingPolicy.WIND_TO_RELEASE_MS) / 1000;
         return s / 60 + ":" + String.format("%02d", s % 60) + " after opening";
     }
 }

@@ -11,6 +11,7 @@ import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
@@ -72,7 +73,7 @@ public final class KeyInPages {
     }
 
     private KeyInView view(String saved, String problem, FormErrors form) {
-        return record.read(tx -> PaperPages.event(tx)
+        return record.read(tx -> EventStore.next(tx)
                 .map(event -> view(tx, event, saved, problem, form))
                 .orElse(new KeyInView(
                         "", "", "", FormErrors.none(), List.of(), List.of(), List.of(), List.of(), List.of())));

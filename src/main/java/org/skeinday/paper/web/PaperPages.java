@@ -4,7 +4,6 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Supplier;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
@@ -61,15 +60,8 @@ public final class PaperPages {
                 ctx -> page.show(ctx, "For a dispute", "paper/dispute.jte", dispute(ctx.pathParam("attempt"))));
     }
 
-    /** The last day that is no practice. */
-    static Optional<EventAdded> event(Tx tx) {
-        return EventStore.all(tx).stream()
-                .filter(e -> !e.kind().equals("practice"))
-                .reduce((earlier, later) -> later);
-    }
-
     private CardsView cards(Context ctx) {
-        List<AttemptCard> cards = record.read(tx -> event(tx)
+        List<AttemptCard> cards = record.read(tx -> EventStore.next(tx)
                 .map(event -> new Cards(tx, event, ReaderUnits.of(ctx), record.people()::name).all())
                 .orElse(List.of()));
         String none = cards.isEmpty()

@@ -1,8 +1,6 @@
 package org.skeinday.prepare.web;
 
 import java.time.Clock;
-import java.time.Instant;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.StationCheck;
@@ -25,8 +23,7 @@ final class Lists {
 
     /** The clock's minute as files and forms have moments. */
     static String minute(Clock clock) {
-        return DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm")
-                .format(Instant.ofEpochMilli(clock.millis()).atZone(clock.getZone()));
+        return DayRows.moment(clock.millis() / 60_000 * 60_000, clock.getZone());
     }
 
     RowsView view() {

@@ -84,12 +84,13 @@ public final class PracticePages {
 
     private void log(Context ctx) {
         Map<String, String> typed = PreparePages.typed(ctx, Thing.FLIGHTS);
-        Map<String, String> cells = new LinkedHashMap<>(last(day()));
+        Day day = day();
+        Map<String, String> cells = new LinkedHashMap<>(last(day));
         FRESH.forEach(cells::remove);
         cells.remove("stop torque");
         ROW.forEach(column -> cells.put(column, typed.getOrDefault(column, "")));
-        practice(day()).ifPresent(event -> cells.put("event", event.name()));
-        cells.put("flown", second(clock));
+        practice(day).ifPresent(event -> cells.put("event", event.name()));
+        cells.put("flown", DayRows.moment(clock.millis(), clock.getZone()));
         var put = new PutRow.Put(
                 Thing.FLIGHTS.file(), null, cells, null, clock.getZone().getId());
         Answer answer = forms.submit(ctx, "prepare.put", put);
@@ -103,12 +104,6 @@ public final class PracticePages {
         boolean beside = wrong.keySet().stream().anyMatch(ROW::contains);
         String problem = beside ? "Nothing was saved yet: see the marked fields." : words;
         page.fragment(ctx, "prepare/_practice.jte", view("", problem, typed, wrong));
-    }
-
-    /** Two flights of one motor in one minute are two flights. */
-    private static String second(Clock clock) {
-        return java.time.format.DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss.SSS")
-                .format(java.time.Instant.ofEpochMilli(clock.millis()).atZone(clock.getZone()));
     }
 
     /** The last flight's row: tonight's next one is most like it. */
