@@ -51,6 +51,7 @@ import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
 import org.skeinday.prepare.action.PutRow;
+import org.skeinday.prepare.web.Desk;
 import org.skeinday.prepare.web.FilePages;
 import org.skeinday.prepare.web.MotorPages;
 import org.skeinday.prepare.web.PracticePages;
@@ -125,6 +126,7 @@ public final class App implements AutoCloseable {
         page.sayTrouble(writer::trouble);
         page.sayMoment(live::moment);
         FormActs forms = new FormActs(writer, clock);
+        Desk desk = new Desk(record, forms, page, clock);
         try {
             this.server = Server.start(
                     new Server.Settings(
@@ -142,10 +144,10 @@ public final class App implements AutoCloseable {
                         new TimingPages(record, forms, page).register(routes);
                         ReaderUnits.register(routes);
                         new ResultPages(record, page, clock).register(routes);
-                        new PreparePages(record, forms, page, clock).register(routes);
-                        new MotorPages(record, forms, page, clock).register(routes);
-                        new PracticePages(record, forms, page, clock).register(routes);
-                        new FilePages(record, forms, page, clock).register(routes);
+                        new PreparePages(desk).register(routes);
+                        new MotorPages(desk).register(routes);
+                        new PracticePages(desk).register(routes);
+                        new FilePages(desk).register(routes);
                         new PaperPages(record, page, clock, this::address).register(routes);
                         new KeyInPages(record, forms, page, clock).register(routes);
                         LiveRoutes.register(routes, live, writer, clock, new TapRules(TAPS, this::deviceOfId));

@@ -2,10 +2,12 @@ package org.skeinday;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.skeinday.platform.http.Pace;
 
@@ -45,6 +47,18 @@ public final class Demo {
     public static App startEmpty(Path folder) throws IOException {
         var settings = new App.Settings(folder, 0, false, Pace.normal().dividedBy(20));
         return App.start(settings, Clock.systemDefaultZone(), new SecureRandom());
+    }
+
+    /** A device that has joined the program. @param pin of the coach, empty for every other role */
+    public static Visitor joined(App app, String role, String pin, long seed) throws IOException, InterruptedException {
+        String token = app.joinLink().substring(app.joinLink().indexOf('#') + 1);
+        HttpResponse<String> answer = new Visitor(app.port(), "", seed)
+                .form("/join", Map.of("token", token, "role", role, "person", "", "pin", pin));
+        if (answer.statusCode() != 204) {
+            throw new AssertionError(answer.statusCode() + " " + answer.body());
+        }
+        String cookie = answer.headers().firstValue("Set-Cookie").orElseThrow();
+        return new Visitor(app.port(), cookie.replaceFirst(";.*", ""), seed);
     }
 
     /** Id of a person of the demo's crew. */

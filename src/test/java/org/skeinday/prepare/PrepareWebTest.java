@@ -267,13 +267,7 @@ class PrepareWebTest {
 
     @Test
     void a_device_that_is_no_captain_prepares_nothing() throws Exception {
-        String token = app.joinLink().substring(app.joinLink().indexOf('#') + 1);
-        String cookie = laptop.form("/join", Map.of("token", token, "role", "helper", "person", ""))
-                .headers()
-                .firstValue("Set-Cookie")
-                .orElseThrow()
-                .replaceFirst(";.*", "");
-        Visitor helper = new Visitor(app.port(), cookie, 12);
+        Visitor helper = Demo.joined(app, "helper", "", 12);
         for (String path :
                 new String[] {"/prepare", "/prepare/motors", "/inspection", "/import", "/export.zip", "/key-in"}) {
             assertEquals(403, helper.get(path).statusCode(), path);

@@ -17,6 +17,7 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.CrewStore;
@@ -118,18 +119,20 @@ final class CardOf {
     }
 
     private List<NowView.Line> whoDoesWhat(EntryAdded entry) {
+        List<EntryTask> named = EntryStore.tasksOf(tx, entry.id());
+        List<CrewAdded> crew = CrewStore.ofEvent(tx, today.event().id());
         return List.of(
-                new NowView.Line("winds / reads", who(entry, "winds") + " / " + who(entry, "reads")),
-                new NowView.Line("loads / releases", who(entry, "loads") + " / " + who(entry, "releases")));
+                new NowView.Line("winds / reads", who(named, crew, "winds") + " / " + who(named, crew, "reads")),
+                new NowView.Line("loads / releases", who(named, crew, "loads") + " / " + who(named, crew, "releases")));
     }
 
     /** Who is named for it, else all who are cleared. */
-    private String who(EntryAdded entry, String task) {
-        return EntryStore.tasksOf(tx, entry.id()).stream()
+    private String who(List<EntryTask> named, List<CrewAdded> crew, String task) {
+        return named.stream()
                 .filter(t -> t.task().equals(task))
                 .findFirst()
                 .map(t -> nameOf.apply(t.personId()))
-                .orElseGet(() -> cleared(CrewStore.ofEvent(tx, today.event().id()), task));
+                .orElseGet(() -> cleared(crew, task));
     }
 
     private String cleared(List<CrewAdded> crew, String task) {

@@ -6,7 +6,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,35 +18,28 @@ import org.skeinday.exchange.FileText;
 import org.skeinday.exchange.action.ImportFiles;
 import org.skeinday.exchange.action.ReadDay;
 import org.skeinday.platform.http.FormActs;
-import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
 
 /** A team's spreadsheets in, looked through first and taken whole; and everything out again. */
 public final class FilePages {
-    private final Record record;
-    private final FormActs forms;
-    private final Page page;
-    private final Clock clock;
+    private final Desk desk;
 
-    public FilePages(Record record, FormActs forms, Page page, Clock clock) {
-        this.record = record;
-        this.forms = forms;
-        this.page = page;
-        this.clock = clock;
+    public FilePages(Desk desk) {
+        this.desk = desk;
     }
 
     public void register(Routes routes) {
         routes.get(
                 "/import",
                 Role.CAPTAIN,
-                ctx -> page.show(
-                        ctx,
-                        "Bring files in",
-                        "prepare/import.jte",
-                        new ImportView("", List.of(), List.of(), List.copyOf(DayFiles.known()))));
+                ctx -> desk.page()
+                        .show(
+                                ctx,
+                                "Bring files in",
+                                "prepare/import.jte",
+                                new ImportView("", List.of(), List.of(), List.copyOf(DayFiles.known()))));
         routes.post("/import/look", Role.CAPTAIN, Routes.IMPORT_BODY, this::look);
         routes.post("/import/take", Role.CAPTAIN, Routes.IMPORT_BODY, this::take);
         routes.get("/export.zip", Role.CAPTAIN, this::export);
@@ -66,26 +58,26 @@ public final class FilePages {
         if (texts.isEmpty()) {
             throw new Refusal(422, "Choose one or more files first.");
         }
-        return new ImportFiles.Files(texts, clock.getZone().getId(), 0);
+        return new ImportFiles.Files(texts, desk.zone().getId(), 0);
     }
 
     private void look(Context ctx) throws IOException {
         ImportFiles.Files files = files(ctx);
-        DayFiles.Read read =
-                record.read(tx -> ImportFiles.check(tx, files, record.people().names(), k -> "looked-" + k));
+        DayFiles.Read read = desk.record()
+                .read(tx -> ImportFiles.check(tx, files, desk.record().people().names(), k -> "looked-" + k));
         show(ctx, read, read.errors().isEmpty() ? "These files can be taken in." : "Nothing was taken.");
     }
 
     private void take(Context ctx) throws IOException {
         ImportFiles.Files files = files(ctx);
-        DayFiles.Read read =
-                record.read(tx -> ImportFiles.check(tx, files, record.people().names(), k -> "looked-" + k));
+        DayFiles.Read read = desk.record()
+                .read(tx -> ImportFiles.check(tx, files, desk.record().people().names(), k -> "looked-" + k));
         if (!read.errors().isEmpty()) {
             ctx.status(422);
             show(ctx, read, "Nothing was taken.");
             return;
         }
-        String words = FormActs.words(ctx, forms.submit(ctx, "exchange.import", files));
+        String words = FormActs.words(ctx, desk.forms().submit(ctx, "exchange.import", files));
         show(ctx, read, words.isEmpty() ? "All of it is in the record now." : "Nothing was taken. " + words);
     }
 
@@ -93,16 +85,21 @@ public final class FilePages {
         List<String> rows = read.rows().entrySet().stream()
                 .map(e -> e.getKey() + ": " + e.getValue() + (e.getValue() == 1 ? " row" : " rows"))
                 .toList();
-        page.fragment(
-                ctx,
-                "prepare/_import.jte",
-                new ImportView(
-                        words, rows, read.errors().stream().map(CellError::text).toList(), List.of()));
+        desk.page()
+                .fragment(
+                        ctx,
+                        "prepare/_import.jte",
+                        new ImportView(
+                                words,
+                                rows,
+                                read.errors().stream().map(CellError::text).toList(),
+                                List.of()));
     }
 
     private void export(Context ctx) throws IOException {
-        DayFiles.Written written =
-                record.read(tx -> DayFiles.write(ReadDay.all(tx, record.people().names()), clock.getZone()));
+        DayFiles.Written written = desk.record()
+                .read(tx ->
+                        DayFiles.write(ReadDay.all(tx, desk.record().people().names()), desk.zone()));
         var bytes = new ByteArrayOutputStream();
         try (var zip = new ZipOutputStream(bytes)) {
             for (Map.Entry<String, String> file : written.texts().entrySet()) {

@@ -1,7 +1,6 @@
 package org.skeinday.prepare.web;
 
 import io.javalin.http.Context;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -15,17 +14,14 @@ import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.Terms;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
-import org.skeinday.exchange.action.ReadDay;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.CutList;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorInspected;
 import org.skeinday.platform.http.FormActs;
-import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Answer;
-import org.skeinday.platform.record.Record;
 import org.skeinday.prepare.FlightLog;
 import org.skeinday.prepare.Thing;
 import org.skeinday.prepare.action.PutRow;
@@ -35,30 +31,21 @@ import org.skeinday.units.UnitSystem;
 
 /** Making motors, their inspection, and the flight log that rules ask for. */
 public final class MotorPages {
-    private final Record record;
-    private final FormActs forms;
-    private final Page page;
-    private final Clock clock;
+    private final Desk desk;
 
-    public MotorPages(Record record, FormActs forms, Page page, Clock clock) {
-        this.record = record;
-        this.forms = forms;
-        this.page = page;
-        this.clock = clock;
+    public MotorPages(Desk desk) {
+        this.desk = desk;
     }
 
     public void register(Routes routes) {
-        routes.advice("/making", Role.HELPER, ctx -> page.show(ctx, "Make motors", "prepare/making.jte", making(ctx)));
+        routes.advice(
+                "/making", Role.HELPER, ctx -> desk.page().show(ctx, "Make motors", "prepare/making.jte", making(ctx)));
         routes.get(
                 "/inspection",
                 Role.CAPTAIN,
-                ctx -> page.show(ctx, "Inspection", "prepare/inspection.jte", inspection("", Map.of())));
+                ctx -> desk.page().show(ctx, "Inspection", "prepare/inspection.jte", inspection("", Map.of())));
         routes.post("/inspection", Role.CAPTAIN, this::inspect);
-        routes.advice("/log", Role.CAPTAIN, ctx -> page.show(ctx, "Flight log", "prepare/log.jte", log()));
-    }
-
-    private Day day() {
-        return record.read(tx -> ReadDay.all(tx, record.people().names()));
+        routes.advice("/log", Role.CAPTAIN, ctx -> desk.page().show(ctx, "Flight log", "prepare/log.jte", log()));
     }
 
     private static String asked(Context ctx, String name, String first) {
@@ -81,7 +68,7 @@ public final class MotorPages {
                 problem = String.valueOf(e.getMessage());
             }
         }
-        return new MakingView(loops, knot, piece, weighs, problem, cuts, pairs(day(), units));
+        return new MakingView(loops, knot, piece, weighs, problem, cuts, pairs(desk.day(), units));
     }
 
     private static List<MakingView.Cut> cuts(String loops, String knot, String piece, String weighs, UnitSystem units) {
@@ -120,7 +107,7 @@ public final class MotorPages {
     }
 
     private InspectionView inspection(String motor, Map<String, String> wrong) {
-        Day day = day();
+        Day day = desk.day();
         Optional<EventAdded> event = day.next();
         Terms terms = day.termsOf(event.map(EventAdded::id).orElse(""));
         List<InspectionView.Row> rows = day.motors().stream()
@@ -162,7 +149,7 @@ public final class MotorPages {
     }
 
     private Map<String, String> cells(Day day, String motor) {
-        return DayRows.of(day, clock.getZone(), Thing.MOTORS.file()).stream()
+        return DayRows.of(day, desk.zone(), Thing.MOTORS.file()).stream()
                 .filter(row -> row.id().equals(motor))
                 .findFirst()
                 .map(DayRows.RowText::cells)
@@ -172,20 +159,23 @@ public final class MotorPages {
     /** The motor's own row with what was found put in. */
     private void inspect(Context ctx) {
         String motor = PreparePages.param(ctx, "motor");
-        Map<String, String> cells = new LinkedHashMap<>(cells(day(), motor));
+        Map<String, String> cells = new LinkedHashMap<>(cells(desk.day(), motor));
         cells.put("inspected mass", PreparePages.param(ctx, "mass"));
         cells.put("place", PreparePages.param(ctx, "place"));
-        cells.put("inspected", Lists.minute(clock));
+        cells.put("inspected", Lists.minute(desk.clock()));
         var put = new PutRow.Put(
                 Thing.MOTORS.file(),
                 motor,
                 cells,
                 PreparePages.cells(PreparePages.param(ctx, "seen")),
-                clock.getZone().getId());
-        Answer answer = forms.submit(ctx, "prepare.put", put);
+                desk.zone().getId());
+        Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);
-        page.fragment(
-                ctx, "prepare/_inspection.jte", inspection(motor, words.isEmpty() ? Map.of() : Map.of("", words)));
+        desk.page()
+                .fragment(
+                        ctx,
+                        "prepare/_inspection.jte",
+                        inspection(motor, words.isEmpty() ? Map.of() : Map.of("", words)));
     }
 
     /** Flights with motors of the teams that the coach enters; all, when none is entered. */
@@ -202,13 +192,13 @@ public final class MotorPages {
     }
 
     private LogView log() {
-        Day day = day();
+        Day day = desk.day();
         Optional<EventAdded> event = day.next();
         Terms terms = day.termsOf(event.map(EventAdded::id).orElse(""));
         List<String> columns = terms.columnsOfLog().isEmpty() ? Terms.LOG_COLUMNS : terms.columnsOfLog();
         List<PracticeFlown> own = own(day, event);
         List<PracticeFlown> taken = FlightLog.taken(terms, own);
-        LogLines lines = new LogLines(day, clock.getZone());
+        LogLines lines = new LogLines(day, desk.zone());
         return new LogView(
                 event.map(EventAdded::name).orElse(""),
                 terms.logFlights(),

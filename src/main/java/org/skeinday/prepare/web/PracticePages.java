@@ -1,7 +1,6 @@
 package org.skeinday.prepare.web;
 
 import io.javalin.http.Context;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -13,13 +12,10 @@ import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelNote;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
-import org.skeinday.exchange.action.ReadDay;
 import org.skeinday.platform.http.FormActs;
-import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Answer;
-import org.skeinday.platform.record.Record;
 import org.skeinday.prepare.Thing;
 import org.skeinday.prepare.action.PutRow;
 
@@ -41,29 +37,19 @@ public final class PracticePages {
 
     private static final int SHOWN = 12;
 
-    private final Record record;
-    private final FormActs forms;
-    private final Page page;
-    private final Clock clock;
+    private final Desk desk;
 
-    public PracticePages(Record record, FormActs forms, Page page, Clock clock) {
-        this.record = record;
-        this.forms = forms;
-        this.page = page;
-        this.clock = clock;
+    public PracticePages(Desk desk) {
+        this.desk = desk;
     }
 
     public void register(Routes routes) {
         routes.advice(
                 "/practice",
                 Role.HELPER,
-                ctx -> page.show(ctx, "Practice", "prepare/practice.jte", view("", "", Map.of(), Map.of())));
+                ctx -> desk.page().show(ctx, "Practice", "prepare/practice.jte", view("", "", Map.of(), Map.of())));
         routes.post("/practice", Role.HELPER, this::log);
         routes.post("/practice/begin", Role.HELPER, this::begin);
-    }
-
-    private Day day() {
-        return record.read(tx -> ReadDay.all(tx, record.people().names()));
     }
 
     private static Optional<EventAdded> practice(Day day) {
@@ -71,46 +57,46 @@ public final class PracticePages {
     }
 
     private void begin(Context ctx) {
-        String today = LocalDate.now(clock).toString();
+        String today = LocalDate.now(desk.clock()).toString();
         var put = new PutRow.Put(
                 Thing.EVENTS.file(),
                 null,
                 Map.of("name", "Practice " + today, "kind", "practice", "day", today),
                 null,
-                clock.getZone().getId());
-        String words = FormActs.words(ctx, forms.submit(ctx, "prepare.put", put));
-        page.fragment(ctx, "prepare/_practice.jte", view("", words, Map.of(), Map.of()));
+                desk.zone().getId());
+        String words = FormActs.words(ctx, desk.forms().submit(ctx, "prepare.put", put));
+        desk.page().fragment(ctx, "prepare/_practice.jte", view("", words, Map.of(), Map.of()));
     }
 
     private void log(Context ctx) {
         Map<String, String> typed = PreparePages.typed(ctx, Thing.FLIGHTS);
-        Day day = day();
+        Day day = desk.day();
         Map<String, String> cells = new LinkedHashMap<>(last(day));
         FRESH.forEach(cells::remove);
         cells.remove("stop torque");
         ROW.forEach(column -> cells.put(column, typed.getOrDefault(column, "")));
         practice(day).ifPresent(event -> cells.put("event", event.name()));
-        cells.put("flown", DayRows.moment(clock.millis(), clock.getZone()));
+        cells.put("flown", DayRows.moment(desk.clock().millis(), desk.zone()));
         var put = new PutRow.Put(
-                Thing.FLIGHTS.file(), null, cells, null, clock.getZone().getId());
-        Answer answer = forms.submit(ctx, "prepare.put", put);
+                Thing.FLIGHTS.file(), null, cells, null, desk.zone().getId());
+        Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
             String saved = "Saved: " + typed.get("motor") + ", " + typed.get("time");
-            page.fragment(ctx, "prepare/_practice.jte", view(saved, "", Map.of(), Map.of()));
+            desk.page().fragment(ctx, "prepare/_practice.jte", view(saved, "", Map.of(), Map.of()));
             return;
         }
         Map<String, String> wrong = answer instanceof Answer.Refused refused ? refused.fields() : Map.of();
         boolean beside = wrong.keySet().stream().anyMatch(ROW::contains);
         String problem = beside ? "Nothing was saved yet: see the marked fields." : words;
-        page.fragment(ctx, "prepare/_practice.jte", view("", problem, typed, wrong));
+        desk.page().fragment(ctx, "prepare/_practice.jte", view("", problem, typed, wrong));
     }
 
     /** The last flight's row: tonight's next one is most like it. */
     private Map<String, String> last(Day day) {
         return day.flights().stream()
                 .max(Comparator.comparingLong(PracticeFlown::flownAtMs))
-                .flatMap(last -> DayRows.of(day, clock.getZone(), Thing.FLIGHTS.file()).stream()
+                .flatMap(last -> DayRows.of(day, desk.zone(), Thing.FLIGHTS.file()).stream()
                         .filter(row -> row.id().equals(last.id()))
                         .findFirst())
                 .map(DayRows.RowText::cells)
@@ -118,7 +104,7 @@ public final class PracticePages {
     }
 
     private PracticeView view(String saved, String problem, Map<String, String> typed, Map<String, String> wrong) {
-        Day day = day();
+        Day day = desk.day();
         Map<String, String> values = new LinkedHashMap<>(last(day));
         FRESH.forEach(values::remove);
         values.putAll(typed);
@@ -129,10 +115,10 @@ public final class PracticePages {
                         .sorted(Comparator.comparingInt(f -> at(f.name())))
                         .toList();
         Optional<EventAdded> event = practice(day);
-        LogLines lines = new LogLines(day, clock.getZone());
+        LogLines lines = new LogLines(day, desk.zone());
         return new PracticeView(
                 event.map(EventAdded::name).orElse(""),
-                event.filter(e -> e.day().equals(LocalDate.now(clock).toString()))
+                event.filter(e -> e.day().equals(LocalDate.now(desk.clock()).toString()))
                         .isPresent(),
                 saved,
                 problem,
@@ -167,9 +153,10 @@ public final class PracticePages {
                 .map(m -> m.name())
                 .findFirst()
                 .orElse("");
-        String ready = note.readyAtMs() != null && note.readyAtMs() > clock.millis() ? " (curing)" : "";
+        String ready =
+                note.readyAtMs() != null && note.readyAtMs() > desk.clock().millis() ? " (curing)" : "";
         String when = java.time.format.DateTimeFormatter.ofPattern("d MMM HH:mm", java.util.Locale.ROOT)
-                .format(java.time.Instant.ofEpochMilli(note.atMs()).atZone(clock.getZone()));
+                .format(java.time.Instant.ofEpochMilli(note.atMs()).atZone(desk.zone()));
         return new PracticeView.Note(model, when, note.kind() + ": " + note.note() + ready);
     }
 }

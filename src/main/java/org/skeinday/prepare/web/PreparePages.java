@@ -3,7 +3,6 @@ package org.skeinday.prepare.web;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import io.javalin.http.Context;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,15 +14,12 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.exchange.Column;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
-import org.skeinday.exchange.action.ReadDay;
 import org.skeinday.platform.http.FormActs;
-import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Json;
-import org.skeinday.platform.record.Record;
 import org.skeinday.prepare.Preset;
 import org.skeinday.prepare.Steps;
 import org.skeinday.prepare.Thing;
@@ -34,29 +30,20 @@ import org.skeinday.prepare.action.RemoveRow;
 public final class PreparePages {
     private static final TypeReference<Map<String, String>> CELLS = new TypeReference<>() {};
 
-    private final Record record;
-    private final FormActs forms;
-    private final Page page;
-    private final Clock clock;
+    private final Desk desk;
 
-    public PreparePages(Record record, FormActs forms, Page page, Clock clock) {
-        this.record = record;
-        this.forms = forms;
-        this.page = page;
-        this.clock = clock;
+    public PreparePages(Desk desk) {
+        this.desk = desk;
     }
 
     public void register(Routes routes) {
-        routes.get("/prepare", Role.CAPTAIN, ctx -> page.show(ctx, "Prepare", "prepare/overview.jte", overview()));
+        routes.get(
+                "/prepare", Role.CAPTAIN, ctx -> desk.page().show(ctx, "Prepare", "prepare/overview.jte", overview()));
         routes.get("/prepare/{kind}", Role.CAPTAIN, ctx -> list(routes, ctx));
         routes.get("/prepare/{kind}/new", Role.CAPTAIN, this::fresh);
         routes.get("/prepare/{kind}/row/{id}", Role.CAPTAIN, this::edit);
         routes.post("/prepare/{kind}/save", Role.CAPTAIN, this::save);
         routes.post("/prepare/{kind}/remove", Role.CAPTAIN, this::remove);
-    }
-
-    private Day day() {
-        return record.read(tx -> ReadDay.all(tx, record.people().names()));
     }
 
     private static Thing thing(Context ctx) {
@@ -65,7 +52,7 @@ public final class PreparePages {
     }
 
     private OverviewView overview() {
-        Day day = day();
+        Day day = desk.day();
         List<OverviewView.Step> steps = new ArrayList<>();
         boolean next = true;
         for (Steps.Step step : Steps.of(day)) {
@@ -83,12 +70,12 @@ public final class PreparePages {
         if (thing == Thing.FLIGHTS) {
             routes.refuseAdvice();
         }
-        page.show(ctx, thing.title(), "prepare/rows.jte", new Lists(thing, day(), clock).view());
+        desk.page().show(ctx, thing.title(), "prepare/rows.jte", new Lists(thing, desk.day(), desk.clock()).view());
     }
 
     private void fresh(Context ctx) {
         Thing thing = thing(ctx);
-        Day day = day();
+        Day day = desk.day();
         Map<String, String> values = first(thing, day);
         @Nullable String like = ctx.queryParam("like");
         row(thing, day, like == null ? "" : like).ifPresent(row -> {
@@ -113,30 +100,30 @@ public final class PreparePages {
             day.entries().stream().filter(e -> e.own()).findFirst().ifPresent(own -> values.put("team", own.team()));
         }
         if (thing == Thing.EVENTS) {
-            values.put("day", LocalDate.now(clock).toString());
+            values.put("day", LocalDate.now(desk.clock()).toString());
         }
         if (thing == Thing.NOTES) {
-            values.put("when", Lists.minute(clock));
+            values.put("when", Lists.minute(desk.clock()));
         }
         return values;
     }
 
     private void edit(Context ctx) {
         Thing thing = thing(ctx);
-        Day day = day();
+        Day day = desk.day();
         DayRows.RowText row = row(thing, day, ctx.pathParam("id"))
                 .orElseThrow(() -> Refusal.notFound("There is no such " + thing.one() + " any more."));
         show(ctx, thing, view(thing, day, row.id(), json(row.cells()), "", row.cells(), Map.of()));
     }
 
     private Optional<DayRows.RowText> row(Thing thing, Day day, String id) {
-        return DayRows.of(day, clock.getZone(), thing.file()).stream()
+        return DayRows.of(day, desk.zone(), thing.file()).stream()
                 .filter(row -> !id.isEmpty() && row.id().equals(id))
                 .findFirst();
     }
 
     private void show(Context ctx, Thing thing, FormView view) {
-        page.show(ctx, thing.title(), "prepare/form.jte", view);
+        desk.page().show(ctx, thing.title(), "prepare/form.jte", view);
     }
 
     private FormView view(
@@ -174,8 +161,8 @@ public final class PreparePages {
                 id.isEmpty() ? null : id,
                 typed,
                 cells(param(ctx, "seen")),
-                clock.getZone().getId());
-        Answer answer = forms.submit(ctx, "prepare.put", put);
+                desk.zone().getId());
+        Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
             ctx.header("HX-Redirect", after(ctx, thing, typed));
@@ -192,7 +179,7 @@ public final class PreparePages {
             return list;
         }
         String own = typed.getOrDefault(thing.shown().get(0), "");
-        return DayRows.of(day(), clock.getZone(), thing.file()).stream()
+        return DayRows.of(desk.day(), desk.zone(), thing.file()).stream()
                 .filter(row -> own.equals(row.cells().get(thing.shown().get(0))))
                 .findFirst()
                 .map(row -> list + "/new?like=" + row.id())
@@ -200,21 +187,21 @@ public final class PreparePages {
     }
 
     private void again(Context ctx, Thing thing, Answer answer, String words, Map<String, String> typed) {
-        Day day = day();
+        Day day = desk.day();
         String id = param(ctx, "id");
         Map<String, String> messages = answer instanceof Answer.Refused refused ? refused.fields() : Map.of();
         boolean beside = messages.keySet().stream().anyMatch(column -> !column.isEmpty());
         String seen = row(thing, day, id).map(row -> json(row.cells())).orElse("");
         String problem = beside && !messages.containsKey("") ? "Nothing was saved yet: see the marked fields." : words;
-        page.fragment(ctx, "prepare/_form.jte", view(thing, day, id, seen, problem, typed, messages));
+        desk.page().fragment(ctx, "prepare/_form.jte", view(thing, day, id, seen, problem, typed, messages));
     }
 
     private void remove(Context ctx) {
         Thing thing = thing(ctx);
         String id = param(ctx, "id");
         var remove = new RemoveRow.Remove(
-                thing.file(), id, cells(param(ctx, "seen")), clock.getZone().getId());
-        Answer answer = forms.submit(ctx, "prepare.remove", remove);
+                thing.file(), id, cells(param(ctx, "seen")), desk.zone().getId());
+        Answer answer = desk.forms().submit(ctx, "prepare.remove", remove);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
             ctx.header("HX-Redirect", "/prepare/" + thing.path());

@@ -45,11 +45,7 @@ class AttemptWebTest {
     }
 
     private Visitor joined(String role, long seed) throws Exception {
-        String token = app.joinLink().substring(app.joinLink().indexOf('#') + 1);
-        var answer = laptop.form("/join", Map.of("token", token, "role", role, "person", ""));
-        assertEquals(204, answer.statusCode(), answer.body());
-        String cookie = answer.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
-        return new Visitor(app.port(), cookie, seed);
+        return Demo.joined(app, role, "", seed);
     }
 
     private static String found(String html, String pattern) {

@@ -46,13 +46,7 @@ class QuietWebTest {
     }
 
     private Visitor joined(String role, String pin) throws Exception {
-        String token = app.joinLink().substring(app.joinLink().indexOf('#') + 1);
-        String cookie = laptop.form("/join", Map.of("token", token, "role", role, "person", "", "pin", pin))
-                .headers()
-                .firstValue("Set-Cookie")
-                .orElseThrow()
-                .replaceFirst(";.*", "");
-        return new Visitor(app.port(), cookie, 22);
+        return Demo.joined(app, role, pin, 22);
     }
 
     private void land(Visitor who, String attempt, long ms) throws Exception {
