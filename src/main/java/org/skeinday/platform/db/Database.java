@@ -19,10 +19,12 @@ public final class Database implements AutoCloseable {
 
     private final JdbcConnectionPool pool;
     private final Connection writing;
+    private final boolean fresh;
 
-    private Database(JdbcConnectionPool pool, Connection writing) {
+    private Database(JdbcConnectionPool pool, Connection writing, boolean fresh) {
         this.pool = pool;
         this.writing = writing;
+        this.fresh = fresh;
     }
 
     /** The file that holds the database called {@code name} in {@code folder}. */
@@ -54,11 +56,16 @@ public final class Database implements AutoCloseable {
             Migrations.run(pool, existed);
             Connection writing = pool.getConnection();
             writing.setAutoCommit(false);
-            return new Database(pool, writing);
+            return new Database(pool, writing, !existed);
         } catch (SQLException | RuntimeException e) {
             shutDown(pool);
             throw new UnusableDatabase("The database could not be opened: " + e.getMessage(), e);
         }
+    }
+
+    /** Whether opening it made it: then its schema is all it holds. */
+    public boolean isFresh() {
+        return fresh;
     }
 
     /** Answers what {@code question} reads, all of it in one snapshot. */

@@ -1,5 +1,6 @@
 package org.skeinday.platform.record;
 
+import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.db.Database;
 import org.skeinday.platform.db.Ledger;
 import org.skeinday.platform.db.WritingTx;
@@ -11,19 +12,21 @@ final class Replay {
     private final Projection projection;
     private final WritingTx writing;
     private final Ledger.Position position;
+    private final boolean fresh;
     private long seen;
 
     /** A database that has lines already does not take the next: it is the database's fault, not the journal's. */
     static final class NotTaken extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
-        NotTaken(String message, Throwable cause) {
+        NotTaken(String message, @Nullable Throwable cause) {
             super(message, cause);
         }
     }
 
     Replay(Projection projection, Database database) {
         this.projection = projection;
+        this.fresh = database.isFresh();
         this.writing = database.writing();
         this.position = Ledger.position(writing.tx());
     }
@@ -36,14 +39,25 @@ final class Replay {
         if (line.n() <= position.n()) {
             return;
         }
+        refuseLeftovers();
         try {
             projection.apply(writing.tx(), line);
         } catch (RuntimeException e) {
             String what = "record " + line.n() + ": it cannot be put into the database: " + e.getMessage();
-            throw position.n() == 0 ? new Damaged(what) : new NotTaken(what, e);
+            throw fresh ? new Damaged(what) : new NotTaken(what, e);
         }
         if (line.n() % LINES_PER_COMMIT == 0) {
             writing.commit();
+        }
+    }
+
+    /**
+     * A file that was there before and holds no line was killed while it was being built: H2 has been seen to keep rows
+     * of the transaction that never ended, so nothing is put beside them.
+     */
+    private void refuseLeftovers() {
+        if (!fresh && position.n() == 0) {
+            throw new NotTaken("The database was never built to its end", null);
         }
     }
 

@@ -179,6 +179,18 @@ class RecordTest {
     }
 
     @Test
+    void rows_that_an_unfinished_building_left_are_never_built_upon() throws Exception {
+        keep(3);
+        Files.delete(database());
+        try (Database unfinished = Database.open(folder, Record.DATABASE)) {
+            String act = String.format("%032x", 2);
+            unfinished.writing().tx().sql().execute("insert into act (id, sum, n) values ('" + act + "', 'x', 2)");
+            unfinished.writing().commit();
+        }
+        assertNotes(3);
+    }
+
+    @Test
     void a_journal_cut_by_a_line_is_damage_that_names_the_record() throws Exception {
         keep(5);
         List<String> lines = Files.readAllLines(journal());
