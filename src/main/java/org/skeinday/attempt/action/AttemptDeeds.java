@@ -23,8 +23,8 @@ import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.TermsStore;
-import org.skeinday.motor.MotorInspected;
-import org.skeinday.motor.store.InspectionStore;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -35,6 +35,8 @@ import org.skeinday.platform.record.Fact;
 /** Calling an attempt, moving it on, giving it up. */
 public final class AttemptDeeds {
     static final Set<String> TOPICS = Set.of("attempts");
+    /** A motor goes with the attempt. */
+    static final Set<String> MOVED = Set.of("attempts", "motors");
     private static final int LONGEST_REASON = 400;
 
     private AttemptDeeds() {}
@@ -83,11 +85,9 @@ public final class AttemptDeeds {
         if (motor != null && MotorStore.find(tx, motor).isEmpty()) {
             return Decision.refused("motor", "There is no such motor; choose one of the list");
         }
-        if (motor != null
-                && InspectionStore.find(tx, motor)
-                        .filter(MotorInspected::handedIn)
-                        .isPresent()) {
-            return Decision.refused("motor", "This motor is handed in: it must be given back before it is used");
+        Optional<String> notFit = whyNotFlown(tx, motor);
+        if (notFit.isPresent()) {
+            return Decision.refused("motor", notFit.get());
         }
         EventAdded event = EventStore.find(tx, entry.eventId()).orElseThrow();
         List<AttemptNow> own = AttemptStore.ofEvent(tx, event.id()).stream()
@@ -109,6 +109,12 @@ public final class AttemptDeeds {
             facts.add(Fact.of("quiet.began", new Quiet(planned.id(), atMs, null)));
         }
         return new Decision.Decided(facts, Map.of(), TOPICS);
+    }
+
+    private static Optional<String> whyNotFlown(Tx tx, @Nullable String motor) {
+        return motor == null
+                ? Optional.empty()
+                : MotorLifeStore.find(tx, motor).flatMap(MotorLife::whyNotFlown);
     }
 
     /** From here on others may help again, when they might not. */
@@ -151,10 +157,22 @@ public final class AttemptDeeds {
         if (outdated.isPresent()) {
             return outdated.get();
         }
+        if (move.to().equals(State.WINDING.word())) {
+            Optional<String> notFit = whyNotFlown(tx, now.motorId());
+            if (notFit.isPresent()) {
+                return Decision.refused(notFit.get());
+            }
+        }
         return moved(Attempt.of(now), move.to(), context.now().toEpochMilli())
-                .<Decision>map(fact -> Decision.decided(TOPICS, Fact.of("attempt.moved", fact)))
+                .<Decision>map(fact -> withMotor(tx, context, now, fact))
                 .orElseGet(() -> Decision.refused(
                         "An attempt that is " + now.state().word() + " cannot become '" + move.to() + "'"));
+    }
+
+    private static Decision withMotor(Tx tx, ActContext context, AttemptNow attempt, AttemptMoved fact) {
+        List<Fact> facts = new ArrayList<>(List.of(Fact.of("attempt.moved", fact)));
+        MotorGoes.with(tx, context, attempt, State.of(fact.state()), fact.atMs()).ifPresent(facts::add);
+        return new Decision.Decided(facts, Map.of(), MOVED);
     }
 
     /** Empty when no move leads from this state to that word. */

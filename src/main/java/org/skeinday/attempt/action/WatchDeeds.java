@@ -17,11 +17,10 @@ import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.platform.record.TapTime;
 
 /** A timekeeper takes a place, sees the release, sees the landing. A tap is never refused for being late. */
 public final class WatchDeeds {
-    private static final long BELIEVED_BOUND_MS = 1_000;
-
     private WatchDeeds() {}
 
     /**
@@ -97,9 +96,9 @@ public final class WatchDeeds {
             return notThisWatch(seen.slot());
         }
         return new Decision.Decided(
-                movedTo(State.RELEASED, attempt, seenAt(attempt, context, seen.serverMs(), seen.boundMs())),
+                movedTo(tx, context, State.RELEASED, attempt, seenAt(attempt, context, seen.serverMs(), seen.boundMs())),
                 java.util.Map.of(),
-                AttemptDeeds.TOPICS);
+                AttemptDeeds.MOVED);
     }
 
     static Decision landing(Tx tx, ActContext context, SeenLanding seen) {
@@ -111,7 +110,7 @@ public final class WatchDeeds {
             return Decision.refused("A flight lasts 0 ms to 2 hours, but this one " + seen.ms() + " ms");
         }
         List<Fact> facts = new ArrayList<>(
-                movedTo(State.LANDED, attempt, seenAt(attempt, context, seen.serverMs(), seen.boundMs())));
+                movedTo(tx, context, State.LANDED, attempt, seenAt(attempt, context, seen.serverMs(), seen.boundMs())));
         var reading = new ReadingTaken(
                 context.newId(0),
                 attempt.id(),
@@ -122,7 +121,7 @@ public final class WatchDeeds {
                 context.now().toEpochMilli(),
                 seen.corrects() == null ? null : seen.corrects() + "-0");
         facts.add(Fact.of("attempt.reading", reading));
-        return new Decision.Decided(facts, java.util.Map.of(), AttemptDeeds.TOPICS);
+        return new Decision.Decided(facts, java.util.Map.of(), AttemptDeeds.MOVED);
     }
 
     private static Decision notThisWatch(int slot) {
@@ -135,26 +134,19 @@ public final class WatchDeeds {
         return AttemptStore.everWatched(tx, attempt, context.device()).stream().anyMatch(w -> w.slot() == slot);
     }
 
-    /**
-     * When the tap was made: a phone that was off the Wi-Fi brings it late. Believed when the device knew the server's
-     * clock to a second and the moment lies between the call and now; else the moment when it came in.
-     */
+    /** Not before the call. */
     private static long seenAt(
             AttemptNow attempt, ActContext context, @Nullable Long serverMs, @Nullable Long boundMs) {
-        long nowMs = context.now().toEpochMilli();
-        if (serverMs == null || boundMs == null || boundMs < 0 || boundMs > BELIEVED_BOUND_MS) {
-            return nowMs;
-        }
-        long calledMs = attempt.calledAtMs() == null ? 0 : attempt.calledAtMs();
-        return serverMs >= calledMs - boundMs && serverMs <= nowMs + boundMs ? Math.min(serverMs, nowMs) : nowMs;
+        return TapTime.of(context, serverMs, boundMs, attempt.calledAtMs() == null ? 0 : attempt.calledAtMs());
     }
 
     /** The first watch moves the attempt; what the others say later is a reading only. */
-    private static List<Fact> movedTo(State to, AttemptNow now, long atMs) {
+    private static List<Fact> movedTo(Tx tx, ActContext context, State to, AttemptNow now, long atMs) {
         List<Fact> facts = new ArrayList<>();
         Attempt attempt = Attempt.of(now);
         if (attempt instanceof Attempt.BeforeRelease before) {
             facts.add(Fact.of("attempt.moved", before.release(atMs)));
+            MotorGoes.with(tx, context, now, State.RELEASED, atMs).ifPresent(facts::add);
             attempt = new ReleasedAttempt(now.id()); // for a landing, the release tap may still be on its way
         }
         if (to == State.LANDED && attempt instanceof ReleasedAttempt released) {

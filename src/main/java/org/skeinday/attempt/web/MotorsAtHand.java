@@ -8,9 +8,9 @@ import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.motor.MotorAdded;
-import org.skeinday.motor.MotorInspected;
-import org.skeinday.motor.store.InspectionStore;
-import org.skeinday.motor.store.MotorStore;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.MotorStage;
+import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 
 /** Which motors an entry may fly with now, on the page Now and on the printed card alike. */
@@ -18,19 +18,17 @@ public final class MotorsAtHand {
     private MotorsAtHand() {}
 
     /**
-     * Those that it has declared, else the team's, that are not handed in and turn the right way; fewest windings first,
+     * Those that it has declared, else the team's, that can be flown (not handed in, gritty, broken, lost or retired) and turn the right way; fewest windings first,
      * so that none is worn out while others lie fresh.
      */
     public static List<MotorAdded> of(Tx tx, EntryAdded entry, List<ModelAdded> models) {
         List<String> declared = EntryStore.motorsOf(tx, entry.id());
-        List<String> handedIn = InspectionStore.all(tx).stream()
-                .filter(MotorInspected::handedIn)
-                .map(MotorInspected::motorId)
-                .toList();
         Map<String, Integer> windings = AttemptStore.windings(tx);
-        return MotorStore.ofTeam(tx, entry.team()).stream()
+        return MotorLifeStore.all(tx).stream()
+                .filter(life -> life.whyNotFlown().isEmpty() && life.stage() != MotorStage.RETIRED)
+                .map(MotorLife::motor)
+                .filter(motor -> motor.team().equals(entry.team()))
                 .filter(motor -> declared.isEmpty() || declared.contains(motor.id()))
-                .filter(motor -> !handedIn.contains(motor.id()))
                 .filter(motor -> models.isEmpty()
                         || models.stream().anyMatch(m -> m.direction().equals(motor.direction())))
                 .sorted(Comparator.comparingInt(

@@ -3,6 +3,8 @@ package org.skeinday.motor.store;
 import static org.skeinday.platform.db.schema.Tables.MOTOR;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_BATCH;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_INSPECTION;
+import static org.skeinday.platform.db.schema.Tables.MOTOR_NOW;
+import static org.skeinday.platform.db.schema.Tables.MOTOR_PLACE;
 
 import java.util.List;
 import org.skeinday.motor.BatchAdded;
@@ -27,6 +29,8 @@ public final class MotorFacts {
                 FactKind.of("motor.removed", Removed.class, (tx, fact) -> {
                     Rows.remove(tx, MOTOR.ID, fact.id());
                     Rows.remove(tx, MOTOR_INSPECTION.MOTOR_ID, fact.id());
+                    Rows.remove(tx, MOTOR_NOW.MOTOR_ID, fact.id());
+                    Rows.remove(tx, MOTOR_PLACE.MOTOR_ID, fact.id());
                 }));
     }
 }

@@ -13,6 +13,7 @@ import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.CloseAttempt;
+import org.skeinday.attempt.action.MotorGoes;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
@@ -23,6 +24,7 @@ import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.exchange.action.ReadDay;
 import org.skeinday.paper.CardOrder;
+import org.skeinday.motor.MotorDeed;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
@@ -72,7 +74,7 @@ public final class KeyIn {
         }
         List<Fact> facts = new ArrayList<>();
         read.facts().forEach(named -> facts.add(Fact.of(named.kind(), named.body())));
-        String attempt = idOf(read);
+        String attempt = imported(read).id();
         for (int i = 0; i < times.size(); i++) {
             var reading = new ReadingTaken(
                     context.newId(i),
@@ -85,7 +87,12 @@ public final class KeyIn {
                     null);
             facts.add(Fact.of("attempt.reading", reading));
         }
-        return new Decision.Decided(facts, Map.of(), java.util.Set.of("attempts"));
+        String motor = imported(read).motorId();
+        if (motor != null) {
+            MotorGoes.step(tx, context, motor, MotorDeed.FLY, context.now().toEpochMilli())
+                    .ifPresent(facts::add);
+        }
+        return new Decision.Decided(facts, Map.of(), java.util.Set.of("attempts", "motors"));
     }
 
     /** A card takes no more attempts than a call does. */
@@ -98,14 +105,13 @@ public final class KeyIn {
                         .toList());
     }
 
-    private static String idOf(DayFiles.Read read) {
+    private static AttemptImported imported(DayFiles.Read read) {
         return read.facts().stream()
                 .map(DayFiles.Named::body)
                 .filter(AttemptImported.class::isInstance)
                 .map(AttemptImported.class::cast)
                 .findFirst()
-                .orElseThrow()
-                .id();
+                .orElseThrow();
     }
 
     private static void watches(Card card, List<FlightTime> times, List<Integer> slots, Map<String, String> wrong) {

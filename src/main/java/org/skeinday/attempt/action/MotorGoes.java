@@ -1,0 +1,64 @@
+package org.skeinday.attempt.action;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.State;
+import org.skeinday.motor.MotorDeed;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.MotorStep;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Fact;
+
+/** The motor of an attempt goes with it: wound when the attempt holds, flown when it is released. */
+public final class MotorGoes {
+    /** Beyond every number that the acts of attempts give to ids of their own. */
+    private static final int OWN_ID = 90;
+
+    private MotorGoes() {}
+
+    /** Empty when the attempt has no motor or the motor is there already. What was seen is kept, allowed or not. */
+    static Optional<Fact> with(Tx tx, ActContext context, AttemptNow attempt, State to, long atMs) {
+        @Nullable String motor = attempt.motorId();
+        return motor == null
+                ? Optional.empty()
+                : switch (to) {
+                    case HOLDING -> step(tx, context, motor, MotorDeed.WIND, atMs);
+                    case RELEASED -> step(tx, context, motor, MotorDeed.FLY, atMs);
+                    default -> Optional.empty();
+                };
+    }
+
+    /** Something that happened to a motor beside the Bench. */
+    public static Optional<Fact> step(Tx tx, ActContext context, String motor, MotorDeed deed, long atMs) {
+        return MotorLifeStore.find(tx, motor)
+                .filter(life -> life.stage() != deed.to())
+                .map(life -> Fact.of("motor.step", step(life, context, deed, atMs)));
+    }
+
+    private static MotorStep step(MotorLife life, ActContext context, MotorDeed deed, long atMs) {
+        MotorStep before = life.step();
+        return new MotorStep(
+                context.newId(OWN_ID),
+                life.motor().id(),
+                deed.word(),
+                deed.to().word(),
+                atMs,
+                context.person(),
+                context.device(),
+                null,
+                null,
+                null,
+                null,
+                false,
+                life.waited(deed, atMs).orElse(null),
+                null,
+                null,
+                null,
+                null,
+                null,
+                before == null ? null : before.id());
+    }
+}

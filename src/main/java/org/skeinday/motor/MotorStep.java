@@ -1,0 +1,48 @@
+package org.skeinday.motor;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Fact {@code motor.step}: something was done to a motor.
+ *
+ * @param deed and {@code stage}: words of {@link MotorDeed} and {@link MotorStage}
+ * @param atMs by the server's clock, milliseconds since 1970 UTC
+ * @param waitName what began with it, with its seconds as they were asked for then; null when nothing is waited for
+ * @param waitedMs how long the wait before it had lasted, null when there was none
+ * @param reason why it was done so early, or so at all
+ * @param motorTurns in the motor, at a break
+ * @param torqueNmm at a break, as typed in {@code torqueTyped}, read from {@code meter}
+ * @param beforeId the step that stood before this one
+ */
+public record MotorStep(
+        String id,
+        String motorId,
+        String deed,
+        String stage,
+        long atMs,
+        @Nullable String personId,
+        String device,
+        @Nullable String waitName,
+        @Nullable Integer minimumS,
+        @Nullable Integer preferredS,
+        @Nullable Integer maximumS,
+        boolean required,
+        @Nullable Long waitedMs,
+        @Nullable String reason,
+        @Nullable Double motorTurns,
+        @Nullable Double torqueNmm,
+        @Nullable String torqueTyped,
+        @Nullable String meter,
+        @Nullable String beforeId) {
+
+    public MotorStage stageNow() {
+        return MotorStage.of(stage);
+    }
+
+    /** What is waited for since this step, null when nothing is. */
+    public @Nullable Wait waiting() {
+        return waitName == null || minimumS == null || preferredS == null
+                ? null
+                : new Wait(waitName, minimumS, preferredS, maximumS, required);
+    }
+}

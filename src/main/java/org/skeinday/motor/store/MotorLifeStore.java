@@ -1,0 +1,145 @@
+package org.skeinday.motor.store;
+
+import static org.skeinday.platform.db.schema.Tables.MOTOR_CLOCK_JUMP;
+import static org.skeinday.platform.db.schema.Tables.MOTOR_NOW;
+import static org.skeinday.platform.db.schema.Tables.MOTOR_PLACE;
+import static org.skeinday.platform.db.schema.Tables.MOTOR_SHIFT;
+import static org.skeinday.platform.db.schema.Tables.MOTOR_STEP;
+import static org.skeinday.platform.db.schema.Tables.MOTOR_WAIT;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jooq.impl.DSL;
+import org.skeinday.motor.ClockJump;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorInspected;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.MotorStep;
+import org.skeinday.motor.Wait;
+import org.skeinday.platform.db.Tx;
+
+/** Reads what was done to motors, where each stands, and what is waited for. */
+public final class MotorLifeStore {
+    private MotorLifeStore() {}
+
+    /** Every motor, by tag. */
+    public static List<MotorLife> all(Tx tx) {
+        Map<String, MotorStep> now = tx
+                .sql()
+                .select(MOTOR_STEP.fields())
+                .from(MOTOR_STEP)
+                .join(MOTOR_NOW)
+                .on(MOTOR_NOW.STEP_ID.eq(MOTOR_STEP.ID))
+                .fetchInto(MotorStep.class)
+                .stream()
+                .collect(Collectors.toMap(MotorStep::motorId, step -> step));
+        Map<String, BigDecimal> shifts = tx.sql()
+                .select(MOTOR_SHIFT.MOTOR_ID, DSL.sum(MOTOR_SHIFT.BY_MS))
+                .from(MOTOR_SHIFT)
+                .groupBy(MOTOR_SHIFT.MOTOR_ID)
+                .fetchMap(MOTOR_SHIFT.MOTOR_ID, DSL.sum(MOTOR_SHIFT.BY_MS));
+        Set<String> handedIn = InspectionStore.all(tx).stream()
+                .filter(MotorInspected::handedIn)
+                .map(MotorInspected::motorId)
+                .collect(Collectors.toSet());
+        return MotorStore.all(tx).stream()
+                .map(m -> new MotorLife(
+                        m,
+                        now.get(m.id()),
+                        handedIn.contains(m.id()),
+                        shifts.getOrDefault(m.id(), BigDecimal.ZERO).longValue()))
+                .toList();
+    }
+
+    public static Optional<MotorLife> find(Tx tx, String motor) {
+        return MotorStore.find(tx, motor).map(m -> life(tx, m));
+    }
+
+    private static MotorLife life(Tx tx, MotorAdded motor) {
+        Optional<MotorStep> step = tx.sql()
+                .select(MOTOR_STEP.fields())
+                .from(MOTOR_STEP)
+                .join(MOTOR_NOW)
+                .on(MOTOR_NOW.STEP_ID.eq(MOTOR_STEP.ID))
+                .where(MOTOR_NOW.MOTOR_ID.eq(motor.id()))
+                .fetchOptionalInto(MotorStep.class);
+        BigDecimal shift = tx.sql()
+                .select(DSL.sum(MOTOR_SHIFT.BY_MS))
+                .from(MOTOR_SHIFT)
+                .where(MOTOR_SHIFT.MOTOR_ID.eq(motor.id()))
+                .fetchOneInto(BigDecimal.class);
+        return new MotorLife(
+                motor,
+                step.orElse(null),
+                InspectionStore.find(tx, motor.id())
+                        .filter(MotorInspected::handedIn)
+                        .isPresent(),
+                shift == null ? 0 : shift.longValue());
+    }
+
+    /** What was done to one motor and not taken back, the last first. */
+    public static List<MotorStep> stepsOf(Tx tx, String motor) {
+        return tx.sql()
+                .selectFrom(MOTOR_STEP)
+                .where(MOTOR_STEP.MOTOR_ID.eq(motor).and(MOTOR_STEP.UNDONE.isFalse()))
+                .orderBy(MOTOR_STEP.AT_MS.desc(), MOTOR_STEP.ID.desc())
+                .fetchInto(MotorStep.class);
+    }
+
+    /** All that were wound until they broke, whose turns or torque were noted. */
+    public static List<MotorStep> breaks(Tx tx) {
+        return tx.sql()
+                .selectFrom(MOTOR_STEP)
+                .where(MOTOR_STEP
+                        .STAGE
+                        .eq("broken")
+                        .and(MOTOR_STEP.UNDONE.isFalse())
+                        .and(MOTOR_STEP.MOTOR_TURNS.isNotNull()))
+                .orderBy(MOTOR_STEP.AT_MS, MOTOR_STEP.ID)
+                .fetchInto(MotorStep.class);
+    }
+
+    public static Wait wait(Tx tx, Wait.Name name) {
+        return tx.sql()
+                .selectFrom(MOTOR_WAIT)
+                .where(MOTOR_WAIT.NAME.eq(name.word()))
+                .fetchOptionalInto(Wait.class)
+                .orElseGet(name::asUsual);
+    }
+
+    /** Motors that a person has put at a place, by that place. */
+    public static List<String> byHand(Tx tx) {
+        return tx.sql().selectFrom(MOTOR_PLACE).orderBy(MOTOR_PLACE.PLACE).fetch(MOTOR_PLACE.MOTOR_ID);
+    }
+
+    /** The place before all others. */
+    public static long firstPlace(Tx tx) {
+        Long least = tx.sql()
+                .select(DSL.min(MOTOR_PLACE.PLACE))
+                .from(MOTOR_PLACE)
+                .fetchOneInto(Long.class);
+        return least == null ? 0 : least - 1;
+    }
+
+    /** Jumps of the clock of which nobody has said what they were, and that waits run through. */
+    public static List<ClockJump> openJumps(Tx tx) {
+        return tx.sql()
+                .selectFrom(MOTOR_CLOCK_JUMP)
+                .where(MOTOR_CLOCK_JUMP.SLEPT.isNull().and(MOTOR_CLOCK_JUMP.BY_MS.gt(0L)))
+                .and(MOTOR_CLOCK_JUMP.ID.in(
+                        DSL.select(MOTOR_SHIFT.JUMP_ID).from(MOTOR_SHIFT)))
+                .orderBy(MOTOR_CLOCK_JUMP.AT_MS)
+                .fetchInto(ClockJump.class);
+    }
+
+    public static Optional<ClockJump> jump(Tx tx, String id) {
+        return tx.sql()
+                .selectFrom(MOTOR_CLOCK_JUMP)
+                .where(MOTOR_CLOCK_JUMP.ID.eq(id))
+                .fetchOptionalInto(ClockJump.class);
+    }
+}
