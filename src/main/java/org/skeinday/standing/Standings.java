@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The order of a contest: the longer score first; equal ones by their best single time, then the next, then tied. */
+/** The order of a contest: the better score first; equal ones by the rule for ties; a place is shared, the next left out. */
 public final class Standings {
     /**
      * One entry's place.
@@ -15,45 +15,68 @@ public final class Standings {
      */
     public record Placed(String entry, int place, Optional<Long> countedMs) {}
 
-    private record Line(String entry, Optional<Long> counted, List<Long> times) {}
+    /**
+     * What an entry has to be ordered by.
+     *
+     * @param scoreMs empty for no score
+     * @param singlesMs its official times, in any order
+     */
+    public record Scored(String entry, Optional<Long> scoreMs, List<Long> singlesMs) {}
 
     private Standings() {}
 
-    /** Orders the entries by their official times in ms. */
+    /** The longer score first; equal ones by their best single time, then the next, then tied. Official times in ms. */
     public static List<Placed> order(Map<String, List<Long>> officialMsByEntry, ScoreRule rule) {
-        List<Line> lines = new ArrayList<>();
-        officialMsByEntry.forEach((entry, times) -> lines.add(new Line(
-                entry,
-                rule.countedMs(times),
-                times.stream().sorted(Comparator.reverseOrder()).toList())));
-        lines.sort(Comparator.comparing(Standings::better).thenComparing(Line::entry));
+        return order(officialMsByEntry, rule, TieRule.NEXT_BEST);
+    }
+
+    /** The longer score first; ties by the rule. */
+    public static List<Placed> order(Map<String, List<Long>> officialMsByEntry, ScoreRule rule, TieRule ties) {
+        List<Scored> scored = new ArrayList<>();
+        officialMsByEntry.forEach((entry, times) -> scored.add(new Scored(entry, rule.countedMs(times), times)));
+        return order(scored, ties, Better.LONGER);
+    }
+
+    /** The better score first; ties by the rule; those without a score last, by name, without a place. */
+    public static List<Placed> order(List<Scored> entries, TieRule ties, Better better) {
+        Comparator<Scored> byMerit = byMerit(ties, better);
+        List<Scored> lines =
+                entries.stream().sorted(byMerit.thenComparing(Scored::entry)).toList();
         List<Placed> placed = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
-            Line line = lines.get(i);
-            boolean tied = i > 0 && better(lines.get(i - 1)).compareTo(better(line)) == 0;
-            int place = line.counted().isEmpty() ? 0 : tied ? placed.get(i - 1).place() : i + 1;
-            placed.add(new Placed(line.entry(), place, line.counted()));
+            Scored line = lines.get(i);
+            boolean tied = i > 0 && byMerit.compare(lines.get(i - 1), line) == 0;
+            int place = line.scoreMs().isEmpty() ? 0 : tied ? placed.get(i - 1).place() : i + 1;
+            placed.add(new Placed(line.entry(), place, line.scoreMs()));
         }
         return List.copyOf(placed);
     }
 
-    /** Smaller is better, so that the best come first. */
-    private record Key(long counted, List<Long> times) implements Comparable<Key> {
-        @Override
-        public int compareTo(Key other) {
-            int by = Long.compare(other.counted, counted);
-            for (int i = 0; by == 0 && i < Math.max(times.size(), other.times.size()); i++) {
-                by = Long.compare(at(other.times, i), at(times, i));
+    private static Comparator<Scored> byMerit(TieRule ties, Better better) {
+        return (a, b) -> {
+            if (a.scoreMs().isEmpty() || b.scoreMs().isEmpty()) {
+                return Boolean.compare(a.scoreMs().isEmpty(), b.scoreMs().isEmpty());
             }
-            return by;
-        }
-
-        private static long at(List<Long> times, int i) {
-            return i < times.size() ? times.get(i) : -1;
-        }
+            int by = better.first().compare(a.scoreMs().get(), b.scoreMs().get());
+            return by != 0 ? by : bySingles(best(a, ties, better), best(b, ties, better), better);
+        };
     }
 
-    private static Key better(Line line) {
-        return new Key(line.counted().orElse(-1L), line.times());
+    private static List<Long> best(Scored entry, TieRule ties, Better better) {
+        return entry.singlesMs().stream()
+                .sorted(better.first())
+                .limit(ties.singles())
+                .toList();
+    }
+
+    /** A missing time is the worst. */
+    private static int bySingles(List<Long> a, List<Long> b, Better better) {
+        for (int i = 0; i < Math.min(a.size(), b.size()); i++) {
+            int by = better.first().compare(a.get(i), b.get(i));
+            if (by != 0) {
+                return by;
+            }
+        }
+        return Integer.compare(b.size(), a.size());
     }
 }

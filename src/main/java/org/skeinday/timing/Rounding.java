@@ -20,7 +20,7 @@ public enum Rounding {
     }
 
     /** Rounds the fraction numerator / denominator (ms, zero or more) to whole steps of {@code stepMs}; exact. */
-    long round(BigInteger numerator, BigInteger denominator, long stepMs) {
+    public long round(BigInteger numerator, BigInteger denominator, long stepMs) {
         BigInteger step = denominator.multiply(BigInteger.valueOf(stepMs));
         BigInteger[] parts = numerator.divideAndRemainder(step);
         BigInteger rest = parts[1];

@@ -1,0 +1,41 @@
+package org.skeinday.standing;
+
+/**
+ * How many flights an entry has, and which flights are official. Limits change from year to year: all are settings.
+ *
+ * @param flights official flights of each entry, 1 to 50
+ * @param minimumMs from this time on a flight is official, 0 to 3,600,000 ms
+ * @param repeatsPerFlight how often one official flight may be tried again after a shorter one, 0 to 10
+ * @param repeatsInAll how many such repeats an entry has in all, zero or more
+ * @param ifShortAgain what a shorter flight is when no repeat is left
+ */
+public record FlightsRule(int flights, long minimumMs, int repeatsPerFlight, int repeatsInAll, IfShort ifShortAgain) {
+    /** A flight below the minimum without a repeat left. */
+    public enum IfShort {
+        /** It uses up an official flight and brings no time. */
+        NO_TIME,
+        /** Its time counts as it is. */
+        COUNTS
+    }
+
+    public FlightsRule {
+        within("Official flights", flights, 1, 50);
+        within("The minimum in ms", minimumMs, 0, 3_600_000);
+        within("Repeats of a flight", repeatsPerFlight, 0, 10);
+        within("Repeats in all", repeatsInAll, 0, 500);
+    }
+
+    /**
+     * A minimum of 60 s and one repeat for each official flight: FAI Sporting Code Section 4 F1, 3.4.3–3.4.9 (older
+     * edition). What becomes of a second short one is an own default.
+     */
+    public static FlightsRule sixtySeconds(int flights) {
+        return new FlightsRule(flights, 60_000, 1, flights, IfShort.NO_TIME);
+    }
+
+    private static void within(String what, long value, long least, long most) {
+        if (value < least || value > most) {
+            throw new IllegalArgumentException(what + " must be " + least + " to " + most + ", but was " + value);
+        }
+    }
+}

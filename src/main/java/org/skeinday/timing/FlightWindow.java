@@ -1,0 +1,78 @@
+package org.skeinday.timing;
+
+import org.skeinday.units.FlightTime;
+
+/**
+ * The working time in which a flight must be released, on one clock, in ms. Both ends are inside.
+ *
+ * @param lastCallMs how long before the end the last call is made; zero for none
+ */
+public record FlightWindow(long opensMs, long closesMs, long lastCallMs) {
+    /** Own default: two minutes before the end. */
+    public static final long LAST_CALL_MS = 120_000;
+
+    /** Where a window stands at a moment. */
+    public enum Phase {
+        AHEAD,
+        OPEN,
+        LAST_CALL,
+        CLOSED
+    }
+
+    public FlightWindow {
+        if (closesMs < opensMs) {
+            throw new IllegalArgumentException(
+                    "A window must close after it opens at " + opensMs + " ms, but closes at " + closesMs + " ms");
+        }
+        if (lastCallMs < 0 || lastCallMs > closesMs - opensMs) {
+            throw new IllegalArgumentException("The last call must be 0 to " + (closesMs - opensMs)
+                    + " ms before the end, but was " + lastCallMs + " ms");
+        }
+    }
+
+    public long lastCallAtMs() {
+        return closesMs - lastCallMs;
+    }
+
+    public Phase at(long nowMs) {
+        if (nowMs < opensMs) {
+            return Phase.AHEAD;
+        }
+        if (nowMs > closesMs) {
+            return Phase.CLOSED;
+        }
+        return lastCallMs > 0 && nowMs >= lastCallAtMs() ? Phase.LAST_CALL : Phase.OPEN;
+    }
+
+    /**
+     * Whether a release was inside.
+     *
+     * @param releasedMs by the window's clock
+     * @param boundMs how far off that may be, zero on the window's own device; round a part of a ms up
+     */
+    public ReleaseVerdict place(long releasedMs, long boundMs) {
+        if (boundMs < 0) {
+            throw new IllegalArgumentException("A bound must be zero or more, but was " + boundMs + " ms");
+        }
+        boolean early = releasedMs - opensMs < closesMs - releasedMs;
+        long within = early ? releasedMs - opensMs : closesMs - releasedMs;
+        String side = within < 0
+                ? (early ? " before it opened" : " after it closed")
+                : early ? " after it opened" : " before it closed";
+        String words = "Released " + seconds(Math.abs(within)) + side;
+        if (within >= boundMs) {
+            return new ReleaseVerdict(ReleaseVerdict.Side.INSIDE, within, words + ": inside the window");
+        }
+        if (within < -boundMs) {
+            return new ReleaseVerdict(ReleaseVerdict.Side.OUTSIDE, within, words + ": outside the window");
+        }
+        return new ReleaseVerdict(
+                ReleaseVerdict.Side.BY_A_PERSON,
+                within,
+                words + ", but the two clocks may differ by " + seconds(boundMs) + ": a person decides");
+    }
+
+    private static String seconds(long ms) {
+        return new FlightTime(ms).seconds(2) + " s";
+    }
+}

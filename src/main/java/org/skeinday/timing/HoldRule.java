@@ -1,0 +1,38 @@
+package org.skeinday.timing;
+
+import org.skeinday.units.FlightTime;
+
+/**
+ * A model held by the building: it is watched for a while, and if still held, the flight is over and time is deducted.
+ *
+ * @param watchedMs how long it is watched, 0 to 600,000 ms
+ * @param deductMs what is then deducted, zero to {@code watchedMs}
+ */
+public record HoldRule(long watchedMs, long deductMs) {
+    /** Watch 10 s, deduct 10 s: FAI Sporting Code Section 4 F1, 3.4.3–3.4.9 (older edition). */
+    public static final HoldRule TEN_SECONDS = new HoldRule(10_000, 10_000);
+
+    public HoldRule {
+        if (watchedMs < 0 || watchedMs > 600_000) {
+            throw new IllegalArgumentException(
+                    "A held model must be watched for 0 to 600 s, but is for " + watchedMs + " ms");
+        }
+        if (deductMs < 0 || deductMs > watchedMs) {
+            throw new IllegalArgumentException(
+                    "The deduction must be 0 to " + watchedMs + " ms, the time watched, but was " + deductMs + " ms");
+        }
+    }
+
+    /**
+     * What a hand watch that ran until the watching ended comes to.
+     *
+     * @throws IllegalArgumentException when it shows less than was watched
+     */
+    public FlightTime deduct(FlightTime shown) {
+        if (shown.millis() < watchedMs) {
+            throw new IllegalArgumentException("A watch that ran to the end of the watching must show at least "
+                    + new FlightTime(watchedMs).seconds(0) + " s, but shows " + shown.seconds(2) + " s");
+        }
+        return new FlightTime(shown.millis() - deductMs);
+    }
+}
