@@ -13,6 +13,8 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
 import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.WatchDeeds;
 import org.skeinday.attempt.store.AttemptFacts;
@@ -21,6 +23,8 @@ import org.skeinday.attempt.web.NowPages;
 import org.skeinday.attempt.web.ReaderUnits;
 import org.skeinday.attempt.web.ResultPages;
 import org.skeinday.attempt.web.TimingPages;
+import org.skeinday.bench.action.BenchDeeds;
+import org.skeinday.bench.web.BenchPages;
 import org.skeinday.contest.store.ContestFacts;
 import org.skeinday.device.Device;
 import org.skeinday.device.action.DeviceDeeds;
@@ -29,6 +33,7 @@ import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
 import org.skeinday.exchange.action.ImportFiles;
 import org.skeinday.motor.store.MotorFacts;
+import org.skeinday.motor.store.MotorLifeFacts;
 import org.skeinday.paper.action.KeyIn;
 import org.skeinday.paper.web.KeyInPages;
 import org.skeinday.paper.web.PaperPages;
@@ -44,8 +49,10 @@ import org.skeinday.platform.http.Server;
 import org.skeinday.platform.live.LiveHub;
 import org.skeinday.platform.live.LiveRoutes;
 import org.skeinday.platform.live.TapRules;
+import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.ActKind;
 import org.skeinday.platform.record.FactKind;
+import org.skeinday.platform.record.Json;
 import org.skeinday.platform.record.Projection;
 import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Writer;
@@ -61,6 +68,7 @@ import org.skeinday.prepare.web.PreparePages;
 public final class App implements AutoCloseable {
     private static final List<NavItem> BAR = List.of(
             new NavItem("Now", "/", Role.VIEWER),
+            new NavItem("Bench", "/bench", Role.HELPER),
             new NavItem("Timing", "/timing", Role.TIMEKEEPER),
             new NavItem("Result sheet", "/results", Role.VIEWER),
             new NavItem("Practice", "/practice", Role.HELPER),
@@ -70,9 +78,18 @@ public final class App implements AutoCloseable {
             new NavItem("Devices", "/devices", Role.CAPTAIN));
 
     /** What may come as a tap, and from which role on; everything else has a form with checks of its own. */
-    private static final Map<String, Role> TAPS =
-            Map.of("watch.release", Role.TIMEKEEPER, "watch.landing", Role.TIMEKEEPER);
+    private static final Map<String, Role> TAPS = Map.of(
+            "watch.release", Role.TIMEKEEPER,
+            "watch.landing", Role.TIMEKEEPER,
+            "bench.step", Role.HELPER,
+            "bench.undo", Role.HELPER,
+            "bench.place", Role.HELPER,
+            "bench.impound", Role.HELPER,
+            "clock.slept", Role.HELPER);
 
+    private static final long CLOCK_LOOK_MS = 1_000;
+
+    private final ScheduledExecutorService clockWatch;
     private final Record record;
     private final Writer writer;
     private final LiveHub live;
@@ -88,6 +105,7 @@ public final class App implements AutoCloseable {
         List<FactKind> kinds = new ArrayList<>();
         kinds.addAll(ContestFacts.kinds());
         kinds.addAll(MotorFacts.kinds());
+        kinds.addAll(MotorLifeFacts.kinds());
         kinds.addAll(AttemptFacts.kinds());
         kinds.addAll(DeviceStore.factKinds());
         return new Projection(kinds);
@@ -97,6 +115,7 @@ public final class App implements AutoCloseable {
         List<ActKind<?>> kinds = new ArrayList<>();
         kinds.addAll(AttemptDeeds.kinds());
         kinds.addAll(WatchDeeds.kinds());
+        kinds.addAll(BenchDeeds.kinds());
         kinds.addAll(DeviceDeeds.actKinds());
         kinds.addAll(ImportFiles.kinds(record.people()::names));
         kinds.addAll(PutRow.kinds(record.people()::names));
@@ -144,6 +163,7 @@ public final class App implements AutoCloseable {
                         new TimingPages(record, forms, page).register(routes);
                         ReaderUnits.register(routes);
                         new ResultPages(record, page, clock).register(routes);
+                        new BenchPages(record, forms, page, clock, settings.pace()).register(routes);
                         new PreparePages(desk).register(routes);
                         new MotorPages(desk).register(routes);
                         new PracticePages(desk).register(routes);
@@ -157,8 +177,20 @@ public final class App implements AutoCloseable {
             writer.close();
             throw e;
         }
+        this.clockWatch = Executors.newSingleThreadScheduledExecutor();
+        new ClockWatch(clock, System::nanoTime, by -> jumped(by, clock, hex(random))).every(CLOCK_LOOK_MS, clockWatch);
         this.newPin = makePin(record, random); // after the port is known to be free: it is told once
         record.runningAt("http://localhost:" + server.port());
+    }
+
+    private void jumped(long byMs, Clock clock, String id) {
+        writer.submit(new Act(
+                id,
+                "clock.jumped",
+                Caller.LAPTOP,
+                "",
+                clock.instant(),
+                Json.MAPPER.createObjectNode().put("byMs", byMs)));
     }
 
     private DevicePages.Door door(SecureRandom random) {
@@ -262,6 +294,7 @@ public final class App implements AutoCloseable {
     /** Takes no more, writes what waits, tells the clients, closes. */
     @Override
     public void close() throws IOException {
+        clockWatch.shutdown();
         live.close();
         server.close();
         writer.close();

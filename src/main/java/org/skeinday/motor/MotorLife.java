@@ -11,11 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param step the last one, null when nothing was noted yet
  * @param shiftMs by how much the laptop's clock was set since then
  */
-public record MotorLife(
-        MotorAdded motor,
-        @Nullable MotorStep step,
-        boolean handedIn,
-        long shiftMs) {
+public record MotorLife(MotorAdded motor, @Nullable MotorStep step, boolean handedIn, long shiftMs) {
 
     /** Without a step a used motor counts as ready, a new one as weighed: its mass is known. */
     public MotorStage stage() {
@@ -59,7 +55,8 @@ public record MotorLife(
             return List.of();
         }
         return Arrays.stream(MotorDeed.values())
-                .filter(d -> d.isAllowedFrom(stage()) && next().filter(d::equals).isEmpty())
+                .filter(d ->
+                        d.isAllowedFrom(stage()) && next().filter(d::equals).isEmpty())
                 .toList();
     }
 

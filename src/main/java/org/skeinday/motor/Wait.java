@@ -13,11 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param required whether going on too early needs a reason
  */
 public record Wait(
-        String name,
-        int minimumS,
-        int preferredS,
-        @Nullable Integer maximumS,
-        boolean required) {
+        String name, int minimumS, int preferredS, @Nullable Integer maximumS, boolean required) {
     private static final int DAY_S = 24 * 3600;
 
     /** Each with its default: 0 required, the rest preferred (common practice, editable). */
@@ -41,8 +37,7 @@ public record Wait(
         }
     }
 
-    public static final List<String> NAMES =
-            List.of(Name.SOAK.word(), Name.HOLD.word(), Name.REST.word());
+    public static final List<String> NAMES = List.of(Name.SOAK.word(), Name.HOLD.word(), Name.REST.word());
 
     public Wait {
         if (!NAMES.contains(name)) {

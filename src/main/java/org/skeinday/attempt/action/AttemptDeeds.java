@@ -37,6 +37,7 @@ public final class AttemptDeeds {
     static final Set<String> TOPICS = Set.of("attempts");
     /** A motor goes with the attempt. */
     static final Set<String> MOVED = Set.of("attempts", "motors");
+
     private static final int LONGEST_REASON = 400;
 
     private AttemptDeeds() {}
@@ -112,9 +113,7 @@ public final class AttemptDeeds {
     }
 
     private static Optional<String> whyNotFlown(Tx tx, @Nullable String motor) {
-        return motor == null
-                ? Optional.empty()
-                : MotorLifeStore.find(tx, motor).flatMap(MotorLife::whyNotFlown);
+        return motor == null ? Optional.empty() : MotorLifeStore.find(tx, motor).flatMap(MotorLife::whyNotFlown);
     }
 
     /** From here on others may help again, when they might not. */
@@ -171,7 +170,8 @@ public final class AttemptDeeds {
 
     private static Decision withMotor(Tx tx, ActContext context, AttemptNow attempt, AttemptMoved fact) {
         List<Fact> facts = new ArrayList<>(List.of(Fact.of("attempt.moved", fact)));
-        MotorGoes.with(tx, context, attempt, State.of(fact.state()), fact.atMs()).ifPresent(facts::add);
+        MotorGoes.with(tx, context, attempt, State.of(fact.state()), fact.atMs())
+                .ifPresent(facts::add);
         return new Decision.Decided(facts, Map.of(), MOVED);
     }
 

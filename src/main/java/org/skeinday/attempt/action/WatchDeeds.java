@@ -96,7 +96,12 @@ public final class WatchDeeds {
             return notThisWatch(seen.slot());
         }
         return new Decision.Decided(
-                movedTo(tx, context, State.RELEASED, attempt, seenAt(attempt, context, seen.serverMs(), seen.boundMs())),
+                movedTo(
+                        tx,
+                        context,
+                        State.RELEASED,
+                        attempt,
+                        seenAt(attempt, context, seen.serverMs(), seen.boundMs())),
                 java.util.Map.of(),
                 AttemptDeeds.MOVED);
     }

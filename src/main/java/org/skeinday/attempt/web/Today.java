@@ -44,6 +44,11 @@ record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windo
                 && of(entry).stream().noneMatch(a -> a.state().isOpen());
     }
 
+    /** An attempt that is open does not count: what is needed after it is asked for. */
+    boolean mayStillFly(EntryAdded entry) {
+        return of(entry).stream().filter(a -> a.state() != State.SCRUBBED).count() < event.attempts();
+    }
+
     /** The attempt that is under way; the one called last when there are several. */
     Optional<AttemptNow> underWay() {
         return attempts.stream()

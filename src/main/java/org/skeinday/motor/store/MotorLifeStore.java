@@ -8,11 +8,13 @@ import static org.skeinday.platform.db.schema.Tables.MOTOR_STEP;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_WAIT;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jooq.Field;
 import org.jooq.impl.DSL;
 import org.skeinday.motor.ClockJump;
 import org.skeinday.motor.MotorAdded;
@@ -24,13 +26,18 @@ import org.skeinday.platform.db.Tx;
 
 /** Reads what was done to motors, where each stands, and what is waited for. */
 public final class MotorLifeStore {
+    /** All that the fact has; whether it was taken back is the table's own. */
+    private static final List<Field<?>> STEP = Arrays.stream(MOTOR_STEP.fields())
+            .filter(f -> !f.equals(MOTOR_STEP.UNDONE))
+            .toList();
+
     private MotorLifeStore() {}
 
     /** Every motor, by tag. */
     public static List<MotorLife> all(Tx tx) {
         Map<String, MotorStep> now = tx
                 .sql()
-                .select(MOTOR_STEP.fields())
+                .select(STEP)
                 .from(MOTOR_STEP)
                 .join(MOTOR_NOW)
                 .on(MOTOR_NOW.STEP_ID.eq(MOTOR_STEP.ID))
@@ -61,7 +68,7 @@ public final class MotorLifeStore {
 
     private static MotorLife life(Tx tx, MotorAdded motor) {
         Optional<MotorStep> step = tx.sql()
-                .select(MOTOR_STEP.fields())
+                .select(STEP)
                 .from(MOTOR_STEP)
                 .join(MOTOR_NOW)
                 .on(MOTOR_NOW.STEP_ID.eq(MOTOR_STEP.ID))
@@ -84,7 +91,8 @@ public final class MotorLifeStore {
     /** What was done to one motor and not taken back, the last first. */
     public static List<MotorStep> stepsOf(Tx tx, String motor) {
         return tx.sql()
-                .selectFrom(MOTOR_STEP)
+                .select(STEP)
+                .from(MOTOR_STEP)
                 .where(MOTOR_STEP.MOTOR_ID.eq(motor).and(MOTOR_STEP.UNDONE.isFalse()))
                 .orderBy(MOTOR_STEP.AT_MS.desc(), MOTOR_STEP.ID.desc())
                 .fetchInto(MotorStep.class);
@@ -93,7 +101,8 @@ public final class MotorLifeStore {
     /** All that were wound until they broke, whose turns or torque were noted. */
     public static List<MotorStep> breaks(Tx tx) {
         return tx.sql()
-                .selectFrom(MOTOR_STEP)
+                .select(STEP)
+                .from(MOTOR_STEP)
                 .where(MOTOR_STEP
                         .STAGE
                         .eq("broken")
@@ -118,10 +127,8 @@ public final class MotorLifeStore {
 
     /** The place before all others. */
     public static long firstPlace(Tx tx) {
-        Long least = tx.sql()
-                .select(DSL.min(MOTOR_PLACE.PLACE))
-                .from(MOTOR_PLACE)
-                .fetchOneInto(Long.class);
+        Long least =
+                tx.sql().select(DSL.min(MOTOR_PLACE.PLACE)).from(MOTOR_PLACE).fetchOneInto(Long.class);
         return least == null ? 0 : least - 1;
     }
 
@@ -130,8 +137,7 @@ public final class MotorLifeStore {
         return tx.sql()
                 .selectFrom(MOTOR_CLOCK_JUMP)
                 .where(MOTOR_CLOCK_JUMP.SLEPT.isNull().and(MOTOR_CLOCK_JUMP.BY_MS.gt(0L)))
-                .and(MOTOR_CLOCK_JUMP.ID.in(
-                        DSL.select(MOTOR_SHIFT.JUMP_ID).from(MOTOR_SHIFT)))
+                .and(MOTOR_CLOCK_JUMP.ID.in(DSL.select(MOTOR_SHIFT.JUMP_ID).from(MOTOR_SHIFT)))
                 .orderBy(MOTOR_CLOCK_JUMP.AT_MS)
                 .fetchInto(ClockJump.class);
     }

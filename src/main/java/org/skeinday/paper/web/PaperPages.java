@@ -74,7 +74,7 @@ public final class PaperPages {
         UnitSystem units = ReaderUnits.of(ctx);
         return record.read(tx -> new TagsView(MotorStore.all(tx).stream()
                 .map(motor -> {
-                    String link = address.get() + "/prepare/motors/row/" + motor.id();
+                    String link = address.get() + "/bench/motor/" + motor.id();
                     return new TagsView.Tag(
                             motor.tag(),
                             BatchStore.find(tx, motor.batchId())

@@ -15,8 +15,7 @@ public final class TapTime {
      * @param serverMs by the server's clock as the device knew it, epoch ms; null when it did not
      * @param boundMs by how much that may be wrong
      */
-    public static long of(
-            ActContext context, @Nullable Long serverMs, @Nullable Long boundMs, long notBeforeMs) {
+    public static long of(ActContext context, @Nullable Long serverMs, @Nullable Long boundMs, long notBeforeMs) {
         long nowMs = context.now().toEpochMilli();
         if (serverMs == null || boundMs == null || boundMs < 0 || boundMs > BELIEVED_BOUND_MS) {
             return nowMs;

@@ -1,0 +1,43 @@
+package org.skeinday;
+
+import java.time.Clock;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.LongConsumer;
+import java.util.function.LongSupplier;
+
+/** Sees when the laptop's clock and its monotonic clock come apart: it slept, or its clock was set. */
+final class ClockWatch {
+    /** Less is the slow steering of a clock by the network. */
+    static final long LEAST_JUMP_MS = 2_000;
+
+    private final Clock wall;
+    private final LongSupplier nanos;
+    private final LongConsumer jumped;
+    private long apartMs;
+
+    /** @param jumped hears by how many ms the wall clock went ahead, negative when it was set back */
+    ClockWatch(Clock wall, LongSupplier nanos, LongConsumer jumped) {
+        this.wall = wall;
+        this.nanos = nanos;
+        this.jumped = jumped;
+        this.apartMs = apart();
+    }
+
+    private long apart() {
+        return wall.millis() - TimeUnit.NANOSECONDS.toMillis(nanos.getAsLong());
+    }
+
+    void look() {
+        long now = apart();
+        long by = now - apartMs;
+        apartMs = Math.abs(by) >= LEAST_JUMP_MS ? now : apartMs + by / 16; // follows the steering slowly
+        if (Math.abs(by) >= LEAST_JUMP_MS) {
+            jumped.accept(by);
+        }
+    }
+
+    void every(long ms, ScheduledExecutorService executor) {
+        executor.scheduleWithFixedDelay(this::look, ms, ms, TimeUnit.MILLISECONDS);
+    }
+}

@@ -1,0 +1,44 @@
+package org.skeinday.attempt.web;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.platform.db.Tx;
+
+/** Which motors the attempts to come need, in order, each with the words for what. */
+public final class Needed {
+    private Needed() {}
+
+    /** The motor under way first; then for each own entry, by its window, the motor that comes next and its spare. */
+    public static Map<String, String> of(Tx tx, long nowMs) {
+        Map<String, String> needed = new LinkedHashMap<>();
+        Today.read(tx).ifPresent(today -> {
+            today.attempts().stream()
+                    .filter(a -> a.state().isOpen() && a.motorId() != null)
+                    .forEach(a -> needed.put(String.valueOf(a.motorId()), words(today, a)));
+            today.byWindow().stream()
+                    .filter(EntryAdded::own)
+                    .filter(today::mayStillFly)
+                    .forEach(entry -> next(tx, today, entry, needed));
+        });
+        return needed;
+    }
+
+    private static String words(Today today, AttemptNow attempt) {
+        return "in " + today.entry(attempt.entryId()).name() + ", attempt " + attempt.number();
+    }
+
+    private static void next(Tx tx, Today today, EntryAdded entry, Map<String, String> needed) {
+        List<MotorAdded> motors = MotorsAtHand.of(tx, entry, ModelStore.ofEntry(tx, entry.id()));
+        String attempt = entry.name() + ", attempt " + today.nextNumber(entry);
+        motors.stream()
+                .filter(m -> !needed.containsKey(m.id()))
+                .limit(2)
+                .forEach(m ->
+                        needed.put(m.id(), (needed.containsValue("for " + attempt) ? "spare for " : "for ") + attempt));
+    }
+}

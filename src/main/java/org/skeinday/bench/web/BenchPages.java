@@ -1,0 +1,174 @@
+package org.skeinday.bench.web;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.web.Needed;
+import org.skeinday.attempt.web.ReaderUnits;
+import org.skeinday.bench.BenchOrder;
+import org.skeinday.motor.BatchAdded;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.Wait;
+import org.skeinday.motor.store.BatchStore;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.platform.http.Pace;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Refusal;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Answer;
+import org.skeinday.platform.record.Record;
+
+/** The Bench, one motor's page, the wall, and how long is waited. */
+public final class BenchPages {
+    private final Record record;
+    private final FormActs forms;
+    private final Page page;
+    private final Clock clock;
+    private final Pace pace;
+
+    public BenchPages(Record record, FormActs forms, Page page, Clock clock, Pace pace) {
+        this.record = record;
+        this.forms = forms;
+        this.page = page;
+        this.clock = clock;
+        this.pace = pace;
+    }
+
+    public void register(Routes routes) {
+        routes.get("/bench", Role.HELPER, ctx -> page.show(ctx, "Bench", "bench/bench.jte", bench(ctx)));
+        routes.get("/bench/part", Role.HELPER, this::part);
+        routes.get("/bench/motor/{motor}", Role.HELPER, ctx -> page.show(ctx, "Motor", "bench/motor.jte", motor(ctx)));
+        routes.get("/bench/motor/{motor}/part", Role.HELPER, ctx -> page.fragment(ctx, "bench/_motor.jte", motor(ctx)));
+        routes.get("/bench/wall", Role.VIEWER, ctx -> page.show(ctx, "Wall", "bench/wall.jte", wall(ctx)));
+        routes.get("/bench/wall/part", Role.VIEWER, ctx -> page.fragment(ctx, "bench/_wall.jte", wall(ctx)));
+        routes.get(
+                "/bench/waits",
+                Role.CAPTAIN,
+                ctx -> page.show(ctx, "Waits", "bench/waits.jte", waits(FormErrors.none(), "")));
+        routes.post("/bench/waits", Role.CAPTAIN, this::change);
+    }
+
+    private void part(Context ctx) {
+        String alike = ReaderUnits.of(ctx).word();
+        page.shared(ctx, alike, clock.millis(), "bench/_bench.jte", () -> bench(ctx));
+    }
+
+    private Rows rows(Context ctx) {
+        return new Rows(
+                ReaderUnits.of(ctx),
+                clock.getZone(),
+                clock.millis(),
+                pace.undo().toMillis());
+    }
+
+    private BenchView bench(Context ctx) {
+        return record.read(tx -> {
+            List<BenchView.Row> rows = rows(ctx, tx);
+            List<BenchView.Jump> jumps = MotorLifeStore.openJumps(tx).stream()
+                    .map(j -> new BenchView.Jump(j.id(), BenchWords.jump(j, clock.getZone())))
+                    .toList();
+            String none = rows.isEmpty()
+                    ? "There is no motor yet. Add batches and motors in Prepare: then each stands here with what to do"
+                            + " to it next."
+                    : "";
+            return new BenchView(none, rows, jumps, true);
+        });
+    }
+
+    private List<BenchView.Row> rows(Context ctx, Tx tx) {
+        Map<String, String> needs = Needed.of(tx, clock.millis());
+        List<String> byHand = MotorLifeStore.byHand(tx);
+        Map<String, Integer> windings = AttemptStore.windings(tx);
+        Rows rows = rows(ctx);
+        return BenchOrder.of(MotorLifeStore.all(tx), byHand, List.copyOf(needs.keySet())).stream()
+                .map(life -> rows.row(life, needs, new HashSet<>(byHand), uses(life, windings)))
+                .toList();
+    }
+
+    private static int uses(MotorLife life, Map<String, Integer> windings) {
+        return life.motor().uses() + windings.getOrDefault(life.motor().id(), 0);
+    }
+
+    private BenchView.Wall wall(Context ctx) {
+        return new BenchView.Wall(record.read(tx -> rows(ctx, tx)).stream()
+                .filter(r -> r.until() > 0)
+                .toList());
+    }
+
+    private BenchView.Motor motor(Context ctx) {
+        return record.read(tx -> MotorLifeStore.find(tx, ctx.pathParam("motor"))
+                .map(life -> motor(ctx, tx, life))
+                .orElseThrow(() -> Refusal.notFound("There is no such motor. Was it removed in Prepare?")));
+    }
+
+    private BenchView.Motor motor(Context ctx, Tx tx, MotorLife life) {
+        Map<String, String> needs = Needed.of(tx, clock.millis());
+        String motor = life.motor().id();
+        List<BenchView.Line> facts = List.of(
+                new BenchView.Line("team", life.motor().team()),
+                new BenchView.Line(
+                        "batch",
+                        BatchStore.find(tx, life.motor().batchId())
+                                .map(BatchAdded::name)
+                                .orElse("–")));
+        List<BenchView.Line> steps = MotorLifeStore.stepsOf(tx, motor).stream()
+                .map(s -> new BenchView.Line(
+                        BenchWords.clock(s.atMs(), clock.getZone()),
+                        Rows.done(
+                                s, s.personId() == null ? null : record.people().name(s.personId()))))
+                .toList();
+        int uses = uses(life, AttemptStore.windings(tx));
+        Set<String> byHand = new HashSet<>(MotorLifeStore.byHand(tx));
+        boolean captain = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
+        return new BenchView.Motor(rows(ctx).row(life, needs, byHand, uses), facts, steps, captain);
+    }
+
+    private void change(Context ctx) {
+        FormErrors typed = FormErrors.of(ctx);
+        Map<String, Object> content = Map.of(
+                "name", typed.typed("name"),
+                "least", typed.typed("least"),
+                "wished", typed.typed("wished"),
+                "longest", typed.typed("longest"),
+                "required", typed.typed("required").equals("yes"));
+        Answer answer = forms.submit(ctx, "bench.wait", content);
+        String words = FormActs.words(ctx, answer);
+        FormErrors form = words.isEmpty() ? FormErrors.none() : typed.with("wait", words);
+        page.fragment(ctx, "bench/_waits.jte", waits(form, words.isEmpty() ? typed.typed("name") : ""));
+    }
+
+    private BenchView.Waits waits(FormErrors form, String saved) {
+        return record.read(tx -> new BenchView.Waits(
+                java.util.Arrays.stream(Wait.Name.values())
+                        .map(name -> wait(MotorLifeStore.wait(tx, name), form))
+                        .toList(),
+                form,
+                saved));
+    }
+
+    private static BenchView.WaitRow wait(Wait wait, FormErrors form) {
+        boolean own = form.typed("name").equals(wait.name());
+        String longest = wait.maximumS() == null ? "" : BenchWords.typed(wait.maximumS());
+        return new BenchView.WaitRow(
+                wait.name(),
+                switch (wait.name()) {
+                    case "soak" -> "Lubricant soaks";
+                    case "hold" -> "Held stretched, to break it in";
+                    default -> "Rest";
+                },
+                own ? form.typed("least") : BenchWords.typed(wait.minimumS()),
+                own ? form.typed("wished") : BenchWords.typed(wait.preferredS()),
+                own ? form.typed("longest") : longest,
+                own ? form.typed("required").equals("yes") : wait.required(),
+                own ? form.message("wait") : "");
+    }
+}

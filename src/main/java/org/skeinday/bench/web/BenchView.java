@@ -1,0 +1,60 @@
+package org.skeinday.bench.web;
+
+import java.util.List;
+import org.skeinday.platform.http.FormErrors;
+
+/**
+ * The Bench in finished words.
+ *
+ * @param none why there is no motor, empty when there are some
+ * @param jumps of the laptop's clock that somebody has to explain
+ */
+public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean mayAct) {
+    /**
+     * One motor.
+     *
+     * @param seen the step that is shown, for the server to see whether it still stands
+     * @param look how the state is drawn: empty (waiting), now, done or late
+     * @param until epoch ms at which its wait is over, 0 when it waits for nothing
+     * @param waits what runs, in words
+     * @param over epoch ms from which it has waited too long, 0 when never
+     * @param undo epoch ms until which the last step can be taken back with one tap, 0 when not
+     */
+    public record Row(
+            String id,
+            String tag,
+            String state,
+            String look,
+            String size,
+            String need,
+            String seen,
+            long until,
+            String waits,
+            long over,
+            List<Deed> now,
+            List<Deed> others,
+            boolean handedIn,
+            boolean mayHandIn,
+            boolean byHand,
+            long undo,
+            String undoes) {}
+
+    /** @param ask what is typed in with it: reason, break or nothing */
+    public record Deed(String deed, String words, String ask) {}
+
+    public record Jump(String id, String words) {}
+
+    /** One motor's page. */
+    public record Motor(Row row, List<Line> facts, List<Line> steps, boolean mayAct) {}
+
+    public record Line(String label, String value) {}
+
+    /** How long is waited. */
+    public record Waits(List<WaitRow> rows, FormErrors form, String saved) {}
+
+    public record WaitRow(
+            String name, String title, String least, String wished, String longest, boolean required, String wrong) {}
+
+    /** The wall page: what runs, large. */
+    public record Wall(List<Row> rows) {}
+}

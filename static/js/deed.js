@@ -1,0 +1,70 @@
+// Buttons and small forms that send one tap: <button data-tap="kind" data-motor="…">, <form data-tap="kind">. What stands in
+// data- is sent with it; the moment by the server's clock too, so that a tap that comes late still says when it was.
+import { addTap, kept } from './outbox.js';
+import { newId } from './ids.js';
+import { serverBound, serverNow } from './clock.js';
+
+const SWALLOW_MS = 400;
+const sent = new Map(); // tap to the place where its words stand
+let last = { what: '', at: -Infinity };
+
+const plain = (value) => (value === 'true' ? true : value === 'false' ? false : value);
+
+function content(element) {
+  const told = {};
+  for (const [name, value] of Object.entries(element.dataset)) {
+    if (!['tap', 'act', 'gone', 'asked'].includes(name)) told[name] = plain(value);
+  }
+  if (element instanceof HTMLFormElement) new FormData(element).forEach((value, name) => { told[name] = value; });
+  return told;
+}
+
+function when() {
+  const boundMs = Math.ceil(serverBound());
+  return Number.isFinite(boundMs) ? { serverMs: Math.round(serverNow()), boundMs } : {};
+}
+
+// The order by hand and the impound know no moment of their own.
+const TIMED = ['bench.step'];
+
+function send(element) {
+  const kind = element.dataset.tap;
+  const told = content(element);
+  const what = kind + JSON.stringify(told);
+  if (what === last.what && performance.now() - last.at < SWALLOW_MS) return;
+  last = { what, at: performance.now() };
+  const id = newId();
+  const place = element.closest('article, .problem')?.querySelector('[data-tap-words]') ?? null;
+  sent.set(id, place);
+  if (place) place.textContent = 'on this tablet';
+  addTap(kind, TIMED.includes(kind) ? { ...told, ...when() } : told, id).then(tell);
+}
+
+async function tell() {
+  const waiting = await kept();
+  for (const [id, place] of sent) {
+    const tap = waiting.find((one) => one.id === id);
+    const words = tap ? (tap.reason ? `${tap.state}: ${tap.reason}` : tap.state) : 'Saved';
+    if (place?.isConnected) place.textContent = words;
+    if (!tap) sent.delete(id);
+  }
+}
+
+document.addEventListener('click', (event) => {
+  const button = event.target.closest('button[data-tap]');
+  if (button) send(button);
+});
+document.addEventListener('submit', (event) => {
+  if (!event.target.matches('form[data-tap]')) return;
+  event.preventDefault();
+  send(event.target);
+  event.target.reset();
+});
+document.addEventListener('skeinday:entries', tell);
+
+// What can be taken back only for some seconds goes when they are over.
+setInterval(() => {
+  for (const button of document.querySelectorAll('[data-gone]')) {
+    if (Number(button.dataset.gone) < serverNow()) button.hidden = true;
+  }
+}, 500);
