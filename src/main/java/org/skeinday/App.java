@@ -63,6 +63,7 @@ import org.skeinday.prepare.web.FilePages;
 import org.skeinday.prepare.web.MotorPages;
 import org.skeinday.prepare.web.PracticePages;
 import org.skeinday.prepare.web.PreparePages;
+import org.skeinday.winding.store.WindFacts;
 
 /** The running program, wired by hand: the one class beside Main that knows everything. */
 public final class App implements AutoCloseable {
@@ -106,6 +107,7 @@ public final class App implements AutoCloseable {
         kinds.addAll(ContestFacts.kinds());
         kinds.addAll(MotorFacts.kinds());
         kinds.addAll(MotorLifeFacts.kinds());
+        kinds.addAll(WindFacts.kinds());
         kinds.addAll(AttemptFacts.kinds());
         kinds.addAll(DeviceStore.factKinds());
         return new Projection(kinds);

@@ -37,6 +37,38 @@ public record AttemptNoted(
         return new AttemptNoted(attemptId, null, null, null, null, null, null, null, null, null, false);
     }
 
+    /** The same with what the wind came to. */
+    public AttemptNoted wound(@Nullable Double peakNmm, @Nullable String peakTyped, @Nullable Double backOff) {
+        return new AttemptNoted(
+                attemptId,
+                spareMotorId,
+                peakNmm,
+                peakTyped,
+                backOff,
+                remainingCrankTurns,
+                contacts,
+                note,
+                announcedMs,
+                announcedAtMs,
+                fromPaper);
+    }
+
+    /** The same with what was left after landing. */
+    public AttemptNoted landed(@Nullable Double remaining, @Nullable String touched) {
+        return new AttemptNoted(
+                attemptId,
+                spareMotorId,
+                peakTorqueNmm,
+                peakTorqueTyped,
+                backOffCrankTurns,
+                remaining,
+                touched,
+                note,
+                announcedMs,
+                announcedAtMs,
+                fromPaper);
+    }
+
     /** The same with what officials announced. */
     public AttemptNoted announced(long ms, long atMs) {
         return new AttemptNoted(

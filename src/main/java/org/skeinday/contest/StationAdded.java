@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param span known torque and reading of at least three points, as {@link Span} writes them
  * @param calibrated ISO date
  * @param knownMassG a mass that is known, as typed in {@code knownMassTyped}
+ * @param divisionNmm torque from one mark of the meter to the next, as typed in {@code divisionTyped}
+ * @param fullScaleNmm where its scale ends, as typed in {@code fullScaleTyped}
  * @param scaleReadsG what the scale shows for it, as typed in {@code scaleReadsTyped}
  */
 public record StationAdded(
@@ -37,13 +39,21 @@ public record StationAdded(
         @Nullable Double knownMassG,
         @Nullable String knownMassTyped,
         @Nullable Double scaleReadsG,
-        @Nullable String scaleReadsTyped) {
+        @Nullable String scaleReadsTyped,
+        @Nullable Double divisionNmm,
+        @Nullable String divisionTyped,
+        @Nullable Double fullScaleNmm,
+        @Nullable String fullScaleTyped) {
     public static final List<String> MOUNTS = List.of("table", "post", "held");
     public static final List<String> COUNTERS = List.of("none", "crank", "motor");
 
     public StationAdded {
         Must.beNamed("The winding place's name", name);
         Must.beOneOf("The mount", mount, MOUNTS);
+        if (divisionNmm != null && fullScaleNmm != null && fullScaleNmm < divisionNmm) {
+            throw new IllegalArgumentException("The meter's full scale must not be below one division, but was "
+                    + fullScaleTyped + " with a division of " + divisionTyped);
+        }
         Must.beOneOf("The counter", counter, COUNTERS);
     }
 }

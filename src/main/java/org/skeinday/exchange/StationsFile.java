@@ -22,7 +22,9 @@ final class StationsFile implements DayFile {
             Column.text("span", 200),
             Column.plain("calibrated"),
             Column.mass("known mass"),
-            Column.mass("scale reads"));
+            Column.mass("scale reads"),
+            Column.torque("division"),
+            Column.torque("full scale"));
 
     @Override
     public String name() {
@@ -51,6 +53,8 @@ final class StationsFile implements DayFile {
         String calibrated = day(row, "calibrated");
         Quantity known = Quantity.Kind.MASS.read(row, "known mass", 0.01, 500);
         Quantity reads = Quantity.Kind.MASS.read(row, "scale reads", 0.001, 600);
+        Quantity division = Quantity.Kind.TORQUE.read(row, "division", 0.0001, 10_000);
+        Quantity fullScale = Quantity.Kind.TORQUE.read(row, "full scale", 0.0001, 10_000);
         intake.take(
                 row,
                 "station.added",
@@ -72,7 +76,11 @@ final class StationsFile implements DayFile {
                         Quantity.siOrNull(known),
                         Quantity.textOrNull(known),
                         Quantity.siOrNull(reads),
-                        Quantity.textOrNull(reads)));
+                        Quantity.textOrNull(reads),
+                        Quantity.siOrNull(division),
+                        Quantity.textOrNull(division),
+                        Quantity.siOrNull(fullScale),
+                        Quantity.textOrNull(fullScale)));
     }
 
     private static @Nullable String day(Row row, String column) {
@@ -98,7 +106,9 @@ final class StationsFile implements DayFile {
                     .put("span", station.span())
                     .put("calibrated", station.calibrated())
                     .put("known mass", Quantity.Kind.MASS.text(station.knownMassG(), station.knownMassTyped()))
-                    .put("scale reads", Quantity.Kind.MASS.text(station.scaleReadsG(), station.scaleReadsTyped()));
+                    .put("scale reads", Quantity.Kind.MASS.text(station.scaleReadsG(), station.scaleReadsTyped()))
+                    .put("division", Quantity.Kind.TORQUE.text(station.divisionNmm(), station.divisionTyped()))
+                    .put("full scale", Quantity.Kind.TORQUE.text(station.fullScaleNmm(), station.fullScaleTyped()));
         }
     }
 }

@@ -28,29 +28,18 @@ public record WindingRequest(
         int backOff,
         @Nullable Length lane) {
     public WindingRequest {
-        within("The loop in mm", loop.millimetres(), 1, 5_000);
-        within("Breaking turns", breakingTurns.doubleValue(), 1, 100_000);
-        within("The winder's ratio", ratio.doubleValue(), 0.1, 100);
-        within("The fraction of breaking turns", fraction.doubleValue(), 0.01, 1.2);
-        within("The stretch", stretch.doubleValue(), 1, 8);
-        within("The share at full stretch", share.doubleValue(), 0.01, 1);
-        within("The back-off in crank turns", backOff, 0, 1_000);
+        Limit.within("The loop in mm", loop.millimetres(), 1, 5_000);
+        Limit.within("Breaking turns", breakingTurns.doubleValue(), 1, 100_000);
+        Limit.within("The winder's ratio", ratio.doubleValue(), 0.1, 100);
+        Limit.within("The fraction of breaking turns", fraction.doubleValue(), 0.01, 1.2);
+        Limit.within("The stretch", stretch.doubleValue(), 1, 8);
+        Limit.within("The share at full stretch", share.doubleValue(), 0.01, 1);
+        Limit.within("The back-off in crank turns", backOff, 0, 1_000);
         double full = loop.millimetres() * stretch.doubleValue();
         if (lane != null) {
-            within("The lane in mm, not shorter than the loop", lane.millimetres(), loop.millimetres(), 100_000);
+            Limit.within("The lane in mm, not shorter than the loop", lane.millimetres(), loop.millimetres(), 100_000);
             full = Math.min(full, lane.millimetres());
         }
-        within("The finish length in mm, not beyond full stretch", finish.millimetres(), 1, full);
-    }
-
-    private static void within(String what, double value, double least, double most) {
-        if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException(
-                    what + " must be " + plain(least) + " to " + plain(most) + ", but was " + plain(value));
-        }
-    }
-
-    private static String plain(double value) {
-        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+        Limit.within("The finish length in mm, not beyond full stretch", finish.millimetres(), 1, full);
     }
 }

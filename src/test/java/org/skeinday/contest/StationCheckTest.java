@@ -30,7 +30,11 @@ class StationCheckTest {
                 2.0,
                 "2 g",
                 reads,
-                reads + " g");
+                reads + " g",
+                null,
+                null,
+                null,
+                null);
     }
 
     private static final String GOOD = "0.2=0.2 | 0.4=0.41 | 0.6=0.61";

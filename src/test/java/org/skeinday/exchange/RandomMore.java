@@ -98,6 +98,7 @@ final class RandomMore {
     private StationAdded station() {
         String zero = day.maybe() ? day.typed(0.01, 3, "in-ozf") : null;
         String known = day.maybe() ? day.typed(1, 90, "g") : null;
+        String division = day.maybe() ? day.typed(0.01, 3, "in-ozf") : null;
         return new StationAdded(
                 day.id(),
                 day.name(120),
@@ -116,7 +117,11 @@ final class RandomMore {
                 known == null ? null : Mass.parse(known).grams(),
                 known,
                 known == null ? null : Mass.parse(known).grams(),
-                known);
+                known,
+                division == null ? null : Torque.parse(division).newtonMillimetres(),
+                division,
+                division == null ? null : Torque.parse(division).newtonMillimetres(),
+                division);
     }
 
     private ModelNote note(List<ModelAdded> models) {

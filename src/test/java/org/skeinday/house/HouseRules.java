@@ -49,6 +49,7 @@ final class HouseRules {
     /** A ring appears only when needed: those that are there today. */
     static final List<String> RINGS = List.of(
             "motor.store",
+            "winding.store",
             "contest.store",
             "device.store",
             "device.action",

@@ -137,7 +137,7 @@ class PrepareWebTest {
         String entry = laptop.get("/now").body().replaceAll("(?s).*?name=\"entry\" value=\"([^\"]+)\".*", "$1");
         Map<String, String> call = Map.of("entry", entry, "motor", motor);
         assertFalse(laptop.get("/now").body().contains("A3 ·"), "nor is it offered");
-        assertSays(422, "This motor is handed in: it must be given back", laptop.form("/attempt/call", call));
+        assertSays(422, "is handed in: it must be given back", laptop.form("/attempt/call", call));
         inspect("A3", "1.56 g", "back");
         assertEquals(200, laptop.form("/attempt/call", call).statusCode());
     }

@@ -1,6 +1,8 @@
 package org.skeinday.attempt.store;
 
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_AIM;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
@@ -9,12 +11,15 @@ import static org.skeinday.platform.db.schema.Tables.PRACTICE_FLIGHT;
 
 import java.util.List;
 import org.jooq.TableField;
+import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptCalled;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptGivenUp;
 import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptJudged;
 import org.skeinday.attempt.AttemptMoved;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptWound;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
@@ -37,6 +42,9 @@ public final class AttemptFacts {
                 FactKind.of("watch.taken", WatchTaken.class, AttemptFacts::watchTaken),
                 FactKind.of("attempt.reading", ReadingTaken.class, Rows.into(ATTEMPT_READING)),
                 FactKind.of("attempt.imported", AttemptImported.class, Rows.into(ATTEMPT)),
+                FactKind.of("attempt.aimed", AttemptAimed.class, Rows.put(ATTEMPT_AIM)),
+                FactKind.of("attempt.judged", AttemptJudged.class, Rows.put(ATTEMPT_JUDGED)),
+                FactKind.of("attempt.wound", AttemptWound.class, AttemptFacts::wound),
                 FactKind.of("attempt.noted", AttemptNoted.class, Rows.put(ATTEMPT_NOTE)),
                 FactKind.of("quiet.began", Quiet.class, Rows.put(ATTEMPT_QUIET)),
                 FactKind.of("quiet.ended", Quiet.class, Rows.put(ATTEMPT_QUIET)),
@@ -92,6 +100,16 @@ public final class AttemptFacts {
                 .set(ATTEMPT.CLOSED_AT_MS, fact.atMs())
                 .set(ATTEMPT.OFFICIAL_MS, fact.officialMs())
                 .set(ATTEMPT.HOW, fact.how())
+                .where(ATTEMPT.ID.eq(fact.attemptId()))
+                .execute();
+    }
+
+    private static void wound(Tx tx, AttemptWound fact) {
+        tx.sql()
+                .update(ATTEMPT)
+                .set(ATTEMPT.STOP_COUNT_CRANK_TURNS, fact.stopCountCrankTurns())
+                .set(ATTEMPT.LAUNCH_TORQUE_NMM, fact.launchTorqueNmm())
+                .set(ATTEMPT.LAUNCH_TORQUE_TYPED, fact.launchTorqueTyped())
                 .where(ATTEMPT.ID.eq(fact.attemptId()))
                 .execute();
     }

@@ -1,0 +1,46 @@
+-- Winds as they were tapped and counted.
+create table winding_wind (
+  id varchar(80) primary key,
+  attempt_id varchar(80),
+  motor_id varchar(80) not null,
+  station_id varchar(80),
+  meter varchar(60),
+  ratio double precision not null,
+  division_nmm double precision,
+  full_scale_nmm double precision,
+  target_crank_turns int,
+  at_full_crank_turns int,
+  back_off_crank_turns int not null,
+  ceiling_nmm double precision,
+  stop varchar(10) not null,
+  use int not null,
+  device varchar(80) not null,
+  person_id varchar(80),
+  at_ms bigint not null,
+  paced boolean not null
+);
+create index winding_wind_of on winding_wind (motor_id, at_ms);
+create table winding_mark (
+  id varchar(80) primary key,
+  wind_id varchar(80) not null,
+  step int not null,
+  elapsed_ms bigint not null,
+  at_ms bigint not null,
+  left_out boolean not null
+);
+create index winding_mark_of on winding_mark (wind_id);
+create table winding_phase (
+  id varchar(80) primary key,
+  wind_id varchar(80) not null,
+  phase varchar(20) not null,
+  elapsed_ms bigint not null,
+  at_ms bigint not null
+);
+create index winding_phase_of on winding_phase (wind_id);
+create table winding_counted (
+  wind_id varchar(80) primary key,
+  at_full_crank_turns int,
+  stop_crank_turns int not null,
+  back_off_crank_turns double precision,
+  paced boolean not null
+);

@@ -1,0 +1,25 @@
+package org.skeinday.winding;
+
+/**
+ * A metronome's beats, for practice. Each is reckoned from the first, so that no error adds up.
+ *
+ * @param crankTurnsPerMinute 20 to 200
+ * @param beatsPerCrankTurn 1 to 8
+ */
+public record Beats(int crankTurnsPerMinute, int beatsPerCrankTurn) {
+    public Beats {
+        Limit.within("Crank turns per minute", crankTurnsPerMinute, 20, 200);
+        Limit.within("Beats per crank turn", beatsPerCrankTurn, 1, 8);
+    }
+
+    /** One beat for each crank turn. */
+    public static Beats perMinute(int crankTurns) {
+        return new Beats(crankTurns, 1);
+    }
+
+    /** When beat {@code k} sounds, in s after beat 0: one division of whole numbers. */
+    public double seconds(long k) {
+        Limit.within("The beat", k, 0, 1e9);
+        return k * 60.0 / (crankTurnsPerMinute * beatsPerCrankTurn);
+    }
+}

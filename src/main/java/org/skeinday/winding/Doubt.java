@@ -1,0 +1,21 @@
+package org.skeinday.winding;
+
+/**
+ * A reading that is asked about after the wind, never during it.
+ *
+ * @param markId the tap
+ * @param words what is doubtful, with numbers
+ */
+public record Doubt(String markId, Kind kind, String words) {
+    /** What is doubtful. */
+    public enum Kind {
+        /** Down with no step in. */
+        FELL,
+        /** Up by more than one division at once. */
+        JUMPED,
+        /** Far above the batch's other motors. */
+        ABOVE_BAND,
+        /** No mark of this meter. */
+        BEYOND_METER
+    }
+}

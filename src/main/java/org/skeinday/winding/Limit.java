@@ -1,0 +1,34 @@
+package org.skeinday.winding;
+
+import java.math.BigDecimal;
+
+/** Bounds that the values of this room keep from their construction on. */
+final class Limit {
+    private Limit() {}
+
+    static void within(String what, double value, double least, double most) {
+        if (!(value >= least && value <= most)) {
+            throw new IllegalArgumentException(
+                    what + " must be " + plain(least) + " to " + plain(most) + ", but was " + plain(value));
+        }
+    }
+
+    static void above(String what, double value, double least) {
+        if (!(Double.isFinite(value) && value > least)) {
+            throw new IllegalArgumentException(
+                    what + " must be above " + plain(least) + " and finite, but was " + plain(value));
+        }
+    }
+
+    static void filled(String what, String value) {
+        if (value.isBlank()) {
+            throw new IllegalArgumentException(what + " must not be empty");
+        }
+    }
+
+    static String plain(double value) {
+        return Double.isFinite(value)
+                ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString()
+                : String.valueOf(value);
+    }
+}

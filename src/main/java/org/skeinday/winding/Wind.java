@@ -1,0 +1,185 @@
+package org.skeinday.winding;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.motor.Hold;
+import org.skeinday.motor.TorqueReading;
+import org.skeinday.units.Torque;
+
+/**
+ * One wind, from the first crank turn until the motor leaves the meter, made of what was tapped and counted. The order in
+ * which taps came in does not matter: they stand as they were made, each once. Any phase may be missing. After the motor
+ * left the meter the needle says nothing.
+ *
+ * @param phases and {@code marks}: in the order in which they were made
+ * @param counted null until counts are entered
+ */
+public record Wind(
+        WindBegun begun,
+        List<WindPhase> phases,
+        List<WindMark> marks,
+        @Nullable WindCounted counted) {
+    /** In the order in which a wind goes through them. */
+    public enum Phase {
+        WINDING_AT_FULL_STRETCH,
+        WALKING_IN,
+        /** Cranking has stopped; turns are taken off. */
+        STOPPED,
+        HOLDING,
+        OFF_METER
+    }
+
+    /** @throws IllegalArgumentException for a tap or count of another wind */
+    public Wind {
+        String id = begun.id();
+        Stream.concat(
+                        Stream.concat(
+                                phases.stream().map(WindPhase::windId),
+                                marks.stream().map(WindMark::windId)),
+                        Stream.ofNullable(counted).map(WindCounted::windId))
+                .forEach(of -> sameWind(id, of));
+        phases = once(phases, WindPhase.AS_MADE, WindPhase::id);
+        marks = once(marks, WindMark.AS_MADE, WindMark::id);
+    }
+
+    public static Wind of(
+            WindBegun begun, List<WindPhase> phases, List<WindMark> marks, @Nullable WindCounted counted) {
+        return new Wind(begun, phases, marks, counted);
+    }
+
+    private static void sameWind(String wind, String of) {
+        if (!of.equals(wind)) {
+            throw new IllegalArgumentException("Taps and counts must be of wind " + wind + ", but one was of " + of);
+        }
+    }
+
+    private static <T> List<T> once(List<T> taps, Comparator<T> asMade, Function<T, String> id) {
+        TreeMap<String, T> byId = new TreeMap<>();
+        taps.stream().sorted(asMade).forEach(tap -> byId.putIfAbsent(id.apply(tap), tap));
+        return byId.values().stream().sorted(asMade).toList();
+    }
+
+    /** After all taps so far. */
+    public Phase phase() {
+        return WindTimes.said(phases).now();
+    }
+
+    /** Cranking to a metronome, as begun or as counted. */
+    public boolean paced() {
+        return begun.paced() || counted != null && counted.paced();
+    }
+
+    /** The needle's marks that count, corrections and what was left out taken away, until the motor left the meter. */
+    public List<Crossing> crossings() {
+        @Nullable Long off = WindTimes.said(phases).offMeter();
+        return Crossings.of(marks, phases).stream()
+                .filter(c -> off == null || c.elapsedMs() <= off)
+                .toList();
+    }
+
+    WindTimes times() {
+        boolean nothingTakenOff =
+                counted != null && counted.backOffCrankTurns() != null && counted.backOffCrankTurns() == 0;
+        return WindTimes.said(phases).filled(crossings(), counted != null, nothingTakenOff);
+    }
+
+    /** The needle's mark, 0 or more, at {@code elapsedMs} after the first crank turn. */
+    public int level(long elapsedMs) {
+        return crossings().stream()
+                .filter(c -> c.elapsedMs() <= elapsedMs)
+                .reduce((a, b) -> b)
+                .map(Crossing::level)
+                .orElse(0);
+    }
+
+    /** Empty while it is not known what one division is worth. */
+    public Optional<Torque> torque(int level) {
+        return Optional.ofNullable(begun.divisionNmm()).map(d -> Torque.ofNewtonMillimetres(d * level));
+    }
+
+    /** The last mark that is not above the ceiling; empty without a ceiling or a division. */
+    public OptionalInt ceilingLevel() {
+        @Nullable Double division = begun.divisionNmm();
+        @Nullable Double ceiling = begun.ceilingNmm();
+        return division == null || ceiling == null
+                ? OptionalInt.empty()
+                : OptionalInt.of((int) Math.floor(ceiling / division * (1 + BINARY_HAIR)));
+    }
+
+    /** 0.9 / 0.05 is 18 and not a hair less. */
+    static final double BINARY_HAIR = 1e-9;
+
+    /** The highest mark that the needle reached; empty when nobody read it. */
+    public OptionalInt peakLevel() {
+        return crossings().stream().mapToInt(Crossing::level).max();
+    }
+
+    public Optional<Torque> peakTorque() {
+        return torque(peakLevel());
+    }
+
+    /** The needle's mark as the motor left the meter, or now; empty when nobody read it. */
+    public OptionalInt launchLevel() {
+        return crossings().stream().mapToInt(Crossing::level).reduce((a, b) -> b);
+    }
+
+    public Optional<Torque> launchTorque() {
+        return torque(launchLevel());
+    }
+
+    private Optional<Torque> torque(OptionalInt level) {
+        return level.isPresent() ? torque(level.getAsInt()) : Optional.empty();
+    }
+
+    /** Crank turns in the motor; empty until there are counts, or a plan and the first step in. */
+    public Optional<Count> count(long elapsedMs) {
+        return turnLine().map(line -> line.at(elapsedMs));
+    }
+
+    Optional<TurnLine> turnLine() {
+        return TurnLine.of(begun, times(), counted);
+    }
+
+    /** (stop − back-off) · ratio, from the counts only; empty while one of the two is not entered. */
+    public Optional<Double> launchMotorTurns() {
+        @Nullable Double off = counted == null ? null : counted.backOffCrankTurns();
+        return counted == null || off == null
+                ? Optional.empty()
+                : Optional.of((counted.stopCrankTurns() - off) * begun.ratio());
+    }
+
+    /** While turns went on, walk-in included, up to the stop; empty while the division or the turns are not known. */
+    public List<TorqueReading> windingReadings() {
+        return WindReadings.of(this).winding();
+    }
+
+    /** While turns were taken off; empty until the last of them is. */
+    public List<TorqueReading> unwindingReadings() {
+        return WindReadings.of(this).unwinding();
+    }
+
+    /** While the motor waited on the meter, from the last turn taken off. */
+    public List<Hold.Reading> holdReadings() {
+        return WindReadings.of(this).hold();
+    }
+
+    /** The one word for the winder now; none once cranking has stopped. */
+    public Word word(long elapsedMs) {
+        if (phase().compareTo(Phase.STOPPED) >= 0) {
+            return Word.NONE;
+        }
+        OptionalInt ceiling = ceilingLevel();
+        return Word.of(
+                level(elapsedMs),
+                ceiling.isPresent() ? ceiling.getAsInt() : null,
+                count(elapsedMs).map(Count::crankTurns).orElse(null),
+                begun.targetCrankTurns(),
+                begun.stopRule());
+    }
+}

@@ -1,0 +1,86 @@
+package org.skeinday.winding.store;
+
+import static org.skeinday.platform.db.schema.Tables.MOTOR;
+import static org.skeinday.platform.db.schema.Tables.WINDING_COUNTED;
+import static org.skeinday.platform.db.schema.Tables.WINDING_MARK;
+import static org.skeinday.platform.db.schema.Tables.WINDING_PHASE;
+import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
+
+import java.util.List;
+import java.util.Optional;
+import org.jooq.Condition;
+import org.jooq.impl.DSL;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.winding.Wind;
+import org.skeinday.winding.WindBegun;
+import org.skeinday.winding.WindCounted;
+import org.skeinday.winding.WindMark;
+import org.skeinday.winding.WindPhase;
+
+/** Reads winds. */
+public final class WindStore {
+    private WindStore() {}
+
+    public static Optional<Wind> find(Tx tx, String id) {
+        return of(tx, WINDING_WIND.ID.eq(id)).stream().findFirst();
+    }
+
+    /** The winds of an attempt, in the order in which they were begun: a motor that broke is not the last. */
+    public static List<Wind> ofAttempt(Tx tx, String attempt) {
+        return of(tx, WINDING_WIND.ATTEMPT_ID.eq(attempt));
+    }
+
+    /** The winds of one motor outside any attempt. */
+    public static List<Wind> alone(Tx tx, String motor) {
+        return of(tx, WINDING_WIND.MOTOR_ID.eq(motor).and(WINDING_WIND.ATTEMPT_ID.isNull()));
+    }
+
+    /** Every wind of a batch's motors whose turns were counted. */
+    public static List<Wind> countedOfBatch(Tx tx, String batch) {
+        return of(
+                tx,
+                WINDING_WIND
+                        .MOTOR_ID
+                        .in(DSL.select(MOTOR.ID).from(MOTOR).where(MOTOR.BATCH_ID.eq(batch)))
+                        .and(WINDING_WIND.ID.in(
+                                DSL.select(WINDING_COUNTED.WIND_ID).from(WINDING_COUNTED))));
+    }
+
+    public static Optional<WindMark> mark(Tx tx, String id) {
+        return tx.sql().selectFrom(WINDING_MARK).where(WINDING_MARK.ID.eq(id)).fetchOptionalInto(WindMark.class);
+    }
+
+    private static List<Wind> of(Tx tx, Condition which) {
+        return tx
+                .sql()
+                .selectFrom(WINDING_WIND)
+                .where(which)
+                .orderBy(WINDING_WIND.AT_MS, WINDING_WIND.ID)
+                .fetchInto(WindBegun.class)
+                .stream()
+                .map(begun -> Wind.of(begun, phases(tx, begun.id()), marks(tx, begun.id()), counted(tx, begun.id())))
+                .toList();
+    }
+
+    private static List<WindPhase> phases(Tx tx, String wind) {
+        return tx.sql()
+                .selectFrom(WINDING_PHASE)
+                .where(WINDING_PHASE.WIND_ID.eq(wind))
+                .fetchInto(WindPhase.class);
+    }
+
+    private static List<WindMark> marks(Tx tx, String wind) {
+        return tx.sql()
+                .selectFrom(WINDING_MARK)
+                .where(WINDING_MARK.WIND_ID.eq(wind))
+                .fetchInto(WindMark.class);
+    }
+
+    private static @org.jspecify.annotations.Nullable WindCounted counted(Tx tx, String wind) {
+        return tx.sql()
+                .selectFrom(WINDING_COUNTED)
+                .where(WINDING_COUNTED.WIND_ID.eq(wind))
+                .fetchOptionalInto(WindCounted.class)
+                .orElse(null);
+    }
+}

@@ -1,0 +1,5 @@
+/** Winds into tables, values out. */
+@NullMarked
+package org.skeinday.winding.store;
+
+import org.jspecify.annotations.NullMarked;
