@@ -24,7 +24,9 @@ import org.skeinday.attempt.web.ReaderUnits;
 import org.skeinday.attempt.web.ResultPages;
 import org.skeinday.attempt.web.TimingPages;
 import org.skeinday.bench.action.BenchDeeds;
+import org.skeinday.bench.action.WindDeeds;
 import org.skeinday.bench.web.BenchPages;
+import org.skeinday.bench.web.WindingPages;
 import org.skeinday.contest.store.ContestFacts;
 import org.skeinday.device.Device;
 import org.skeinday.device.action.DeviceDeeds;
@@ -70,6 +72,7 @@ public final class App implements AutoCloseable {
     private static final List<NavItem> BAR = List.of(
             new NavItem("Now", "/", Role.VIEWER),
             new NavItem("Bench", "/bench", Role.HELPER),
+            new NavItem("Winding", "/winding", Role.HELPER),
             new NavItem("Timing", "/timing", Role.TIMEKEEPER),
             new NavItem("Result sheet", "/results", Role.VIEWER),
             new NavItem("Practice", "/practice", Role.HELPER),
@@ -79,14 +82,18 @@ public final class App implements AutoCloseable {
             new NavItem("Devices", "/devices", Role.CAPTAIN));
 
     /** What may come as a tap, and from which role on; everything else has a form with checks of its own. */
-    private static final Map<String, Role> TAPS = Map.of(
-            "watch.release", Role.TIMEKEEPER,
-            "watch.landing", Role.TIMEKEEPER,
-            "bench.step", Role.HELPER,
-            "bench.undo", Role.HELPER,
-            "bench.place", Role.HELPER,
-            "bench.impound", Role.HELPER,
-            "clock.slept", Role.HELPER);
+    private static final Map<String, Role> TAPS = Map.ofEntries(
+            Map.entry("watch.release", Role.TIMEKEEPER),
+            Map.entry("watch.landing", Role.TIMEKEEPER),
+            Map.entry("bench.step", Role.HELPER),
+            Map.entry("bench.undo", Role.HELPER),
+            Map.entry("bench.place", Role.HELPER),
+            Map.entry("bench.impound", Role.HELPER),
+            Map.entry("wind.begin", Role.HELPER),
+            Map.entry("wind.mark", Role.HELPER),
+            Map.entry("wind.phase", Role.HELPER),
+            Map.entry("wind.leave-out", Role.HELPER),
+            Map.entry("clock.slept", Role.HELPER));
 
     private static final long CLOCK_LOOK_MS = 1_000;
 
@@ -118,6 +125,7 @@ public final class App implements AutoCloseable {
         kinds.addAll(AttemptDeeds.kinds());
         kinds.addAll(WatchDeeds.kinds());
         kinds.addAll(BenchDeeds.kinds());
+        kinds.addAll(WindDeeds.kinds());
         kinds.addAll(DeviceDeeds.actKinds());
         kinds.addAll(ImportFiles.kinds(record.people()::names));
         kinds.addAll(PutRow.kinds(record.people()::names));
@@ -166,6 +174,7 @@ public final class App implements AutoCloseable {
                         ReaderUnits.register(routes);
                         new ResultPages(record, page, clock).register(routes);
                         new BenchPages(record, forms, page, clock, settings.pace()).register(routes);
+                        new WindingPages(record, forms, page, clock).register(routes);
                         new PreparePages(desk).register(routes);
                         new MotorPages(desk).register(routes);
                         new PracticePages(desk).register(routes);

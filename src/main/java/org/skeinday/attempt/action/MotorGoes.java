@@ -20,7 +20,7 @@ public final class MotorGoes {
     private MotorGoes() {}
 
     /** Empty when the attempt has no motor or the motor is there already. What was seen is kept, allowed or not. */
-    static Optional<Fact> with(Tx tx, ActContext context, AttemptNow attempt, State to, long atMs) {
+    public static Optional<Fact> with(Tx tx, ActContext context, AttemptNow attempt, State to, long atMs) {
         @Nullable String motor = attempt.motorId();
         return motor == null
                 ? Optional.empty()

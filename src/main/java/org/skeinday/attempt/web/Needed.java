@@ -3,6 +3,7 @@ package org.skeinday.attempt.web;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.ModelStore;
@@ -12,6 +13,11 @@ import org.skeinday.platform.db.Tx;
 /** Which motors the attempts to come need, in order, each with the words for what. */
 public final class Needed {
     private Needed() {}
+
+    /** The attempt that is wound, flown or just landed; the one whose turns are still asked for. */
+    public static Optional<AttemptNow> toWind(Tx tx) {
+        return Today.read(tx).flatMap(Today::underWay).filter(a -> a.motorId() != null);
+    }
 
     /** The motor under way first; then for each own entry, by its window, the motor that comes next and its spare. */
     public static Map<String, String> of(Tx tx, long nowMs) {

@@ -1,0 +1,117 @@
+package org.skeinday.bench.action;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptWound;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.units.Torque;
+import org.skeinday.winding.Wind;
+import org.skeinday.winding.WindCounted;
+import org.skeinday.winding.WindMark;
+import org.skeinday.winding.store.WindStore;
+
+/** After the wind: its turns, and readings that are left out. */
+public final class CountWind {
+    private static final int MOST = 10_000;
+
+    private CountWind() {}
+
+    /** Crank turns as typed or stepped to; full stretch may stay empty. */
+    public record Turns(String wind, String atFull, String stop, String backOff) {}
+
+    /** A doubtful reading counts no more; it stays in the record. */
+    public record LeaveOut(String mark) {}
+
+    static Decision decide(Tx tx, ActContext context, Turns turns) {
+        Wind wind = WindStore.find(tx, turns.wind()).orElse(null);
+        if (wind == null) {
+            return Decision.unknown("There is no such wind; look again");
+        }
+        Map<String, String> wrong = new LinkedHashMap<>();
+        @Nullable Double stop = number("stop", turns.stop(), true, wrong);
+        @Nullable Double atFull = number("atFull", turns.atFull(), true, wrong);
+        @Nullable Double backOff = number("backOff", turns.backOff(), false, wrong);
+        if (turns.stop().isBlank()) {
+            wrong.put("stop", "Crank turns at the stop are needed: without them nothing else can be computed");
+        }
+        if (stop == null || !wrong.isEmpty()) {
+            return new Decision.Refused(String.join(" ", wrong.values()), wrong);
+        }
+        try {
+            var counted = new WindCounted(
+                    wind.begun().id(),
+                    atFull == null ? null : atFull.intValue(),
+                    stop.intValue(),
+                    backOff,
+                    wind.paced());
+            return new Decision.Decided(
+                    facts(tx, Wind.of(wind.begun(), wind.phases(), wind.marks(), counted), counted),
+                    Map.of(),
+                    WindDeeds.TOPICS);
+        } catch (IllegalArgumentException e) {
+            return Decision.refused("stop", String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static @Nullable Double number(String field, String typed, boolean whole, Map<String, String> wrong) {
+        String text = typed.strip().replace(',', '.');
+        if (text.isEmpty()) {
+            return null;
+        }
+        if (!text.matches(whole ? "\\d{1,5}" : "\\d{1,5}(\\.\\d{1,2})?") || Double.parseDouble(text) > MOST) {
+            wrong.put(
+                    field,
+                    "Crank turns are " + (whole ? "a whole number" : "a number") + " from 0 to " + MOST + ", but were '"
+                            + typed.strip() + "'");
+            return null;
+        }
+        return Double.valueOf(text);
+    }
+
+    private static List<Fact> facts(Tx tx, Wind wind, WindCounted counted) {
+        List<Fact> facts = new ArrayList<>(List.of(Fact.of("wind.counted", counted)));
+        String attempt = wind.begun().attemptId();
+        if (attempt != null) {
+            Optional<Torque> launch = wind.launchTorque();
+            facts.add(Fact.of(
+                    "attempt.wound",
+                    new AttemptWound(
+                            attempt,
+                            counted.stopCrankTurns(),
+                            launch.map(Torque::newtonMillimetres).orElse(null),
+                            launch.map(CountWind::typed).orElse(null))));
+            Optional<Torque> peak = wind.peakTorque();
+            facts.add(Fact.of(
+                    "attempt.noted",
+                    AttemptStore.note(tx, attempt)
+                            .wound(
+                                    peak.map(Torque::newtonMillimetres).orElse(null),
+                                    peak.map(CountWind::typed).orElse(null),
+                                    counted.backOffCrankTurns())));
+        }
+        return facts;
+    }
+
+    /** What the marks came to, as files carry it. */
+    private static String typed(Torque torque) {
+        return String.format(Locale.ROOT, "%.3f in-ozf", torque.inchOunces());
+    }
+
+    static Decision leaveOut(Tx tx, ActContext context, LeaveOut leave) {
+        WindMark mark = WindStore.mark(tx, leave.mark()).orElse(null);
+        if (mark == null) {
+            return Decision.unknown("There is no such reading; look again");
+        }
+        var fact = new WindMark(mark.id(), mark.windId(), mark.step(), mark.elapsedMs(), mark.atMs(), true);
+        return Decision.decided(WindDeeds.TOPICS, Fact.of("wind.mark", fact));
+    }
+}

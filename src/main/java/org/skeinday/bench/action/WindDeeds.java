@@ -1,0 +1,198 @@
+package org.skeinday.bench.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Attempt;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.CalledAttempt;
+import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.WindingAttempt;
+import org.skeinday.attempt.action.MotorGoes;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.contest.store.StationStore;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.store.BatchStore;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.platform.record.TapTime;
+import org.skeinday.winding.Wind;
+import org.skeinday.winding.WindBegun;
+import org.skeinday.winding.WindMark;
+import org.skeinday.winding.WindPhase;
+import org.skeinday.winding.WindingPlan;
+import org.skeinday.winding.WindingPolicy;
+import org.skeinday.winding.store.WindStore;
+
+/** What the reader taps while a motor is wound. Nothing of it is refused for being late. */
+public final class WindDeeds {
+    static final Set<String> TOPICS = Set.of("winds", "attempts", "motors");
+    private static final Set<String> NEEDLE = Set.of("winds");
+
+    private WindDeeds() {}
+
+    /** The first crank turn for an attempt; the wind's id is the act's with -0. */
+    public record Begin(
+            String attempt,
+            @Nullable Long serverMs,
+            @Nullable Long boundMs) {}
+
+    /** The needle crossed a mark, 1 up or -1 down. */
+    public record Mark(
+            String wind,
+            int step,
+            long elapsedMs,
+            @Nullable Long serverMs,
+            @Nullable Long boundMs) {}
+
+    /** What the winder did: a word of {@link WindPhase#PHASES}. */
+    public record Phase(
+            String wind,
+            String phase,
+            long elapsedMs,
+            @Nullable Long serverMs,
+            @Nullable Long boundMs) {}
+
+    public static List<ActKind<?>> kinds() {
+        return List.of(
+                new ActKind<>("wind.begin", Begin.class, WindDeeds::begin),
+                new ActKind<>("wind.mark", Mark.class, WindDeeds::mark),
+                new ActKind<>("wind.phase", Phase.class, WindDeeds::phase),
+                new ActKind<>("wind.count", CountWind.Turns.class, CountWind::decide),
+                new ActKind<>("wind.leave-out", CountWind.LeaveOut.class, CountWind::leaveOut));
+    }
+
+    /** The winding place with a meter, else the first there is. */
+    public static Optional<StationAdded> station(Tx tx) {
+        List<StationAdded> all = StationStore.all(tx);
+        return all.stream()
+                .filter(s -> s.meter() != null)
+                .findFirst()
+                .or(() -> all.stream().findFirst());
+    }
+
+    /** How the motor of an attempt is to be wound. */
+    public static MotorPlan plan(Tx tx, AttemptNow attempt, MotorAdded motor) {
+        EventAdded event = EventStore.find(tx, attempt.eventId()).orElseThrow();
+        @Nullable
+        ModelAdded model = Optional.ofNullable(attempt.modelId())
+                .flatMap(id -> ModelStore.find(tx, id))
+                .orElse(null);
+        boolean wound = attempt.state() != State.CALLED; // then this wind is among them already
+        int windings = motor.uses() + AttemptStore.windingsOf(tx, motor.id()) - (wound ? 1 : 0);
+        return MotorPlan.of(
+                event, motor, BatchStore.find(tx, motor.batchId()).orElse(null), model, Math.max(0, windings));
+    }
+
+    static Decision begin(Tx tx, ActContext context, Begin begin) {
+        AttemptNow attempt = AttemptStore.find(tx, begin.attempt()).orElse(null);
+        if (attempt == null || attempt.motorId() == null) {
+            return Decision.refused("That attempt has no motor: the captain calls it with one");
+        }
+        MotorLife life = MotorLifeStore.find(tx, attempt.motorId()).orElse(null);
+        if (life == null) {
+            return Decision.unknown("There is no such motor any more; look again");
+        }
+        Optional<String> no = life.whyNotFlown();
+        if (no.isPresent()) {
+            return Decision.refused(no.get());
+        }
+        long calledMs = attempt.calledAtMs() == null ? 0 : attempt.calledAtMs();
+        long atMs = TapTime.of(context, begin.serverMs(), begin.boundMs(), calledMs);
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of("wind.begun", begun(tx, context, attempt, life.motor(), atMs)));
+        if (Attempt.of(attempt) instanceof CalledAttempt called) {
+            facts.add(Fact.of("attempt.moved", called.startWinding(atMs)));
+        }
+        return new Decision.Decided(facts, Map.of(), TOPICS);
+    }
+
+    private static WindBegun begun(Tx tx, ActContext context, AttemptNow attempt, MotorAdded motor, long atMs) {
+        EventAdded event = EventStore.find(tx, attempt.eventId()).orElseThrow();
+        @Nullable StationAdded station = station(tx).orElse(null);
+        MotorPlan planned = plan(tx, attempt, motor);
+        @Nullable WindingPlan plan = planned.plan();
+        @Nullable Double own = station == null ? null : station.winderRatio();
+        return new WindBegun(
+                context.newId(0),
+                attempt.id(),
+                motor.id(),
+                station == null ? null : station.id(),
+                station == null ? null : station.meter(),
+                own == null ? event.winderRatio() : own,
+                station == null ? null : station.divisionNmm(),
+                station == null ? null : station.fullScaleNmm(),
+                plan == null ? null : plan.targetCrankTurns(),
+                plan == null ? null : plan.atFullStretchCrankTurns(),
+                planned.request() == null
+                        ? WindingPolicy.BACK_OFF_PRACTISED
+                        : planned.request().backOff(),
+                null,
+                "count",
+                planned.use(),
+                context.device(),
+                context.person(),
+                atMs,
+                false);
+    }
+
+    static Decision mark(Tx tx, ActContext context, Mark mark) {
+        Wind wind = WindStore.find(tx, mark.wind()).orElse(null);
+        if (wind == null) {
+            return Decision.unknown("There is no such wind: its first crank turn has not come in");
+        }
+        long atMs = TapTime.of(
+                context, mark.serverMs(), mark.boundMs(), wind.begun().atMs());
+        try {
+            var fact = new WindMark(context.newId(0), mark.wind(), mark.step(), mark.elapsedMs(), atMs, false);
+            return Decision.decided(NEEDLE, Fact.of("wind.mark", fact));
+        } catch (IllegalArgumentException e) {
+            return Decision.refused(String.valueOf(e.getMessage()));
+        }
+    }
+
+    static Decision phase(Tx tx, ActContext context, Phase phase) {
+        Wind wind = WindStore.find(tx, phase.wind()).orElse(null);
+        if (wind == null) {
+            return Decision.unknown("There is no such wind: its first crank turn has not come in");
+        }
+        long atMs = TapTime.of(
+                context, phase.serverMs(), phase.boundMs(), wind.begun().atMs());
+        List<Fact> facts = new ArrayList<>();
+        try {
+            var fact = new WindPhase(context.newId(0), phase.wind(), phase.phase(), phase.elapsedMs(), atMs);
+            facts.add(Fact.of("wind.phase", fact));
+        } catch (IllegalArgumentException e) {
+            return Decision.refused(String.valueOf(e.getMessage()));
+        }
+        if (phase.phase().equals(WindPhase.STOPPED)) {
+            holding(tx, context, wind, atMs, facts);
+        }
+        return new Decision.Decided(facts, Map.of(), TOPICS);
+    }
+
+    /** The attempt holds from the stop on, and its motor is wound. */
+    private static void holding(Tx tx, ActContext context, Wind wind, long atMs, List<Fact> facts) {
+        AttemptNow attempt = Optional.ofNullable(wind.begun().attemptId())
+                .flatMap(id -> AttemptStore.find(tx, id))
+                .orElse(null);
+        if (attempt != null && Attempt.of(attempt) instanceof WindingAttempt winding) {
+            facts.add(Fact.of("attempt.moved", winding.hold(atMs)));
+            MotorGoes.with(tx, context, attempt, State.HOLDING, atMs).ifPresent(facts::add);
+        }
+    }
+}

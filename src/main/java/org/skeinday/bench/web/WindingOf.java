@@ -1,0 +1,208 @@
+package org.skeinday.bench.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.MotorPlan;
+import org.skeinday.bench.action.WindDeeds;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.units.Torque;
+import org.skeinday.units.UnitSystem;
+import org.skeinday.winding.Doubts;
+import org.skeinday.winding.FloorMark;
+import org.skeinday.winding.Wind;
+import org.skeinday.winding.WindCounted;
+import org.skeinday.winding.WindingPlan;
+
+/** One attempt's winding as the page shows it. */
+final class WindingOf {
+    private final Tx tx;
+    private final AttemptNow attempt;
+    private final MotorLife life;
+    private final @Nullable Wind wind;
+    private final UnitSystem units;
+    private final MotorPlan planned;
+    private final @Nullable WindingPlan plan;
+
+    WindingOf(Tx tx, AttemptNow attempt, MotorLife life, @Nullable Wind wind, UnitSystem units) {
+        this.tx = tx;
+        this.attempt = attempt;
+        this.life = life;
+        this.wind = wind;
+        this.units = units;
+        this.planned = WindDeeds.plan(tx, attempt, life.motor());
+        this.plan = planned.plan();
+    }
+
+    /** @param device that asks @param quiet whether nobody may be helped now */
+    WindingView view(String device, boolean quiet, long nowMs, FormErrors form) {
+        boolean own = wind == null || wind.begun().device().equals(device);
+        boolean over = wind != null && !attempt.state().isBeforeRelease();
+        String entry = EntryStore.find(tx, attempt.entryId()).orElseThrow().name();
+        return new WindingView(
+                entry + ", attempt " + attempt.number() + " · motor "
+                        + life.motor().tag(),
+                "",
+                attempt.id(),
+                wind == null ? life.whyNotFlown().orElse(wrongWay()) : "",
+                life.motor().direction().equals("cw")
+                        ? "↻ clockwise from the winder"
+                        : "↺ anticlockwise from the winder",
+                quiet ? List.of() : lines(),
+                quiet ? List.of() : floor(),
+                lacks(),
+                wind == null ? "" : wind.begun().id(),
+                own,
+                quiet,
+                over,
+                wind == null || own || quiet || over ? null : live(wind, nowMs),
+                reader(quiet),
+                wind != null && over && (!quiet || own) ? after(wind, form) : null);
+    }
+
+    private String wrongWay() {
+        return Optional.ofNullable(attempt.modelId())
+                .flatMap(id -> ModelStore.find(tx, id))
+                .filter(m -> !m.direction().equals(life.motor().direction()))
+                .map(m -> "This motor turns the other way than " + m.name()
+                        + ": wound so, the rotor drives down. The captain calls another motor.")
+                .orElse("");
+    }
+
+    private List<BenchView.Line> lines() {
+        if (plan == null || planned.request() == null) {
+            return List.of(new BenchView.Line("winding plan", planned.why()));
+        }
+        return List.of(
+                new BenchView.Line("start at", units.length(plan.fullStretch()) + " hook to hook"),
+                new BenchView.Line("at full stretch", plan.atFullStretchCrankTurns() + " crank turns"),
+                new BenchView.Line("stop at", plan.targetCrankTurns() + " crank turns"),
+                new BenchView.Line("ceiling", "not known: stop at the count"),
+                new BenchView.Line("back off", planned.request().backOff() + " crank turns at least"),
+                new BenchView.Line("finish at", units.length(plan.finish())));
+    }
+
+    private List<WindingView.FloorMark> floor() {
+        List<WindingView.FloorMark> marks = new ArrayList<>();
+        if (plan != null) {
+            plan.floorMarks()
+                    .forEach(step -> marks.add(new WindingView.FloorMark(
+                            marks.size() + 1, String.valueOf(step.crankTurns()), units.length(step.distance()))));
+        }
+        return marks;
+    }
+
+    private Optional<Double> division() {
+        return wind == null
+                ? WindDeeds.station(tx).map(StationAdded::divisionNmm)
+                : Optional.ofNullable(wind.begun().divisionNmm());
+    }
+
+    private List<String> lacks() {
+        List<String> lacks = new ArrayList<>();
+        if (division().isEmpty()) {
+            lacks.add(
+                    "What one mark of the meter is worth is not known: marks are counted, no torque is computed. Enter"
+                            + " it in Prepare, page Winding places.");
+        }
+        if (plan == null) {
+            lacks.add("No count to stop at, no floor marks: " + planned.why() + ".");
+        }
+        return lacks;
+    }
+
+    private WindingView.Live live(Wind now, long nowMs) {
+        long elapsed = Math.max(0, nowMs - now.begun().atMs());
+        int level = now.level(elapsed);
+        String mark = plan == null
+                ? ""
+                : now.count(elapsed)
+                        .map(c -> FloorMark.at(c.crankTurns(), plan))
+                        .map(m -> "mark " + m.number() + " · " + units.length(m.distance()))
+                        .orElse("");
+        String phase = switch (now.phase()) {
+            case WINDING_AT_FULL_STRETCH -> "winding at full stretch";
+            case WALKING_IN -> "walking in";
+            case STOPPED -> "stopped, backing off";
+            case HOLDING -> "holding";
+            case OFF_METER -> "off the meter";
+        };
+        return new WindingView.Live(torque(now, level), now.word(elapsed).text(), mark, phase);
+    }
+
+    private String torque(Wind now, int level) {
+        return now.torque(level).map(units::torque).orElse(level + (level == 1 ? " mark" : " marks"));
+    }
+
+    private WindingView.Reader reader(boolean quiet) {
+        @Nullable WindingPlan shown = quiet ? null : plan;
+        OptionalInt ceiling = wind == null ? OptionalInt.empty() : wind.ceilingLevel();
+        List<WindingPlan.Step> marks = shown == null ? List.of() : shown.floorMarks();
+        return new WindingView.Reader(
+                wind == null ? "" : String.valueOf(wind.begun().atMs()),
+                division().map(this::perMark).orElse(""),
+                units == UnitSystem.METRIC ? "mN·m" : "in·ozf",
+                shown == null ? "" : String.valueOf(shown.atFullStretchCrankTurns()),
+                shown == null ? "" : String.valueOf(shown.targetCrankTurns()),
+                ceiling.isPresent() && !quiet ? String.valueOf(ceiling.getAsInt()) : "",
+                marks.stream().map(s -> String.valueOf(s.crankTurns())).collect(Collectors.joining(",")),
+                marks.stream().map(s -> units.length(s.distance())).collect(Collectors.joining("|")),
+                planned.request() == null || quiet
+                        ? ""
+                        : String.valueOf(planned.request().backOff()));
+    }
+
+    private String perMark(double nmm) {
+        Torque one = Torque.ofNewtonMillimetres(nmm);
+        return String.format(
+                Locale.ROOT, "%.6f", units == UnitSystem.METRIC ? one.newtonMillimetres() : one.inchOunces());
+    }
+
+    private WindingView.After after(Wind done, FormErrors form) {
+        @Nullable WindCounted counted = done.counted();
+        List<BenchView.Line> figures = new ArrayList<>();
+        done.peakLevel().ifPresent(l -> figures.add(new BenchView.Line("highest torque", torque(done, l))));
+        done.launchLevel().ifPresent(l -> figures.add(new BenchView.Line("at launch", torque(done, l))));
+        done.launchMotorTurns()
+                .ifPresent(t -> figures.add(new BenchView.Line("launched with", Math.round(t) + " motor turns")));
+        return new WindingView.After(
+                form.typedOr(
+                        "atFull",
+                        first(
+                                counted == null ? null : counted.atFullCrankTurns(),
+                                done.begun().atFullCrankTurns())),
+                form.typedOr(
+                        "stop",
+                        first(
+                                counted == null ? null : counted.stopCrankTurns(),
+                                done.begun().targetCrankTurns())),
+                form.typedOr("backOff", backOff(done, counted)),
+                counted != null,
+                Doubts.of(done, Optional.empty()).stream()
+                        .map(d -> new WindingView.DoubtLine(d.markId(), d.words()))
+                        .toList(),
+                figures,
+                form);
+    }
+
+    private static String backOff(Wind done, @Nullable WindCounted counted) {
+        Double said = counted == null ? null : counted.backOffCrankTurns();
+        return said == null
+                ? String.valueOf(done.begun().backOffCrankTurns())
+                : java.math.BigDecimal.valueOf(said).stripTrailingZeros().toPlainString();
+    }
+
+    private static String first(@Nullable Integer one, @Nullable Integer other) {
+        return one != null ? String.valueOf(one) : other != null ? String.valueOf(other) : "";
+    }
+}

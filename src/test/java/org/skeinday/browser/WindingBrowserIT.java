@@ -1,0 +1,155 @@
+package org.skeinday.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.skeinday.Program;
+import org.skeinday.Visitor;
+
+/** The reader on a phone, followed on the laptop, with the server killed in the middle of the wind. */
+@Timeout(180)
+class WindingBrowserIT {
+    private final ChromeDriver phone = Browsers.of(Browsers.Size.PHONE);
+    private final ChromeDriver laptop = Browsers.of(Browsers.Size.LAPTOP);
+    private int taps;
+    private String attempt = "";
+
+    @TempDir
+    Path root;
+
+    @Test
+    void a_wind_is_read_mark_by_mark_over_a_kill_and_counted_after_the_release() throws Exception {
+        Path data = root.resolve("day");
+        assertEquals(0, Program.run("import", "demo-data", "--data", data.toString()));
+        int port = Program.freePort();
+        Program program = Program.serve(data, port);
+        try {
+            join(program);
+            laptop.get(program.at("/winding"));
+            waitFor(laptop, "Nobody is called");
+            callWithItsMotor(new Visitor(port, "", 50));
+            waitFor(phone, "First crank turn");
+            Sight.look(phone, "winding-before");
+            key("begin");
+            for (int i = 0; i < 5; i++) {
+                up(i + 1);
+            }
+            waitFor(laptop, "winding at full stretch");
+            waitFor(laptop, "0.25 in·ozf", "1.77 mN·m");
+            assertFalse(
+                    laptop.findElement(By.id("winding")).getText().contains("Needle up"), "only the reader has keys");
+            Sight.look(phone, "winding-reader");
+            Sight.look(laptop, "winding-follows");
+        } finally {
+            program.kill();
+        }
+        up(6);
+        key("next"); // stepping in, while nobody answers
+        try (Program again = Program.serve(data, port)) {
+            phone.navigate().refresh();
+            waitFor(phone, "walking in");
+            up(7);
+            key("down");
+            up(7);
+            Sight.look(phone, "winding-walking-in");
+            waitFor(laptop, "walking in");
+            key("next");
+            waitFor(laptop, "stopped, backing off");
+            Sight.look(phone, "winding-stopped");
+            key("down");
+            key("next");
+            waitFor(laptop, "holding");
+            assertTrue(new Visitor(port, "", 51).get("/bench").body().contains("wound"), "the motor is wound");
+            key("next");
+            var released = new Visitor(port, "", 52)
+                    .form("/attempt/move", Map.of("attempt", attempt, "to", "released", "seen", ""));
+            assertEquals(200, released.statusCode(), released.body());
+            waitFor(phone, "So it was");
+            Sight.look(phone, "winding-after");
+            phone.findElement(By.cssSelector(".counts button")).click();
+            taps++;
+            waitFor(phone, "Counted.");
+            waitFor(phone, "launched with");
+            Sight.look(phone, "winding-counted");
+            String page = phone.findElement(By.id("winding")).getText();
+            assertTrue(page.matches("(?s).*highest torque.*2\\.47 mN·m.*at launch.*2\\.12 mN·m.*"), page);
+        }
+        System.out.println("a reader's taps for one wind of seven marks: " + taps);
+        assertTrue(taps <= 30, taps + " taps");
+        assertEquals(0, Program.run("verify", "--data", data.toString()));
+    }
+
+    private void join(Program program) {
+        phone.get(program.joinLink());
+        new Select(phone.findElement(By.id("person"))).selectByVisibleText("Ayla");
+        phone.findElement(By.cssSelector("button[value=helper]")).click();
+        new WebDriverWait(phone, Duration.ofSeconds(10))
+                .ignoring(WebDriverException.class)
+                .until(b -> !Objects.requireNonNull(b.getCurrentUrl()).contains("/join"));
+        phone.get(program.at("/winding"));
+    }
+
+    private void callWithItsMotor(Visitor captain) throws Exception {
+        String motor = first(captain.get("/bench").body(), "/bench/motor/([^\"]+)\">A3<");
+        String entry = first(
+                captain.get("/now").body(),
+                "name=\"entry\" value=\"([^\"]+)\"><input type=\"hidden\" name=\"number\" value=\"1\"><button aria-label=\"Call Curlew\"");
+        var called = captain.form("/attempt/call", Map.of("entry", entry, "motor", motor));
+        assertEquals(200, called.statusCode(), called.body());
+        attempt = first(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
+    }
+
+    private static String first(String html, String pattern) {
+        Matcher found = Pattern.compile(pattern).matcher(html);
+        assertTrue(found.find(), pattern + " in " + html);
+        return found.group(1);
+    }
+
+    private void key(String name) {
+        new WebDriverWait(phone, Duration.ofSeconds(10))
+                .ignoring(WebDriverException.class)
+                .until(b -> {
+                    b.findElement(By.cssSelector("[data-" + name + "]")).click();
+                    return true;
+                });
+        taps++;
+    }
+
+    /** Marks of 0.05 in·ozf, 0.353 mN·m each; a needle takes longer for one than a key that bounces. */
+    private void up(int level) {
+        key("up");
+        String words = String.format(java.util.Locale.ROOT, "%.2f mN·m", level * 0.353078);
+        new WebDriverWait(phone, Duration.ofSeconds(10))
+                .ignoring(WebDriverException.class)
+                .withMessage(() ->
+                        words + " in " + phone.findElement(By.id("winding")).getText())
+                .until(b ->
+                        b.findElement(By.cssSelector("[data-torque]")).getText().equals(words));
+    }
+
+    private static void waitFor(ChromeDriver browser, String... oneOf) {
+        new WebDriverWait(browser, Duration.ofSeconds(15))
+                .ignoring(WebDriverException.class)
+                .withMessage(() -> String.join(" or ", oneOf) + " in "
+                        + browser.findElement(By.id("winding")).getText())
+                .until(b -> {
+                    String text = b.findElement(By.id("winding")).getText();
+                    return java.util.Arrays.stream(oneOf).anyMatch(text::contains);
+                });
+    }
+}

@@ -1,0 +1,129 @@
+// The reader's keys while a motor is wound: one for each mark that the needle crosses. What is shown at once is this
+// device's own count of them; every tap goes to the outbox with the time since the first crank turn.
+import { addTap, kept } from './outbox.js';
+import { newId } from './ids.js';
+import { serverBound, serverNow } from './clock.js';
+
+const SLOW_MARKS = 2, SLOW_TURNS = 10; // as the server's word
+const AT_ONCE_MS = 60; // a key that bounced
+const NEXT = {
+  'winding': ['stepping-in', 'Stepping in'], 'stepping-in': ['stopped', 'Stopped'],
+  'stopped': ['backed-off', 'Backed off'], 'backed-off': ['off-meter', 'Off the meter'],
+};
+const WORDS = {
+  'winding': 'winding at full stretch', 'stepping-in': 'walking in', 'stopped': 'stopped: back off now',
+  'backed-off': 'holding', 'off-meter': 'off the meter: load it, unhurried',
+};
+
+function start(place) {
+  const told = place.dataset;
+  const key = `skeinday.wind.${told.attempt}`;
+  const find = (name) => place.querySelector(`[data-${name}]`);
+  const number = (text) => (text === '' || text === undefined ? null : Number(text));
+  let state = JSON.parse(localStorage.getItem(key) ?? 'null');
+  let last = -Infinity;
+  // Another device began, or this one lost what it knew: the server's wind is gone on with from here.
+  if (told.wind && state?.wind !== told.wind) state = { wind: told.wind, at: Number(told.began), level: 0, phase: 'winding', taps: [] };
+  const elapsed = () => Math.max(0, Math.round(serverNow() - state.at));
+  const keep = (next) => { state = next; localStorage.setItem(key, JSON.stringify(state)); show(); };
+  const when = () => (Number.isFinite(serverBound()) ? { serverMs: Math.round(serverNow()), boundMs: Math.ceil(serverBound()) } : {});
+
+  function send(kind, content) {
+    const id = newId();
+    state.taps.push(id);
+    addTap(kind, { ...content, ...when() }, id).then(tellKept);
+    return id;
+  }
+  function begin() {
+    if (state) return;
+    state = { taps: [] };
+    const id = send('wind.begin', { attempt: told.attempt });
+    keep({ ...state, wind: `${id}-0`, at: Math.round(serverNow()), level: 0, phase: 'winding' });
+  }
+  function mark(step) {
+    const now = performance.now();
+    if (!state || now - last < AT_ONCE_MS || state.level + step < 0) return;
+    last = now;
+    send('wind.mark', { wind: state.wind, step, elapsedMs: elapsed() });
+    keep({ ...state, level: state.level + step });
+  }
+  function phase(name) {
+    if (!state) return;
+    const ms = elapsed();
+    send('wind.phase', { wind: state.wind, phase: name, elapsedMs: ms });
+    keep({ ...state, phase: name === 'again' ? 'stepping-in' : name, ...(name === 'stepping-in' ? { inMs: ms } : {}) });
+  }
+  // Crank turns by the pace at full stretch, once walking in began; about, and never more than a tenth beyond the plan.
+  function turns() {
+    const atFull = number(told.atFull), target = number(told.target);
+    if (atFull === null || target === null || !state.inMs || state.phase !== 'stepping-in') return null;
+    return Math.min(target * 1.1, atFull * elapsed() / state.inMs);
+  }
+  function word(count) {
+    if (state.phase !== 'winding' && state.phase !== 'stepping-in') return '';
+    const ceiling = number(told.ceiling), target = number(told.target);
+    const marksLeft = ceiling === null ? Infinity : ceiling - state.level;
+    const turnsLeft = count === null || target === null ? Infinity : target - count;
+    if (turnsLeft <= 0) return 'count';
+    if (marksLeft <= 0) return 'ceiling';
+    return marksLeft <= SLOW_MARKS || turnsLeft <= SLOW_TURNS ? 'slow down' : '';
+  }
+  function standAt(count) {
+    if (!told.floor || (state.phase !== 'winding' && state.phase !== 'stepping-in')) return '';
+    const counts = told.floor.split(',').map(Number), words = told.floorWords.split('|');
+    let at = 0;
+    for (let i = 1; i < counts.length; i++) if (count !== null && counts[i] <= count) at = i;
+    return `mark ${at + 1} of ${counts.length} · ${words[at]}`;
+  }
+  const set = (element, text) => { if (element.textContent !== text) element.textContent = text; };
+  function show() {
+    if (!place.isConnected) return;
+    const on = state !== null;
+    find('show').hidden = !on;
+    find('begin').hidden = on;
+    const offMeter = on && state.phase === 'off-meter';
+    find('up').hidden = !on || offMeter || state.phase === 'stopped';
+    find('down').hidden = !on || offMeter;
+    find('down').classList.toggle('target', on && (state.phase === 'stopped' || state.phase === 'backed-off'));
+    find('next').hidden = !on || offMeter;
+    find('again').hidden = !on || state.phase !== 'stopped';
+    if (!on) return;
+    const count = turns();
+    const per = number(told.perMark);
+    set(find('torque'), per === null ? `${state.level} marks` : `${(state.level * per).toFixed(2)} ${told.unit}`);
+    set(find('phase'), WORDS[state.phase]);
+    set(find('word'), word(count));
+    set(find('mark'), state.phase === 'stopped' && told.backOff ? `back off ${told.backOff} crank turns at least` : standAt(count));
+    set(find('next'), NEXT[state.phase]?.[1] ?? '');
+  }
+  async function tellKept() {
+    const own = (await kept()).filter((tap) => state?.taps?.includes(tap.id));
+    const look = own.find((tap) => tap.reason);
+    set(find('kept'), look ? `${look.state}: ${look.reason}` : own.length > 0 ? own[0].state : state?.taps?.length ? 'Saved' : '');
+  }
+  const down = (name, deed) => find(name).addEventListener('pointerdown', (event) => {
+    if (event.button !== 0 || !event.isPrimary) return;
+    event.preventDefault();
+    deed();
+  });
+  const press = (name, deed) => {
+    down(name, deed);
+    find(name).addEventListener('keydown', (event) => {
+      if ((event.key === ' ' || event.key === 'Enter') && !event.repeat) { event.preventDefault(); deed(); }
+    });
+  };
+  press('begin', begin);
+  press('up', () => mark(1));
+  press('down', () => mark(-1));
+  press('next', () => phase(NEXT[state.phase][0]));
+  press('again', () => phase('again'));
+  document.addEventListener('skeinday:entries', function heard() {
+    if (place.isConnected) tellKept(); else document.removeEventListener('skeinday:entries', heard);
+  });
+  const timer = setInterval(() => { if (place.isConnected) show(); else clearInterval(timer); }, 250);
+  show();
+  tellKept();
+}
+
+document.querySelectorAll('[data-reader]').forEach(start);
+document.addEventListener('skeinday:fresh', (event) => event.target.querySelectorAll('[data-reader]').forEach(start));
