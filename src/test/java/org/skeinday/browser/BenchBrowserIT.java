@@ -13,7 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.Program;
 import org.skeinday.Visitor;
@@ -37,7 +36,8 @@ class BenchBrowserIT {
         long until;
         try {
             waits(port);
-            join(program);
+            Sight.join(phone, program, "Ayla", "helper");
+            phone.get(program.at("/bench"));
             tablet.get(program.at("/bench/wall"));
             laptop.get(program.at("/bench"));
             Sight.look(phone, "bench-first");
@@ -83,16 +83,6 @@ class BenchBrowserIT {
                         "/bench/waits",
                         Map.of("name", "soak", "least", "0", "wished", "0:15", "longest", "", "required", ""));
         assertEquals(200, answer.statusCode(), answer.body());
-    }
-
-    private void join(Program program) {
-        phone.get(program.joinLink());
-        new Select(phone.findElement(By.id("person"))).selectByVisibleText("Ayla");
-        phone.findElement(By.cssSelector("button[value=helper]")).click();
-        new WebDriverWait(phone, Duration.ofSeconds(10))
-                .ignoring(WebDriverException.class)
-                .until(b -> !Objects.requireNonNull(b.getCurrentUrl()).contains("/join"));
-        phone.get(program.at("/bench"));
     }
 
     /** Both read at once, three times: never more than a second apart, and most often the same. */

@@ -6,10 +6,13 @@ import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.time.Duration;
 import java.util.List;
+import java.util.Objects;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
+import org.skeinday.Program;
 
 /** What must hold of every page in every state and at every size. */
 final class Sight {
@@ -23,6 +26,16 @@ final class Sight {
                                 .getText()
                                 .compareTo("0:00.4")
                         > 0);
+    }
+
+    /** A device joins by the link as this person in this role, and is past the join page when this comes back. */
+    static void join(ChromeDriver browser, Program program, String person, String role) {
+        browser.get(program.joinLink());
+        new Select(browser.findElement(By.id("person"))).selectByVisibleText(person);
+        browser.findElement(By.cssSelector("button[value=" + role + "]")).click();
+        new WebDriverWait(browser, Duration.ofSeconds(10))
+                .ignoring(WebDriverException.class)
+                .until(b -> !Objects.requireNonNull(b.getCurrentUrl()).contains("/join"));
     }
 
     /** No page is wider than its screen, none breaks a rule of accessibility; a picture of it under -Dshots. */

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
-import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -16,7 +15,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.Program;
 import org.skeinday.Visitor;
@@ -39,7 +37,8 @@ class WindingBrowserIT {
         int port = Program.freePort();
         Program program = Program.serve(data, port);
         try {
-            join(program);
+            Sight.join(phone, program, "Ayla", "helper");
+            phone.get(program.at("/winding"));
             laptop.get(program.at("/winding"));
             waitFor(laptop, "Nobody is called");
             callWithItsMotor(new Visitor(port, "", 50));
@@ -92,16 +91,6 @@ class WindingBrowserIT {
         System.out.println("a reader's taps for one wind of seven marks: " + taps);
         assertTrue(taps <= 30, taps + " taps");
         assertEquals(0, Program.run("verify", "--data", data.toString()));
-    }
-
-    private void join(Program program) {
-        phone.get(program.joinLink());
-        new Select(phone.findElement(By.id("person"))).selectByVisibleText("Ayla");
-        phone.findElement(By.cssSelector("button[value=helper]")).click();
-        new WebDriverWait(phone, Duration.ofSeconds(10))
-                .ignoring(WebDriverException.class)
-                .until(b -> !Objects.requireNonNull(b.getCurrentUrl()).contains("/join"));
-        phone.get(program.at("/winding"));
     }
 
     private void callWithItsMotor(Visitor captain) throws Exception {
