@@ -22,6 +22,12 @@ export const serverNow = () => here() + (exchanges.length > 0 ? best().offset : 
 /** By how many ms that may be wrong; Infinity before the first answer. */
 export const serverBound = () => (exchanges.length > 0 ? boundOf(best()) : Infinity);
 
+/** A press by the server's clock, with by how much that may be wrong: a tap that comes late still says when it was. */
+export function serverMoment(stamp = performance.now()) {
+  const boundMs = Math.ceil(serverBound());
+  return Number.isFinite(boundMs) ? { serverMs: Math.round(serverNow() - (performance.now() - stamp)), boundMs } : {};
+}
+
 /** Takes one exchange in: t1 sent and t4 received here, t2 received and t3 sent there, all epoch ms. */
 export function learn(t1, t2, t3, t4) {
   const one = { offset: (t2 - t1 + t3 - t4) / 2, delay: Math.max(0, t4 - t1 - (t3 - t2)), at: performance.now() };

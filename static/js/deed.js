@@ -2,7 +2,7 @@
 // data- is sent with it; the moment by the server's clock too, so that a tap that comes late still says when it was.
 import { addTap, kept } from './outbox.js';
 import { newId } from './ids.js';
-import { serverBound, serverNow } from './clock.js';
+import { serverMoment, serverNow } from './clock.js';
 
 const SWALLOW_MS = 400;
 const sent = new Map(); // tap to the place where its words stand
@@ -13,15 +13,10 @@ const plain = (value) => (value === 'true' ? true : value === 'false' ? false : 
 function content(element) {
   const told = {};
   for (const [name, value] of Object.entries(element.dataset)) {
-    if (!['tap', 'act', 'gone', 'asked'].includes(name)) told[name] = plain(value);
+    if (!['tap', 'gone'].includes(name)) told[name] = plain(value);
   }
   if (element instanceof HTMLFormElement) new FormData(element).forEach((value, name) => { told[name] = value; });
   return told;
-}
-
-function when() {
-  const boundMs = Math.ceil(serverBound());
-  return Number.isFinite(boundMs) ? { serverMs: Math.round(serverNow()), boundMs } : {};
 }
 
 // The order by hand and the impound know no moment of their own.
@@ -37,7 +32,7 @@ function send(element) {
   const place = element.closest('article, .problem')?.querySelector('[data-tap-words]') ?? null;
   sent.set(id, place);
   if (place) place.textContent = 'on this tablet';
-  addTap(kind, TIMED.includes(kind) ? { ...told, ...when() } : told, id).then(tell);
+  addTap(kind, TIMED.includes(kind) ? { ...told, ...serverMoment() } : told, id).then(tell);
 }
 
 async function tell() {

@@ -2,9 +2,8 @@
 // device's own count of them; every tap goes to the outbox with the time since the first crank turn.
 import { addTap, kept } from './outbox.js';
 import { newId } from './ids.js';
-import { serverBound, serverNow } from './clock.js';
+import { serverMoment, serverNow } from './clock.js';
 
-const SLOW_MARKS = 2, SLOW_TURNS = 10; // as the server's word
 const AT_ONCE_MS = 60; // a key that bounced
 const NEXT = {
   'winding': ['stepping-in', 'Stepping in'], 'stepping-in': ['stopped', 'Stopped'],
@@ -26,12 +25,11 @@ function start(place) {
   if (told.wind && state?.wind !== told.wind) state = { wind: told.wind, at: Number(told.began), level: 0, phase: 'winding', taps: [] };
   const elapsed = () => Math.max(0, Math.round(serverNow() - state.at));
   const keep = (next) => { state = next; localStorage.setItem(key, JSON.stringify(state)); show(); };
-  const when = () => (Number.isFinite(serverBound()) ? { serverMs: Math.round(serverNow()), boundMs: Math.ceil(serverBound()) } : {});
 
   function send(kind, content) {
     const id = newId();
     state.taps.push(id);
-    addTap(kind, { ...content, ...when() }, id).then(tellKept);
+    addTap(kind, { ...content, ...serverMoment() }, id).then(tellKept);
     return id;
   }
   function begin() {
@@ -66,7 +64,7 @@ function start(place) {
     const turnsLeft = count === null || target === null ? Infinity : target - count;
     if (turnsLeft <= 0) return 'count';
     if (marksLeft <= 0) return 'ceiling';
-    return marksLeft <= SLOW_MARKS || turnsLeft <= SLOW_TURNS ? 'slow down' : '';
+    return marksLeft <= Number(told.slowMarks) || turnsLeft <= Number(told.slowTurns) ? 'slow down' : '';
   }
   function standAt(count) {
     if (!told.floor || (state.phase !== 'winding' && state.phase !== 'stepping-in')) return '';

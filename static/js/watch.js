@@ -7,14 +7,7 @@
 import { addTap, kept as entries } from './outbox.js';
 import { newId } from './ids.js';
 import { format } from './watchtime.js';
-import { serverBound, serverNow } from './clock.js';
-
-// The press by the server's clock, with by how much that may be wrong: a tap that comes late still says when it was.
-function when(stamp) {
-  const boundMs = Math.ceil(serverBound());
-  if (!Number.isFinite(boundMs)) return {};
-  return { serverMs: Math.round(serverNow() - (performance.now() - stamp)), boundMs };
-}
+import { serverMoment } from './clock.js';
 
 // By this page's monotonic clock, what another page of this device began.
 const here = (state) => ({ ...state, at: state.origin + state.at - performance.timeOrigin, origin: performance.timeOrigin });
@@ -43,7 +36,7 @@ function start(place) {
     const drift = Date.now() - (performance.timeOrigin + performance.now());
     const tap = newId();
     keep({ state: 'air', at: stamp, origin: performance.timeOrigin, drift, gap: false, taps: [tap] });
-    send('watch.release', tap, when(stamp));
+    send('watch.release', tap, serverMoment(stamp));
     tick();
   }
   function land(stamp) {
@@ -51,7 +44,7 @@ function start(place) {
     const corrects = state.landing;
     const tap = newId();
     keep({ ...state, state: 'down', ms, gap: state.gap || gapNow(), landing: tap, taps: [...(state.taps ?? []), tap] });
-    send('watch.landing', tap, { ms, ...when(stamp), ...(corrects ? { corrects } : {}) });
+    send('watch.landing', tap, { ms, ...serverMoment(stamp), ...(corrects ? { corrects } : {}) });
   }
   function send(kind, tap, more) {
     kept.textContent = '';

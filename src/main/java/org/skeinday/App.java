@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
@@ -15,34 +14,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
-import org.skeinday.attempt.action.AttemptDeeds;
-import org.skeinday.attempt.action.WatchDeeds;
-import org.skeinday.attempt.store.AttemptFacts;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.NowPages;
 import org.skeinday.attempt.web.ReaderUnits;
 import org.skeinday.attempt.web.ResultPages;
 import org.skeinday.attempt.web.TimingPages;
-import org.skeinday.bench.action.BenchDeeds;
-import org.skeinday.bench.action.WindDeeds;
 import org.skeinday.bench.web.BenchPages;
 import org.skeinday.bench.web.WindingPages;
-import org.skeinday.contest.store.ContestFacts;
 import org.skeinday.device.Device;
-import org.skeinday.device.action.DeviceDeeds;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
-import org.skeinday.exchange.action.ImportFiles;
-import org.skeinday.motor.store.MotorFacts;
-import org.skeinday.motor.store.MotorLifeFacts;
-import org.skeinday.paper.action.KeyIn;
 import org.skeinday.paper.web.KeyInPages;
 import org.skeinday.paper.web.PaperPages;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.FormActs;
-import org.skeinday.platform.http.NavItem;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.PinHash;
@@ -52,49 +39,18 @@ import org.skeinday.platform.live.LiveHub;
 import org.skeinday.platform.live.LiveRoutes;
 import org.skeinday.platform.live.TapRules;
 import org.skeinday.platform.record.Act;
-import org.skeinday.platform.record.ActKind;
-import org.skeinday.platform.record.FactKind;
 import org.skeinday.platform.record.Json;
-import org.skeinday.platform.record.Projection;
 import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
-import org.skeinday.prepare.action.PutRow;
 import org.skeinday.prepare.web.Desk;
 import org.skeinday.prepare.web.FilePages;
 import org.skeinday.prepare.web.MotorPages;
 import org.skeinday.prepare.web.PracticePages;
 import org.skeinday.prepare.web.PreparePages;
-import org.skeinday.winding.store.WindFacts;
 
 /** The running program, wired by hand: the one class beside Main that knows everything. */
 public final class App implements AutoCloseable {
-    private static final List<NavItem> BAR = List.of(
-            new NavItem("Now", "/", Role.VIEWER),
-            new NavItem("Bench", "/bench", Role.HELPER),
-            new NavItem("Winding", "/winding", Role.HELPER),
-            new NavItem("Timing", "/timing", Role.TIMEKEEPER),
-            new NavItem("Result sheet", "/results", Role.VIEWER),
-            new NavItem("Practice", "/practice", Role.HELPER),
-            new NavItem("Prepare", "/prepare", Role.CAPTAIN),
-            new NavItem("Key in", "/key-in", Role.CAPTAIN),
-            new NavItem("Join", "/join", Role.CAPTAIN),
-            new NavItem("Devices", "/devices", Role.CAPTAIN));
-
-    /** What may come as a tap, and from which role on; everything else has a form with checks of its own. */
-    private static final Map<String, Role> TAPS = Map.ofEntries(
-            Map.entry("watch.release", Role.TIMEKEEPER),
-            Map.entry("watch.landing", Role.TIMEKEEPER),
-            Map.entry("bench.step", Role.HELPER),
-            Map.entry("bench.undo", Role.HELPER),
-            Map.entry("bench.place", Role.HELPER),
-            Map.entry("bench.impound", Role.HELPER),
-            Map.entry("wind.begin", Role.HELPER),
-            Map.entry("wind.mark", Role.HELPER),
-            Map.entry("wind.phase", Role.HELPER),
-            Map.entry("wind.leave-out", Role.HELPER),
-            Map.entry("clock.slept", Role.HELPER));
-
     private static final long CLOCK_LOOK_MS = 1_000;
 
     private final ScheduledExecutorService clockWatch;
@@ -109,33 +65,9 @@ public final class App implements AutoCloseable {
     /** @param port 0 for any free one */
     public record Settings(Path data, int port, boolean dev, Pace pace) {}
 
-    public static Projection projection() {
-        List<FactKind> kinds = new ArrayList<>();
-        kinds.addAll(ContestFacts.kinds());
-        kinds.addAll(MotorFacts.kinds());
-        kinds.addAll(MotorLifeFacts.kinds());
-        kinds.addAll(WindFacts.kinds());
-        kinds.addAll(AttemptFacts.kinds());
-        kinds.addAll(DeviceStore.factKinds());
-        return new Projection(kinds);
-    }
-
-    static List<ActKind<?>> actKinds(Record record) {
-        List<ActKind<?>> kinds = new ArrayList<>();
-        kinds.addAll(AttemptDeeds.kinds());
-        kinds.addAll(WatchDeeds.kinds());
-        kinds.addAll(BenchDeeds.kinds());
-        kinds.addAll(WindDeeds.kinds());
-        kinds.addAll(DeviceDeeds.actKinds());
-        kinds.addAll(ImportFiles.kinds(record.people()::names));
-        kinds.addAll(PutRow.kinds(record.people()::names));
-        kinds.addAll(KeyIn.kinds(record.people()::names));
-        return kinds;
-    }
-
     /** Opens the data folder and starts listening. */
     public static App start(Settings settings, Clock clock, SecureRandom random) throws IOException {
-        Record record = Record.open(settings.data(), projection(), clock);
+        Record record = Record.open(settings.data(), Parts.projection(), clock);
         try {
             return new App(record, settings, clock, random);
         } catch (IOException | RuntimeException e) {
@@ -149,9 +81,9 @@ public final class App implements AutoCloseable {
         this.live = new LiveHub(settings.pace(), hex(random));
         this.joinToken = kept(settings.data().resolve("join-code"), () -> hex(random));
         this.addresses = new Addresses();
-        this.writer = new Writer(record, actKinds(record), clock, WriterSettings.normal(), live::publish);
+        this.writer = new Writer(record, Parts.actKinds(record), clock, WriterSettings.normal(), live::publish);
         TemplateEngine engine = settings.dev() ? Page.fromFolder(Path.of("src/main/jte")) : Page.precompiled();
-        Page page = new Page(engine, BAR, settings.pace(), record.people()::name);
+        Page page = new Page(engine, Parts.BAR, settings.pace(), record.people()::name);
         page.sayTrouble(writer::trouble);
         page.sayMoment(live::moment);
         FormActs forms = new FormActs(writer, clock);
@@ -181,7 +113,7 @@ public final class App implements AutoCloseable {
                         new FilePages(desk).register(routes);
                         new PaperPages(record, page, clock, this::address).register(routes);
                         new KeyInPages(record, forms, page, clock).register(routes);
-                        LiveRoutes.register(routes, live, writer, clock, new TapRules(TAPS, this::deviceOfId));
+                        LiveRoutes.register(routes, live, writer, clock, new TapRules(Parts.TAPS, this::deviceOfId));
                         DevicePages.register(routes, page, writer, clock, door(random));
                     });
         } catch (RuntimeException e) {

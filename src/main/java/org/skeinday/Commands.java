@@ -254,7 +254,7 @@ final class Commands {
         @Override
         public Integer call() throws Exception {
             Path folder = existing(folder("skeinday"));
-            Verify.Whole whole = new Verify(App.projection()).check(folder);
+            Verify.Whole whole = new Verify(Parts.projection()).check(folder);
             say(out(), whole, json);
             return 0;
         }
@@ -271,7 +271,7 @@ final class Commands {
 
         @Override
         public Integer call() throws Exception {
-            say(out(), new Verify(App.projection()).rebuild(existing(folder("skeinday")), Clock.systemUTC()), json);
+            say(out(), new Verify(Parts.projection()).rebuild(existing(folder("skeinday")), Clock.systemUTC()), json);
             return 0;
         }
     }

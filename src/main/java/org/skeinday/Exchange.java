@@ -36,9 +36,9 @@ final class Exchange {
             throws IOException {
         var files = new ImportFiles.Files(texts, clock.getZone().getId(), shiftMinutes);
         String id = App.hex(random);
-        try (Record record = Record.open(folder, App.projection(), clock);
+        try (Record record = Record.open(folder, Parts.projection(), clock);
                 Writer writer =
-                        new Writer(record, App.actKinds(record), clock, WriterSettings.normal(), (t, n) -> {})) {
+                        new Writer(record, Parts.actKinds(record), clock, WriterSettings.normal(), (t, n) -> {})) {
             DayFiles.Read read = record.read(
                     tx -> ImportFiles.check(tx, files, record.people().names(), k -> id + "-" + k));
             if (!read.errors().isEmpty()) {
@@ -65,7 +65,7 @@ final class Exchange {
 
     /** The whole record as files. */
     static DayFiles.Written write(Path folder, Clock clock) throws IOException {
-        try (Record record = Record.open(folder, App.projection(), clock)) {
+        try (Record record = Record.open(folder, Parts.projection(), clock)) {
             return record.read(
                     tx -> DayFiles.write(ReadDay.all(tx, record.people().names()), clock.getZone()));
         }

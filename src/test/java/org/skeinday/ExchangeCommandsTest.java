@@ -230,7 +230,7 @@ class ExchangeCommandsTest {
     @Test
     void while_a_server_holds_the_data_folder_both_refuse_in_the_same_words() throws Exception {
         demo();
-        try (Record record = Record.open(data, App.projection(), Clock.systemUTC())) {
+        try (Record record = Record.open(data, Parts.projection(), Clock.systemUTC())) {
             record.runningAt("http://localhost:8420");
             assertEquals(4, load(Path.of("demo-data")));
             String words = complained;

@@ -77,13 +77,14 @@ class ExchangeRoundTripTest {
         assertTrue(first.get("attempts.csv").contains("\"touched; a beam, \"\"badly\"\"\nand fell\""));
         assertEquals(5, first.get("readings.csv").lines().count());
         assertTrue(first.get("results.csv").contains("Rotor Day,1,Curlew"), first.get("results.csv"));
-        assertEquals(1, new Verify(App.projection()).check(root.resolve("two")).records());
+        assertEquals(
+                1, new Verify(Parts.projection()).check(root.resolve("two")).records());
     }
 
     private void fly(Path folder) throws Exception {
-        try (Record record = Record.open(folder, App.projection(), CLOCK);
+        try (Record record = Record.open(folder, Parts.projection(), CLOCK);
                 Writer writer =
-                        new Writer(record, App.actKinds(record), CLOCK, WriterSettings.normal(), (t, n) -> {})) {
+                        new Writer(record, Parts.actKinds(record), CLOCK, WriterSettings.normal(), (t, n) -> {})) {
             String event = record.read(tx -> EventStore.all(tx).get(1).id());
             var entries = record.read(tx -> EntryStore.ofEvent(tx, event));
             String curlew = entries.stream()
@@ -144,9 +145,9 @@ class ExchangeRoundTripTest {
         fly(one);
         Path two = root.resolve("two");
         again("two", export(one));
-        try (Record record = Record.open(two, App.projection(), CLOCK);
+        try (Record record = Record.open(two, Parts.projection(), CLOCK);
                 Writer writer =
-                        new Writer(record, App.actKinds(record), CLOCK, WriterSettings.normal(), (t, n) -> {})) {
+                        new Writer(record, Parts.actKinds(record), CLOCK, WriterSettings.normal(), (t, n) -> {})) {
             String event = record.read(tx -> EventStore.all(tx).get(1).id());
             String curlew = record.read(tx -> EntryStore.ofEvent(tx, event)).stream()
                     .filter(e -> e.name().equals("Curlew"))

@@ -83,6 +83,16 @@ public final class Visitor {
         return tap;
     }
 
+    /** Sends one tap and gives its answer. */
+    public JsonNode tap(String kind, ObjectNode content) throws IOException, InterruptedException {
+        return tapAs(newId(), kind, content);
+    }
+
+    /** The same under an id that is known beforehand. */
+    public JsonNode tapAs(String id, String kind, ObjectNode content) throws IOException, InterruptedException {
+        return taps(Json.MAPPER.createArrayNode().add(tap(id, kind, content))).path(0);
+    }
+
     /** Sends taps and gives the answers, one for each. */
     public JsonNode taps(ArrayNode taps) throws IOException, InterruptedException {
         ObjectNode body = Json.MAPPER.createObjectNode();

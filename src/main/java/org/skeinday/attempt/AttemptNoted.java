@@ -53,22 +53,6 @@ public record AttemptNoted(
                 fromPaper);
     }
 
-    /** The same with what was left after landing. */
-    public AttemptNoted landed(@Nullable Double remaining, @Nullable String touched) {
-        return new AttemptNoted(
-                attemptId,
-                spareMotorId,
-                peakTorqueNmm,
-                peakTorqueTyped,
-                backOffCrankTurns,
-                remaining,
-                touched,
-                note,
-                announcedMs,
-                announcedAtMs,
-                fromPaper);
-    }
-
     /** The same with what officials announced. */
     public AttemptNoted announced(long ms, long atMs) {
         return new AttemptNoted(

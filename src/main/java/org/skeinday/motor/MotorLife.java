@@ -99,6 +99,34 @@ public record MotorLife(MotorAdded motor, @Nullable MotorStep step, boolean hand
         return waiting() == null || !deed.goesOn() ? Optional.empty() : Optional.of(Math.max(0, atMs - sinceMs()));
     }
 
+    /**
+     * The step that {@code deed} makes of this life.
+     *
+     * @param wait what begins with it, null when nothing is waited for
+     */
+    public MotorStep step(MotorDeed deed, MotorStep.By by, @Nullable Wait wait, MotorStep.Told told) {
+        return new MotorStep(
+                by.id(),
+                motor.id(),
+                deed.word(),
+                deed.to().word(),
+                by.atMs(),
+                by.person(),
+                by.device(),
+                wait == null ? null : wait.name(),
+                wait == null ? null : wait.minimumS(),
+                wait == null ? null : wait.preferredS(),
+                wait == null ? null : wait.maximumS(),
+                wait != null && wait.required(),
+                waited(deed, by.atMs()).orElse(null),
+                told.reason(),
+                told.motorTurns(),
+                told.torqueNmm(),
+                told.torqueTyped(),
+                null,
+                step == null ? null : step.id());
+    }
+
     /** Whether going on now must give a reason: a required wait is not over. */
     public boolean needsReason(MotorDeed deed, long atMs) {
         Wait wait = waiting();

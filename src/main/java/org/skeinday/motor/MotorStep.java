@@ -35,6 +35,18 @@ public record MotorStep(
         @Nullable String meter,
         @Nullable String beforeId) {
 
+    /** Who did it, when, and the id of the step. */
+    public record By(String id, long atMs, String person, String device) {}
+
+    /** What came with it: why, and turns and torque at a break. */
+    public record Told(
+            @Nullable String reason,
+            @Nullable Double motorTurns,
+            @Nullable Double torqueNmm,
+            @Nullable String torqueTyped) {
+        public static final Told NOTHING = new Told(null, null, null, null);
+    }
+
     public MotorStage stageNow() {
         return MotorStage.of(stage);
     }

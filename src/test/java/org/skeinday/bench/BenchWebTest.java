@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
+import org.skeinday.fault.CalledAttempt;
 import org.skeinday.platform.record.Json;
 import org.skeinday.prepare.Prepared;
 
@@ -45,14 +46,9 @@ class BenchWebTest {
         return Json.MAPPER.createObjectNode().put("motor", motor).put("deed", deed);
     }
 
-    private JsonNode tap(Visitor who, String kind, ObjectNode content) throws Exception {
-        return who.taps(Json.MAPPER.createArrayNode().add(Visitor.tap(who.newId(), kind, content)))
-                .path(0);
-    }
-
     private void done(String... deeds) throws Exception {
         for (String deed : deeds) {
-            JsonNode answer = tap(laptop, "bench.step", step(motor, deed));
+            JsonNode answer = laptop.tap("bench.step", step(motor, deed));
             assertEquals("saved", answer.path("state").asText(), deed + " " + answer);
         }
     }
@@ -63,7 +59,7 @@ class BenchWebTest {
 
     /** The state as the motor's page says it. */
     private String state() throws Exception {
-        return page().replaceFirst("(?s).*<span class=\"state [a-z]*\">", "").replaceFirst("(?s)<.*", "");
+        return CalledAttempt.value(page(), "<span class=\"state [a-z]*\">([^<]*)<");
     }
 
     @Test
@@ -78,7 +74,7 @@ class BenchWebTest {
 
     @Test
     void what_the_state_does_not_allow_is_refused_in_words() throws Exception {
-        JsonNode answer = tap(laptop, "bench.step", step(motor, "wind"));
+        JsonNode answer = laptop.tap("bench.step", step(motor, "wind"));
         assertEquals("refused", answer.path("state").asText());
         assertEquals(
                 "A3 is weighed: lubricate it first, dry rubber breaks",
@@ -88,15 +84,15 @@ class BenchWebTest {
 
     @Test
     void the_same_done_by_two_counts_once_and_something_else_is_looked_at() throws Exception {
-        tap(laptop, "bench.step", step(motor, "lubricate").put("seen", ""));
+        laptop.tap("bench.step", step(motor, "lubricate").put("seen", ""));
         String one = page();
         assertEquals(
                 "saved",
-                tap(laptop, "bench.step", step(motor, "lubricate").put("seen", ""))
+                laptop.tap("bench.step", step(motor, "lubricate").put("seen", ""))
                         .path("state")
                         .asText());
         assertEquals(one.split("<dt>", -1).length, page().split("<dt>", -1).length, "no second step");
-        JsonNode other = tap(laptop, "bench.step", step(motor, "fall").put("seen", ""));
+        JsonNode other = laptop.tap("bench.step", step(motor, "fall").put("seen", ""));
         assertTrue(other.path("reason").asText().contains("Somebody was quicker"), other.toString());
     }
 
@@ -106,10 +102,10 @@ class BenchWebTest {
                 Map.of("name", "rest", "least", "5", "wished", "10", "longest", "", "required", "yes");
         assertEquals(200, laptop.form("/bench/waits", wait).statusCode());
         done("lubricate", "condition", "rest");
-        JsonNode early = tap(laptop, "bench.step", step(motor, "ready-now"));
+        JsonNode early = laptop.tap("bench.step", step(motor, "ready-now"));
         assertTrue(early.path("reason").asText().contains("say why it goes on now"), early.toString());
         assertTrue(page().contains("why go on now?"));
-        tap(laptop, "bench.step", step(motor, "ready-now").put("reason", "the window closes"));
+        laptop.tap("bench.step", step(motor, "ready-now").put("reason", "the window closes"));
         assertEquals("ready", state());
         assertTrue(page().contains("(the window closes)"));
     }
@@ -128,16 +124,14 @@ class BenchWebTest {
     @Test
     void the_last_step_can_be_taken_back_until_something_builds_on_it() throws Exception {
         done("lubricate");
-        String step = page().replaceFirst("(?s).*data-tap=\"bench.undo\" data-step=\"", "")
-                .replaceFirst("(?s)\".*", "");
+        String step = CalledAttempt.value(page(), "data-tap=\"bench.undo\" data-step=\"([^\"]+)\"");
         done("condition");
         ObjectNode undo = Json.MAPPER.createObjectNode().put("step", step);
-        assertEquals("refused", tap(laptop, "bench.undo", undo).path("state").asText());
-        String last = page().replaceFirst("(?s).*data-tap=\"bench.undo\" data-step=\"", "")
-                .replaceFirst("(?s)\".*", "");
+        assertEquals("refused", laptop.tap("bench.undo", undo).path("state").asText());
+        String last = CalledAttempt.value(page(), "data-tap=\"bench.undo\" data-step=\"([^\"]+)\"");
         assertEquals(
                 "saved",
-                tap(laptop, "bench.undo", undo.deepCopy().put("step", last))
+                laptop.tap("bench.undo", undo.deepCopy().put("step", last))
                         .path("state")
                         .asText());
         assertEquals("lubricated", state());
@@ -148,9 +142,9 @@ class BenchWebTest {
         done("fall");
         String now = laptop.get("/now").body();
         assertFalse(now.contains("A3 ·"), "not offered: " + now);
-        JsonNode wound = tap(laptop, "bench.step", step(motor, "wind"));
+        JsonNode wound = laptop.tap("bench.step", step(motor, "wind"));
         assertTrue(wound.path("reason").asText().contains("wash it with mild soap"), wound.toString());
-        String entry = now.replaceFirst("(?s).*?name=\"entry\" value=\"", "").replaceFirst("(?s)\".*", "");
+        String entry = CalledAttempt.value(now, "name=\"entry\" value=\"([^\"]+)\"");
         var called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor));
         assertEquals(422, called.statusCode());
         done("wash", "lubricate");
@@ -161,11 +155,10 @@ class BenchWebTest {
     void a_motor_goes_with_its_attempt() throws Exception {
         done("lubricate");
         String now = laptop.get("/now").body();
-        String entry = now.replaceFirst("(?s).*?name=\"entry\" value=\"", "").replaceFirst("(?s)\".*", "");
+        String entry = CalledAttempt.value(now, "name=\"entry\" value=\"([^\"]+)\"");
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
                 .body();
-        String attempt =
-                called.replaceFirst("(?s).*?name=\"attempt\" value=\"", "").replaceFirst("(?s)\".*", "");
+        String attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
         assertTrue(laptop.get("/bench").body().contains("in Curlew, attempt 1"), called);
         for (String to : new String[] {"winding", "holding"}) {
             laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to, "seen", ""));
@@ -180,19 +173,19 @@ class BenchWebTest {
     @Test
     void handed_in_means_hands_off_until_it_is_given_back() throws Exception {
         ObjectNode in = Json.MAPPER.createObjectNode().put("motor", motor).put("in", true);
-        assertEquals("saved", tap(laptop, "bench.impound", in).path("state").asText());
-        JsonNode no = tap(laptop, "bench.step", step(motor, "lubricate"));
+        assertEquals("saved", laptop.tap("bench.impound", in).path("state").asText());
+        JsonNode no = laptop.tap("bench.step", step(motor, "lubricate"));
         assertTrue(no.path("reason").asText().contains("must be given back"), no.toString());
-        tap(laptop, "bench.impound", in.deepCopy().put("in", false));
+        laptop.tap("bench.impound", in.deepCopy().put("in", false));
         done("lubricate");
     }
 
     @Test
     void a_break_keeps_turns_and_torque_and_refuses_what_is_none() throws Exception {
         done("lubricate");
-        JsonNode bad = tap(laptop, "bench.step", step(motor, "break").put("crankTurns", "two"));
+        JsonNode bad = laptop.tap("bench.step", step(motor, "break").put("crankTurns", "two"));
         assertTrue(bad.path("reason").asText().contains("whole number"), bad.toString());
-        tap(laptop, "bench.step", step(motor, "break").put("crankTurns", "251").put("torque", "0.62"));
+        laptop.tap("bench.step", step(motor, "break").put("crankTurns", "251").put("torque", "0.62"));
         String page = page();
         assertTrue(page.contains("broken, at 2510 motor turns, 0.62"), page);
     }
@@ -200,10 +193,8 @@ class BenchWebTest {
     @Test
     void put_first_stands_before_what_attempts_need() throws Exception {
         String last = new Prepared(laptop).row("motors", "C5").replaceFirst(".*/", "");
-        tap(
-                laptop,
-                "bench.place",
-                Json.MAPPER.createObjectNode().put("motor", last).put("first", true));
+        laptop.tap(
+                "bench.place", Json.MAPPER.createObjectNode().put("motor", last).put("first", true));
         String bench = laptop.get("/bench").body();
         assertTrue(bench.indexOf("/bench/motor/" + last) < bench.indexOf("/bench/motor/" + motor));
     }
@@ -215,11 +206,9 @@ class BenchWebTest {
         assertEquals(200, helper.get("/bench").statusCode());
         assertEquals(
                 "saved",
-                tap(helper, "bench.step", step(motor, "lubricate"))
-                        .path("state")
-                        .asText());
+                helper.tap("bench.step", step(motor, "lubricate")).path("state").asText());
         JsonNode jump =
-                tap(helper, "clock.jumped", Json.MAPPER.createObjectNode().put("byMs", 5000));
+                helper.tap("clock.jumped", Json.MAPPER.createObjectNode().put("byMs", 5000));
         assertEquals("refused", jump.path("state").asText(), "only the laptop sees its own clock");
     }
 }

@@ -8,8 +8,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -18,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
+import org.skeinday.fault.CalledAttempt;
 import org.skeinday.platform.record.Json;
 import org.skeinday.prepare.Prepared;
 
@@ -44,34 +43,19 @@ class WindWebTest {
 
     private void call(String tag) throws Exception {
         String motor = new Prepared(laptop).row("motors", tag).replaceFirst(".*/", "");
-        String entry = first(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
                 .body();
-        attempt = first(called, "name=\"attempt\" value=\"([^\"]+)\"");
-    }
-
-    private static String first(String html, String pattern) {
-        Matcher found = Pattern.compile(pattern).matcher(html);
-        assertTrue(found.find(), pattern + " in " + html);
-        return found.group(1);
+        attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
     }
 
     private static ObjectNode content() {
         return Json.MAPPER.createObjectNode();
     }
 
-    private JsonNode tap(Visitor who, String kind, ObjectNode content) throws Exception {
-        return tap(who, who.newId(), kind, content);
-    }
-
-    private static JsonNode tap(Visitor who, String id, String kind, ObjectNode content) throws Exception {
-        return who.taps(Json.MAPPER.createArrayNode().add(Visitor.tap(id, kind, content)))
-                .path(0);
-    }
-
     private String begin(Visitor who) throws Exception {
         String id = who.newId();
-        JsonNode answer = tap(who, id, "wind.begin", content().put("attempt", attempt));
+        JsonNode answer = who.tapAs(id, "wind.begin", content().put("attempt", attempt));
         assertEquals("saved", answer.path("state").asText(), answer.toString());
         return id + "-0";
     }
@@ -80,8 +64,8 @@ class WindWebTest {
     void a_motor_that_became_gritty_after_the_call_is_not_wound() throws Exception {
         call("A3");
         String motor = new Prepared(laptop).row("motors", "A3").replaceFirst(".*/", "");
-        tap(laptop, "bench.step", content().put("motor", motor).put("deed", "fall"));
-        JsonNode answer = tap(laptop, "wind.begin", content().put("attempt", attempt));
+        laptop.tap("bench.step", content().put("motor", motor).put("deed", "fall"));
+        JsonNode answer = laptop.tap("wind.begin", content().put("attempt", attempt));
         assertTrue(answer.path("reason").asText().contains("wash it with mild soap"), answer.toString());
         String page = laptop.get("/winding").body();
         assertTrue(page.contains("wash it with mild soap") && !page.contains("First crank turn"), page);
@@ -91,13 +75,11 @@ class WindWebTest {
     void marks_of_an_unknown_wind_and_none_that_are_one_are_refused_in_words() throws Exception {
         call("A3");
         ObjectNode mark = content().put("wind", "nothing").put("step", 1).put("elapsedMs", 10);
-        assertTrue(tap(laptop, "wind.mark", mark).path("reason").asText().contains("no such wind"));
+        assertTrue(laptop.tap("wind.mark", mark).path("reason").asText().contains("no such wind"));
         String wind = begin(laptop);
-        JsonNode two =
-                tap(laptop, "wind.mark", mark.deepCopy().put("wind", wind).put("step", 2));
+        JsonNode two = laptop.tap("wind.mark", mark.deepCopy().put("wind", wind).put("step", 2));
         assertTrue(two.path("reason").asText().contains("must be 1 or -1"), two.toString());
-        JsonNode word = tap(
-                laptop,
+        JsonNode word = laptop.tap(
                 "wind.phase",
                 content().put("wind", wind).put("phase", "dancing").put("elapsedMs", 5));
         assertEquals("refused", word.path("state").asText());
@@ -130,7 +112,7 @@ class WindWebTest {
         call("A3");
         Visitor reader = Demo.joined(app, "helper", "", 62);
         String wind = begin(reader);
-        tap(reader, "wind.mark", content().put("wind", wind).put("step", 1).put("elapsedMs", 1000));
+        reader.tap("wind.mark", content().put("wind", wind).put("step", 1).put("elapsedMs", 1000));
         String others = laptop.get("/winding").body();
         assertTrue(others.contains("Outside help is not allowed"), others);
         String own = reader.get("/winding").body();

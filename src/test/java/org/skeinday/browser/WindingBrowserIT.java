@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,6 +16,7 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.Program;
 import org.skeinday.Visitor;
+import org.skeinday.fault.CalledAttempt;
 
 /** The reader on a phone, followed on the laptop, with the server killed in the middle of the wind. */
 @Timeout(180)
@@ -94,19 +93,13 @@ class WindingBrowserIT {
     }
 
     private void callWithItsMotor(Visitor captain) throws Exception {
-        String motor = first(captain.get("/bench").body(), "/bench/motor/([^\"]+)\">A3<");
-        String entry = first(
+        String motor = CalledAttempt.value(captain.get("/bench").body(), "/bench/motor/([^\"]+)\">A3<");
+        String entry = CalledAttempt.value(
                 captain.get("/now").body(),
                 "name=\"entry\" value=\"([^\"]+)\"><input type=\"hidden\" name=\"number\" value=\"1\"><button aria-label=\"Call Curlew\"");
         var called = captain.form("/attempt/call", Map.of("entry", entry, "motor", motor));
         assertEquals(200, called.statusCode(), called.body());
-        attempt = first(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
-    }
-
-    private static String first(String html, String pattern) {
-        Matcher found = Pattern.compile(pattern).matcher(html);
-        assertTrue(found.find(), pattern + " in " + html);
-        return found.group(1);
+        attempt = CalledAttempt.value(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
     }
 
     private void key(String name) {

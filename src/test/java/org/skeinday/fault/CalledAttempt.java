@@ -25,7 +25,8 @@ public final class CalledAttempt {
         return attempt;
     }
 
-    static String value(String html, String pattern) {
+    /** The first group of the first place that fits. */
+    public static String value(String html, String pattern) {
         Matcher found = Pattern.compile(pattern).matcher(html);
         if (!found.find()) {
             throw new AssertionError("No " + pattern + " in " + html);

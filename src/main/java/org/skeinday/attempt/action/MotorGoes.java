@@ -5,7 +5,6 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.State;
 import org.skeinday.motor.MotorDeed;
-import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.MotorStep;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
@@ -33,32 +32,9 @@ public final class MotorGoes {
 
     /** Something that happened to a motor beside the Bench. */
     public static Optional<Fact> step(Tx tx, ActContext context, String motor, MotorDeed deed, long atMs) {
+        var by = new MotorStep.By(context.newId(OWN_ID), atMs, context.person(), context.device());
         return MotorLifeStore.find(tx, motor)
                 .filter(life -> life.stage() != deed.to())
-                .map(life -> Fact.of("motor.step", step(life, context, deed, atMs)));
-    }
-
-    private static MotorStep step(MotorLife life, ActContext context, MotorDeed deed, long atMs) {
-        MotorStep before = life.step();
-        return new MotorStep(
-                context.newId(OWN_ID),
-                life.motor().id(),
-                deed.word(),
-                deed.to().word(),
-                atMs,
-                context.person(),
-                context.device(),
-                null,
-                null,
-                null,
-                null,
-                false,
-                life.waited(deed, atMs).orElse(null),
-                null,
-                null,
-                null,
-                null,
-                null,
-                before == null ? null : before.id());
+                .map(life -> Fact.of("motor.step", life.step(deed, by, null, MotorStep.Told.NOTHING)));
     }
 }

@@ -1,8 +1,6 @@
 package org.skeinday.attempt.store;
 
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
-import static org.skeinday.platform.db.schema.Tables.ATTEMPT_AIM;
-import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
@@ -11,12 +9,10 @@ import static org.skeinday.platform.db.schema.Tables.PRACTICE_FLIGHT;
 
 import java.util.List;
 import org.jooq.TableField;
-import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptCalled;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptGivenUp;
 import org.skeinday.attempt.AttemptImported;
-import org.skeinday.attempt.AttemptJudged;
 import org.skeinday.attempt.AttemptMoved;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptWound;
@@ -42,8 +38,6 @@ public final class AttemptFacts {
                 FactKind.of("watch.taken", WatchTaken.class, AttemptFacts::watchTaken),
                 FactKind.of("attempt.reading", ReadingTaken.class, Rows.into(ATTEMPT_READING)),
                 FactKind.of("attempt.imported", AttemptImported.class, Rows.into(ATTEMPT)),
-                FactKind.of("attempt.aimed", AttemptAimed.class, Rows.put(ATTEMPT_AIM)),
-                FactKind.of("attempt.judged", AttemptJudged.class, Rows.put(ATTEMPT_JUDGED)),
                 FactKind.of("attempt.wound", AttemptWound.class, AttemptFacts::wound),
                 FactKind.of("attempt.noted", AttemptNoted.class, Rows.put(ATTEMPT_NOTE)),
                 FactKind.of("quiet.began", Quiet.class, Rows.put(ATTEMPT_QUIET)),

@@ -1,8 +1,6 @@
 package org.skeinday.attempt.store;
 
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
-import static org.skeinday.platform.db.schema.Tables.ATTEMPT_AIM;
-import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
@@ -13,12 +11,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.jooq.Condition;
 import org.jooq.impl.DSL;
-import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptImported;
-import org.skeinday.attempt.AttemptJudged;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.AttemptWound;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
@@ -115,35 +110,6 @@ public final class AttemptStore {
                 .where(ATTEMPT_NOTE.ATTEMPT_ID.eq(attempt))
                 .fetchOptionalInto(AttemptNoted.class)
                 .orElseGet(() -> AttemptNoted.blank(attempt));
-    }
-
-    /** The launch torque that is wanted. */
-    public static Optional<AttemptAimed> aim(Tx tx, String attempt) {
-        return tx.sql()
-                .selectFrom(ATTEMPT_AIM)
-                .where(ATTEMPT_AIM.ATTEMPT_ID.eq(attempt))
-                .fetchOptionalInto(AttemptAimed.class);
-    }
-
-    /** Whether the flight may enter averages; empty while nobody has judged. */
-    public static Optional<AttemptJudged> judged(Tx tx, String attempt) {
-        return tx.sql()
-                .selectFrom(ATTEMPT_JUDGED)
-                .where(ATTEMPT_JUDGED.ATTEMPT_ID.eq(attempt))
-                .fetchOptionalInto(AttemptJudged.class);
-    }
-
-    /** What the wind came to; empty while its turns are not known. */
-    public static Optional<AttemptWound> wound(Tx tx, String attempt) {
-        return tx.sql()
-                .select(
-                        ATTEMPT.ID,
-                        ATTEMPT.STOP_COUNT_CRANK_TURNS,
-                        ATTEMPT.LAUNCH_TORQUE_NMM,
-                        ATTEMPT.LAUNCH_TORQUE_TYPED)
-                .from(ATTEMPT)
-                .where(ATTEMPT.ID.eq(attempt).and(ATTEMPT.STOP_COUNT_CRANK_TURNS.isNotNull()))
-                .fetchOptionalInto(AttemptWound.class);
     }
 
     /** When it was quiet, by beginning. */

@@ -65,7 +65,7 @@ final class CardOf {
 
     private NowView.Card toCall(EntryAdded entry, long nowMs) {
         List<ModelAdded> models = ModelStore.ofEntry(tx, entry.id());
-        List<MotorAdded> motors = entry.own() ? MotorsAtHand.of(tx, entry, models) : List.of();
+        List<MotorAdded> motors = entry.own() ? new MotorsAtHand(tx).of(entry, models) : List.of();
         NowView.@Nullable Plan plan = motors.isEmpty()
                 ? null
                 : PlanLines.of(tx, today.event(), motors.get(0), models.isEmpty() ? null : models.get(0), units);

@@ -15,18 +15,27 @@ import org.skeinday.platform.db.Tx;
 
 /** Which motors an entry may fly with now, on the page Now and on the printed card alike. */
 public final class MotorsAtHand {
-    private MotorsAtHand() {}
+    private final Tx tx;
+    private final List<MotorAdded> motors;
+    private final Map<String, Integer> windings;
 
-    /**
-     * Those that it has declared, else the team's, that can be flown (not handed in, gritty, broken, lost or retired) and turn the right way; fewest windings first,
-     * so that none is worn out while others lie fresh.
-     */
-    public static List<MotorAdded> of(Tx tx, EntryAdded entry, List<ModelAdded> models) {
-        List<String> declared = EntryStore.motorsOf(tx, entry.id());
-        Map<String, Integer> windings = AttemptStore.windings(tx);
-        return MotorLifeStore.all(tx).stream()
+    /** Reads the motors once, for every entry that is asked about. */
+    public MotorsAtHand(Tx tx) {
+        this.tx = tx;
+        this.motors = MotorLifeStore.all(tx).stream()
                 .filter(life -> life.whyNotFlown().isEmpty() && life.stage() != MotorStage.RETIRED)
                 .map(MotorLife::motor)
+                .toList();
+        this.windings = AttemptStore.windings(tx);
+    }
+
+    /**
+     * Those that it has declared, else the team's, that can be flown (not handed in, gritty, broken, lost or retired)
+     * and turn the right way; fewest windings first, so that none is worn out while others lie fresh.
+     */
+    public List<MotorAdded> of(EntryAdded entry, List<ModelAdded> models) {
+        List<String> declared = EntryStore.motorsOf(tx, entry.id());
+        return motors.stream()
                 .filter(motor -> motor.team().equals(entry.team()))
                 .filter(motor -> declared.isEmpty() || declared.contains(motor.id()))
                 .filter(motor -> models.isEmpty()

@@ -26,10 +26,11 @@ public final class Needed {
             today.attempts().stream()
                     .filter(a -> a.state().isOpen() && a.motorId() != null)
                     .forEach(a -> needed.put(String.valueOf(a.motorId()), words(today, a)));
+            MotorsAtHand atHand = new MotorsAtHand(tx);
             today.byWindow().stream()
                     .filter(EntryAdded::own)
                     .filter(today::mayStillFly)
-                    .forEach(entry -> next(tx, today, entry, needed));
+                    .forEach(entry -> next(today, entry, atHand.of(entry, ModelStore.ofEntry(tx, entry.id())), needed));
         });
         return needed;
     }
@@ -38,8 +39,7 @@ public final class Needed {
         return "in " + today.entry(attempt.entryId()).name() + ", attempt " + attempt.number();
     }
 
-    private static void next(Tx tx, Today today, EntryAdded entry, Map<String, String> needed) {
-        List<MotorAdded> motors = MotorsAtHand.of(tx, entry, ModelStore.ofEntry(tx, entry.id()));
+    private static void next(Today today, EntryAdded entry, List<MotorAdded> motors, Map<String, String> needed) {
         String attempt = entry.name() + ", attempt " + today.nextNumber(entry);
         motors.stream()
                 .filter(m -> !needed.containsKey(m.id()))

@@ -17,7 +17,6 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Record;
 import org.skeinday.units.UnitSystem;
 
@@ -82,15 +81,7 @@ public final class NowPages {
     }
 
     private void deed(Context ctx, String kind, Object content) {
-        Answer answer = forms.submit(ctx, kind, content);
-        String words = FormActs.words(ctx, answer);
-        if (words.isEmpty()) {
-            part(ctx, FormErrors.none());
-        } else if (answer instanceof Answer.Refused refused && !refused.fields().isEmpty()) {
-            part(ctx, FormErrors.of(ctx).withAll(refused.fields()));
-        } else {
-            part(ctx, FormErrors.of(ctx).with("", words));
-        }
+        part(ctx, FormActs.errors(ctx, forms.submit(ctx, kind, content), ""));
     }
 
     private void fresh(Context ctx) {

@@ -40,8 +40,7 @@ record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windo
     }
 
     boolean hasAttemptLeft(EntryAdded entry) {
-        return of(entry).stream().filter(a -> a.state() != State.SCRUBBED).count() < event.attempts()
-                && of(entry).stream().noneMatch(a -> a.state().isOpen());
+        return mayStillFly(entry) && of(entry).stream().noneMatch(a -> a.state().isOpen());
     }
 
     /** An attempt that is open does not count: what is needed after it is asked for. */

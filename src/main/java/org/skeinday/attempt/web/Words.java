@@ -16,10 +16,11 @@ import org.skeinday.timing.TimeRule;
 import org.skeinday.units.FlightTime;
 
 /** Values as the pages say them. */
-final class Words {
+public final class Words {
     private Words() {}
 
-    static String clock(long ms, ZoneId zone) {
+    /** Hours and minutes. */
+    public static String clock(long ms, ZoneId zone) {
         return DateTimeFormatter.ofPattern("HH:mm")
                 .format(Instant.ofEpochMilli(ms).atZone(zone));
     }

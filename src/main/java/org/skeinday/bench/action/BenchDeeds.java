@@ -98,7 +98,7 @@ public final class BenchDeeds {
                     "reason",
                     life.motor().tag() + " has not waited long enough: say why it goes on now. It stays in the record");
         }
-        return broken(tx, context, life, deed, step, atMs, reason.isEmpty() ? null : reason);
+        return done(tx, context, life, deed, step, atMs, reason.isEmpty() ? null : reason);
     }
 
     /** The same done by two is done once; something else has to be looked at. */
@@ -109,7 +109,7 @@ public final class BenchDeeds {
                         + life.stage().word() + " by now. Look again, then decide");
     }
 
-    private static Decision broken(
+    private static Decision done(
             Tx tx, ActContext context, MotorLife life, MotorDeed deed, Step step, long atMs, @Nullable String reason) {
         String typedTurns = deed == MotorDeed.BREAK && step.crankTurns() != null
                 ? step.crankTurns().strip()
@@ -125,8 +125,10 @@ public final class BenchDeeds {
             Double torque = typedTorque.isEmpty()
                     ? null
                     : Torque.parse(typedTorque, "in-ozf").newtonMillimetres();
-            var done = new Done(turns, torque, typedTorque.isEmpty() ? null : typedTorque, reason);
-            return Decision.decided(TOPICS, Fact.of("motor.step", fact(tx, context, life, deed, atMs, done)));
+            var told = new MotorStep.Told(reason, turns, torque, typedTorque.isEmpty() ? null : typedTorque);
+            var by = new MotorStep.By(context.newId(0), atMs, context.person(), context.device());
+            Wait wait = deed.waits().map(name -> MotorLifeStore.wait(tx, name)).orElse(null);
+            return Decision.decided(TOPICS, Fact.of("motor.step", life.step(deed, by, wait, told)));
         } catch (IllegalArgumentException e) {
             return Decision.refused("torque", String.valueOf(e.getMessage()));
         }
@@ -136,42 +138,8 @@ public final class BenchDeeds {
         return EventStore.next(tx).map(EventAdded::winderRatio).orElse(USUAL_RATIO);
     }
 
-    /** What came with a step. */
-    private record Done(
-            @Nullable Double turns,
-            @Nullable Double torqueNmm,
-            @Nullable String torqueTyped,
-            @Nullable String reason) {}
-
-    private static MotorStep fact(Tx tx, ActContext context, MotorLife life, MotorDeed deed, long atMs, Done done) {
-        Wait wait = deed.waits().map(name -> MotorLifeStore.wait(tx, name)).orElse(null);
-        MotorStep before = life.step();
-        return new MotorStep(
-                context.newId(0),
-                life.motor().id(),
-                deed.word(),
-                deed.to().word(),
-                atMs,
-                context.person(),
-                context.device(),
-                wait == null ? null : wait.name(),
-                wait == null ? null : wait.minimumS(),
-                wait == null ? null : wait.preferredS(),
-                wait == null ? null : wait.maximumS(),
-                wait != null && wait.required(),
-                life.waited(deed, atMs).orElse(null),
-                done.reason,
-                done.turns,
-                done.torqueNmm,
-                done.torqueTyped,
-                null,
-                before == null ? null : before.id());
-    }
-
     static Decision undo(Tx tx, ActContext context, Undo undo) {
-        boolean stands = MotorLifeStore.all(tx).stream()
-                .anyMatch(l -> l.step() != null && l.step().id().equals(undo.step()));
-        return stands
+        return MotorLifeStore.stands(tx, undo.step())
                 ? Decision.decided(TOPICS, Fact.of("motor.step.undone", new Removed(undo.step())))
                 : Decision.refused("Something was done to this motor since then: it cannot be taken back any more");
     }

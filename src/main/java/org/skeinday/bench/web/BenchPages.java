@@ -2,13 +2,12 @@ package org.skeinday.bench.web;
 
 import io.javalin.http.Context;
 import java.time.Clock;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.Needed;
 import org.skeinday.attempt.web.ReaderUnits;
+import org.skeinday.attempt.web.Words;
 import org.skeinday.bench.BenchOrder;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.MotorLife;
@@ -62,8 +61,8 @@ public final class BenchPages {
         page.shared(ctx, alike, clock.millis(), "bench/_bench.jte", () -> bench(ctx));
     }
 
-    private Rows rows(Context ctx) {
-        return new Rows(
+    private MotorRows rows(Context ctx) {
+        return new MotorRows(
                 ReaderUnits.of(ctx),
                 clock.getZone(),
                 clock.millis(),
@@ -80,7 +79,7 @@ public final class BenchPages {
                     ? "There is no motor yet. Add batches and motors in Prepare: then each stands here with what to do"
                             + " to it next."
                     : "";
-            return new BenchView(none, rows, jumps, true);
+            return new BenchView(none, rows, jumps);
         });
     }
 
@@ -88,9 +87,9 @@ public final class BenchPages {
         Map<String, String> needs = Needed.of(tx, clock.millis());
         List<String> byHand = MotorLifeStore.byHand(tx);
         Map<String, Integer> windings = AttemptStore.windings(tx);
-        Rows rows = rows(ctx);
+        MotorRows rows = rows(ctx);
         return BenchOrder.of(MotorLifeStore.all(tx), byHand, List.copyOf(needs.keySet())).stream()
-                .map(life -> rows.row(life, needs, new HashSet<>(byHand), uses(life, windings)))
+                .map(life -> rows.row(life, needs, byHand, uses(life, windings)))
                 .toList();
     }
 
@@ -122,12 +121,12 @@ public final class BenchPages {
                                 .orElse("–")));
         List<BenchView.Line> steps = MotorLifeStore.stepsOf(tx, motor).stream()
                 .map(s -> new BenchView.Line(
-                        BenchWords.clock(s.atMs(), clock.getZone()),
-                        Rows.done(
+                        Words.clock(s.atMs(), clock.getZone()),
+                        MotorRows.done(
                                 s, s.personId() == null ? null : record.people().name(s.personId()))))
                 .toList();
         int uses = uses(life, AttemptStore.windings(tx));
-        Set<String> byHand = new HashSet<>(MotorLifeStore.byHand(tx));
+        List<String> byHand = MotorLifeStore.byHand(tx);
         boolean captain = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
         return new BenchView.Motor(rows(ctx).row(life, needs, byHand, uses), facts, steps, captain);
     }
@@ -141,9 +140,8 @@ public final class BenchPages {
                 "longest", typed.typed("longest"),
                 "required", typed.typed("required").equals("yes"));
         Answer answer = forms.submit(ctx, "bench.wait", content);
-        String words = FormActs.words(ctx, answer);
-        FormErrors form = words.isEmpty() ? FormErrors.none() : typed.with("wait", words);
-        page.fragment(ctx, "bench/_waits.jte", waits(form, words.isEmpty() ? typed.typed("name") : ""));
+        String saved = answer instanceof Answer.Saved ? typed.typed("name") : "";
+        page.fragment(ctx, "bench/_waits.jte", waits(FormActs.errors(ctx, answer, "wait"), saved));
     }
 
     private BenchView.Waits waits(FormErrors form, String saved) {
@@ -151,7 +149,6 @@ public final class BenchPages {
                 java.util.Arrays.stream(Wait.Name.values())
                         .map(name -> wait(MotorLifeStore.wait(tx, name), form))
                         .toList(),
-                form,
                 saved));
     }
 

@@ -1,7 +1,6 @@
 package org.skeinday.bench.web;
 
 import java.util.List;
-import org.skeinday.platform.http.FormErrors;
 
 /**
  * The Bench in finished words.
@@ -9,7 +8,7 @@ import org.skeinday.platform.http.FormErrors;
  * @param none why there is no motor, empty when there are some
  * @param jumps of the laptop's clock that somebody has to explain
  */
-public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean mayAct) {
+public record BenchView(String none, List<Row> rows, List<Jump> jumps) {
     /**
      * One motor.
      *
@@ -50,7 +49,7 @@ public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean m
     public record Line(String label, String value) {}
 
     /** How long is waited. */
-    public record Waits(List<WaitRow> rows, FormErrors form, String saved) {}
+    public record Waits(List<WaitRow> rows, String saved) {}
 
     public record WaitRow(
             String name, String title, String least, String wished, String longest, boolean required, String wrong) {}

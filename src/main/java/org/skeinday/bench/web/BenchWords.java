@@ -1,19 +1,13 @@
 package org.skeinday.bench.web;
 
-import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import org.skeinday.attempt.web.Words;
 import org.skeinday.motor.ClockJump;
 
 /** Times as the Bench says them. */
 final class BenchWords {
     private BenchWords() {}
-
-    static String clock(long ms, ZoneId zone) {
-        return DateTimeFormatter.ofPattern("HH:mm")
-                .format(Instant.ofEpochMilli(ms).atZone(zone));
-    }
 
     /** 5 min, or 2:30 min. */
     static String minutes(int seconds) {
@@ -32,7 +26,7 @@ final class BenchWords {
         String by = s >= 3600
                 ? String.format(Locale.ROOT, "%d:%02d:%02d h", s / 3600, s / 60 % 60, s % 60)
                 : String.format(Locale.ROOT, "%d:%02d min", s / 60, s % 60);
-        return "The laptop's clock went " + by + " ahead at " + clock(jump.atMs(), zone)
+        return "The laptop's clock went " + by + " ahead at " + Words.clock(jump.atMs(), zone)
                 + ": did the laptop sleep, or was its clock set?";
     }
 }

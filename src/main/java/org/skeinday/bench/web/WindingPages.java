@@ -18,7 +18,6 @@ import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Record;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.store.WindStore;
@@ -59,13 +58,7 @@ public final class WindingPages {
                 "atFull", typed.typed("atFull"),
                 "stop", typed.typed("stop"),
                 "backOff", typed.typed("backOff"));
-        Answer answer = forms.submit(ctx, "wind.count", content);
-        String words = FormActs.words(ctx, answer);
-        FormErrors form = words.isEmpty()
-                ? FormErrors.none()
-                : answer instanceof Answer.Refused refused && !refused.fields().isEmpty()
-                        ? typed.withAll(refused.fields())
-                        : typed.with("stop", words);
+        FormErrors form = FormActs.errors(ctx, forms.submit(ctx, "wind.count", content), "stop");
         page.fragment(ctx, "bench/_winding.jte", view(ctx, form));
     }
 

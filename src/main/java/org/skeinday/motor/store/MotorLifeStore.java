@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jooq.Condition;
 import org.jooq.Field;
 import org.jooq.impl.DSL;
 import org.skeinday.motor.ClockJump;
@@ -35,25 +36,45 @@ public final class MotorLifeStore {
 
     /** Every motor, by tag. */
     public static List<MotorLife> all(Tx tx) {
+        return lives(
+                tx,
+                MotorStore.all(tx),
+                InspectionStore.all(tx),
+                MOTOR_NOW.MOTOR_ID.isNotNull(),
+                MOTOR_SHIFT.MOTOR_ID.isNotNull());
+    }
+
+    public static Optional<MotorLife> find(Tx tx, String motor) {
+        List<MotorAdded> found = MotorStore.find(tx, motor).stream().toList();
+        List<MotorInspected> inspected =
+                InspectionStore.find(tx, motor).stream().toList();
+        return lives(tx, found, inspected, MOTOR_NOW.MOTOR_ID.eq(motor), MOTOR_SHIFT.MOTOR_ID.eq(motor)).stream()
+                .findFirst();
+    }
+
+    private static List<MotorLife> lives(
+            Tx tx, List<MotorAdded> motors, List<MotorInspected> inspected, Condition ofNow, Condition ofShift) {
         Map<String, MotorStep> now = tx
                 .sql()
                 .select(STEP)
                 .from(MOTOR_STEP)
                 .join(MOTOR_NOW)
                 .on(MOTOR_NOW.STEP_ID.eq(MOTOR_STEP.ID))
+                .where(ofNow)
                 .fetchInto(MotorStep.class)
                 .stream()
                 .collect(Collectors.toMap(MotorStep::motorId, step -> step));
         Map<String, BigDecimal> shifts = tx.sql()
                 .select(MOTOR_SHIFT.MOTOR_ID, DSL.sum(MOTOR_SHIFT.BY_MS))
                 .from(MOTOR_SHIFT)
+                .where(ofShift)
                 .groupBy(MOTOR_SHIFT.MOTOR_ID)
                 .fetchMap(MOTOR_SHIFT.MOTOR_ID, DSL.sum(MOTOR_SHIFT.BY_MS));
-        Set<String> handedIn = InspectionStore.all(tx).stream()
+        Set<String> handedIn = inspected.stream()
                 .filter(MotorInspected::handedIn)
                 .map(MotorInspected::motorId)
                 .collect(Collectors.toSet());
-        return MotorStore.all(tx).stream()
+        return motors.stream()
                 .map(m -> new MotorLife(
                         m,
                         now.get(m.id()),
@@ -62,30 +83,9 @@ public final class MotorLifeStore {
                 .toList();
     }
 
-    public static Optional<MotorLife> find(Tx tx, String motor) {
-        return MotorStore.find(tx, motor).map(m -> life(tx, m));
-    }
-
-    private static MotorLife life(Tx tx, MotorAdded motor) {
-        Optional<MotorStep> step = tx.sql()
-                .select(STEP)
-                .from(MOTOR_STEP)
-                .join(MOTOR_NOW)
-                .on(MOTOR_NOW.STEP_ID.eq(MOTOR_STEP.ID))
-                .where(MOTOR_NOW.MOTOR_ID.eq(motor.id()))
-                .fetchOptionalInto(MotorStep.class);
-        BigDecimal shift = tx.sql()
-                .select(DSL.sum(MOTOR_SHIFT.BY_MS))
-                .from(MOTOR_SHIFT)
-                .where(MOTOR_SHIFT.MOTOR_ID.eq(motor.id()))
-                .fetchOneInto(BigDecimal.class);
-        return new MotorLife(
-                motor,
-                step.orElse(null),
-                InspectionStore.find(tx, motor.id())
-                        .filter(MotorInspected::handedIn)
-                        .isPresent(),
-                shift == null ? 0 : shift.longValue());
+    /** Whether this is the last thing that was done to its motor. */
+    public static boolean stands(Tx tx, String step) {
+        return tx.sql().fetchExists(MOTOR_NOW, MOTOR_NOW.STEP_ID.eq(step));
     }
 
     /** What was done to one motor and not taken back, the last first. */
@@ -95,20 +95,6 @@ public final class MotorLifeStore {
                 .from(MOTOR_STEP)
                 .where(MOTOR_STEP.MOTOR_ID.eq(motor).and(MOTOR_STEP.UNDONE.isFalse()))
                 .orderBy(MOTOR_STEP.AT_MS.desc(), MOTOR_STEP.ID.desc())
-                .fetchInto(MotorStep.class);
-    }
-
-    /** All that were wound until they broke, whose turns or torque were noted. */
-    public static List<MotorStep> breaks(Tx tx) {
-        return tx.sql()
-                .select(STEP)
-                .from(MOTOR_STEP)
-                .where(MOTOR_STEP
-                        .STAGE
-                        .eq("broken")
-                        .and(MOTOR_STEP.UNDONE.isFalse())
-                        .and(MOTOR_STEP.MOTOR_TURNS.isNotNull()))
-                .orderBy(MOTOR_STEP.AT_MS, MOTOR_STEP.ID)
                 .fetchInto(MotorStep.class);
     }
 

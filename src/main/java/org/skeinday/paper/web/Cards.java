@@ -47,13 +47,14 @@ final class Cards {
     List<AttemptCard> all() {
         List<AttemptCard> cards = new ArrayList<>();
         List<AttemptNow> attempts = AttemptStore.ofEvent(tx, event.id());
+        MotorsAtHand atHand = new MotorsAtHand(tx);
         for (EntryAdded entry : EntryStore.ofEvent(tx, event.id())) {
             if (entry.own()) {
                 List<AttemptNow> own = attempts.stream()
                         .filter(a -> a.entryId().equals(entry.id()))
                         .toList();
                 long had = own.stream().filter(a -> a.state() != State.SCRUBBED).count();
-                List<MotorAdded> motors = MotorsAtHand.of(tx, entry, ModelStore.ofEntry(tx, entry.id()));
+                List<MotorAdded> motors = atHand.of(entry, ModelStore.ofEntry(tx, entry.id()));
                 for (int i = 0; i < event.attempts() - had; i++) {
                     cards.add(card(entry, own.size() + i + 1, motor(motors, i), motor(motors, i + 1)));
                 }

@@ -37,6 +37,23 @@ public final class FormActs {
         return acts.submit(act);
     }
 
+    /**
+     * Sets the status that fits the answer and gives the form back: as when it is shown first when the act was saved,
+     * else what was typed, with the words beside their fields.
+     *
+     * @param otherwise the field beside which words stand that belong to none
+     */
+    public static FormErrors errors(Context context, Answer answer, String otherwise) {
+        String words = words(context, answer);
+        if (words.isEmpty()) {
+            return FormErrors.none();
+        }
+        FormErrors typed = FormErrors.of(context);
+        return answer instanceof Answer.Refused refused && !refused.fields().isEmpty()
+                ? typed.withAll(refused.fields())
+                : typed.with(otherwise, words);
+    }
+
     /** Sets the status that fits the answer and gives its words; empty when the act was saved. */
     public static String words(Context context, Answer answer) {
         if (answer instanceof Answer.Refused refused) {

@@ -77,11 +77,6 @@ class AttemptWebTest {
         return laptop.form("/attempt/move", form(Map.of("to", to), "attempt", "seen"));
     }
 
-    private JsonNode tap(Visitor who, String kind, ObjectNode content) throws Exception {
-        return who.taps(Json.MAPPER.createArrayNode().add(Visitor.tap(who.newId(), kind, content)))
-                .path(0);
-    }
-
     private static ObjectNode watch(String attempt, int slot) {
         return Json.MAPPER.createObjectNode().put("attempt", attempt).put("slot", slot);
     }
@@ -107,16 +102,16 @@ class AttemptWebTest {
                 two.form("/watch/take", Map.of("attempt", attempt, "slot", "2")).statusCode());
         assertEquals(
                 "saved",
-                tap(one, "watch.release", watch(attempt, 1)).path("state").asText());
+                one.tap("watch.release", watch(attempt, 1)).path("state").asText());
         assertSays(200, "in the air", laptop.get("/now"));
         assertEquals(
                 "saved",
-                tap(one, "watch.landing", watch(attempt, 1).put("ms", 61_210))
+                one.tap("watch.landing", watch(attempt, 1).put("ms", 61_210))
                         .path("state")
                         .asText());
         assertEquals(
                 "saved",
-                tap(two, "watch.landing", watch(attempt, 2).put("ms", 61_300))
+                two.tap("watch.landing", watch(attempt, 2).put("ms", 61_300))
                         .path("state")
                         .asText());
         assertSays(200, "attempt 2", laptop.form("/attempt/close", form(Map.of(), "attempt", "seen")));
@@ -141,9 +136,9 @@ class AttemptWebTest {
         call();
         String attempt = form(Map.of(), "attempt").get("attempt");
         laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
-        tap(laptop, "watch.landing", watch(attempt, 1).put("ms", 61_210));
+        laptop.tap("watch.landing", watch(attempt, 1).put("ms", 61_210));
         Map<String, String> old = form(Map.of(), "attempt", "seen");
-        tap(laptop, "watch.landing", watch(attempt, 1).put("ms", 71_210));
+        laptop.tap("watch.landing", watch(attempt, 1).put("ms", 71_210));
         assertSays(409, "there were 1 readings, now there are 2", laptop.form("/attempt/close", old));
         assertSays(200, "attempt 2", laptop.form("/attempt/close", form(Map.of(), "attempt", "seen")));
     }
@@ -241,7 +236,7 @@ class AttemptWebTest {
             long ms = who == first ? 61_250 : 61_210;
             assertEquals(
                     "saved",
-                    tap(who, "watch.landing", watch(attempt, 1).put("ms", ms))
+                    who.tap("watch.landing", watch(attempt, 1).put("ms", ms))
                             .path("state")
                             .asText());
         }
@@ -258,7 +253,7 @@ class AttemptWebTest {
         Visitor one = joined("timekeeper", 2);
         Visitor two = joined("timekeeper", 3);
         one.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
-        JsonNode refused = tap(two, "watch.landing", watch(attempt, 1).put("ms", 5));
+        JsonNode refused = two.tap("watch.landing", watch(attempt, 1).put("ms", 5));
         assertEquals("refused", refused.path("state").asText());
         assertTrue(refused.path("reason").asText().contains("not watch 1"), refused.toString());
         assertFalse(laptop.get("/now").body().contains("0:00.005"));
@@ -270,7 +265,7 @@ class AttemptWebTest {
         String attempt = form(Map.of(), "attempt").get("attempt");
         laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
         for (long ms : new long[] {-1, 7_200_001}) {
-            JsonNode refused = tap(laptop, "watch.landing", watch(attempt, 1).put("ms", ms));
+            JsonNode refused = laptop.tap("watch.landing", watch(attempt, 1).put("ms", ms));
             assertEquals("refused", refused.path("state").asText());
             assertTrue(refused.path("reason").asText().contains("0 ms to 2 hours"), refused.toString());
         }
@@ -285,12 +280,12 @@ class AttemptWebTest {
                 watch(attempt, 1),
                 watch(attempt, 1).put("ms", 101.7),
                 watch(attempt, 1).put("ms", "x"))) {
-            JsonNode answer = tap(laptop, "watch.landing", content);
+            JsonNode answer = laptop.tap("watch.landing", content);
             assertEquals("refused", answer.path("state").asText(), content.toString());
             assertTrue(answer.path("reason").asText().contains("'ms' is missing"), answer.toString());
         }
         JsonNode unknown =
-                tap(laptop, "watch.landing", watch(attempt, 1).put("ms", 5).put("colour", "red"));
+                laptop.tap("watch.landing", watch(attempt, 1).put("ms", 5).put("colour", "red"));
         assertTrue(unknown.path("reason").asText().contains("no 'colour'"), unknown.toString());
     }
 
@@ -300,10 +295,10 @@ class AttemptWebTest {
         String attempt = form(Map.of(), "attempt").get("attempt");
         laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
         laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "2"));
-        tap(laptop, "watch.landing", watch(attempt, 1).put("ms", 61_210));
-        tap(laptop, "watch.landing", watch(attempt, 2).put("ms", 61_510));
+        laptop.tap("watch.landing", watch(attempt, 1).put("ms", 61_210));
+        laptop.tap("watch.landing", watch(attempt, 2).put("ms", 61_510));
         assertFalse(laptop.get("/now").body().contains("Ask the timekeepers"), "0.3 s apart is usual");
-        tap(laptop, "watch.landing", watch(attempt, 2).put("ms", 61_511));
+        laptop.tap("watch.landing", watch(attempt, 2).put("ms", 61_511));
         String now = laptop.get("/now").body();
         assertTrue(now.contains("Watch 2 has sent 1:01.51 and 1:01.511, none as a correction"), now);
         assertTrue(now.contains("The watches are 0.301 s apart"), now);
@@ -326,10 +321,8 @@ class AttemptWebTest {
         String attempt = form(Map.of(), "attempt").get("attempt");
         laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
         long called = calledMs();
-        tap(
-                laptop,
-                "watch.release",
-                watch(attempt, 1).put("serverMs", called + 1).put("boundMs", 20));
+        laptop.tap(
+                "watch.release", watch(attempt, 1).put("serverMs", called + 1).put("boundMs", 20));
         assertEquals(called + 1, releasedMs(), "made a moment after the call, whenever it came in");
     }
 
@@ -338,7 +331,7 @@ class AttemptWebTest {
         call();
         String attempt = form(Map.of(), "attempt").get("attempt");
         laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
-        tap(laptop, "watch.release", watch(attempt, 1).put("serverMs", 5).put("boundMs", 20));
+        laptop.tap("watch.release", watch(attempt, 1).put("serverMs", 5).put("boundMs", 20));
         assertTrue(releasedMs() >= calledMs(), "not in 1970");
     }
 

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.web.Words;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorLife;
@@ -18,13 +18,13 @@ import org.skeinday.units.Mass;
 import org.skeinday.units.UnitSystem;
 
 /** Motors as rows of the Bench. */
-final class Rows {
+final class MotorRows {
     private final UnitSystem units;
     private final ZoneId zone;
     private final long nowMs;
     private final long undoMs;
 
-    Rows(UnitSystem units, ZoneId zone, long nowMs, long undoMs) {
+    MotorRows(UnitSystem units, ZoneId zone, long nowMs, long undoMs) {
         this.units = units;
         this.zone = zone;
         this.nowMs = nowMs;
@@ -35,7 +35,7 @@ final class Rows {
      * @param needs for which attempt, by motor id
      * @param uses windings so far
      */
-    BenchView.Row row(MotorLife life, Map<String, String> needs, Set<String> byHand, int uses) {
+    BenchView.Row row(MotorLife life, Map<String, String> needs, List<String> byHand, int uses) {
         MotorAdded motor = life.motor();
         MotorStep step = life.step();
         Wait wait = life.handedIn() ? null : life.waiting();
@@ -80,7 +80,7 @@ final class Rows {
             case "hold" -> "held stretched";
             default -> "rests";
         };
-        return what + " since " + BenchWords.clock(life.sinceMs(), zone)
+        return what + " since " + Words.clock(life.sinceMs(), zone)
                 + (wait.minimumS() > 0
                         ? ", at least " + BenchWords.minutes(wait.minimumS()) + (wait.required() ? " required" : "")
                         : "")

@@ -1,0 +1,80 @@
+package org.skeinday;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.skeinday.attempt.action.AttemptDeeds;
+import org.skeinday.attempt.action.WatchDeeds;
+import org.skeinday.attempt.store.AttemptFacts;
+import org.skeinday.bench.action.BenchDeeds;
+import org.skeinday.bench.action.WindDeeds;
+import org.skeinday.contest.store.ContestFacts;
+import org.skeinday.device.action.DeviceDeeds;
+import org.skeinday.device.store.DeviceStore;
+import org.skeinday.exchange.action.ImportFiles;
+import org.skeinday.motor.store.MotorFacts;
+import org.skeinday.motor.store.MotorLifeFacts;
+import org.skeinday.paper.action.KeyIn;
+import org.skeinday.platform.http.NavItem;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.FactKind;
+import org.skeinday.platform.record.Projection;
+import org.skeinday.platform.record.Record;
+import org.skeinday.prepare.action.PutRow;
+import org.skeinday.winding.store.WindFacts;
+
+/** What the program consists of: the words of the bar, what may come as a tap, every kind of fact and of act. */
+final class Parts {
+    static final List<NavItem> BAR = List.of(
+            new NavItem("Now", "/", Role.VIEWER),
+            new NavItem("Bench", "/bench", Role.HELPER),
+            new NavItem("Winding", "/winding", Role.HELPER),
+            new NavItem("Timing", "/timing", Role.TIMEKEEPER),
+            new NavItem("Result sheet", "/results", Role.VIEWER),
+            new NavItem("Practice", "/practice", Role.HELPER),
+            new NavItem("Prepare", "/prepare", Role.CAPTAIN),
+            new NavItem("Key in", "/key-in", Role.CAPTAIN),
+            new NavItem("Join", "/join", Role.CAPTAIN),
+            new NavItem("Devices", "/devices", Role.CAPTAIN));
+
+    /** What may come as a tap, and from which role on; everything else has a form with checks of its own. */
+    static final Map<String, Role> TAPS = Map.ofEntries(
+            Map.entry("watch.release", Role.TIMEKEEPER),
+            Map.entry("watch.landing", Role.TIMEKEEPER),
+            Map.entry("bench.step", Role.HELPER),
+            Map.entry("bench.undo", Role.HELPER),
+            Map.entry("bench.place", Role.HELPER),
+            Map.entry("bench.impound", Role.HELPER),
+            Map.entry("wind.begin", Role.HELPER),
+            Map.entry("wind.mark", Role.HELPER),
+            Map.entry("wind.phase", Role.HELPER),
+            Map.entry("wind.leave-out", Role.HELPER),
+            Map.entry("clock.slept", Role.HELPER));
+
+    private Parts() {}
+
+    static Projection projection() {
+        List<FactKind> kinds = new ArrayList<>();
+        kinds.addAll(ContestFacts.kinds());
+        kinds.addAll(MotorFacts.kinds());
+        kinds.addAll(MotorLifeFacts.kinds());
+        kinds.addAll(WindFacts.kinds());
+        kinds.addAll(AttemptFacts.kinds());
+        kinds.addAll(DeviceStore.factKinds());
+        return new Projection(kinds);
+    }
+
+    static List<ActKind<?>> actKinds(Record record) {
+        List<ActKind<?>> kinds = new ArrayList<>();
+        kinds.addAll(AttemptDeeds.kinds());
+        kinds.addAll(WatchDeeds.kinds());
+        kinds.addAll(BenchDeeds.kinds());
+        kinds.addAll(WindDeeds.kinds());
+        kinds.addAll(DeviceDeeds.actKinds());
+        kinds.addAll(ImportFiles.kinds(record.people()::names));
+        kinds.addAll(PutRow.kinds(record.people()::names));
+        kinds.addAll(KeyIn.kinds(record.people()::names));
+        return kinds;
+    }
+}
