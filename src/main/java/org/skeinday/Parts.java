@@ -3,6 +3,8 @@ package org.skeinday;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.skeinday.attempt.action.AfterFlight;
+import org.skeinday.attempt.action.AimDeeds;
 import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.WatchDeeds;
 import org.skeinday.attempt.store.AttemptFacts;
@@ -50,6 +52,7 @@ final class Parts {
             Map.entry("wind.mark", Role.HELPER),
             Map.entry("wind.phase", Role.HELPER),
             Map.entry("wind.leave-out", Role.HELPER),
+            Map.entry("attempt.take-motor", Role.HELPER),
             Map.entry("clock.slept", Role.HELPER));
 
     private Parts() {}
@@ -68,6 +71,8 @@ final class Parts {
     static List<ActKind<?>> actKinds(Record record) {
         List<ActKind<?>> kinds = new ArrayList<>();
         kinds.addAll(AttemptDeeds.kinds());
+        kinds.addAll(AimDeeds.kinds());
+        kinds.addAll(AfterFlight.kinds());
         kinds.addAll(WatchDeeds.kinds());
         kinds.addAll(BenchDeeds.kinds());
         kinds.addAll(WindDeeds.kinds());

@@ -17,6 +17,11 @@ public sealed interface Attempt permits PlannedAttempt, Attempt.BeforeRelease, A
             return new AttemptMoved(id(), State.RELEASED.word(), atMs);
         }
 
+        /** Another motor: the first broke, fell, or is not trusted. Its wind begins anew. */
+        default MotorTaken take(String motor, long atMs) {
+            return new MotorTaken(id(), motor, atMs);
+        }
+
         default AttemptGivenUp scrub(long atMs, String reason) {
             return new AttemptGivenUp(id(), State.SCRUBBED.word(), atMs, reason);
         }

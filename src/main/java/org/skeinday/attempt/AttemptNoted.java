@@ -53,6 +53,22 @@ public record AttemptNoted(
                 fromPaper);
     }
 
+    /** The same with the crank turns left after the landing. */
+    public AttemptNoted left(@Nullable Double remaining) {
+        return new AttemptNoted(
+                attemptId,
+                spareMotorId,
+                peakTorqueNmm,
+                peakTorqueTyped,
+                backOffCrankTurns,
+                remaining,
+                contacts,
+                note,
+                announcedMs,
+                announcedAtMs,
+                fromPaper);
+    }
+
     /** The same with what officials announced. */
     public AttemptNoted announced(long ms, long atMs) {
         return new AttemptNoted(

@@ -6,11 +6,11 @@ import org.skeinday.units.FlightTime;
  * What a flight used: turns used = (wound − back-off − remaining crank turns) · R; speed is hook against frame.
  *
  * @param crankTurns wound, zero or more
- * @param remaining crank turns counted after landing
+ * @param backOff and {@code remaining}: halves possible; counted before launch and after landing
  * @param ratio motor turns per crank turn, above zero
  * @param time more than zero
  */
-public record FlightFigures(int crankTurns, int backOff, int remaining, int ratio, FlightTime time) {
+public record FlightFigures(double crankTurns, double backOff, double remaining, double ratio, FlightTime time) {
     public FlightFigures {
         if (crankTurns < 0 || backOff < 0 || remaining < 0 || ratio <= 0) {
             throw new IllegalArgumentException("Crank turns must be zero or more and the ratio above zero, but were "
@@ -25,15 +25,15 @@ public record FlightFigures(int crankTurns, int backOff, int remaining, int rati
         }
     }
 
-    public int motorTurnsAtLaunch() {
+    public double motorTurnsAtLaunch() {
         return (crankTurns - backOff) * ratio;
     }
 
-    public int motorTurnsRemaining() {
+    public double motorTurnsRemaining() {
         return remaining * ratio;
     }
 
-    public int motorTurnsUsed() {
+    public double motorTurnsUsed() {
         return motorTurnsAtLaunch() - motorTurnsRemaining();
     }
 
@@ -47,6 +47,6 @@ public record FlightFigures(int crankTurns, int backOff, int remaining, int rati
 
     /** Of the turns at launch, 0 to 1; zero when there were none. */
     public double shareRemaining() {
-        return motorTurnsAtLaunch() == 0 ? 0 : (double) motorTurnsRemaining() / motorTurnsAtLaunch();
+        return motorTurnsAtLaunch() == 0 ? 0 : motorTurnsRemaining() / motorTurnsAtLaunch();
     }
 }

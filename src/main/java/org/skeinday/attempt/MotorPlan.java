@@ -10,6 +10,7 @@ import org.skeinday.motor.BreakingTurns;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.winding.Level;
 import org.skeinday.winding.WindingPlan;
 import org.skeinday.winding.WindingPolicy;
 import org.skeinday.winding.WindingRequest;
@@ -21,9 +22,10 @@ import org.skeinday.winding.WindingRequest;
  * @param request what the plan was made from, null when there is none
  * @param plan null when there is none
  * @param why there is none, in words; empty when there is one
+ * @param aim what the wind is to end at
  */
 public record MotorPlan(
-        int use, @Nullable WindingRequest request, @Nullable WindingPlan plan, String why) {
+        int use, @Nullable WindingRequest request, @Nullable WindingPlan plan, String why, Aim aim) {
     /** Rings and fingers between the hooks at the end of winding (common practice). */
     private static final double FINISH_EXCESS_MM = 25;
 
@@ -32,17 +34,22 @@ public record MotorPlan(
 
     /** @param windings that it has had, in attempts and before */
     public static MotorPlan of(
-            EventAdded event, MotorAdded motor, @Nullable BatchAdded batch, @Nullable ModelAdded model, int windings) {
+            EventAdded event,
+            MotorAdded motor,
+            @Nullable BatchAdded batch,
+            @Nullable ModelAdded model,
+            int windings,
+            Aim aim) {
         int use = windings + 1;
         Optional<BigDecimal> breaking = breakingTurns(motor, batch);
         if (breaking.isEmpty()) {
-            return new MotorPlan(use, null, null, "not known: the batch has no K and the motor no breaking turns");
+            return new MotorPlan(use, null, null, "not known: the batch has no K and the motor no breaking turns", aim);
         }
         try {
-            WindingRequest request = request(event, motor, model, use, breaking.get());
-            return new MotorPlan(use, request, WindingPlan.compute(request), "");
+            WindingRequest request = request(event, motor, model, use, breaking.get(), aim.level());
+            return new MotorPlan(use, request, WindingPlan.compute(request), "", aim);
         } catch (IllegalArgumentException e) {
-            return new MotorPlan(use, null, null, "not possible: " + e.getMessage());
+            return new MotorPlan(use, null, null, "not possible: " + e.getMessage(), aim);
         }
     }
 
@@ -58,7 +65,7 @@ public record MotorPlan(
     }
 
     private static WindingRequest request(
-            EventAdded event, MotorAdded motor, @Nullable ModelAdded model, int use, BigDecimal breaking) {
+            EventAdded event, MotorAdded motor, @Nullable ModelAdded model, int use, BigDecimal breaking, Level level) {
         double finish = (model == null ? motor.loopMm() * FINISH_SHARE : model.hookDistanceMm()) + FINISH_EXCESS_MM;
         return new WindingRequest(
                 Length.ofMillimetres(motor.loopMm()),
@@ -68,7 +75,7 @@ public record MotorPlan(
                 WindingPolicy.stretch(use),
                 WindingPolicy.SHARE_AT_FULL_STRETCH,
                 Length.ofMillimetres(finish),
-                WindingPolicy.BACK_OFF_PRACTISED,
+                level.backOff(),
                 event.laneMm() == null ? null : Length.ofMillimetres(event.laneMm()));
     }
 }

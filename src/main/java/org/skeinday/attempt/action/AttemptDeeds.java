@@ -106,6 +106,8 @@ public final class AttemptDeeds {
         List<Fact> facts = new ArrayList<>();
         long atMs = context.now().toEpochMilli();
         facts.add(Fact.of("attempt.called", planned.call(model, motor, atMs)));
+        AttemptStore.lastAim(tx, entry.id())
+                .ifPresent(last -> facts.add(Fact.of("attempt.aimed", last.of(planned.id()))));
         if (TermsStore.of(tx, event.id()).asksForQuiet()) {
             facts.add(Fact.of("quiet.began", new Quiet(planned.id(), atMs, null)));
         }

@@ -1,6 +1,8 @@
 package org.skeinday.attempt.store;
 
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_AIM;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
@@ -9,6 +11,7 @@ import static org.skeinday.platform.db.schema.Tables.PRACTICE_FLIGHT;
 
 import java.util.List;
 import org.jooq.TableField;
+import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptCalled;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptGivenUp;
@@ -16,6 +19,8 @@ import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptMoved;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptWound;
+import org.skeinday.attempt.FlightJudged;
+import org.skeinday.attempt.MotorTaken;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
@@ -40,6 +45,9 @@ public final class AttemptFacts {
                 FactKind.of("attempt.imported", AttemptImported.class, Rows.into(ATTEMPT)),
                 FactKind.of("attempt.wound", AttemptWound.class, AttemptFacts::wound),
                 FactKind.of("attempt.noted", AttemptNoted.class, Rows.put(ATTEMPT_NOTE)),
+                FactKind.of("attempt.aimed", AttemptAimed.class, Rows.put(ATTEMPT_AIM)),
+                FactKind.of("attempt.judged", FlightJudged.class, Rows.put(ATTEMPT_JUDGED)),
+                FactKind.of("attempt.motor", MotorTaken.class, AttemptFacts::motorTaken),
                 FactKind.of("quiet.began", Quiet.class, Rows.put(ATTEMPT_QUIET)),
                 FactKind.of("quiet.ended", Quiet.class, Rows.put(ATTEMPT_QUIET)),
                 FactKind.of("flight.flown", PracticeFlown.class, Rows.into(PRACTICE_FLIGHT)),
@@ -85,6 +93,17 @@ public final class AttemptFacts {
             case LANDED -> ATTEMPT.LANDED_AT_MS;
             case PLANNED, CLOSED, SCRUBBED, VOID -> ATTEMPT.CLOSED_AT_MS;
         };
+    }
+
+    private static void motorTaken(Tx tx, MotorTaken fact) {
+        tx.sql()
+                .update(ATTEMPT)
+                .set(ATTEMPT.MOTOR_ID, fact.motorId())
+                .set(ATTEMPT.STATE, State.CALLED.word())
+                .setNull(ATTEMPT.WINDING_AT_MS)
+                .setNull(ATTEMPT.HOLDING_AT_MS)
+                .where(ATTEMPT.ID.eq(fact.attemptId()))
+                .execute();
     }
 
     private static void closed(Tx tx, AttemptClosed fact) {

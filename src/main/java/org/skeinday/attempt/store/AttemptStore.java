@@ -1,19 +1,25 @@
 package org.skeinday.attempt.store;
 
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_AIM;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
+import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jooq.Condition;
+import org.jooq.Field;
 import org.jooq.impl.DSL;
+import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
@@ -38,19 +44,51 @@ public final class AttemptStore {
         return tx.sql().selectFrom(ATTEMPT).where(ATTEMPT.ID.eq(id)).fetchOptional(AttemptStore::value);
     }
 
-    /** Times this motor was taken into an attempt that reached winding: scrubbed ones count, as they were wound. */
+    /** Times this motor was wound. */
     public static int windingsOf(Tx tx, String motorId) {
-        return tx.sql().fetchCount(ATTEMPT, ATTEMPT.MOTOR_ID.eq(motorId).and(ATTEMPT.WINDING_AT_MS.isNotNull()));
+        return windings(tx).getOrDefault(motorId, 0);
     }
 
-    /** The same for every motor that was wound in an attempt, by its id. */
+    /**
+     * How often each motor was wound, by its id: once for each attempt that reached winding with it, scrubbed ones and
+     * those that went on with another motor too, and once for each wind outside any attempt.
+     */
     public static Map<String, Integer> windings(Tx tx) {
-        return tx.sql()
-                .select(ATTEMPT.MOTOR_ID, DSL.count())
+        Field<String> motor = DSL.field(DSL.name("motor"), String.class);
+        var wound = DSL.select(ATTEMPT.ID.as("which"), ATTEMPT.MOTOR_ID.as("motor"))
                 .from(ATTEMPT)
                 .where(ATTEMPT.MOTOR_ID.isNotNull().and(ATTEMPT.WINDING_AT_MS.isNotNull()))
-                .groupBy(ATTEMPT.MOTOR_ID)
-                .fetchMap(ATTEMPT.MOTOR_ID, DSL.count());
+                .union(DSL.select(DSL.coalesce(WINDING_WIND.ATTEMPT_ID, WINDING_WIND.ID), WINDING_WIND.MOTOR_ID)
+                        .from(WINDING_WIND))
+                .asTable("wound");
+        return tx.sql().select(motor, DSL.count()).from(wound).groupBy(motor).fetchMap(motor, DSL.count());
+    }
+
+    /** What is wanted of this attempt's wind; nothing when nobody said so. */
+    public static AttemptAimed aim(Tx tx, String attempt) {
+        return tx.sql()
+                .selectFrom(ATTEMPT_AIM)
+                .where(ATTEMPT_AIM.ATTEMPT_ID.eq(attempt))
+                .fetchOptionalInto(AttemptAimed.class)
+                .orElseGet(() -> AttemptAimed.nothing(attempt));
+    }
+
+    /** What was wanted of this entry's last attempt that somebody set it for: wanted again until somebody says otherwise. */
+    public static Optional<AttemptAimed> lastAim(Tx tx, String entry) {
+        return tx.sql()
+                .select(ATTEMPT_AIM.fields())
+                .from(ATTEMPT_AIM)
+                .join(ATTEMPT)
+                .on(ATTEMPT.ID.eq(ATTEMPT_AIM.ATTEMPT_ID))
+                .where(ATTEMPT.ENTRY_ID.eq(entry))
+                .orderBy(ATTEMPT.NUMBER.desc())
+                .limit(1)
+                .fetchOptionalInto(AttemptAimed.class);
+    }
+
+    /** Of all attempts that were judged, by attempt. */
+    public static Map<String, FlightJudged> judged(Tx tx) {
+        return tx.sql().selectFrom(ATTEMPT_JUDGED).fetchMap(ATTEMPT_JUDGED.ATTEMPT_ID, FlightJudged.class);
     }
 
     /** The attempt of this event called last among those that the device has a watch in. */

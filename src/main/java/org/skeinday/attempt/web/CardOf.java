@@ -68,7 +68,7 @@ final class CardOf {
         List<MotorAdded> motors = entry.own() ? new MotorsAtHand(tx).of(entry, models) : List.of();
         NowView.@Nullable Plan plan = motors.isEmpty()
                 ? null
-                : PlanLines.of(tx, today.event(), motors.get(0), models.isEmpty() ? null : models.get(0), units);
+                : PlanLines.of(tx, entry, null, motors.get(0), models.isEmpty() ? null : models.get(0), units);
         List<NowView.Line> lines = new ArrayList<>();
         if (motors.size() > 1) {
             lines.add(new NowView.Line("spare", motors.get(1).tag()));
@@ -187,7 +187,7 @@ final class CardOf {
     private NowView.@Nullable Plan planOf(AttemptNow attempt, @Nullable ModelAdded model) {
         return Optional.ofNullable(attempt.motorId())
                 .flatMap(id -> MotorStore.find(tx, id))
-                .map(motor -> PlanLines.of(tx, today.event(), motor, model, units))
+                .map(motor -> PlanLines.of(tx, today.entry(attempt.entryId()), attempt.id(), motor, model, units))
                 .orElse(null);
     }
 

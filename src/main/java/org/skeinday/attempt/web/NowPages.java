@@ -7,6 +7,7 @@ import org.skeinday.attempt.action.AnnounceTime;
 import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.motor.store.MotorStore;
@@ -98,15 +99,12 @@ public final class NowPages {
     private void plan(Context ctx) {
         String motor = String.valueOf(ctx.queryParam("motor"));
         String model = String.valueOf(ctx.queryParam("model"));
-        NowView.Plan plan = record.read(tx -> Today.read(tx)
-                .flatMap(today -> MotorStore.find(tx, motor)
-                        .map(found -> PlanLines.of(
-                                tx,
-                                today.event(),
-                                found,
-                                ModelStore.find(tx, model).orElse(null),
-                                ReaderUnits.of(ctx))))
-                .orElseThrow(() -> new Refusal(404, "There is no such motor; choose one of the list.")));
+        String entry = String.valueOf(ctx.queryParam("entry"));
+        NowView.Plan plan = record.read(tx -> EntryStore.find(tx, entry)
+                .flatMap(found -> MotorStore.find(tx, motor)
+                        .map(one -> PlanLines.of(
+                                tx, found, null, one, ModelStore.find(tx, model).orElse(null), ReaderUnits.of(ctx))))
+                .orElseThrow(() -> new Refusal(404, "There is no such entry or motor; choose one of the list.")));
         page.fragment(ctx, "attempt/_plan.jte", plan);
     }
 

@@ -3,12 +3,13 @@ package org.skeinday.attempt.web;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Aim;
 import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.AttemptStore;
-import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.motor.MotorAdded;
-import org.skeinday.motor.store.BatchStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
@@ -28,19 +29,22 @@ final class PlanLines {
         this.units = units;
     }
 
-    static NowView.Plan of(Tx tx, EventAdded event, MotorAdded motor, @Nullable ModelAdded model, UnitSystem units) {
+    /** @param attempt null before the entry is called */
+    static NowView.Plan of(
+            Tx tx,
+            EntryAdded entry,
+            @Nullable String attempt,
+            MotorAdded motor,
+            @Nullable ModelAdded model,
+            UnitSystem units) {
         var plan = new PlanLines(units);
-        MotorPlan winding = MotorPlan.of(
-                event,
-                motor,
-                BatchStore.find(tx, motor.batchId()).orElse(null),
-                model,
-                motor.uses() + AttemptStore.windingsOf(tx, motor.id()));
+        MotorPlan winding =
+                Aims.plan(tx, entry, attempt, motor, model, motor.uses() + AttemptStore.windingsOf(tx, motor.id()));
         plan.motor(motor, model, winding.use());
         if (winding.plan() == null || winding.request() == null) {
             plan.line("winding plan", winding.why());
         } else {
-            plan.add(winding.request(), winding.plan());
+            plan.add(winding.request(), winding.plan(), winding.aim());
         }
         return new NowView.Plan(List.copyOf(plan.lines), List.copyOf(plan.walkIn), List.copyOf(plan.warnings));
     }
@@ -59,13 +63,14 @@ final class PlanLines {
         WindingPolicy.aboutUse(use).ifPresent(warnings::add);
     }
 
-    private void add(WindingRequest request, WindingPlan plan) {
+    private void add(WindingRequest request, WindingPlan plan, Aim aim) {
         line("start at", units.length(plan.fullStretch()) + " hook to hook");
         line("at full stretch", plan.atFullStretchCrankTurns() + " crank turns, then walk in");
         line("stop at", plan.targetCrankTurns() + " crank turns");
-        line("ceiling", "not known: stop at the count");
+        line("ceiling", aim.ceilingWords(units));
         line("finish at", units.length(plan.finish()));
         line("back off", request.backOff() + " crank turns at least");
+        line("launch torque wanted", aim.launchWords(units));
         line("launch with", plan.launchMotorTurns().stripTrailingZeros().toPlainString() + " motor turns");
         plan.walkIn()
                 .forEach(step ->

@@ -1,7 +1,6 @@
 package org.skeinday.bench.action;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,7 +12,9 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.platform.record.TypedFields;
 import org.skeinday.units.Torque;
+import org.skeinday.winding.CrankTurns;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindMark;
@@ -21,8 +22,6 @@ import org.skeinday.winding.store.WindStore;
 
 /** After the wind: its turns, and readings that are left out. */
 public final class CountWind {
-    private static final int MOST = 10_000;
-
     private CountWind() {}
 
     /** Crank turns as typed or stepped to; full stretch may stay empty. */
@@ -36,23 +35,19 @@ public final class CountWind {
         if (wind == null) {
             return Decision.unknown("There is no such wind; look again");
         }
-        Map<String, String> wrong = new LinkedHashMap<>();
-        @Nullable Double stop = number("stop", turns.stop(), true, wrong);
-        @Nullable Double atFull = number("atFull", turns.atFull(), true, wrong);
-        @Nullable Double backOff = number("backOff", turns.backOff(), false, wrong);
+        var form = new TypedFields();
+        @Nullable Integer stop = form.read("stop", turns.stop(), CrankTurns::whole);
+        @Nullable Integer atFull = form.read("atFull", turns.atFull(), CrankTurns::whole);
+        @Nullable Double backOff = form.read("backOff", turns.backOff(), CrankTurns::part);
         if (turns.stop().isBlank()) {
-            wrong.put("stop", "Crank turns at the stop are needed: without them nothing else can be computed");
+            form.wrong("stop", "Crank turns at the stop are needed: without them nothing else can be computed");
         }
-        if (stop == null || !wrong.isEmpty()) {
-            return new Decision.Refused(String.join(" ", wrong.values()), wrong);
+        Optional<Decision> refused = form.refused();
+        if (stop == null || refused.isPresent()) {
+            return refused.orElseThrow();
         }
         try {
-            var counted = new WindCounted(
-                    wind.begun().id(),
-                    atFull == null ? null : atFull.intValue(),
-                    stop.intValue(),
-                    backOff,
-                    wind.paced());
+            var counted = new WindCounted(wind.begun().id(), atFull, stop, backOff, wind.paced());
             return new Decision.Decided(
                     facts(tx, Wind.of(wind.begun(), wind.phases(), wind.marks(), counted), counted),
                     Map.of(),
@@ -60,21 +55,6 @@ public final class CountWind {
         } catch (IllegalArgumentException e) {
             return Decision.refused("stop", String.valueOf(e.getMessage()));
         }
-    }
-
-    private static @Nullable Double number(String field, String typed, boolean whole, Map<String, String> wrong) {
-        String text = typed.strip().replace(',', '.');
-        if (text.isEmpty()) {
-            return null;
-        }
-        if (!text.matches(whole ? "\\d{1,5}" : "\\d{1,5}(\\.\\d{1,2})?") || Double.parseDouble(text) > MOST) {
-            wrong.put(
-                    field,
-                    "Crank turns are " + (whole ? "a whole number" : "a number") + " from 0 to " + MOST + ", but were '"
-                            + typed.strip() + "'");
-            return null;
-        }
-        return Double.valueOf(text);
     }
 
     private static List<Fact> facts(Tx tx, Wind wind, WindCounted counted) {

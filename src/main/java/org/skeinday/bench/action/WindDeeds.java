@@ -13,16 +13,18 @@ import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WindingAttempt;
 import org.skeinday.attempt.action.MotorGoes;
+import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorLife;
-import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -30,12 +32,12 @@ import org.skeinday.platform.record.ActKind;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
 import org.skeinday.platform.record.TapTime;
+import org.skeinday.units.Torque;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindMark;
 import org.skeinday.winding.WindPhase;
 import org.skeinday.winding.WindingPlan;
-import org.skeinday.winding.WindingPolicy;
 import org.skeinday.winding.store.WindStore;
 
 /** What the reader taps while a motor is wound. Nothing of it is refused for being late. */
@@ -76,26 +78,16 @@ public final class WindDeeds {
                 new ActKind<>("wind.leave-out", CountWind.LeaveOut.class, CountWind::leaveOut));
     }
 
-    /** The winding place with a meter, else the first there is. */
-    public static Optional<StationAdded> station(Tx tx) {
-        List<StationAdded> all = StationStore.all(tx);
-        return all.stream()
-                .filter(s -> s.meter() != null)
-                .findFirst()
-                .or(() -> all.stream().findFirst());
-    }
-
     /** How the motor of an attempt is to be wound. */
     public static MotorPlan plan(Tx tx, AttemptNow attempt, MotorAdded motor) {
-        EventAdded event = EventStore.find(tx, attempt.eventId()).orElseThrow();
         @Nullable
         ModelAdded model = Optional.ofNullable(attempt.modelId())
                 .flatMap(id -> ModelStore.find(tx, id))
                 .orElse(null);
         boolean wound = attempt.state() != State.CALLED; // then this wind is among them already
         int windings = motor.uses() + AttemptStore.windingsOf(tx, motor.id()) - (wound ? 1 : 0);
-        return MotorPlan.of(
-                event, motor, BatchStore.find(tx, motor.batchId()).orElse(null), model, Math.max(0, windings));
+        EntryAdded entry = EntryStore.find(tx, attempt.entryId()).orElseThrow();
+        return Aims.plan(tx, entry, attempt.id(), motor, model, Math.max(0, windings));
     }
 
     static Decision begin(Tx tx, ActContext context, Begin begin) {
@@ -123,10 +115,11 @@ public final class WindDeeds {
 
     private static WindBegun begun(Tx tx, ActContext context, AttemptNow attempt, MotorAdded motor, long atMs) {
         EventAdded event = EventStore.find(tx, attempt.eventId()).orElseThrow();
-        @Nullable StationAdded station = station(tx).orElse(null);
+        @Nullable StationAdded station = StationStore.atWork(tx).orElse(null);
         MotorPlan planned = plan(tx, attempt, motor);
         @Nullable WindingPlan plan = planned.plan();
         @Nullable Double own = station == null ? null : station.winderRatio();
+        @Nullable Double ceiling = onMeter(planned.aim().ceilingTorque(), station);
         return new WindBegun(
                 context.newId(0),
                 attempt.id(),
@@ -138,16 +131,22 @@ public final class WindDeeds {
                 station == null ? null : station.fullScaleNmm(),
                 plan == null ? null : plan.targetCrankTurns(),
                 plan == null ? null : plan.atFullStretchCrankTurns(),
-                planned.request() == null
-                        ? WindingPolicy.BACK_OFF_PRACTISED
-                        : planned.request().backOff(),
-                null,
-                "count",
+                planned.aim().level().backOff(),
+                ceiling,
+                ceiling == null ? "count" : "torque", // a wind that may end on torque says nothing of breaking
                 planned.use(),
                 context.device(),
                 context.person(),
                 atMs,
                 false);
+    }
+
+    /** A ceiling below the meter's first mark cannot be read: the count ends that wind. */
+    private static @Nullable Double onMeter(@Nullable Torque ceiling, @Nullable StationAdded station) {
+        Double division = station == null ? null : station.divisionNmm();
+        return ceiling == null || (division != null && ceiling.newtonMillimetres() < division)
+                ? null
+                : ceiling.newtonMillimetres();
     }
 
     static Decision mark(Tx tx, ActContext context, Mark mark) {

@@ -13,6 +13,7 @@ import org.skeinday.bench.action.WindDeeds;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
+import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.FormErrors;
@@ -104,7 +105,7 @@ final class WindingOf {
 
     private Optional<Double> division() {
         return wind == null
-                ? WindDeeds.station(tx).map(StationAdded::divisionNmm)
+                ? StationStore.atWork(tx).map(StationAdded::divisionNmm)
                 : Optional.ofNullable(wind.begun().divisionNmm());
     }
 

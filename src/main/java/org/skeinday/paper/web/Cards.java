@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.contest.EntryAdded;
@@ -20,7 +21,6 @@ import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.WindowStore;
 import org.skeinday.motor.MotorAdded;
-import org.skeinday.motor.store.BatchStore;
 import org.skeinday.paper.AttemptCard;
 import org.skeinday.paper.AttemptCard.Line;
 import org.skeinday.paper.CardOrder;
@@ -80,8 +80,7 @@ final class Cards {
         lines.add(new Line("Motor", motor.map(MotorAdded::tag).orElse("")));
         lines.add(new Line("Spare", spare.map(MotorAdded::tag).orElse("")));
         tasks(entry, lines);
-        Optional<MotorPlan> plan = motor.map(
-                m -> MotorPlan.of(event, m, BatchStore.find(tx, m.batchId()).orElse(null), model, wound(m)));
+        Optional<MotorPlan> plan = motor.map(m -> Aims.plan(tx, entry, null, m, model, wound(m)));
         List<Line> marks = new ArrayList<>();
         plan.ifPresent(p -> winding(p, lines, marks));
         lines.add(new Line("Latest start", latest(entry)));
@@ -115,9 +114,14 @@ final class Cards {
         }
         var plan = motor.plan();
         lines.add(new Line("Start", units.length(plan.fullStretch())));
-        lines.add(new Line("Ceiling", "stop at the count"));
+        lines.add(new Line(
+                "Ceiling",
+                motor.aim().ceilingTorque() == null
+                        ? "stop at the count"
+                        : motor.aim().ceilingWords(units)));
         lines.add(new Line("Stop at", plan.targetCrankTurns() + " crank turns"));
-        lines.add(new Line("Launch torque", ""));
+        lines.add(new Line(
+                "Launch torque", motor.aim().launch() == null ? "" : motor.aim().launchWords(units)));
         lines.add(new Line("Finish", units.length(plan.finish())));
         lines.add(new Line("Back off", motor.request().backOff() + " crank turns"));
         plan.floorMarks()

@@ -7,7 +7,9 @@ import static org.skeinday.platform.db.schema.Tables.WINDING_PHASE;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jooq.Condition;
 import org.jooq.impl.DSL;
 import org.skeinday.platform.db.Tx;
@@ -50,37 +52,37 @@ public final class WindStore {
         return tx.sql().selectFrom(WINDING_MARK).where(WINDING_MARK.ID.eq(id)).fetchOptionalInto(WindMark.class);
     }
 
+    /** Four queries, however many winds. */
     private static List<Wind> of(Tx tx, Condition which) {
-        return tx
-                .sql()
+        List<WindBegun> begun = tx.sql()
                 .selectFrom(WINDING_WIND)
                 .where(which)
                 .orderBy(WINDING_WIND.AT_MS, WINDING_WIND.ID)
-                .fetchInto(WindBegun.class)
-                .stream()
-                .map(begun -> Wind.of(begun, phases(tx, begun.id()), marks(tx, begun.id()), counted(tx, begun.id())))
-                .toList();
-    }
-
-    private static List<WindPhase> phases(Tx tx, String wind) {
-        return tx.sql()
+                .fetchInto(WindBegun.class);
+        List<String> ids = begun.stream().map(WindBegun::id).toList();
+        if (ids.isEmpty()) {
+            return List.of();
+        }
+        Map<String, List<WindPhase>> phases = tx
+                .sql()
                 .selectFrom(WINDING_PHASE)
-                .where(WINDING_PHASE.WIND_ID.eq(wind))
-                .fetchInto(WindPhase.class);
-    }
-
-    private static List<WindMark> marks(Tx tx, String wind) {
-        return tx.sql()
-                .selectFrom(WINDING_MARK)
-                .where(WINDING_MARK.WIND_ID.eq(wind))
-                .fetchInto(WindMark.class);
-    }
-
-    private static @org.jspecify.annotations.Nullable WindCounted counted(Tx tx, String wind) {
-        return tx.sql()
+                .where(WINDING_PHASE.WIND_ID.in(ids))
+                .fetchInto(WindPhase.class)
+                .stream()
+                .collect(Collectors.groupingBy(WindPhase::windId));
+        Map<String, List<WindMark>> marks =
+                tx.sql().selectFrom(WINDING_MARK).where(WINDING_MARK.WIND_ID.in(ids)).fetchInto(WindMark.class).stream()
+                        .collect(Collectors.groupingBy(WindMark::windId));
+        Map<String, WindCounted> counted = tx.sql()
                 .selectFrom(WINDING_COUNTED)
-                .where(WINDING_COUNTED.WIND_ID.eq(wind))
-                .fetchOptionalInto(WindCounted.class)
-                .orElse(null);
+                .where(WINDING_COUNTED.WIND_ID.in(ids))
+                .fetchMap(WINDING_COUNTED.WIND_ID, WindCounted.class);
+        return begun.stream()
+                .map(b -> Wind.of(
+                        b,
+                        phases.getOrDefault(b.id(), List.of()),
+                        marks.getOrDefault(b.id(), List.of()),
+                        counted.get(b.id())))
+                .toList();
     }
 }

@@ -1,0 +1,137 @@
+package org.skeinday.attempt.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptWound;
+import org.skeinday.attempt.FlightJudged;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.FlownStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.platform.record.TypedFields;
+import org.skeinday.units.FlightTime;
+import org.skeinday.units.Torque;
+import org.skeinday.winding.CrankTurns;
+
+/** What is told once a flight is over: the wind that nobody read, the turns left, whether the flight says something. */
+public final class AfterFlight {
+    private static final Set<String> TOPICS = Set.of("attempts", "winds");
+    private static final int LONGEST_REASON = 400;
+
+    private AfterFlight() {}
+
+    /**
+     * A wind that nobody read, in three numbers, and the back-off where it was counted. As typed.
+     *
+     * @param unit of torques that were typed without one
+     */
+    public record Alone(String attempt, String stop, String backOff, String peak, String launch, String unit) {}
+
+    /**
+     * After the landing, as typed.
+     *
+     * @param remaining crank turns until the needle rests at zero
+     * @param spoilt why the flight says nothing of model and motor; empty when it does
+     * @param contact time from release to the contact, empty when nobody saw when
+     */
+    public record Landed(String attempt, String remaining, String spoilt, String contact) {}
+
+    public static List<ActKind<?>> kinds() {
+        return List.of(
+                new ActKind<>("wind.alone", Alone.class, AfterFlight::alone),
+                new ActKind<>("flight.told", Landed.class, AfterFlight::landed));
+    }
+
+    static Decision alone(Tx tx, ActContext context, Alone alone) {
+        AttemptNow now = AttemptStore.find(tx, alone.attempt()).orElse(null);
+        if (now == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        var form = new TypedFields();
+        @Nullable Integer stop = form.read("stop", alone.stop(), CrankTurns::whole);
+        @Nullable Double backOff = form.read("backOff", alone.backOff(), CrankTurns::part);
+        @Nullable Torque peak = form.read("peak", alone.peak(), typed -> AimDeeds.torque(typed, alone.unit()));
+        @Nullable Torque launch = form.read("launch", alone.launch(), typed -> AimDeeds.torque(typed, alone.unit()));
+        if (alone.stop().isBlank()) {
+            form.wrong("stop", "Crank turns at the stop are needed: without them nothing else can be computed");
+        }
+        if (stop != null && backOff != null && backOff > stop) {
+            form.wrong("backOff", "More was taken off than was wound: " + alone.backOff() + " of " + stop);
+        }
+        if (peak != null && launch != null && launch.compareTo(peak) > 0) {
+            form.wrong("launch", "The launch torque is read after the back-off: it is not above the highest torque");
+        }
+        Optional<Decision> refused = form.refused();
+        if (stop == null || refused.isPresent()) {
+            return refused.orElseThrow();
+        }
+        var wound = new AttemptWound(
+                now.id(),
+                stop,
+                launch == null ? null : launch.newtonMillimetres(),
+                launch == null ? null : AimDeeds.withUnit(alone.launch(), alone.unit()));
+        AttemptNoted noted = AttemptStore.note(tx, now.id())
+                .wound(
+                        peak == null ? null : peak.newtonMillimetres(),
+                        peak == null ? null : AimDeeds.withUnit(alone.peak(), alone.unit()),
+                        backOff);
+        return Decision.decided(TOPICS, Fact.of("attempt.wound", wound), Fact.of("attempt.noted", noted));
+    }
+
+    static Decision landed(Tx tx, ActContext context, Landed told) {
+        AttemptNow now = AttemptStore.find(tx, told.attempt()).orElse(null);
+        if (now == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        if (now.state() != State.LANDED && now.state() != State.CLOSED && now.state() != State.VOID) {
+            return Decision.refused(
+                    "remaining",
+                    "Turns are left after a landing; this attempt is "
+                            + now.state().word());
+        }
+        var form = new TypedFields();
+        @Nullable Double remaining = form.read("remaining", told.remaining(), CrankTurns::part);
+        @Nullable
+        Long contact = form.read(
+                "contact",
+                told.contact(),
+                t -> t.isEmpty() ? null : FlightTime.parse(t).millis());
+        String spoilt = told.spoilt().strip();
+        if (spoilt.length() > LONGEST_REASON) {
+            form.wrong("spoilt", "A reason has at most 400 characters, this one has " + spoilt.length());
+        }
+        if (spoilt.isEmpty() && contact != null) {
+            form.wrong("spoilt", "Say what it touched: a time alone says nothing");
+        }
+        launchedWith(tx, now)
+                .filter(turns -> remaining != null && remaining > turns)
+                .ifPresent(turns -> form.wrong(
+                        "remaining",
+                        "More turns are left than it was launched with: "
+                                + told.remaining().strip() + " of " + turns + " crank turns. Correct one of the two"));
+        return form.refused().orElseGet(() -> told(tx, now, remaining, spoilt, contact));
+    }
+
+    /** Crank turns at launch where they are known. */
+    private static Optional<Double> launchedWith(Tx tx, AttemptNow now) {
+        return FlownStore.find(tx, now.id()).flatMap(f -> Optional.ofNullable(f.launchCrankTurns()));
+    }
+
+    private static Decision told(
+            Tx tx, AttemptNow now, @Nullable Double remaining, String spoilt, @Nullable Long contact) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of("attempt.noted", AttemptStore.note(tx, now.id()).left(remaining)));
+        facts.add(Fact.of("attempt.judged", new FlightJudged(now.id(), spoilt.isEmpty() ? null : spoilt, contact)));
+        return new Decision.Decided(facts, Map.of(), TOPICS);
+    }
+}

@@ -1,0 +1,84 @@
+package org.skeinday.attempt.store;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Aim;
+import org.skeinday.attempt.AttemptAimed;
+import org.skeinday.attempt.MotorPlan;
+import org.skeinday.contest.CrewAdded;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EntryTask;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.CrewStore;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.StationStore;
+import org.skeinday.motor.Ceiling;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.Section;
+import org.skeinday.motor.store.BatchStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+import org.skeinday.units.Torque;
+import org.skeinday.winding.Level;
+
+/** What winds are to end at: typed, else from the batch's break tests on the meter that is read. */
+public final class Aims {
+    private Aims() {}
+
+    /**
+     * How this motor is to be wound for an entry.
+     *
+     * @param attempt null before the entry is called
+     * @param windings that the motor has had, in attempts and before
+     */
+    public static MotorPlan plan(
+            Tx tx,
+            EntryAdded entry,
+            @Nullable String attempt,
+            MotorAdded motor,
+            @Nullable ModelAdded model,
+            int windings) {
+        return MotorPlan.of(
+                EventStore.find(tx, entry.eventId()).orElseThrow(),
+                motor,
+                BatchStore.find(tx, motor.batchId()).orElse(null),
+                model,
+                windings,
+                of(tx, entry, attempt, motor));
+    }
+
+    static Aim of(Tx tx, EntryAdded entry, @Nullable String attempt, MotorAdded motor) {
+        AttemptAimed wanted = attempt == null
+                ? AttemptStore.lastAim(tx, entry.id()).orElse(AttemptAimed.nothing(""))
+                : AttemptStore.aim(tx, attempt);
+        Level level = level(tx, entry);
+        Double typed = wanted.ceilingNmm();
+        Ceiling ceiling =
+                typed == null ? fromBreakTests(tx, motor, level) : Ceiling.typed(Torque.ofNewtonMillimetres(typed));
+        Double launch = wanted.launchNmm();
+        return new Aim(ceiling, launch == null ? null : Torque.ofNewtonMillimetres(launch), level);
+    }
+
+    /** Of the one named for this entry; who winds to the full ceiling is practised, and where nobody counts, so are all. */
+    public static Level level(Tx tx, EntryAdded entry) {
+        Optional<String> winder = EntryStore.tasksOf(tx, entry.id()).stream()
+                .filter(t -> t.task().equals("winds"))
+                .map(EntryTask::personId)
+                .findFirst();
+        Optional<Integer> clean = winder.flatMap(id -> CrewStore.ofEvent(tx, entry.eventId()).stream()
+                .filter(c -> c.personId().equals(id))
+                .flatMap(c -> Optional.ofNullable(c.cleanWinds()).stream())
+                .findFirst());
+        return clean.filter(n -> n < CrewAdded.TO_FULL_CEILING).isPresent() ? Level.FIRST_HANDLING : Level.PRACTISED;
+    }
+
+    private static Ceiling fromBreakTests(Tx tx, MotorAdded motor, Level level) {
+        String meter = StationStore.atWork(tx).map(StationAdded::meter).orElse("");
+        Section section = Section.of(Mass.ofGrams(motor.massG()), Length.ofMillimetres(motor.loopMm()));
+        return Ceiling.fromBreakTests(List.of(), meter, section, level.ceilingShare());
+    }
+}

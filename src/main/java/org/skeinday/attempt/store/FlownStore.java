@@ -1,0 +1,129 @@
+package org.skeinday.attempt.store;
+
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
+import static org.skeinday.platform.db.schema.Tables.CONTEST_EVENT;
+import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jooq.Condition;
+import org.jooq.Field;
+import org.jooq.Record;
+import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Flight;
+import org.skeinday.attempt.FlightJudged;
+import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.attempt.Readings;
+import org.skeinday.attempt.Validity;
+import org.skeinday.platform.db.Tx;
+
+/** Reads flights with what was counted of their winds: attempts and practice alike. */
+public final class FlownStore {
+    /** The ratio with which it was wound, else the event's. */
+    private static final Field<Double> RATIO = DSL.coalesce(
+            DSL.field(DSL.select(DSL.max(WINDING_WIND.RATIO))
+                    .from(WINDING_WIND)
+                    .where(WINDING_WIND.ATTEMPT_ID.eq(ATTEMPT.ID).and(WINDING_WIND.MOTOR_ID.eq(ATTEMPT.MOTOR_ID)))),
+            CONTEST_EVENT.WINDER_RATIO);
+
+    private FlownStore() {}
+
+    /** Empty before the release. */
+    public static Optional<Flight> find(Tx tx, String attempt) {
+        return attempts(tx, ATTEMPT.ID.eq(attempt)).stream().findFirst();
+    }
+
+    /** With this model, in the order in which they were flown. */
+    public static List<Flight> ofModel(Tx tx, String model) {
+        return Stream.concat(
+                        attempts(tx, ATTEMPT.MODEL_ID.eq(model)).stream(),
+                        FlightStore.all(tx).stream()
+                                .filter(f -> model.equals(f.modelId()))
+                                .map(FlownStore::practised))
+                .sorted(Comparator.comparingLong(Flight::atMs).thenComparing(Flight::id))
+                .toList();
+    }
+
+    /** The attempts of an event that were released, the last first. */
+    public static List<Flight> ofEvent(Tx tx, String event) {
+        List<Flight> flown = new ArrayList<>(attempts(tx, ATTEMPT.EVENT_ID.eq(event)));
+        flown.sort(Comparator.comparingLong(Flight::atMs).reversed());
+        return flown;
+    }
+
+    private static List<Flight> attempts(Tx tx, Condition which) {
+        return tx.sql()
+                .select(ATTEMPT.fields())
+                .select(
+                        RATIO.as("ratio"),
+                        ATTEMPT_NOTE.BACK_OFF_CRANK_TURNS,
+                        ATTEMPT_NOTE.REMAINING_CRANK_TURNS,
+                        ATTEMPT_JUDGED.ATTEMPT_ID,
+                        ATTEMPT_JUDGED.REASON,
+                        ATTEMPT_JUDGED.CONTACT_MS)
+                .from(ATTEMPT)
+                .join(CONTEST_EVENT)
+                .on(CONTEST_EVENT.ID.eq(ATTEMPT.EVENT_ID))
+                .leftJoin(ATTEMPT_NOTE)
+                .on(ATTEMPT_NOTE.ATTEMPT_ID.eq(ATTEMPT.ID))
+                .leftJoin(ATTEMPT_JUDGED)
+                .on(ATTEMPT_JUDGED.ATTEMPT_ID.eq(ATTEMPT.ID))
+                .where(which)
+                .and(ATTEMPT.STATE.in("released", "landed", "closed", "void"))
+                .orderBy(ATTEMPT.RELEASED_AT_MS, ATTEMPT.ID)
+                .fetch(r -> flown(tx, r));
+    }
+
+    private static Flight flown(Tx tx, Record r) {
+        Integer stop = r.get(ATTEMPT.STOP_COUNT_CRANK_TURNS);
+        Long released = r.get(ATTEMPT.RELEASED_AT_MS);
+        Long called = r.get(ATTEMPT.CALLED_AT_MS);
+        Long official = r.get(ATTEMPT.OFFICIAL_MS);
+        return new Flight(
+                r.get(ATTEMPT.ID),
+                true,
+                r.get(ATTEMPT.MODEL_ID),
+                r.get(ATTEMPT.MOTOR_ID),
+                released != null ? released : called == null ? 0 : called,
+                r.get("ratio", Double.class),
+                stop == null ? null : stop.doubleValue(),
+                r.get(ATTEMPT_NOTE.BACK_OFF_CRANK_TURNS),
+                r.get(ATTEMPT_NOTE.REMAINING_CRANK_TURNS),
+                r.get(ATTEMPT.LAUNCH_TORQUE_NMM),
+                official == null ? ownWatch(tx, r.get(ATTEMPT.ID)) : official,
+                new FlightJudged(r.get(ATTEMPT.ID), r.get(ATTEMPT_JUDGED.REASON), r.get(ATTEMPT_JUDGED.CONTACT_MS))
+                        .validity());
+    }
+
+    private static @Nullable Long ownWatch(Tx tx, String attempt) {
+        var readings = tx.sql().fetchExists(ATTEMPT_READING, ATTEMPT_READING.ATTEMPT_ID.eq(attempt))
+                ? Readings.thatCount(AttemptStore.readings(tx, attempt))
+                : List.<org.skeinday.attempt.ReadingTaken>of();
+        return readings.isEmpty() ? null : (Long) readings.get(0).durationMs();
+    }
+
+    private static Flight practised(PracticeFlown f) {
+        String reason = f.invalidReason();
+        Integer turns = f.crankTurns();
+        return new Flight(
+                f.id(),
+                false,
+                f.modelId(),
+                f.motorId(),
+                f.flownAtMs(),
+                f.winderRatio(),
+                turns == null ? null : turns.doubleValue(),
+                f.backOffCrankTurns(),
+                f.remainingCrankTurns(),
+                f.launchTorqueNmm(),
+                f.durationMs(),
+                f.valid() || reason == null ? Validity.valid() : Validity.spoilt(reason, null));
+    }
+}

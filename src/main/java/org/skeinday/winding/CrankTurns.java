@@ -1,0 +1,36 @@
+package org.skeinday.winding;
+
+import org.jspecify.annotations.Nullable;
+
+/** Crank turns as people type them: 0 to 10,000, a comma as good as a point. */
+public final class CrankTurns {
+    private static final int MOST = 10_000;
+
+    private CrankTurns() {}
+
+    /** Null when nothing was typed. @throws IllegalArgumentException saying what would be right */
+    public static @Nullable Integer whole(String typed) {
+        String text = typed.strip();
+        if (text.isEmpty()) {
+            return null;
+        }
+        if (!text.matches("\\d{1,5}") || Integer.parseInt(text) > MOST) {
+            throw new IllegalArgumentException(
+                    "Crank turns are a whole number from 0 to " + MOST + ", but were '" + text + "'");
+        }
+        return Integer.valueOf(text);
+    }
+
+    /** Halves and the like possible. Null when nothing was typed. @throws IllegalArgumentException as {@link #whole} */
+    public static @Nullable Double part(String typed) {
+        String text = typed.strip().replace(',', '.');
+        if (text.isEmpty()) {
+            return null;
+        }
+        if (!text.matches("\\d{1,5}(\\.\\d{1,2})?") || Double.parseDouble(text) > MOST) {
+            throw new IllegalArgumentException(
+                    "Crank turns are a number from 0 to " + MOST + ", but were '" + typed.strip() + "'");
+        }
+        return Double.valueOf(text);
+    }
+}
