@@ -8,19 +8,22 @@ const AT_ONCE_MS = 60; // a key that bounced
 const NEXT = {
   'winding': ['stepping-in', 'Stepping in'], 'stepping-in': ['stopped', 'Stopped'],
   'stopped': ['backed-off', 'Backed off'], 'backed-off': ['off-meter', 'Off the meter'],
+  'broke': ['off-meter', 'All are well: count its turns'],
 };
 const WORDS = {
   'winding': 'winding at full stretch', 'stepping-in': 'walking in', 'stopped': 'stopped: back off now',
   'backed-off': 'holding', 'off-meter': 'off the meter: load it, unhurried',
+  'broke': 'broke: hands off, look to everyone first',
 };
 
 function start(place) {
   const told = place.dataset;
-  const key = `skeinday.wind.${told.attempt}`;
+  const key = told.motor ? `skeinday.wind.motor.${told.motor}` : `skeinday.wind.${told.attempt}`;
   const find = (name) => place.querySelector(`[data-${name}]`);
   const number = (text) => (text === '' || text === undefined ? null : Number(text));
   let state = JSON.parse(localStorage.getItem(key) ?? 'null');
   let last = -Infinity;
+  if (!told.wind && state && told.done.split(' ').includes(state.wind)) state = null; // wound once more
   // Another device began, or this one lost what it knew: the server's wind is gone on with from here.
   if (told.wind && state?.wind !== told.wind) state = { wind: told.wind, at: Number(told.began), level: 0, phase: 'winding', taps: [] };
   const elapsed = () => Math.max(0, Math.round(serverNow() - state.at));
@@ -35,9 +38,16 @@ function start(place) {
   function begin() {
     if (state) return;
     state = { taps: [] };
-    const id = send('wind.begin', { attempt: told.attempt });
+    const id = told.motor ? send('wind.alone', alone()) : send('wind.begin', { attempt: told.attempt });
     keep({ ...state, wind: `${id}-0`, at: Math.round(serverNow()), level: 0, phase: 'winding' });
+    tellOthers('begun');
   }
+  // A metronome on the page, if it is on, goes with the wind.
+  function alone() {
+    const beats = document.querySelector('[data-metronome]')?.dataset.beats;
+    return { motor: told.motor, stop: told.stop, ...(beats ? { beats: Number(beats) } : {}) };
+  }
+  const tellOthers = (what) => document.dispatchEvent(new CustomEvent('skeinday:wind', { detail: { what } }));
   function mark(step) {
     const now = performance.now();
     if (!state || now - last < AT_ONCE_MS || state.level + step < 0) return;
@@ -49,7 +59,8 @@ function start(place) {
     if (!state) return;
     const ms = elapsed();
     send('wind.phase', { wind: state.wind, phase: name, elapsedMs: ms });
-    keep({ ...state, phase: name === 'again' ? 'stepping-in' : name, ...(name === 'stepping-in' ? { inMs: ms } : {}) });
+    keep({ ...state, phase: name !== 'again' ? name : state.inMs ? 'stepping-in' : 'winding', ...(name === 'stepping-in' ? { inMs: ms } : {}) });
+    tellOthers(name);
   }
   // Crank turns by the pace at full stretch, once walking in began; about, and never more than a tenth beyond the plan.
   function turns() {
@@ -58,7 +69,7 @@ function start(place) {
     return Math.min(target * 1.1, atFull * elapsed() / state.inMs);
   }
   function word(count) {
-    if (state.phase !== 'winding' && state.phase !== 'stepping-in') return '';
+    if (told.stop === 'breaking' || (state.phase !== 'winding' && state.phase !== 'stepping-in')) return '';
     const ceiling = number(told.ceiling), target = number(told.target);
     const marksLeft = ceiling === null ? Infinity : ceiling - state.level;
     const turnsLeft = count === null || target === null ? Infinity : target - count;
@@ -79,12 +90,13 @@ function start(place) {
     const on = state !== null;
     find('show').hidden = !on;
     find('begin').hidden = on;
-    const offMeter = on && state.phase === 'off-meter';
-    find('up').hidden = !on || offMeter || state.phase === 'stopped';
-    find('down').hidden = !on || offMeter;
+    const offMeter = on && state.phase === 'off-meter', broke = on && state.phase === 'broke';
+    find('up').hidden = !on || offMeter || broke || state.phase === 'stopped';
+    find('down').hidden = !on || offMeter || broke;
     find('down').classList.toggle('target', on && (state.phase === 'stopped' || state.phase === 'backed-off'));
     find('next').hidden = !on || offMeter;
-    find('again').hidden = !on || state.phase !== 'stopped';
+    find('again').hidden = !on || (state.phase !== 'stopped' && !broke);
+    find('broke').hidden = !on || offMeter || broke;
     if (!on) return;
     const count = turns();
     const per = number(told.perMark);
@@ -93,6 +105,7 @@ function start(place) {
     set(find('word'), word(count));
     set(find('mark'), state.phase === 'stopped' && told.backOff ? `back off ${told.backOff} crank turns at least` : standAt(count));
     set(find('next'), NEXT[state.phase]?.[1] ?? '');
+    set(find('again'), broke ? 'Not broken: winding goes on' : 'Not stopped: winding goes on');
   }
   async function tellKept() {
     const own = (await kept()).filter((tap) => state?.taps?.includes(tap.id));
@@ -115,6 +128,7 @@ function start(place) {
   press('down', () => mark(-1));
   press('next', () => phase(NEXT[state.phase][0]));
   press('again', () => phase('again'));
+  press('broke', () => phase('broke'));
   document.addEventListener('skeinday:entries', function heard() {
     if (place.isConnected) tellKept(); else document.removeEventListener('skeinday:entries', heard);
   });

@@ -19,6 +19,7 @@ import org.skeinday.attempt.web.NowPages;
 import org.skeinday.attempt.web.ReaderUnits;
 import org.skeinday.attempt.web.ResultPages;
 import org.skeinday.attempt.web.TimingPages;
+import org.skeinday.bench.web.AlonePages;
 import org.skeinday.bench.web.BenchPages;
 import org.skeinday.bench.web.WindingPages;
 import org.skeinday.device.Device;
@@ -107,6 +108,7 @@ public final class App implements AutoCloseable {
                         new ResultPages(record, page, clock).register(routes);
                         new BenchPages(record, forms, page, clock, settings.pace()).register(routes);
                         new WindingPages(record, forms, page, clock).register(routes);
+                        new AlonePages(record, forms, page, clock, settings.pace()).register(routes);
                         new PreparePages(desk).register(routes);
                         new MotorPages(desk).register(routes);
                         new PracticePages(desk).register(routes);

@@ -49,6 +49,7 @@ final class Parts {
             Map.entry("bench.place", Role.HELPER),
             Map.entry("bench.impound", Role.HELPER),
             Map.entry("wind.begin", Role.HELPER),
+            Map.entry("wind.alone", Role.HELPER),
             Map.entry("wind.mark", Role.HELPER),
             Map.entry("wind.phase", Role.HELPER),
             Map.entry("wind.leave-out", Role.HELPER),

@@ -47,6 +47,31 @@ public record MotorStep(
         public static final Told NOTHING = new Told(null, null, null, null);
     }
 
+    /** This break with what was found of it since. @param torqueTyped as the marks came to */
+    public MotorStep brokeAt(
+            @Nullable Double turns, @Nullable Double torque, @Nullable String typed, @Nullable String readOn) {
+        return new MotorStep(
+                id,
+                motorId,
+                deed,
+                stage,
+                atMs,
+                personId,
+                device,
+                waitName,
+                minimumS,
+                preferredS,
+                maximumS,
+                required,
+                waitedMs,
+                reason,
+                turns,
+                torque,
+                typed,
+                torque == null ? null : readOn,
+                beforeId);
+    }
+
     public MotorStage stageNow() {
         return MotorStage.of(stage);
     }

@@ -17,6 +17,12 @@ public record Beats(int crankTurnsPerMinute, int beatsPerCrankTurn) {
         return new Beats(crankTurns, 1);
     }
 
+    /** Whole crank turns made {@code elapsedMs} after beat 0, turn n with beat n · beatsPerCrankTurn; 0 to one day. */
+    public int crankTurns(long elapsedMs) {
+        Limit.within("Milliseconds since beat 0", elapsedMs, 0, WindMark.MOST_ELAPSED_MS);
+        return (int) (elapsedMs * crankTurnsPerMinute / 60_000);
+    }
+
     /** When beat {@code k} sounds, in s after beat 0: one division of whole numbers. */
     public double seconds(long k) {
         Limit.within("The beat", k, 0, 1e9);

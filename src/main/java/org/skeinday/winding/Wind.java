@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -32,6 +33,8 @@ public record Wind(
         /** Cranking has stopped; turns are taken off. */
         STOPPED,
         HOLDING,
+        /** What is left of the motor hangs on two hooks. */
+        BROKE,
         OFF_METER
     }
 
@@ -75,11 +78,14 @@ public record Wind(
         return begun.paced() || counted != null && counted.paced();
     }
 
-    /** The needle's marks that count, corrections and what was left out taken away, until the motor left the meter. */
+    /**
+     * The needle's marks that count, corrections and what was left out taken away, until the motor broke or left the
+     * meter.
+     */
     public List<Crossing> crossings() {
-        @Nullable Long off = WindTimes.said(phases).offMeter();
+        @Nullable Long end = WindTimes.said(phases).needleEnds();
         return Crossings.of(marks, phases).stream()
-                .filter(c -> off == null || c.elapsedMs() <= off)
+                .filter(c -> end == null || c.elapsedMs() <= end)
                 .toList();
     }
 
@@ -124,9 +130,34 @@ public record Wind(
         return torque(peakLevel());
     }
 
-    /** The needle's mark as the motor left the meter, or now; empty when nobody read it. */
+    /** The needle's mark as the motor left the meter, or now; empty when nobody read it and for a motor that broke. */
     public OptionalInt launchLevel() {
+        return broke().isPresent() ? OptionalInt.empty() : lastLevel();
+    }
+
+    private OptionalInt lastLevel() {
         return crossings().stream().mapToInt(Crossing::level).reduce((a, b) -> b);
+    }
+
+    /** When the motor broke, in ms after the first crank turn; empty when it did not. */
+    public OptionalLong broke() {
+        @Nullable Long at = WindTimes.said(phases).broke();
+        return at == null ? OptionalLong.empty() : OptionalLong.of(at);
+    }
+
+    /** By the needle's last mark before the motor broke; empty when it did not, or nobody read the needle. */
+    public Optional<Torque> breakTorque() {
+        return broke().isPresent() ? torque(lastLevel()).filter(t -> t.newtonMillimetres() > 0) : Optional.empty();
+    }
+
+    /** In the motor when it broke, above 0; empty when it did not, or its turns are not counted yet. */
+    public Optional<Double> breakMotorTurns() {
+        return broke().isPresent() ? Optional.ofNullable(counted).flatMap(this::motorTurns) : Optional.empty();
+    }
+
+    private Optional<Double> motorTurns(WindCounted turns) {
+        double off = turns.backOffCrankTurns() == null ? 0 : turns.backOffCrankTurns();
+        return Optional.of((turns.stopCrankTurns() - off) * begun.ratio()).filter(t -> t > 0);
     }
 
     public Optional<Torque> launchTorque() {
@@ -146,10 +177,10 @@ public record Wind(
         return TurnLine.of(begun, times(), counted);
     }
 
-    /** (stop − back-off) · ratio, from the counts only; empty while one of the two is not entered. */
+    /** (stop − back-off) · ratio, from the counts only; empty while one of the two is not entered, or when it broke. */
     public Optional<Double> launchMotorTurns() {
         @Nullable Double off = counted == null ? null : counted.backOffCrankTurns();
-        return counted == null || off == null
+        return counted == null || off == null || broke().isPresent()
                 ? Optional.empty()
                 : Optional.of((counted.stopCrankTurns() - off) * begun.ratio());
     }

@@ -15,14 +15,16 @@ public record WindPhase(String id, String windId, String phase, long elapsedMs, 
     public static final String STEPPING_IN = "stepping-in";
     /** Cranking ended; the back-off begins. */
     public static final String STOPPED = "stopped";
-    /** The stop was a mistake: winding goes on. */
+    /** The stop, or the break, was a mistake: winding goes on. */
     public static final String AGAIN = "again";
     /** The last turn was taken off; the hold begins. */
     public static final String BACKED_OFF = "backed-off";
+    /** The motor broke. */
+    public static final String BROKE = "broke";
     /** The motor left the meter. */
     public static final String OFF_METER = "off-meter";
 
-    public static final List<String> PHASES = List.of(STEPPING_IN, STOPPED, AGAIN, BACKED_OFF, OFF_METER);
+    public static final List<String> PHASES = List.of(STEPPING_IN, STOPPED, AGAIN, BACKED_OFF, BROKE, OFF_METER);
 
     /** As the taps were made, whatever the order in which they came in. */
     static final Comparator<WindPhase> AS_MADE = Comparator.comparingLong(WindPhase::elapsedMs)

@@ -12,8 +12,10 @@ record WindTimes(
         @Nullable Long steppedIn,
         @Nullable Long stopped,
         @Nullable Long backedOff,
+        @Nullable Long broke,
         @Nullable Long offMeter) {
-    private static final WindTimes BEGUN = new WindTimes(Wind.Phase.WINDING_AT_FULL_STRETCH, null, null, null, null);
+    private static final WindTimes BEGUN =
+            new WindTimes(Wind.Phase.WINDING_AT_FULL_STRETCH, null, null, null, null, null);
 
     /** As tapped. */
     static WindTimes said(List<WindPhase> inOrder) {
@@ -28,14 +30,20 @@ record WindTimes(
         long at = tap.elapsedMs();
         return switch (tap.phase()) {
             case WindPhase.STEPPING_IN ->
-                before(Wind.Phase.WALKING_IN) ? new WindTimes(Wind.Phase.WALKING_IN, at, null, null, null) : this;
+                before(Wind.Phase.WALKING_IN) ? new WindTimes(Wind.Phase.WALKING_IN, at, null, null, null, null) : this;
             case WindPhase.STOPPED ->
-                before(Wind.Phase.STOPPED) ? new WindTimes(Wind.Phase.STOPPED, steppedIn, at, null, null) : this;
+                before(Wind.Phase.STOPPED) ? new WindTimes(Wind.Phase.STOPPED, steppedIn, at, null, null, null) : this;
             case WindPhase.BACKED_OFF ->
-                before(Wind.Phase.HOLDING) ? new WindTimes(Wind.Phase.HOLDING, steppedIn, stopped, at, null) : this;
+                before(Wind.Phase.HOLDING)
+                        ? new WindTimes(Wind.Phase.HOLDING, steppedIn, stopped, at, null, null)
+                        : this;
+            case WindPhase.BROKE ->
+                before(Wind.Phase.BROKE)
+                        ? new WindTimes(Wind.Phase.BROKE, steppedIn, stopped, backedOff, at, null)
+                        : this;
             case WindPhase.OFF_METER ->
                 before(Wind.Phase.OFF_METER)
-                        ? new WindTimes(Wind.Phase.OFF_METER, steppedIn, stopped, backedOff, at)
+                        ? new WindTimes(Wind.Phase.OFF_METER, steppedIn, stopped, backedOff, broke, at)
                         : this;
             default -> again();
         };
@@ -46,7 +54,13 @@ record WindTimes(
             return this;
         }
         Wind.Phase winding = steppedIn == null ? Wind.Phase.WINDING_AT_FULL_STRETCH : Wind.Phase.WALKING_IN;
-        return new WindTimes(winding, steppedIn, null, null, null);
+        return new WindTimes(winding, steppedIn, null, null, null, null);
+    }
+
+    /** From here on the needle says nothing of the motor; null while it does. */
+    @Nullable
+    Long needleEnds() {
+        return broke == null ? offMeter : broke;
     }
 
     private boolean before(Wind.Phase phase) {
@@ -55,7 +69,7 @@ record WindTimes(
 
     /**
      * What nobody tapped, from the needle: cranking ended with the last mark up before the next phase, the back-off with
-     * the last mark down before the motor left the meter.
+     * the last mark down before the motor left the meter. A break ends the cranking.
      *
      * @param over the wind is known to be over, since its count was entered
      * @param nothingTakenOff so counted
@@ -63,14 +77,16 @@ record WindTimes(
     WindTimes filled(List<Crossing> crossings, boolean over, boolean nothingTakenOff) {
         @Nullable Long stop = stopped;
         @Nullable Long next = backedOff == null ? offMeter : backedOff;
-        if (stop == null && (next != null || over)) {
+        if (stop == null && backedOff == null && broke != null) {
+            stop = broke;
+        } else if (stop == null && (next != null || over)) {
             stop = last(crossings, true, -1, next == null ? Long.MAX_VALUE : next, next);
         }
         @Nullable Long off = backedOff;
-        if (off == null && stop != null && offMeter != null) {
+        if (off == null && stop != null && offMeter != null && broke == null) {
             off = nothingTakenOff ? stop : last(crossings, false, stop, offMeter, stop);
         }
-        return new WindTimes(now, steppedIn, stop, off, offMeter);
+        return new WindTimes(now, steppedIn, stop, off, broke, offMeter);
     }
 
     private static @Nullable Long last(

@@ -134,7 +134,7 @@ public final class BenchDeeds {
         }
     }
 
-    private static double ratio(Tx tx) {
+    static double ratio(Tx tx) {
         return EventStore.next(tx).map(EventAdded::winderRatio).orElse(USUAL_RATIO);
     }
 

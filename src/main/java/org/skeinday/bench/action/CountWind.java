@@ -60,7 +60,9 @@ public final class CountWind {
     private static List<Fact> facts(Tx tx, Wind wind, WindCounted counted) {
         List<Fact> facts = new ArrayList<>(List.of(Fact.of("wind.counted", counted)));
         String attempt = wind.begun().attemptId();
-        if (attempt != null) {
+        if (wind.broke().isPresent()) {
+            BrokenMotor.counted(tx, wind).ifPresent(facts::add); // the attempt goes on, with another motor
+        } else if (attempt != null) {
             Optional<Torque> launch = wind.launchTorque();
             facts.add(Fact.of(
                     "attempt.wound",
@@ -82,7 +84,7 @@ public final class CountWind {
     }
 
     /** What the marks came to, as files carry it. */
-    private static String typed(Torque torque) {
+    static String typed(Torque torque) {
         return String.format(Locale.ROOT, "%.3f in-ozf", torque.inchOunces());
     }
 

@@ -24,6 +24,7 @@ import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
@@ -72,6 +73,7 @@ public final class WindDeeds {
     public static List<ActKind<?>> kinds() {
         return List.of(
                 new ActKind<>("wind.begin", Begin.class, WindDeeds::begin),
+                new ActKind<>("wind.alone", WindAlone.Begin.class, WindAlone::begin),
                 new ActKind<>("wind.mark", Mark.class, WindDeeds::mark),
                 new ActKind<>("wind.phase", Phase.class, WindDeeds::phase),
                 new ActKind<>("wind.count", CountWind.Turns.class, CountWind::decide),
@@ -175,17 +177,22 @@ public final class WindDeeds {
         try {
             var fact = new WindPhase(context.newId(0), phase.wind(), phase.phase(), phase.elapsedMs(), atMs);
             facts.add(Fact.of("wind.phase", fact));
+            BrokenMotor.goes(tx, context, wind, fact).ifPresent(facts::add);
         } catch (IllegalArgumentException e) {
             return Decision.refused(String.valueOf(e.getMessage()));
         }
-        if (phase.phase().equals(WindPhase.STOPPED)) {
+        if (phase.phase().equals(WindPhase.STOPPED) && wind.broke().isEmpty()) {
             holding(tx, context, wind, atMs, facts);
         }
         return new Decision.Decided(facts, Map.of(), TOPICS);
     }
 
-    /** The attempt holds from the stop on, and its motor is wound. */
+    /** The motor is wound from the stop on, and its attempt holds. */
     private static void holding(Tx tx, ActContext context, Wind wind, long atMs, List<Fact> facts) {
+        if (wind.begun().attemptId() == null) {
+            MotorGoes.step(tx, context, wind.begun().motorId(), MotorDeed.WIND, atMs)
+                    .ifPresent(facts::add);
+        }
         AttemptNow attempt = Optional.ofNullable(wind.begun().attemptId())
                 .flatMap(id -> AttemptStore.find(tx, id))
                 .orElse(null);

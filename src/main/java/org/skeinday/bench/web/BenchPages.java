@@ -128,7 +128,8 @@ public final class BenchPages {
         int uses = uses(life, AttemptStore.windings(tx));
         List<String> byHand = MotorLifeStore.byHand(tx);
         boolean captain = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
-        return new BenchView.Motor(rows(ctx).row(life, needs, byHand, uses), facts, steps, captain);
+        return new BenchView.Motor(
+                rows(ctx).row(life, needs, byHand, uses), life.motor().batchId(), facts, steps, captain);
     }
 
     private void change(Context ctx) {

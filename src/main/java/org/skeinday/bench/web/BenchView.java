@@ -43,8 +43,8 @@ public record BenchView(String none, List<Row> rows, List<Jump> jumps) {
 
     public record Jump(String id, String words) {}
 
-    /** One motor's page. */
-    public record Motor(Row row, List<Line> facts, List<Line> steps, boolean mayAct) {}
+    /** One motor's page. @param batch its batch's id */
+    public record Motor(Row row, String batch, List<Line> facts, List<Line> steps, boolean mayAct) {}
 
     public record Line(String label, String value) {}
 

@@ -3,6 +3,7 @@ package org.skeinday.bench.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
@@ -25,10 +26,10 @@ import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindingPlan;
 
-/** One attempt's winding as the page shows it. */
+/** One motor's winding as the page shows it, for an attempt or without one. */
 final class WindingOf {
     private final Tx tx;
-    private final AttemptNow attempt;
+    private final @Nullable AttemptNow attempt;
     private final MotorLife life;
     private final @Nullable Wind wind;
     private final UnitSystem units;
@@ -36,30 +37,61 @@ final class WindingOf {
     private final @Nullable WindingPlan plan;
 
     WindingOf(Tx tx, AttemptNow attempt, MotorLife life, @Nullable Wind wind, UnitSystem units) {
+        this(tx, attempt, life, wind, units, WindDeeds.plan(tx, attempt, life.motor()));
+    }
+
+    /** @param attempt null for a motor that is wound without one */
+    WindingOf(
+            Tx tx,
+            @Nullable AttemptNow attempt,
+            MotorLife life,
+            @Nullable Wind wind,
+            UnitSystem units,
+            MotorPlan planned) {
         this.tx = tx;
         this.attempt = attempt;
         this.life = life;
         this.wind = wind;
         this.units = units;
-        this.planned = WindDeeds.plan(tx, attempt, life.motor());
+        this.planned = planned;
         this.plan = planned.plan();
     }
 
+    /**
+     * What the page is about.
+     *
+     * @param attempt empty for a motor that is wound without one
+     * @param problem why the motor must not be wound, empty when it may
+     * @param over whether its turns are asked for
+     */
+    record About(String title, String attempt, String problem, List<BenchView.Line> plan, boolean over) {}
+
     /** @param device that asks @param quiet whether nobody may be helped now */
     WindingView view(String device, boolean quiet, long nowMs, FormErrors form) {
-        boolean own = wind == null || wind.begun().device().equals(device);
-        boolean over = wind != null && !attempt.state().isBeforeRelease();
-        String entry = EntryStore.find(tx, attempt.entryId()).orElseThrow().name();
-        return new WindingView(
-                entry + ", attempt " + attempt.number() + " · motor "
+        AttemptNow flown = Objects.requireNonNull(attempt);
+        String entry = EntryStore.find(tx, flown.entryId()).orElseThrow().name();
+        var about = new About(
+                entry + ", attempt " + flown.number() + " · motor "
                         + life.motor().tag(),
+                flown.id(),
+                wind == null ? life.whyNotFlown().orElse(wrongWay(flown)) : "",
+                lines(),
+                wind != null && (!flown.state().isBeforeRelease() || AloneOf.isBrokenAndCleared(wind, device)));
+        return view(about, device, quiet, nowMs, form);
+    }
+
+    WindingView view(About about, String device, boolean quiet, long nowMs, FormErrors form) {
+        boolean own = wind == null || wind.begun().device().equals(device);
+        boolean over = about.over();
+        return new WindingView(
+                about.title(),
                 "",
-                attempt.id(),
-                wind == null ? life.whyNotFlown().orElse(wrongWay()) : "",
+                about.attempt(),
+                about.problem(),
                 life.motor().direction().equals("cw")
                         ? "↻ clockwise from the winder"
                         : "↺ anticlockwise from the winder",
-                quiet ? List.of() : lines(),
+                quiet ? List.of() : about.plan(),
                 quiet ? List.of() : floor(),
                 lacks(),
                 wind == null ? "" : wind.begun().id(),
@@ -71,8 +103,8 @@ final class WindingOf {
                 wind != null && over && (!quiet || own) ? after(wind, form) : null);
     }
 
-    private String wrongWay() {
-        return Optional.ofNullable(attempt.modelId())
+    private String wrongWay(AttemptNow flown) {
+        return Optional.ofNullable(flown.modelId())
                 .flatMap(id -> ModelStore.find(tx, id))
                 .filter(m -> !m.direction().equals(life.motor().direction()))
                 .map(m -> "This motor turns the other way than " + m.name()
@@ -80,7 +112,7 @@ final class WindingOf {
                 .orElse("");
     }
 
-    private List<BenchView.Line> lines() {
+    List<BenchView.Line> lines() {
         if (plan == null || planned.request() == null) {
             return List.of(new BenchView.Line("winding plan", planned.why()));
         }
@@ -136,6 +168,7 @@ final class WindingOf {
             case WALKING_IN -> "walking in";
             case STOPPED -> "stopped, backing off";
             case HOLDING -> "holding";
+            case BROKE -> "the motor broke";
             case OFF_METER -> "off the meter";
         };
         return new WindingView.Live(torque(now, level), now.word(elapsed).text(), mark, phase);
@@ -171,28 +204,26 @@ final class WindingOf {
 
     private WindingView.After after(Wind done, FormErrors form) {
         @Nullable WindCounted counted = done.counted();
+        var planned = PlannedCounts.of(tx, done);
         List<BenchView.Line> figures = new ArrayList<>();
         done.peakLevel().ifPresent(l -> figures.add(new BenchView.Line("highest torque", torque(done, l))));
         done.launchLevel().ifPresent(l -> figures.add(new BenchView.Line("at launch", torque(done, l))));
         done.launchMotorTurns()
                 .ifPresent(t -> figures.add(new BenchView.Line("launched with", Math.round(t) + " motor turns")));
+        done.breakTorque().ifPresent(t -> figures.add(new BenchView.Line("just before it broke", units.torque(t))));
+        done.breakMotorTurns()
+                .ifPresent(t -> figures.add(new BenchView.Line("broke at", Math.round(t) + " motor turns")));
         return new WindingView.After(
-                form.typedOr(
-                        "atFull",
-                        first(
-                                counted == null ? null : counted.atFullCrankTurns(),
-                                done.begun().atFullCrankTurns())),
-                form.typedOr(
-                        "stop",
-                        first(
-                                counted == null ? null : counted.stopCrankTurns(),
-                                done.begun().targetCrankTurns())),
+                form.typedOr("atFull", first(counted == null ? null : counted.atFullCrankTurns(), planned.atFull())),
+                form.typedOr("stop", first(counted == null ? null : counted.stopCrankTurns(), planned.stop())),
                 form.typedOr("backOff", backOff(done, counted)),
                 counted != null,
                 Doubts.of(done, Optional.empty()).stream()
                         .map(d -> new WindingView.DoubtLine(d.markId(), d.words()))
                         .toList(),
                 figures,
+                planned.lead(),
+                done.broke().isPresent(),
                 form);
     }
 

@@ -52,14 +52,18 @@ public final class WindingPages {
     }
 
     private void count(Context ctx) {
+        page.fragment(ctx, "bench/_winding.jte", view(ctx, counted(ctx, forms)));
+    }
+
+    /** Sends the counts as typed; what is wrong with them comes back. */
+    static FormErrors counted(Context ctx, FormActs forms) {
         FormErrors typed = FormErrors.of(ctx);
         Map<String, String> content = Map.of(
                 "wind", typed.typed("wind"),
                 "atFull", typed.typed("atFull"),
                 "stop", typed.typed("stop"),
                 "backOff", typed.typed("backOff"));
-        FormErrors form = FormActs.errors(ctx, forms.submit(ctx, "wind.count", content), "stop");
-        page.fragment(ctx, "bench/_winding.jte", view(ctx, form));
+        return FormActs.errors(ctx, forms.submit(ctx, "wind.count", content), "stop");
     }
 
     private WindingView view(Context ctx, FormErrors form) {

@@ -48,7 +48,12 @@ public record WindingView(
             String floorWords,
             String backOff) {}
 
-    /** After the wind: its turns, doubts and figures. */
+    /**
+     * After the wind: its turns, doubts and figures.
+     *
+     * @param lead what is asked for, while nobody has counted
+     * @param broke whether the turns are those at a break
+     */
     public record After(
             String atFull,
             String stop,
@@ -56,6 +61,8 @@ public record WindingView(
             boolean counted,
             List<DoubtLine> doubts,
             List<BenchView.Line> figures,
+            String lead,
+            boolean broke,
             FormErrors form) {
         public String wrong(String field) {
             return form.message(field);

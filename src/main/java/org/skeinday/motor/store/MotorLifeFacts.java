@@ -25,6 +25,7 @@ public final class MotorLifeFacts {
     public static List<FactKind> kinds() {
         return List.of(
                 FactKind.of("motor.step", MotorStep.class, MotorLifeFacts::step),
+                FactKind.of("motor.step.told", MotorStep.class, Rows.change(MOTOR_STEP)),
                 FactKind.of("motor.step.undone", Removed.class, MotorLifeFacts::undone),
                 FactKind.of("motor.wait", Wait.class, Rows.put(MOTOR_WAIT)),
                 FactKind.of("motor.placed", MotorPlaced.class, MotorLifeFacts::placed),

@@ -3,6 +3,7 @@ package org.skeinday.winding.store;
 import static org.skeinday.platform.db.schema.Tables.MOTOR;
 import static org.skeinday.platform.db.schema.Tables.WINDING_COUNTED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_MARK;
+import static org.skeinday.platform.db.schema.Tables.WINDING_PACED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PHASE;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
@@ -17,6 +18,7 @@ import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindMark;
+import org.skeinday.winding.WindPaced;
 import org.skeinday.winding.WindPhase;
 
 /** Reads winds. */
@@ -35,6 +37,19 @@ public final class WindStore {
     /** The winds of one motor outside any attempt. */
     public static List<Wind> alone(Tx tx, String motor) {
         return of(tx, WINDING_WIND.MOTOR_ID.eq(motor).and(WINDING_WIND.ATTEMPT_ID.isNull()));
+    }
+
+    /** The metronome that a wind was begun with. */
+    public static Optional<WindPaced> paced(Tx tx, String wind) {
+        return tx.sql()
+                .selectFrom(WINDING_PACED)
+                .where(WINDING_PACED.WIND_ID.eq(wind))
+                .fetchOptionalInto(WindPaced.class);
+    }
+
+    /** Every wind of one motor, in attempts and outside them, in the order in which they were begun. */
+    public static List<Wind> ofMotor(Tx tx, String motor) {
+        return of(tx, WINDING_WIND.MOTOR_ID.eq(motor));
     }
 
     /** Every wind of a batch's motors whose turns were counted. */

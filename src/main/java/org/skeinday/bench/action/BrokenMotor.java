@@ -1,0 +1,77 @@
+package org.skeinday.bench.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.motor.MotorDeed;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.MotorStage;
+import org.skeinday.motor.MotorStep;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.platform.record.Removed;
+import org.skeinday.units.Torque;
+import org.skeinday.winding.Wind;
+import org.skeinday.winding.WindPhase;
+
+/** A motor that breaks while it is wound: its torque by the needle's last mark, its turns once they are counted. */
+final class BrokenMotor {
+    private BrokenMotor() {}
+
+    /** What a tap of the wind makes of the motor: broken, or after all not. It may come late, so it is never refused. */
+    static Optional<Fact> goes(Tx tx, ActContext context, Wind before, WindPhase tap) {
+        return switch (tap.phase()) {
+            case WindPhase.BROKE -> broke(tx, context, with(before, tap), tap.atMs());
+            case WindPhase.AGAIN -> before.broke().isPresent() ? notBroken(tx, before) : Optional.empty();
+            default -> Optional.empty();
+        };
+    }
+
+    private static Wind with(Wind wind, WindPhase tap) {
+        List<WindPhase> phases = new ArrayList<>(wind.phases());
+        phases.add(tap);
+        return Wind.of(wind.begun(), phases, wind.marks(), wind.counted());
+    }
+
+    private static Optional<Fact> broke(Tx tx, ActContext context, Wind wind, long atMs) {
+        var by = new MotorStep.By(context.newId(1), atMs, context.person(), context.device());
+        return MotorLifeStore.find(tx, wind.begun().motorId())
+                .filter(life -> life.stage() != MotorStage.BROKEN)
+                .map(life -> Fact.of("motor.step", told(broken(life, by), wind)));
+    }
+
+    private static MotorStep broken(MotorLife life, MotorStep.By by) {
+        return life.step(MotorDeed.BREAK, by, null, MotorStep.Told.NOTHING);
+    }
+
+    private static MotorStep told(MotorStep step, Wind wind) {
+        @Nullable Torque torque = wind.breakTorque().orElse(null);
+        return step.brokeAt(
+                wind.breakMotorTurns().orElse(null),
+                torque == null ? null : torque.newtonMillimetres(),
+                torque == null ? null : CountWind.typed(torque),
+                wind.begun().meter());
+    }
+
+    /** Only while nothing else was done to what is left of it. */
+    private static Optional<Fact> notBroken(Tx tx, Wind wind) {
+        return step(tx, wind)
+                .filter(step -> MotorLifeStore.stands(tx, step.id()))
+                .map(step -> Fact.of("motor.step.undone", new Removed(step.id())));
+    }
+
+    /** Its turns beside its torque, in the step that says so; empty when somebody took that step back. */
+    static Optional<Fact> counted(Tx tx, Wind wind) {
+        return step(tx, wind).map(step -> Fact.of("motor.step.told", told(step, wind)));
+    }
+
+    private static Optional<MotorStep> step(Tx tx, Wind wind) {
+        return MotorLifeStore.stepsOf(tx, wind.begun().motorId()).stream()
+                .filter(s -> s.deed().equals(MotorDeed.BREAK.word())
+                        && s.atMs() >= wind.begun().atMs())
+                .findFirst();
+    }
+}

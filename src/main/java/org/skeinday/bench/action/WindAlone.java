@@ -1,0 +1,171 @@
+package org.skeinday.bench.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorDeed;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.store.BatchStore;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.platform.record.TapTime;
+import org.skeinday.winding.WindBegun;
+import org.skeinday.winding.WindPaced;
+import org.skeinday.winding.WindingPlan;
+import org.skeinday.winding.WindingPolicy;
+
+/** A motor wound without an attempt: for practice, or until it breaks. */
+public final class WindAlone {
+    /** What ends the wind of a break test. */
+    public static final String BREAKING = "breaking";
+
+    private WindAlone() {}
+
+    /**
+     * The first crank turn; the wind's id is the act's with -0.
+     *
+     * @param stop count or breaking
+     * @param beats the metronome's, a minute; null without one
+     */
+    public record Begin(
+            String motor,
+            String stop,
+            @Nullable Integer beats,
+            @Nullable Long serverMs,
+            @Nullable Long boundMs) {}
+
+    /** Why this motor must not be wound now, in words; empty when it may. */
+    public static Optional<String> whyNot(Tx tx, MotorLife life) {
+        Optional<String> no = life.stage().isLoaded() ? life.whyNot(MotorDeed.WIND) : life.whyNotFlown();
+        return no.isPresent()
+                ? no
+                : underWay(tx, life.motor().id())
+                        .map(words -> life.motor().tag() + " is " + words + ": it is wound there, on the page Winding");
+    }
+
+    private static Optional<String> underWay(Tx tx, String motor) {
+        return EventStore.next(tx).stream()
+                .flatMap(event -> AttemptStore.ofEvent(tx, event.id()).stream())
+                .filter(a -> a.state().isOpen() && motor.equals(a.motorId()))
+                .findFirst()
+                .map(a -> words(tx, a));
+    }
+
+    private static String words(Tx tx, AttemptNow attempt) {
+        String entry =
+                EntryStore.find(tx, attempt.entryId()).map(EntryAdded::name).orElse("an entry");
+        return "in attempt " + attempt.number() + " of " + entry;
+    }
+
+    /**
+     * How this motor is to be wound, with the ratio and lane of the day and the model that it must be for.
+     *
+     * @param windings that it has had
+     */
+    public static MotorPlan plan(Tx tx, MotorAdded motor, int windings) {
+        EventAdded event = EventStore.next(tx).orElse(null);
+        if (event == null) {
+            return new MotorPlan(
+                    windings + 1, null, null, "not known: no event is prepared that tells the winder's ratio");
+        }
+        return MotorPlan.of(
+                event,
+                motor,
+                BatchStore.find(tx, motor.batchId()).orElse(null),
+                model(tx, motor).orElse(null),
+                windings);
+    }
+
+    /** The one model that it can be for: its team's, wound the same way; empty when there are several or none. */
+    public static Optional<ModelAdded> model(Tx tx, MotorAdded motor) {
+        List<ModelAdded> fit = ModelStore.all(tx).stream()
+                .filter(m -> m.team().equals(motor.team()) && m.direction().equals(motor.direction()))
+                .toList();
+        return fit.size() == 1 ? Optional.of(fit.get(0)) : Optional.empty();
+    }
+
+    /** Windings that it has had. */
+    public static int windings(Tx tx, MotorAdded motor) {
+        return motor.uses() + AttemptStore.windingsOf(tx, motor.id());
+    }
+
+    static Decision begin(Tx tx, ActContext context, Begin begin) {
+        MotorLife life = MotorLifeStore.find(tx, begin.motor()).orElse(null);
+        if (life == null) {
+            return Decision.unknown("There is no such motor any more; look again");
+        }
+        Optional<String> no = whyNot(tx, life);
+        if (no.isPresent()) {
+            return Decision.refused(no.get());
+        }
+        if (begin.beats() != null && begin.stop().equals(BREAKING)) {
+            return Decision.refused("A break test is counted and never cranked to a metronome: what a metronome counts"
+                    + " enters no fit, and the motor would be broken for nothing");
+        }
+        try {
+            return new Decision.Decided(facts(tx, context, life, begin), Map.of(), WindDeeds.TOPICS);
+        } catch (IllegalArgumentException e) {
+            return Decision.refused(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static List<Fact> facts(Tx tx, ActContext context, MotorLife life, Begin begin) {
+        long sinceMs = life.step() == null ? 0 : life.step().atMs();
+        long atMs = TapTime.of(context, begin.serverMs(), begin.boundMs(), sinceMs);
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of("wind.begun", begun(tx, context, life.motor(), begin, atMs)));
+        if (begin.beats() != null) {
+            facts.add(Fact.of("wind.paced", new WindPaced(context.newId(0), begin.beats())));
+        }
+        return facts;
+    }
+
+    /** A motor that is wound until it breaks has no target: what is planned at full stretch still tells its turns. */
+    private static WindBegun begun(Tx tx, ActContext context, MotorAdded motor, Begin begin, long atMs) {
+        @Nullable StationAdded station = WindDeeds.station(tx).orElse(null);
+        MotorPlan planned = plan(tx, motor, windings(tx, motor));
+        @Nullable WindingPlan plan = planned.plan();
+        return new WindBegun(
+                context.newId(0),
+                null,
+                motor.id(),
+                station == null ? null : station.id(),
+                station == null ? null : station.meter(),
+                ratio(tx, station),
+                station == null ? null : station.divisionNmm(),
+                station == null ? null : station.fullScaleNmm(),
+                plan == null || begin.stop().equals(BREAKING) ? null : plan.targetCrankTurns(),
+                plan == null ? null : plan.atFullStretchCrankTurns(),
+                planned.request() == null
+                        ? WindingPolicy.BACK_OFF_PRACTISED
+                        : planned.request().backOff(),
+                null,
+                begin.stop(),
+                planned.use(),
+                context.device(),
+                context.person(),
+                atMs,
+                begin.beats() != null);
+    }
+
+    private static double ratio(Tx tx, @Nullable StationAdded station) {
+        @Nullable Double own = station == null ? null : station.winderRatio();
+        return own == null ? BenchDeeds.ratio(tx) : own;
+    }
+}

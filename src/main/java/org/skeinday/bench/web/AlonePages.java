@@ -1,0 +1,92 @@
+package org.skeinday.bench.web;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import org.skeinday.attempt.web.Needed;
+import org.skeinday.attempt.web.ReaderUnits;
+import org.skeinday.bench.action.WindAlone;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.platform.http.Pace;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Refusal;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Record;
+
+/** Winds without an attempt, and the break test of a batch. */
+public final class AlonePages {
+    private final Record record;
+    private final FormActs forms;
+    private final Page page;
+    private final Clock clock;
+    private final Pace pace;
+
+    public AlonePages(Record record, FormActs forms, Page page, Clock clock, Pace pace) {
+        this.record = record;
+        this.forms = forms;
+        this.page = page;
+        this.clock = clock;
+        this.pace = pace;
+    }
+
+    public void register(Routes routes) {
+        routes.get(
+                "/winding/motor/{motor}",
+                Role.HELPER,
+                ctx -> page.show(ctx, "Winding", "bench/alone.jte", alone(ctx, FormErrors.none())));
+        routes.get(
+                "/winding/motor/{motor}/part",
+                Role.HELPER,
+                ctx -> page.fragment(ctx, "bench/_alone.jte", alone(ctx, FormErrors.none())));
+        routes.post("/winding/motor/{motor}/count", Role.HELPER, this::count);
+        routes.get(
+                "/bench/break-test/{batch}",
+                Role.HELPER,
+                ctx -> page.show(ctx, "Break test", "bench/breaktest.jte", breakTest(ctx)));
+        routes.get(
+                "/bench/break-test/{batch}/part",
+                Role.HELPER,
+                ctx -> page.fragment(ctx, "bench/_breaktest.jte", breakTest(ctx)));
+    }
+
+    private void count(Context ctx) {
+        page.fragment(ctx, "bench/_alone.jte", alone(ctx, WindingPages.counted(ctx, forms)));
+    }
+
+    private AloneView alone(Context ctx, FormErrors form) {
+        return record.read(tx -> MotorLifeStore.find(tx, ctx.pathParam("motor"))
+                .map(life -> alone(ctx, tx, life, form))
+                .orElseThrow(() -> Refusal.notFound("There is no such motor. Was it removed in Prepare?")));
+    }
+
+    private AloneView alone(Context ctx, Tx tx, MotorLife life, FormErrors form) {
+        var units = ReaderUnits.of(ctx);
+        var viewer = new AloneOf.Viewer(Access.callerOf(ctx).device(), AloneOf.quiet(tx));
+        BenchView.Row row = new MotorRows(
+                        units, clock.getZone(), clock.millis(), pace.undo().toMillis())
+                .row(life, Map.of(), MotorLifeStore.byHand(tx), WindAlone.windings(tx, life.motor()));
+        return new AloneOf(tx, life, units, clock.millis())
+                .view(viewer, asked(ctx, "stop"), asked(ctx, "past"), row, clock.getZone(), form);
+    }
+
+    private static String asked(Context ctx, String name) {
+        String value = ctx.queryParam(name);
+        return value == null || !value.matches("[a-z0-9-]{1,80}") ? "" : value;
+    }
+
+    private BreakTestView breakTest(Context ctx) {
+        boolean captain = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
+        return record.read(tx -> {
+            List<String> needed = List.copyOf(Needed.of(tx, clock.millis()).keySet());
+            return BreakTestOf.view(tx, ctx.pathParam("batch"), ReaderUnits.of(ctx), needed, captain)
+                    .orElseThrow(() -> Refusal.notFound("There is no such batch. Was it removed in Prepare?"));
+        });
+    }
+}

@@ -1,0 +1,30 @@
+package org.skeinday.bench.web;
+
+import java.util.List;
+
+/**
+ * A motor wound without an attempt, in finished words.
+ *
+ * @param winding as for an attempt
+ * @param row the motor as on the Bench, with what to do to it next
+ * @param address of this page, with what was asked for
+ * @param part address of the part that refreshes
+ * @param stop what ends the wind: count or breaking
+ * @param done ids of its winds that are over, for the reader's script to forget
+ * @param again address of a new wind while the last one is not counted, empty when there is none to pass by
+ * @param past its winds without an attempt so far
+ */
+public record AloneView(
+        WindingView winding,
+        BenchView.Row row,
+        String batch,
+        String address,
+        String part,
+        String stop,
+        String done,
+        String again,
+        List<BenchView.Line> past) {
+    public boolean isBreaking() {
+        return stop.equals("breaking");
+    }
+}

@@ -1,0 +1,27 @@
+package org.skeinday.bench.web;
+
+import java.util.List;
+
+/**
+ * The break test of one batch, in finished words.
+ *
+ * @param known what it comes to so far
+ * @param toGo how many more are wanted
+ * @param next motors that may be wound until they break, the best first
+ * @param not motors that may not, with the reason
+ */
+public record BreakTestView(
+        String batch,
+        String name,
+        List<Found> found,
+        List<BenchView.Line> known,
+        String toGo,
+        List<Candidate> next,
+        List<BenchView.Line> not,
+        boolean captain) {
+    /** One motor that broke. What is not known is a dash. */
+    public record Found(String motor, String tag, String turns, String k, String torque, String meter) {}
+
+    /** @param about its stage, uses and what else may need it */
+    public record Candidate(String motor, String tag, String about) {}
+}

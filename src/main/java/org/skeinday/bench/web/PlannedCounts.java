@@ -1,0 +1,39 @@
+package org.skeinday.bench.web;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.winding.PacedTurns;
+import org.skeinday.winding.Wind;
+import org.skeinday.winding.WindPaced;
+import org.skeinday.winding.store.WindStore;
+
+/**
+ * The counts that the form after a wind shows before anybody typed one.
+ *
+ * @param lead what they are, in words
+ */
+record PlannedCounts(@Nullable Integer atFull, @Nullable Integer stop, String lead) {
+    static PlannedCounts of(Tx tx, Wind done) {
+        @Nullable Integer atFull = done.begun().atFullCrankTurns();
+        if (done.broke().isPresent()) {
+            return new PlannedCounts(
+                    null, null, "How many crank turns were on when it broke? They say what this batch stands.");
+        }
+        Optional<WindPaced> pace = WindStore.paced(tx, done.begun().id());
+        if (pace.isPresent()) {
+            PacedTurns beats = PacedTurns.of(done, pace.get().beats());
+            return new PlannedCounts(beats.atFull(), beats.stop(), paced(pace.get()));
+        }
+        String lead = done.begun().attemptId() == null ? "" : "The flight is on its way. ";
+        return new PlannedCounts(
+                atFull,
+                done.begun().targetCrankTurns(),
+                lead + "The crank turns of this wind, as planned unless you say otherwise:");
+    }
+
+    private static String paced(WindPaced pace) {
+        return "As many crank turns as the metronome beat, " + pace.crankTurnsPerMinute()
+                + " a minute. They are kept out of every fit:";
+    }
+}
