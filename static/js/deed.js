@@ -20,7 +20,7 @@ function content(element) {
 }
 
 // The order by hand and the impound know no moment of their own.
-const TIMED = ['bench.step'];
+const TIMED = ['bench.step', 'attempt.take-motor'];
 
 function send(element) {
   const kind = element.dataset.tap;
@@ -29,7 +29,7 @@ function send(element) {
   if (what === last.what && performance.now() - last.at < SWALLOW_MS) return;
   last = { what, at: performance.now() };
   const id = newId();
-  const place = element.closest('article, .problem')?.querySelector('[data-tap-words]') ?? null;
+  const place = element.closest('article, .problem, details')?.querySelector('[data-tap-words]') ?? null;
   sent.set(id, place);
   if (place) place.textContent = 'on this tablet';
   addTap(kind, TIMED.includes(kind) ? { ...told, ...serverMoment() } : told, id).then(tell);

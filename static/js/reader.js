@@ -18,7 +18,7 @@ const WORDS = {
 
 function start(place) {
   const told = place.dataset;
-  const key = told.motor ? `skeinday.wind.motor.${told.motor}` : `skeinday.wind.${told.attempt}`;
+  const key = told.motor ? `skeinday.wind.motor.${told.motor}` : `skeinday.wind.${told.attempt}.${told.of}`;
   const find = (name) => place.querySelector(`[data-${name}]`);
   const number = (text) => (text === '' || text === undefined ? null : Number(text));
   let state = JSON.parse(localStorage.getItem(key) ?? 'null');
@@ -84,6 +84,12 @@ function start(place) {
     for (let i = 1; i < counts.length; i++) if (count !== null && counts[i] <= count) at = i;
     return `mark ${at + 1} of ${counts.length} · ${words[at]}`;
   }
+  // How near the ceiling is while turns go on, and afterwards what is wanted at launch.
+  function near() {
+    const ceiling = number(told.ceiling);
+    if (state.phase === 'winding' || state.phase === 'stepping-in') return ceiling === null ? '' : `ceiling ${told.ceilingWords}, ${Math.max(0, ceiling - state.level)} marks to go`;
+    return told.wanted && state.phase === 'backed-off' ? `wanted at launch ${told.wanted}` : '';
+  }
   const set = (element, text) => { if (element.textContent !== text) element.textContent = text; };
   function show() {
     if (!place.isConnected) return;
@@ -103,7 +109,8 @@ function start(place) {
     set(find('torque'), per === null ? `${state.level} marks` : `${(state.level * per).toFixed(2)} ${told.unit}`);
     set(find('phase'), WORDS[state.phase]);
     set(find('word'), word(count));
-    set(find('mark'), state.phase === 'stopped' && told.backOff ? `back off ${told.backOff} crank turns at least` : standAt(count));
+    set(find('mark'), state.phase === 'stopped' && told.backOff ? `back off${told.wanted ? ` to ${told.wanted},` : ''} ${told.backOff} crank turns at least` : standAt(count));
+    set(find('near'), near());
     set(find('next'), NEXT[state.phase]?.[1] ?? '');
     set(find('again'), broke ? 'Not broken: winding goes on' : 'Not stopped: winding goes on');
   }

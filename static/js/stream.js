@@ -40,8 +40,7 @@ function disconnect() {
 
 // The house is full: what is shown is brought up to date, and a place asked for again later.
 function full() {
-  disparts().forEach((part) => texts.set(part, part.innerHTML));
-connect();
+  disconnect();
   say({ connected: true, full: true });
   parts().forEach(refresh);
   clearTimeout(timer);

@@ -13,6 +13,11 @@ import org.skeinday.winding.Level;
  * @param level of whoever winds
  */
 public record Aim(Ceiling ceiling, @Nullable Torque launch, Level level) {
+    /** Of a wind without an attempt: stopped at the count. */
+    public static Aim practice() {
+        return new Aim(new Ceiling.NotKnown("practice: stop at the count"), null, Level.PRACTISED);
+    }
+
     /** Null while the ceiling is not known. */
     public @Nullable Torque ceilingTorque() {
         return switch (ceiling.kind()) {

@@ -13,6 +13,9 @@ import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
+import org.skeinday.motor.MotorDeed;
+import org.skeinday.motor.MotorStage;
+import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
@@ -25,7 +28,7 @@ import org.skeinday.winding.CrankTurns;
 
 /** What is told once a flight is over: the wind that nobody read, the turns left, whether the flight says something. */
 public final class AfterFlight {
-    private static final Set<String> TOPICS = Set.of("attempts", "winds");
+    private static final Set<String> TOPICS = Set.of("attempts", "winds", "motors");
     private static final int LONGEST_REASON = 400;
 
     private AfterFlight() {}
@@ -48,7 +51,7 @@ public final class AfterFlight {
 
     public static List<ActKind<?>> kinds() {
         return List.of(
-                new ActKind<>("wind.alone", Alone.class, AfterFlight::alone),
+                new ActKind<>("wind.unread", Alone.class, AfterFlight::alone),
                 new ActKind<>("flight.told", Landed.class, AfterFlight::landed));
     }
 
@@ -119,7 +122,7 @@ public final class AfterFlight {
                         "remaining",
                         "More turns are left than it was launched with: "
                                 + told.remaining().strip() + " of " + turns + " crank turns. Correct one of the two"));
-        return form.refused().orElseGet(() -> told(tx, now, remaining, spoilt, contact));
+        return form.refused().orElseGet(() -> told(tx, context, now, remaining, spoilt, contact));
     }
 
     /** Crank turns at launch where they are known. */
@@ -127,11 +130,32 @@ public final class AfterFlight {
         return FlownStore.find(tx, now.id()).flatMap(f -> Optional.ofNullable(f.launchCrankTurns()));
     }
 
+    /** Turns left are counted by running the motor back: it is then run back, and nobody has to say so again. */
     private static Decision told(
-            Tx tx, AttemptNow now, @Nullable Double remaining, String spoilt, @Nullable Long contact) {
+            Tx tx,
+            ActContext context,
+            AttemptNow now,
+            @Nullable Double remaining,
+            String spoilt,
+            @Nullable Long contact) {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("attempt.noted", AttemptStore.note(tx, now.id()).left(remaining)));
         facts.add(Fact.of("attempt.judged", new FlightJudged(now.id(), spoilt.isEmpty() ? null : spoilt, contact)));
+        if (remaining != null && now.motorId() != null && isFlown(tx, now.motorId())) {
+            MotorGoes.step(
+                            tx,
+                            context,
+                            now.motorId(),
+                            MotorDeed.UNWIND,
+                            context.now().toEpochMilli())
+                    .ifPresent(facts::add);
+        }
         return new Decision.Decided(facts, Map.of(), TOPICS);
+    }
+
+    private static boolean isFlown(Tx tx, String motor) {
+        return MotorLifeStore.find(tx, motor)
+                .filter(life -> life.stage() == MotorStage.FLOWN)
+                .isPresent();
     }
 }

@@ -1,6 +1,5 @@
 package org.skeinday.attempt.store;
 
-import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aim;
@@ -24,6 +23,7 @@ import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
 import org.skeinday.units.Torque;
 import org.skeinday.winding.Level;
+import org.skeinday.winding.store.BreakEvidenceOf;
 
 /** What winds are to end at: typed, else from the batch's break tests on the meter that is read. */
 public final class Aims {
@@ -79,6 +79,7 @@ public final class Aims {
     private static Ceiling fromBreakTests(Tx tx, MotorAdded motor, Level level) {
         String meter = StationStore.atWork(tx).map(StationAdded::meter).orElse("");
         Section section = Section.of(Mass.ofGrams(motor.massG()), Length.ofMillimetres(motor.loopMm()));
-        return Ceiling.fromBreakTests(List.of(), meter, section, level.ceilingShare());
+        return Ceiling.fromBreakTests(
+                BreakEvidenceOf.tests(tx, motor.batchId(), meter), meter, section, level.ceilingShare());
     }
 }

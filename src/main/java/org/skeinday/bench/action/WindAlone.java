@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Aim;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.store.AttemptStore;
@@ -15,6 +16,7 @@ import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.ModelStore;
+import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorLife;
@@ -28,7 +30,6 @@ import org.skeinday.platform.record.TapTime;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindPaced;
 import org.skeinday.winding.WindingPlan;
-import org.skeinday.winding.WindingPolicy;
 
 /** A motor wound without an attempt: for practice, or until it breaks. */
 public final class WindAlone {
@@ -82,14 +83,19 @@ public final class WindAlone {
         EventAdded event = EventStore.next(tx).orElse(null);
         if (event == null) {
             return new MotorPlan(
-                    windings + 1, null, null, "not known: no event is prepared that tells the winder's ratio");
+                    windings + 1,
+                    null,
+                    null,
+                    "not known: no event is prepared that tells the winder's ratio",
+                    Aim.practice());
         }
         return MotorPlan.of(
                 event,
                 motor,
                 BatchStore.find(tx, motor.batchId()).orElse(null),
                 model(tx, motor).orElse(null),
-                windings);
+                windings,
+                Aim.practice());
     }
 
     /** The one model that it can be for: its team's, wound the same way; empty when there are several or none. */
@@ -138,7 +144,7 @@ public final class WindAlone {
 
     /** A motor that is wound until it breaks has no target: what is planned at full stretch still tells its turns. */
     private static WindBegun begun(Tx tx, ActContext context, MotorAdded motor, Begin begin, long atMs) {
-        @Nullable StationAdded station = WindDeeds.station(tx).orElse(null);
+        @Nullable StationAdded station = StationStore.atWork(tx).orElse(null);
         MotorPlan planned = plan(tx, motor, windings(tx, motor));
         @Nullable WindingPlan plan = planned.plan();
         return new WindBegun(
@@ -152,9 +158,7 @@ public final class WindAlone {
                 station == null ? null : station.fullScaleNmm(),
                 plan == null || begin.stop().equals(BREAKING) ? null : plan.targetCrankTurns(),
                 plan == null ? null : plan.atFullStretchCrankTurns(),
-                planned.request() == null
-                        ? WindingPolicy.BACK_OFF_PRACTISED
-                        : planned.request().backOff(),
+                planned.aim().level().backOff(),
                 null,
                 begin.stop(),
                 planned.use(),

@@ -10,8 +10,8 @@ import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.Words;
 import org.skeinday.bench.action.WindAlone;
-import org.skeinday.bench.action.WindDeeds;
 import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.MotorStage;
 import org.skeinday.platform.db.Tx;
@@ -145,7 +145,7 @@ final class AloneOf {
     }
 
     private Optional<BenchView.Line> differingRatio(MotorPlan planned) {
-        return WindDeeds.station(tx)
+        return StationStore.atWork(tx)
                 .map(StationAdded::winderRatio)
                 .filter(own -> planned.request() != null
                         && own != planned.request().ratio().doubleValue())

@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.bench.action.WindAlone;
-import org.skeinday.bench.action.WindDeeds;
 import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.BreakTest;
 import org.skeinday.motor.BreakTests;
@@ -109,7 +109,8 @@ final class BreakTestOf {
     }
 
     private BenchView.Line torque() {
-        @Nullable String meter = WindDeeds.station(tx).map(StationAdded::meter).orElse(null);
+        @Nullable
+        String meter = StationStore.atWork(tx).map(StationAdded::meter).orElse(null);
         if (meter == null) {
             return new BenchView.Line("torque at break", "no meter is entered in Prepare, page Winding places");
         }

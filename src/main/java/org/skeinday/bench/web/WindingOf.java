@@ -74,9 +74,9 @@ final class WindingOf {
                 entry + ", attempt " + flown.number() + " · motor "
                         + life.motor().tag(),
                 flown.id(),
-                wind == null ? life.whyNotFlown().orElse(wrongWay(flown)) : "",
+                flown.state().isBeforeRelease() ? problem(flown) : "",
                 lines(),
-                wind != null && (!flown.state().isBeforeRelease() || AloneOf.isBrokenAndCleared(wind, device)));
+                !flown.state().isBeforeRelease() || wind != null && AloneOf.isBrokenAndCleared(wind, device));
         return view(about, device, quiet, nowMs, form);
     }
 
@@ -94,13 +94,43 @@ final class WindingOf {
                 quiet ? List.of() : about.plan(),
                 quiet ? List.of() : floor(),
                 lacks(),
+                life.motor().id(),
                 wind == null ? "" : wind.begun().id(),
                 own,
                 quiet,
                 over,
                 wind == null || own || quiet || over ? null : live(wind, nowMs),
                 reader(quiet),
-                wind != null && over && (!quiet || own) ? after(wind, form) : null);
+                wind != null && over && (!quiet || own) ? after(wind, form) : null,
+                more(own, over, quiet, nowMs, form),
+                form);
+    }
+
+    private WindingView.More more(boolean own, boolean over, boolean quiet, long nowMs, FormErrors form) {
+        var beside = new BesideWinding(tx, life, wind, units, planned.aim());
+        @Nullable AttemptNow flown = attempt;
+        boolean before = flown != null && flown.state().isBeforeRelease();
+        boolean shows = wind != null && !quiet && (over || !own);
+        return new WindingView.More(
+                flown != null && !before && (!quiet || own)
+                        ? new FlightOf(tx, flown, units).view(wind == null, quiet, form)
+                        : null,
+                shows ? beside.picture() : null,
+                flown != null && before && !quiet && (wind == null || !own) ? beside.aims(flown.id(), form) : null,
+                flown != null && before && (wind == null || !about(life)) ? beside.spares(flown) : List.of(),
+                List.of(),
+                wind == null || over ? new WindingView.Hold(0, "") : beside.hold(quiet, nowMs),
+                "");
+    }
+
+    /** Whether it can go on with this motor. */
+    private static boolean about(MotorLife life) {
+        return life.whyNotFlown().isEmpty();
+    }
+
+    /** Nothing is said of the direction once it is being wound. */
+    private String problem(AttemptNow flown) {
+        return life.whyNotFlown().orElse(wind == null ? wrongWay(flown) : "");
     }
 
     private String wrongWay(AttemptNow flown) {
@@ -120,7 +150,8 @@ final class WindingOf {
                 new BenchView.Line("start at", units.length(plan.fullStretch()) + " hook to hook"),
                 new BenchView.Line("at full stretch", plan.atFullStretchCrankTurns() + " crank turns"),
                 new BenchView.Line("stop at", plan.targetCrankTurns() + " crank turns"),
-                new BenchView.Line("ceiling", "not known: stop at the count"),
+                new BenchView.Line("ceiling", planned.aim().ceilingWords(units)),
+                new BenchView.Line("launch torque wanted", planned.aim().launchWords(units)),
                 new BenchView.Line("back off", planned.request().backOff() + " crank turns at least"),
                 new BenchView.Line("finish at", units.length(plan.finish())));
     }
@@ -171,7 +202,16 @@ final class WindingOf {
             case BROKE -> "the motor broke";
             case OFF_METER -> "off the meter";
         };
-        return new WindingView.Live(torque(now, level), now.word(elapsed).text(), mark, phase);
+        return new WindingView.Live(torque(now, level), now.word(elapsed).text(), mark, phase, near(now, level));
+    }
+
+    /** How near the ceiling is, as torque and marks; empty while it is not known or nothing is put on any more. */
+    private String near(Wind now, int level) {
+        @Nullable Torque ceiling = planned.aim().ceilingTorque();
+        OptionalInt last = now.ceilingLevel();
+        return ceiling == null || last.isEmpty() || now.phase().compareTo(Wind.Phase.STOPPED) >= 0
+                ? ""
+                : "ceiling " + units.torque(ceiling) + ", " + Math.max(0, last.getAsInt() - level) + " marks to go";
     }
 
     private String torque(Wind now, int level) {
@@ -193,7 +233,11 @@ final class WindingOf {
                 marks.stream().map(s -> units.length(s.distance())).collect(Collectors.joining("|")),
                 planned.request() == null || quiet
                         ? ""
-                        : String.valueOf(planned.request().backOff()));
+                        : String.valueOf(planned.request().backOff()),
+                quiet || planned.aim().ceilingTorque() == null
+                        ? ""
+                        : planned.aim().ceilingWords(units),
+                quiet || planned.aim().launch() == null ? "" : planned.aim().launchWords(units));
     }
 
     private String perMark(double nmm) {
@@ -208,6 +252,7 @@ final class WindingOf {
         List<BenchView.Line> figures = new ArrayList<>();
         done.peakLevel().ifPresent(l -> figures.add(new BenchView.Line("highest torque", torque(done, l))));
         done.launchLevel().ifPresent(l -> figures.add(new BenchView.Line("at launch", torque(done, l))));
+        beside(done).wanted(done).ifPresent(words -> figures.add(new BenchView.Line("against what was wanted", words)));
         done.launchMotorTurns()
                 .ifPresent(t -> figures.add(new BenchView.Line("launched with", Math.round(t) + " motor turns")));
         done.breakTorque().ifPresent(t -> figures.add(new BenchView.Line("just before it broke", units.torque(t))));
@@ -218,7 +263,7 @@ final class WindingOf {
                 form.typedOr("stop", first(counted == null ? null : counted.stopCrankTurns(), planned.stop())),
                 form.typedOr("backOff", backOff(done, counted)),
                 counted != null,
-                Doubts.of(done, Optional.empty()).stream()
+                Doubts.of(done, beside(done).band()).stream()
                         .map(d -> new WindingView.DoubtLine(d.markId(), d.words()))
                         .toList(),
                 figures,
@@ -227,11 +272,13 @@ final class WindingOf {
                 form);
     }
 
+    private BesideWinding beside(Wind done) {
+        return new BesideWinding(tx, life, done, units, planned.aim());
+    }
+
     private static String backOff(Wind done, @Nullable WindCounted counted) {
         Double said = counted == null ? null : counted.backOffCrankTurns();
-        return said == null
-                ? String.valueOf(done.begun().backOffCrankTurns())
-                : java.math.BigDecimal.valueOf(said).stripTrailingZeros().toPlainString();
+        return said == null ? String.valueOf(done.begun().backOffCrankTurns()) : FlightOf.number(said);
     }
 
     private static String first(@Nullable Integer one, @Nullable Integer other) {

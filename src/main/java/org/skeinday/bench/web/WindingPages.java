@@ -1,10 +1,13 @@
 package org.skeinday.bench.web;
 
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import java.time.Clock;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.Needed;
@@ -16,6 +19,7 @@ import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Record;
@@ -27,6 +31,8 @@ public final class WindingPages {
     private static final String NOBODY =
             "Nobody is called with a motor of yours. As soon as the captain calls an attempt"
                     + " with its motor, the plan and the reader's keys stand here.";
+    private static final int LAST_FLIGHTS = 8;
+
     private final Record record;
     private final FormActs forms;
     private final Page page;
@@ -49,13 +55,24 @@ public final class WindingPages {
                 Role.HELPER,
                 ctx -> page.fragment(ctx, "bench/_winding.jte", view(ctx, FormErrors.none())));
         routes.post("/winding/count", Role.HELPER, this::count);
+        routes.post(
+                "/winding/aim", Role.HELPER, ctx -> told(ctx, "attempt.aim", "launch", "launch", "ceiling", "unit"));
+        routes.post(
+                "/winding/unread",
+                Role.HELPER,
+                ctx -> told(ctx, "wind.unread", "stop", "stop", "backOff", "peak", "launch", "unit"));
+        routes.post(
+                "/winding/landed",
+                Role.HELPER,
+                ctx -> told(ctx, "flight.told", "remaining", "remaining", "spoilt", "contact"));
     }
 
     private void count(Context ctx) {
-        page.fragment(ctx, "bench/_winding.jte", view(ctx, counted(ctx, forms)));
+        FormErrors form = counted(ctx, forms);
+        page.fragment(ctx, "bench/_winding.jte", view(ctx, form));
     }
 
-    /** Sends the counts as typed; what is wrong with them comes back. */
+    /** The crank turns of a wind, for an attempt or without one. */
     static FormErrors counted(Context ctx, FormActs forms) {
         FormErrors typed = FormErrors.of(ctx);
         Map<String, String> content = Map.of(
@@ -66,11 +83,38 @@ public final class WindingPages {
         return FormActs.errors(ctx, forms.submit(ctx, "wind.count", content), "stop");
     }
 
+    /** An act about an attempt, with these fields of the form. @param otherwise beside which other words stand */
+    private void told(Context ctx, String kind, String otherwise, String... fields) {
+        FormErrors typed = FormErrors.of(ctx);
+        Map<String, String> content = new HashMap<>(Map.of("attempt", typed.typed("attempt")));
+        for (String field : fields) {
+            content.put(field, typed.typed(field));
+        }
+        FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, content), otherwise);
+        page.fragment(ctx, "bench/_winding.jte", view(ctx, form));
+    }
+
+    /** A flight that was asked for by name, in the address or by the form; else the attempt under way. */
+    private static String shown(Context ctx) {
+        String asked = ctx.queryParam("flight");
+        String sent = asked == null && ctx.method() == HandlerType.POST ? ctx.formParam("flight") : asked;
+        return sent == null ? "" : sent;
+    }
+
     private WindingView view(Context ctx, FormErrors form) {
         String device = Access.callerOf(ctx).device();
-        return record.read(tx -> Needed.toWind(tx)
-                .flatMap(attempt -> life(tx, attempt).map(life -> of(ctx, tx, attempt, life, device, form)))
-                .orElse(none()));
+        String shown = shown(ctx);
+        return record.read(tx -> {
+            Optional<AttemptNow> attempt = shown.isEmpty()
+                    ? Needed.toWind(tx)
+                    : Optional.of(AttemptStore.find(tx, shown)
+                            .orElseThrow(() -> new Refusal(404, "There is no such attempt; look again.")));
+            boolean listed = attempt.filter(a -> a.state().isBeforeRelease()).isEmpty();
+            List<WindingView.Past> flights = listed ? PastFlights.of(tx, LAST_FLIGHTS, shown) : List.of();
+            return attempt.flatMap(a -> life(tx, a)
+                            .map(life -> of(ctx, tx, a, life, device, form).listing(flights, shown)))
+                    .orElse(none(flights));
+        });
     }
 
     private static Optional<MotorLife> life(Tx tx, AttemptNow attempt) {
@@ -78,13 +122,16 @@ public final class WindingPages {
     }
 
     private WindingView of(Context ctx, Tx tx, AttemptNow attempt, MotorLife life, String device, FormErrors form) {
-        List<Wind> winds = WindStore.ofAttempt(tx, attempt.id());
-        Wind last = winds.isEmpty() ? null : winds.get(winds.size() - 1);
+        @Nullable
+        Wind last = WindStore.ofAttempt(tx, attempt.id()).stream()
+                .filter(w -> w.begun().motorId().equals(attempt.motorId()))
+                .reduce((a, b) -> b)
+                .orElse(null);
         boolean quiet = AttemptStore.quietNow(tx).isPresent();
         return new WindingOf(tx, attempt, life, last, ReaderUnits.of(ctx)).view(device, quiet, clock.millis(), form);
     }
 
-    private static WindingView none() {
+    private static WindingView none(List<WindingView.Past> flights) {
         return new WindingView(
                 "Winding",
                 NOBODY,
@@ -95,11 +142,14 @@ public final class WindingPages {
                 List.of(),
                 List.of(),
                 "",
+                "",
                 false,
                 false,
                 false,
                 null,
-                new WindingView.Reader("", "", "", "", "", "", "", "", ""),
-                null);
+                new WindingView.Reader("", "", "", "", "", "", "", "", "", "", ""),
+                null,
+                WindingView.More.none(flights),
+                FormErrors.none());
     }
 }

@@ -11,6 +11,7 @@ import org.skeinday.platform.http.FormErrors;
  * @param problem why this motor must not be wound, empty when it may
  * @param direction the first thing to check
  * @param lacks which figures cannot be computed, in words
+ * @param motor id of the motor
  * @param wind id of the wind, empty before the first crank turn
  * @param own whether this device reads it, or nobody does yet
  * @param quiet whether only the reader may see it
@@ -24,17 +25,66 @@ public record WindingView(
         List<BenchView.Line> plan,
         List<FloorMark> floor,
         List<String> lacks,
+        String motor,
         String wind,
         boolean own,
         boolean quiet,
         boolean isOver,
         @Nullable Live live,
         Reader reader,
-        @Nullable After after) {
+        @Nullable After after,
+        More more,
+        FormErrors form) {
+    /**
+     * What stands beside keys and counts.
+     *
+     * @param flight null before the release
+     * @param picture null without a reading
+     * @param aim null when nothing can be wanted any more, or nobody may be helped
+     * @param spares other motors that can be flown, while this one is not being wound
+     * @param flights the last ones, with what is still to be told
+     * @param shown the attempt that was asked for by name, empty for the one under way
+     */
+    public record More(
+            @Nullable FlightView flight,
+            @Nullable PictureView picture,
+            @Nullable Aims aim,
+            List<Spare> spares,
+            List<Past> flights,
+            Hold hold,
+            String shown) {
+        static More none(List<Past> flights) {
+            return new More(null, null, null, List.of(), flights, new Hold(0, ""), "");
+        }
+    }
+
+    WindingView listing(List<Past> flights, String shown) {
+        var listed = new More(more.flight, more.picture, more.aim, more.spares, flights, more.hold, shown);
+        return new WindingView(
+                title, none, attempt, problem, direction, plan, floor, lacks, motor, wind, own, quiet, isOver, live,
+                reader, after, listed, form);
+    }
+
+    /** What is wanted, as it can be typed. @param unit in which it is typed, {@code shown} as it stands in labels */
+    public record Aims(String launch, String ceiling, String unit, String shown, FormErrors form) {}
+
+    public record Spare(String motor, String words) {}
+
+    /** @param lacks what is still to be told of it, empty when all is */
+    public record Past(String attempt, String title, String lacks) {}
+
+    /** @param sinceMs of the last turn taken off, else of the stop; 0 when it is not held @param words on how long */
+    public record Hold(long sinceMs, String words) {}
+
+    /** What is wrong with a field of the last form. */
+    public String wrong(String field) {
+        return form.message(field);
+    }
+
     public record FloorMark(int number, String turns, String distance) {}
 
     /** What the others see while it happens. */
-    public record Live(String torque, String word, String mark, String phase) {}
+    public record Live(String torque, String word, String mark, String phase, String near) {}
 
     /** What the reader's script needs. Figures that are not known are empty. */
     public record Reader(
@@ -46,7 +96,9 @@ public record WindingView(
             String ceilingLevel,
             String floorCounts,
             String floorWords,
-            String backOff) {}
+            String backOff,
+            String ceiling,
+            String wanted) {}
 
     /**
      * After the wind: its turns, doubts and figures.

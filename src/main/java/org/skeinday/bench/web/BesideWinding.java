@@ -1,0 +1,138 @@
+package org.skeinday.bench.web;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Aim;
+import org.skeinday.attempt.AttemptAimed;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.web.MotorsAtHand;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.BatchBand;
+import org.skeinday.motor.HoldBleed;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+import org.skeinday.units.UnitSystem;
+import org.skeinday.winding.BatchWinds;
+import org.skeinday.winding.HoldWords;
+import org.skeinday.winding.LaunchAgainstWanted;
+import org.skeinday.winding.Wind;
+import org.skeinday.winding.WindPhase;
+import org.skeinday.winding.store.WindStore;
+
+/** What stands beside a wind: its picture, what is wanted of it, how long it may be held, other motors. */
+final class BesideWinding {
+    private final Tx tx;
+    private final MotorLife life;
+    private final @Nullable Wind wind;
+    private final UnitSystem units;
+    private final Aim aim;
+    private @Nullable BatchWinds batch;
+
+    BesideWinding(Tx tx, MotorLife life, @Nullable Wind wind, UnitSystem units, Aim aim) {
+        this.tx = tx;
+        this.life = life;
+        this.wind = wind;
+        this.units = units;
+        this.aim = aim;
+    }
+
+    private static BatchWinds.Size size(MotorAdded motor) {
+        return new BatchWinds.Size(Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()));
+    }
+
+    /** Read when first asked for: a page that only shows keys needs none of it. */
+    private BatchWinds batch(Wind now) {
+        if (batch == null) {
+            String id = life.motor().batchId();
+            Map<String, BatchWinds.Size> sizes = MotorStore.all(tx).stream()
+                    .filter(m -> m.batchId().equals(id))
+                    .collect(Collectors.toMap(MotorAdded::id, BesideWinding::size));
+            batch = BatchWinds.before(now, WindStore.countedOfBatch(tx, id), sizes);
+        }
+        return batch;
+    }
+
+    /** Of the batch on this meter; empty before there are three winds. */
+    Optional<DoubleFunction<Optional<BatchBand.Band>>> band() {
+        return wind == null ? Optional.empty() : batch(wind).winding(size(life.motor()));
+    }
+
+    /** Null before the needle has moved. */
+    @Nullable
+    PictureView picture() {
+        if (wind == null || wind.crossings().isEmpty()) {
+            return null;
+        }
+        String peak =
+                wind.peakTorque().map(units::torque).orElse(wind.peakLevel().orElse(0) + " marks");
+        String now =
+                wind.launchTorque().map(units::torque).orElse(wind.launchLevel().orElse(0) + " marks");
+        return new WindPicture(wind, band(), aim.launch(), units)
+                .view("Torque of this wind: highest " + peak + ", at last " + now);
+    }
+
+    /** What was reached against what was wanted, in words; empty when nothing was, or nobody read the needle. */
+    Optional<String> wanted(Wind done) {
+        return aim.launch() == null
+                ? Optional.empty()
+                : done.launchTorque()
+                        .map(reached -> new LaunchAgainstWanted(aim.launch(), reached).words() + " (wanted "
+                                + units.torque(aim.launch()) + ")");
+    }
+
+    WindingView.Aims aims(String attempt, FormErrors form) {
+        AttemptAimed wanted = AttemptStore.aim(tx, attempt);
+        return new WindingView.Aims(
+                form.typedOr("launch", wanted.launchTyped() == null ? "" : wanted.launchTyped()),
+                form.typedOr("ceiling", wanted.ceilingTyped() == null ? "" : wanted.ceilingTyped()),
+                units == UnitSystem.METRIC ? "mN-m" : "in-ozf",
+                units == UnitSystem.METRIC ? "mN·m" : "in·ozf",
+                form);
+    }
+
+    List<WindingView.Spare> spares(AttemptNow attempt) {
+        EntryAdded entry = EntryStore.find(tx, attempt.entryId()).orElseThrow();
+        return new MotorsAtHand(tx)
+                .of(entry, ModelStore.ofEntry(tx, entry.id())).stream()
+                        .filter(m -> !m.id().equals(attempt.motorId()))
+                        .map(m -> new WindingView.Spare(
+                                m.id(), m.tag() + ", " + units.length(Length.ofMillimetres(m.loopMm()))))
+                        .toList();
+    }
+
+    /** Since the last turn was taken off, or since the stop while turns are taken off. */
+    WindingView.Hold hold(boolean quiet, long nowMs) {
+        Wind now = java.util.Objects.requireNonNull(wind);
+        boolean held = now.phase() == Wind.Phase.STOPPED
+                || now.phase() == Wind.Phase.HOLDING
+                || now.phase() == Wind.Phase.OFF_METER;
+        if (!held) {
+            return new WindingView.Hold(0, "");
+        }
+        Optional<WindPhase> since = last(now, WindPhase.BACKED_OFF).or(() -> last(now, WindPhase.STOPPED));
+        String words = quiet
+                ? ""
+                : HoldWords.of(
+                        batch(now).bleed(),
+                        Optional.ofNullable(aim.launch()),
+                        now.holdReadings(),
+                        HoldBleed.DEFAULT_HOLD_SECONDS);
+        return new WindingView.Hold(since.map(WindPhase::atMs).orElse(nowMs), words);
+    }
+
+    private static Optional<WindPhase> last(Wind wind, String phase) {
+        return wind.phases().stream().filter(p -> p.phase().equals(phase)).reduce((a, b) -> b);
+    }
+}
