@@ -23,6 +23,7 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.units.Torque;
 import org.skeinday.units.UnitSystem;
 import org.skeinday.winding.BatchWinds;
 import org.skeinday.winding.HoldWords;
@@ -85,11 +86,12 @@ final class BesideWinding {
 
     /** What was reached against what was wanted, in words; empty when nothing was, or nobody read the needle. */
     Optional<String> wanted(Wind done) {
-        return aim.launch() == null
+        @Nullable Torque launch = aim.launch();
+        return launch == null
                 ? Optional.empty()
                 : done.launchTorque()
-                        .map(reached -> new LaunchAgainstWanted(aim.launch(), reached).words() + " (wanted "
-                                + units.torque(aim.launch()) + ")");
+                        .map(reached -> new LaunchAgainstWanted(launch, reached).words() + " (wanted "
+                                + units.torque(launch) + ")");
     }
 
     WindingView.Aims aims(String attempt, FormErrors form) {

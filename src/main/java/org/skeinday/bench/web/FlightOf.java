@@ -145,8 +145,9 @@ final class FlightOf {
         }
         Map<String, MotorAdded> motors = MotorStore.all(tx).stream().collect(Collectors.toMap(MotorAdded::id, m -> m));
         List<SizeAdvice.Flown> flights = FlownStore.ofModel(tx, model).stream()
-                .filter(f -> f.atMs() <= flown.atMs() && motors.containsKey(f.motorId()))
-                .flatMap(f -> f.figures().stream().map(figures -> of(motors.get(f.motorId()), f, figures)))
+                .filter(f -> f.atMs() <= flown.atMs())
+                .flatMap(f -> Optional.ofNullable(motors.get(f.motorId())).stream()
+                        .flatMap(motor -> f.figures().stream().map(figures -> of(motor, f, figures))))
                 .toList();
         MotorAdded own = motors.get(flown.motorId());
         return own == null
