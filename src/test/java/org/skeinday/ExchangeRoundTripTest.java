@@ -114,7 +114,7 @@ class ExchangeRoundTripTest {
                     say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 1, 112_840, null, null, null), person);
             say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 1, 112_940, null, null, wrong), person);
             say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 2, 112_871, null, null, "f".repeat(32)), "");
-            say(writer, "attempt.close", new CloseAttempt.Close(a, null), person);
+            say(writer, "attempt.close", new CloseAttempt.Close(a, null, "one watch only"), person);
 
             String b = say(writer, "attempt.call", new AttemptDeeds.Call(curlew, null, null, null), person) + "-0";
             say(writer, "attempt.give-up", new AttemptDeeds.GiveUp(b, "=not wound", null), person);

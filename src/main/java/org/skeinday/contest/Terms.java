@@ -2,6 +2,8 @@ package org.skeinday.contest;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.timing.TimeRule;
+import org.skeinday.timing.WatchesRule;
 
 /**
  * Fact {@code terms.set}: what an event asks beside its rules.
@@ -16,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param logColumns comma-separated words of {@link #LOG_COLUMNS}, in that order
  * @param sections numbers of the rules' sections as officials cite them
  * @param protestMinutes from the announcement of a time, null when there is no deadline
+ * @param spreadMs 0 to 60,000 ms: watches further apart are put before a person; null for the own default
+ * @param ifOne person or take, when one watch is left of several; null for person
  */
 public record Terms(
         String eventId,
@@ -31,9 +35,12 @@ public record Terms(
         String logColumns,
         @Nullable String logSignedBy,
         @Nullable String sections,
-        @Nullable Integer protestMinutes) {
+        @Nullable Integer protestMinutes,
+        @Nullable Long spreadMs,
+        @Nullable String ifOne) {
     public static final List<String> DEVICES = List.of("free", "stands", "none");
     public static final List<String> OUTSIDE_HELP = List.of("free", "none");
+    public static final List<String> IF_ONE = List.of("person", "take");
     public static final List<String> LOG_COLUMNS =
             List.of("model", "motor", "turns", "torque", "launch", "time", "remaining", "note");
 
@@ -47,16 +54,34 @@ public record Terms(
         if (protestMinutes != null) {
             Must.beWithin("The minutes to protest", protestMinutes, 1, 1440);
         }
+        if (spreadMs != null) {
+            Must.beWithin("The spread limit in ms", spreadMs, 0, 60_000);
+        }
+        if (ifOne != null) {
+            Must.beOneOf("What one watch left of several means", ifOne, IF_ONE);
+        }
     }
 
     /** What holds for an event that says nothing: all free, no limit, no log. */
     public static Terms free(String eventId) {
-        return new Terms(eventId, "free", "free", null, null, null, null, null, false, 0, "", null, null, null);
+        return new Terms(
+                eventId, "free", "free", null, null, null, null, null, false, 0, "", null, null, null, null, null);
     }
 
     /** Whether nobody may be helped from the call to the sign-off. */
     public boolean asksForQuiet() {
         return outsideHelp.equals("none");
+    }
+
+    /** When the watches become the time by themselves. Elsewhere officials decide: only the spread is looked at then. */
+    public WatchesRule watches(EventAdded event, TimeRule time) {
+        boolean visiting = event.kind().equals("visiting");
+        boolean take = visiting || "take".equals(ifOne);
+        return new WatchesRule(
+                time,
+                visiting ? 1 : event.timekeepers(),
+                spreadMs == null ? WatchesRule.SPREAD_MS : spreadMs,
+                take ? WatchesRule.IfOne.TAKE : WatchesRule.IfOne.PERSON);
     }
 
     public List<String> columnsOfLog() {

@@ -3,6 +3,7 @@ package org.skeinday.exchange;
 import java.util.List;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.Terms;
+import org.skeinday.units.FlightTime;
 
 /** {@code terms.csv}: what an event asks beside its rules: devices, help, inspection, flight log, protest. */
 final class TermsFile implements DayFile {
@@ -20,7 +21,9 @@ final class TermsFile implements DayFile {
             Column.text("log columns", 120),
             Column.text("log signed by", 120),
             Column.text("sections", 400),
-            Column.plain("protest minutes"));
+            Column.plain("protest minutes"),
+            Column.time("spread limit"),
+            Column.choice("one watch left", "person", Terms.IF_ONE));
 
     @Override
     public String name() {
@@ -50,6 +53,8 @@ final class TermsFile implements DayFile {
                     "write one or more of " + String.join(" | ", Terms.LOG_COLUMNS));
         }
         Integer protest = Numbers.whole(row, "protest minutes", 1, 1440);
+        Long spread = Numbers.time(row, "spread limit", 0, 60_000);
+        String ifOne = row.word("one watch left");
         if (event.isEmpty() || row.isWrong()) {
             return;
         }
@@ -68,7 +73,9 @@ final class TermsFile implements DayFile {
                 String.join(",", columns),
                 row.optional("log signed by"),
                 row.optional("sections"),
-                protest);
+                protest,
+                spread,
+                ifOne);
         check(row, intake, terms);
         intake.take(row, "terms.set", () -> terms);
     }
@@ -111,7 +118,9 @@ final class TermsFile implements DayFile {
                     .put("log columns", terms.logColumns().replace(",", " | "))
                     .put("log signed by", terms.logSignedBy())
                     .put("sections", terms.sections())
-                    .put("protest minutes", Numbers.text(terms.protestMinutes()));
+                    .put("protest minutes", Numbers.text(terms.protestMinutes()))
+                    .put("spread limit", terms.spreadMs() == null ? "" : new FlightTime(terms.spreadMs()).seconds(0))
+                    .put("one watch left", terms.ifOne() == null ? "person" : terms.ifOne());
         }
     }
 }

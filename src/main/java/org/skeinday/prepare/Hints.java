@@ -32,6 +32,10 @@ public final class Hints {
             Map.entry("terms.csv/log columns", "what must stand in it"),
             Map.entry("terms.csv/sections", "as the officials cite them, for a dispute"),
             Map.entry("terms.csv/protest minutes", "from the announcement of a time"),
+            Map.entry("terms.csv/spread limit", "watches further apart are put before a person; empty for 0.3 s"),
+            Map.entry(
+                    "terms.csv/one watch left",
+                    "of several: person: the captain says whether it counts; take: it does"),
             Map.entry("models.csv/direction", "how its motor is wound, seen from the winder"),
             Map.entry("models.csv/hook distance", "between the hooks, for example 9.5 in"),
             Map.entry("models.csv/mass", "without the motor"),

@@ -145,6 +145,7 @@ class PrepareBrowserIT {
         waitFor(".reading", "Saved: 0:0");
         laptop.get("http://localhost:" + open.port() + "/");
         waitFor("#now", "Take the official time");
+        laptop.findElements(By.id("why")).forEach(why -> why.sendKeys("One timekeeper today"));
         press("Take the official time");
         waitFor("#now", "attempt 2");
         laptop.get("http://localhost:" + open.port() + "/results");

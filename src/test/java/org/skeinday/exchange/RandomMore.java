@@ -92,7 +92,9 @@ final class RandomMore {
                 log ? "motor,time" : day.maybe() ? "note" : "",
                 day.textOrNull(120),
                 day.textOrNull(400),
-                day.maybe() ? 1 + day.upTo(1439) : null);
+                day.maybe() ? 1 + day.upTo(1439) : null,
+                day.maybe() ? (Long) (long) day.upTo(60_000) : null,
+                Terms.IF_ONE.get(day.upTo(1)));
     }
 
     private StationAdded station() {

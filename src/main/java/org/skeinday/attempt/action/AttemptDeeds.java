@@ -38,7 +38,7 @@ public final class AttemptDeeds {
     /** A motor goes with the attempt. */
     static final Set<String> MOVED = Set.of("attempts", "motors");
 
-    private static final int LONGEST_REASON = 400;
+    static final int LONGEST_REASON = 400;
 
     private AttemptDeeds() {}
 
@@ -70,7 +70,12 @@ public final class AttemptDeeds {
                 new ActKind<>("attempt.move", Move.class, AttemptDeeds::move),
                 new ActKind<>("attempt.give-up", GiveUp.class, AttemptDeeds::giveUp),
                 new ActKind<>("attempt.announce", AnnounceTime.Announce.class, AnnounceTime::decide),
+                new ActKind<>("watch.judge", JudgeWatch.Judge.class, JudgeWatch::decide),
                 new ActKind<>("attempt.close", CloseAttempt.Close.class, CloseAttempt::decide));
+    }
+
+    static String tooLong(String reason) {
+        return "A reason has at most " + LONGEST_REASON + " characters, this one has " + reason.length();
     }
 
     static Decision call(Tx tx, ActContext context, Call call) {
@@ -204,11 +209,7 @@ public final class AttemptDeeds {
         }
         String reason = giveUp.reason().strip();
         if (reason.isEmpty() || reason.length() > LONGEST_REASON) {
-            return Decision.refused(
-                    "reason",
-                    reason.isEmpty()
-                            ? "Say why: it stays in the record"
-                            : "A reason has at most 400 characters, this one has " + reason.length());
+            return Decision.refused("reason", reason.isEmpty() ? "Say why: it stays in the record" : tooLong(reason));
         }
         long atMs = context.now().toEpochMilli();
         Attempt attempt = Attempt.of(now);

@@ -13,9 +13,11 @@ import org.skeinday.attempt.LandedAttempt;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Seen;
+import org.skeinday.attempt.WatchJudged;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.TermsStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
@@ -24,6 +26,8 @@ import org.skeinday.timing.OfficialTime;
 import org.skeinday.timing.Rounding;
 import org.skeinday.timing.Take;
 import org.skeinday.timing.TimeRule;
+import org.skeinday.timing.Watches;
+import org.skeinday.timing.WatchesRule;
 import org.skeinday.units.FlightTime;
 
 /** Closes a landed attempt: its readings become the official time by the event's rule. */
@@ -32,8 +36,10 @@ public final class CloseAttempt {
      * The attempt to close.
      *
      * @param seen what the form showed, readings too: a time is not made from one that nobody has seen
+     * @param reason why the time is taken although the watches are in doubt
      */
-    public record Close(String attempt, @Nullable String seen) {}
+    public record Close(
+            String attempt, @Nullable String seen, @Nullable String reason) {}
 
     private CloseAttempt() {}
 
@@ -57,13 +63,33 @@ public final class CloseAttempt {
         if (event.kind().equals("visiting")) {
             return announced(tx, landed, readings, atMs);
         }
-        List<FlightTime> times = Readings.thatCount(readings).stream()
-                .map(r -> new FlightTime(r.durationMs()))
-                .toList();
-        if (times.isEmpty()) {
-            return Decision.refused("No watch has a reading yet; wait for the timekeepers");
+        List<WatchJudged> judged = AttemptStore.judged(tx, now.id());
+        Watches watches = Readings.watches(readings, judged);
+        if (watches.counted().isEmpty()) {
+            return Decision.refused("No watch has a reading that counts; wait for the timekeepers");
         }
-        var official = OfficialTime.reduce(times, rule(event));
+        WatchesRule rule = watchesRule(tx, event);
+        List<String> doubts = Readings.doubts(readings, judged, rule);
+        String reason = close.reason() == null ? "" : close.reason().strip();
+        if (!doubts.isEmpty() && reason.isEmpty()) {
+            return Decision.refused(
+                    "why",
+                    "The watches are in doubt: say why the time is taken all the same. "
+                            + (AttemptStore.quietOf(tx, now.id()).isPresent() ? "" : String.join(" ", doubts)));
+        }
+        if (reason.length() > AttemptDeeds.LONGEST_REASON) {
+            return Decision.refused("why", AttemptDeeds.tooLong(reason));
+        }
+        OfficialTime official;
+        try {
+            official = watches.reduce(rule.time());
+        } catch (IllegalArgumentException e) {
+            return Decision.refused("why", String.valueOf(e.getMessage()));
+        }
+        if (!doubts.isEmpty()) {
+            official =
+                    new OfficialTime(official.millis(), official.how() + ". Taken by the captain in doubt: " + reason);
+        }
         return closed(tx, now.id(), atMs, Fact.of("attempt.closed", landed.close(atMs, official)));
     }
 
@@ -84,6 +110,11 @@ public final class CloseAttempt {
         String how = "announced by the officials: " + new FlightTime(ms).text(2)
                 + (own.isEmpty() ? "" : "; our watches: " + own);
         return closed(tx, landed.id(), atMs, Fact.of("attempt.closed", new AttemptClosed(landed.id(), atMs, ms, how)));
+    }
+
+    /** When this event's watches become a time by themselves. */
+    public static WatchesRule watchesRule(Tx tx, EventAdded event) {
+        return TermsStore.of(tx, event.id()).watches(event, rule(event));
     }
 
     /** The event's rule for several watches. */

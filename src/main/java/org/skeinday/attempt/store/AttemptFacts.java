@@ -7,6 +7,7 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.PRACTICE_FLIGHT;
 
 import java.util.List;
@@ -25,6 +26,7 @@ import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.WatchJudged;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
@@ -41,6 +43,7 @@ public final class AttemptFacts {
                 FactKind.of("attempt.closed", AttemptClosed.class, AttemptFacts::closed),
                 FactKind.of("attempt.given-up", AttemptGivenUp.class, AttemptFacts::givenUp),
                 FactKind.of("watch.taken", WatchTaken.class, AttemptFacts::watchTaken),
+                FactKind.of("watch.judged", WatchJudged.class, Rows.into(ATTEMPT_WATCH_JUDGED)),
                 FactKind.of("attempt.reading", ReadingTaken.class, Rows.into(ATTEMPT_READING)),
                 FactKind.of("attempt.imported", AttemptImported.class, Rows.into(ATTEMPT)),
                 FactKind.of("attempt.wound", AttemptWound.class, AttemptFacts::wound),

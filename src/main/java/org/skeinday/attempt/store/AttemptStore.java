@@ -7,6 +7,7 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.List;
@@ -23,6 +24,7 @@ import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.WatchJudged;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.db.schema.tables.records.AttemptRecord;
@@ -131,6 +133,15 @@ public final class AttemptStore {
                 .where(ATTEMPT_READING.ATTEMPT_ID.eq(attemptId))
                 .orderBy(ATTEMPT_READING.SLOT, ATTEMPT_READING.AT_MS.asc().nullsFirst(), ATTEMPT_READING.ID)
                 .fetchInto(ReadingTaken.class);
+    }
+
+    /** What the captain decided of this attempt's watches, as it came. */
+    public static List<WatchJudged> judged(Tx tx, String attemptId) {
+        return tx.sql()
+                .selectFrom(ATTEMPT_WATCH_JUDGED)
+                .where(ATTEMPT_WATCH_JUDGED.ATTEMPT_ID.eq(attemptId))
+                .orderBy(ATTEMPT_WATCH_JUDGED.AT_MS, ATTEMPT_WATCH_JUDGED.ID)
+                .fetchInto(WatchJudged.class);
     }
 
     /** What was noted of winds and flights, by attempt. */

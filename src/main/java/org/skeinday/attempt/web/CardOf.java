@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Quiet;
@@ -14,6 +15,8 @@ import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.WatchJudged;
+import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
@@ -26,6 +29,8 @@ import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.timing.Watches;
+import org.skeinday.timing.WatchesRule;
 import org.skeinday.units.FlightTime;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
@@ -94,6 +99,8 @@ final class CardOf {
                 motors.stream().map(this::choice).toList(),
                 List.of(),
                 "",
+                false,
+                List.of(),
                 false);
     }
 
@@ -153,6 +160,13 @@ final class CardOf {
         model.ifPresent(m -> lines.add(new NowView.Line("model", m.name())));
         Optional<Quiet> quiet = AttemptStore.quietNow(tx);
         lines.add(new NowView.Line("watches", quiet.isPresent() ? counted(readings) : watches(attempt, readings)));
+        List<WatchJudged> judged = AttemptStore.judged(tx, attempt.id());
+        boolean landed = attempt.state() == State.LANDED;
+        WatchesRule rule = CloseAttempt.watchesRule(tx, today.event());
+        List<String> doubts = landed && quiet.isEmpty() ? Readings.doubts(readings, judged, rule) : List.of();
+        if (landed && quiet.isEmpty()) {
+            wouldBe(readings, judged, rule).ifPresent(lines::add);
+        }
         boolean visiting = today.event().kind().equals("visiting");
         Announced.of(AttemptStore.note(tx, attempt.id()), readings, quiet.isPresent())
                 .ifPresent(words -> lines.add(new NowView.Line("announced", words)));
@@ -170,12 +184,32 @@ final class CardOf {
                 new Seen(attempt.state(), readings.size()).text(),
                 before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
-                cautions(attempt, quiet.isPresent() ? List.of() : readings, window, nowMs),
+                cautions(attempt, doubts, window, nowMs),
                 List.of(),
                 List.of(),
                 deeds(attempt.state(), visiting),
                 quiet.map(q -> "since " + Words.clock(q.fromMs(), zone)).orElse(""),
-                visiting && (attempt.state() == State.LANDED || attempt.state() == State.RELEASED));
+                visiting && (landed || attempt.state() == State.RELEASED),
+                landed && !visiting
+                        ? IntStream.rangeClosed(1, today.event().timekeepers())
+                                .boxed()
+                                .toList()
+                        : List.of(),
+                landed && !visiting && !Readings.doubts(readings, judged, rule).isEmpty());
+    }
+
+    /** What the rule makes of the watches as they are, and how. */
+    private static Optional<NowView.Line> wouldBe(
+            List<ReadingTaken> readings, List<WatchJudged> judged, WatchesRule rule) {
+        Watches watches = Readings.watches(readings, judged);
+        try {
+            return watches.counted().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new NowView.Line(
+                            "by the rule", watches.reduce(rule.time()).how()));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty(); // of these the rule makes nothing: the caution says why
+        }
     }
 
     /** While it is quiet nobody sees what another has measured. */
@@ -192,11 +226,8 @@ final class CardOf {
     }
 
     private static List<String> cautions(
-            AttemptNow attempt, List<ReadingTaken> readings, Optional<WindowAdded> window, long nowMs) {
-        List<String> cautions = new ArrayList<>();
-        if (attempt.state() == State.LANDED) {
-            cautions.addAll(Readings.doubts(readings));
-        }
+            AttemptNow attempt, List<String> doubts, Optional<WindowAdded> window, long nowMs) {
+        List<String> cautions = new ArrayList<>(doubts);
         if (attempt.state() == State.CALLED) {
             cautions.add(WINDING_CAUTION);
         }

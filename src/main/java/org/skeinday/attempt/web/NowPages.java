@@ -6,6 +6,7 @@ import java.util.List;
 import org.skeinday.attempt.action.AnnounceTime;
 import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.CloseAttempt;
+import org.skeinday.attempt.action.JudgeWatch;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
@@ -57,7 +58,21 @@ public final class NowPages {
         routes.post(
                 "/attempt/close",
                 Role.CAPTAIN,
-                ctx -> deed(ctx, "attempt.close", new CloseAttempt.Close(field(ctx, "attempt"), field(ctx, "seen"))));
+                ctx -> deed(
+                        ctx,
+                        "attempt.close",
+                        new CloseAttempt.Close(field(ctx, "attempt"), field(ctx, "seen"), field(ctx, "why"))));
+        routes.post(
+                "/watch/judge",
+                Role.CAPTAIN,
+                ctx -> deed(
+                        ctx,
+                        "watch.judge",
+                        new JudgeWatch.Judge(
+                                field(ctx, "attempt"),
+                                field(ctx, "slot").matches("[1-3]") ? Integer.parseInt(field(ctx, "slot")) : 0,
+                                field(ctx, "verdict"),
+                                field(ctx, "judged"))));
         routes.post(
                 "/attempt/announce",
                 Role.CAPTAIN,

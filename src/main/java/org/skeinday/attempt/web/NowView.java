@@ -49,6 +49,8 @@ public record NowView(
      * @param until epoch ms that the clock counts down to, 0 for no clock
      * @param seen what this card shows of the attempt, for the server to see whether that still holds
      * @param quiet since when nobody may be helped, in words; empty when all may
+     * @param judges watches of which the captain may say what holds; empty when not now
+     * @param doubted whether the time is taken with a reason only
      * @param announces whether the time of officials elsewhere is typed in here
      */
     public record Card(
@@ -67,7 +69,9 @@ public record NowView(
             List<Choice> motors,
             List<Deed> deeds,
             String quiet,
-            boolean announces) {
+            boolean announces,
+            List<Integer> judges,
+            boolean doubted) {
         public boolean isToCall() {
             return attempt.isEmpty();
         }

@@ -140,7 +140,10 @@ class AttemptWebTest {
         Map<String, String> old = form(Map.of(), "attempt", "seen");
         laptop.tap("watch.landing", watch(attempt, 1).put("ms", 71_210));
         assertSays(409, "there were 1 readings, now there are 2", laptop.form("/attempt/close", old));
-        assertSays(200, "attempt 2", laptop.form("/attempt/close", form(Map.of(), "attempt", "seen")));
+        assertSays(422, "say why", laptop.form("/attempt/close", form(Map.of(), "attempt", "seen")));
+        var why = form(Map.of("why", "Both timekeepers asked"), "attempt", "seen");
+        assertSays(200, "attempt 2", laptop.form("/attempt/close", why));
+        assertSays(200, "Taken by the captain in doubt: Both timekeepers asked", laptop.get("/results"));
     }
 
     @Test
@@ -297,11 +300,34 @@ class AttemptWebTest {
         laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "2"));
         laptop.tap("watch.landing", watch(attempt, 1).put("ms", 61_210));
         laptop.tap("watch.landing", watch(attempt, 2).put("ms", 61_510));
-        assertFalse(laptop.get("/now").body().contains("Ask the timekeepers"), "0.3 s apart is usual");
+        assertFalse(laptop.get("/now").body().contains("Ask both timekeepers"), "0.3 s apart is usual");
         laptop.tap("watch.landing", watch(attempt, 2).put("ms", 61_511));
         String now = laptop.get("/now").body();
         assertTrue(now.contains("Watch 2 has sent 1:01.51 and 1:01.511, none as a correction"), now);
-        assertTrue(now.contains("The watches are 0.301 s apart"), now);
+        assertTrue(now.contains("Watch 1: 1:01.21 and watch 2: 1:01.511 are 0.301 s apart, more than 0.3 s"), now);
+    }
+
+    @Test
+    void a_watch_is_left_out_or_failed_by_the_captain_with_a_reason_that_stands_on_the_sheet() throws Exception {
+        call();
+        String attempt = form(Map.of(), "attempt").get("attempt");
+        laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
+        laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "2"));
+        laptop.tap("watch.landing", watch(attempt, 1).put("ms", 61_210));
+        laptop.tap("watch.landing", watch(attempt, 2).put("ms", 65_000));
+        Map<String, String> judge = Map.of("attempt", attempt, "slot", "2", "verdict", "left-out", "judged", "");
+        assertSays(422, "Say what holds of watch 2, and why", laptop.form("/watch/judge", judge));
+        Map<String, String> left = new HashMap<>(judge);
+        left.put("judged", "Stopped at the wrong model");
+        assertSays(200, "One watch is left", laptop.form("/watch/judge", left));
+        assertSays(422, "say why", laptop.form("/attempt/close", form(Map.of(), "attempt", "seen")));
+        left.put("verdict", "failed");
+        left.put("judged", "Battery");
+        assertSays(200, "watch 2 failed: Battery", laptop.form("/watch/judge", left));
+        laptop.form("/attempt/close", form(Map.of("why", "The other agrees with the film"), "attempt", "seen"));
+        String sheet = laptop.get("/results").body();
+        assertTrue(sheet.contains("watch 2 failed: Battery. Taken by the captain in doubt: The other agrees"), sheet);
+        assertSays(422, "between release and official time", laptop.form("/watch/judge", left));
     }
 
     @Test

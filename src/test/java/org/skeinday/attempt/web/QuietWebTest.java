@@ -86,8 +86,11 @@ class QuietWebTest {
                 403,
                 coach.form("/watch/take", Map.of("attempt", attempt, "slot", "2"))
                         .statusCode());
-        assertEquals(
-                200, laptop.form("/attempt/close", Map.of("attempt", attempt)).statusCode());
+        var doubted = laptop.form("/attempt/close", Map.of("attempt", attempt));
+        assertEquals(422, doubted.statusCode(), "one watch of two");
+        assertFalse(doubted.body().contains("1:01.21"), "not even when it asks why");
+        Map<String, String> why = Map.of("attempt", attempt, "why", "The other watch stopped");
+        assertEquals(200, laptop.form("/attempt/close", why).statusCode());
         assertTrue(laptop.get("/now").body().contains("walk in"), "from the sign-off on all may help again");
         assertTrue(
                 laptop.get("/results").body().matches("(?s).*Nobody was helped from \\d\\d:\\d\\d to \\d\\d:\\d\\d.*"));
