@@ -25,7 +25,9 @@ function start(place) {
   let last = -Infinity;
   if (!told.wind && state && told.done.split(' ').includes(state.wind)) state = null; // wound once more
   // Another device began, or this one lost what it knew: the server's wind is gone on with from here.
-  if (told.wind && state?.wind !== told.wind) state = { wind: told.wind, at: Number(told.began), level: 0, phase: 'winding', taps: [] };
+  if (told.wind && state?.wind !== told.wind) {
+    state = { wind: told.wind, at: Number(told.began), level: Number(told.level), phase: told.phaseNow, taps: [], ...(told.inMs ? { inMs: Number(told.inMs) } : {}) };
+  }
   const elapsed = () => Math.max(0, Math.round(serverNow() - state.at));
   const keep = (next) => { state = next; localStorage.setItem(key, JSON.stringify(state)); show(); };
 
@@ -84,10 +86,11 @@ function start(place) {
     for (let i = 1; i < counts.length; i++) if (count !== null && counts[i] <= count) at = i;
     return `mark ${at + 1} of ${counts.length} · ${words[at]}`;
   }
+  const toGo = (marks) => `${marks} ${marks === 1 ? 'mark' : 'marks'} to go`;
   // How near the ceiling is while turns go on, and afterwards what is wanted at launch.
   function near() {
     const ceiling = number(told.ceiling);
-    if (state.phase === 'winding' || state.phase === 'stepping-in') return ceiling === null ? '' : `ceiling ${told.ceilingWords}, ${Math.max(0, ceiling - state.level)} marks to go`;
+    if (state.phase === 'winding' || state.phase === 'stepping-in') return ceiling === null ? '' : `ceiling ${told.ceilingWords}, ${toGo(Math.max(0, ceiling - state.level))}`;
     return told.wanted && state.phase === 'backed-off' ? `wanted at launch ${told.wanted}` : '';
   }
   const set = (element, text) => { if (element.textContent !== text) element.textContent = text; };

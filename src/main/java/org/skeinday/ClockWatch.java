@@ -5,9 +5,13 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** Sees when the laptop's clock and its monotonic clock come apart: it slept, or its clock was set. */
 final class ClockWatch {
+    private static final Logger LOG = LoggerFactory.getLogger(ClockWatch.class);
+
     /** Less is the slow steering of a clock by the network. */
     static final long LEAST_JUMP_MS = 2_000;
 
@@ -31,13 +35,24 @@ final class ClockWatch {
     void look() {
         long now = apart();
         long by = now - apartMs;
-        apartMs = Math.abs(by) >= LEAST_JUMP_MS ? now : apartMs + by / 16; // follows the steering slowly
-        if (Math.abs(by) >= LEAST_JUMP_MS) {
-            jumped.accept(by);
+        if (Math.abs(by) < LEAST_JUMP_MS) {
+            apartMs += by / 16; // follows the steering slowly
+            return;
         }
+        jumped.accept(by);
+        apartMs = now; // only now: a jump that could not be kept is told again
     }
 
     void every(long ms, ScheduledExecutorService executor) {
-        executor.scheduleWithFixedDelay(this::look, ms, ms, TimeUnit.MILLISECONDS);
+        executor.scheduleWithFixedDelay(this::keepLooking, ms, ms, TimeUnit.MILLISECONDS);
+    }
+
+    /** One look that fails, on a full disk for example, must not be the last. */
+    private void keepLooking() {
+        try {
+            look();
+        } catch (RuntimeException e) {
+            LOG.warn("A jump of the clock could not be kept; looked at again soon", e);
+        }
     }
 }

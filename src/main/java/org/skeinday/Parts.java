@@ -53,6 +53,8 @@ final class Parts {
             Map.entry("wind.mark", Role.HELPER),
             Map.entry("wind.phase", Role.HELPER),
             Map.entry("wind.leave-out", Role.HELPER),
+            Map.entry("wind.confirm", Role.HELPER),
+            Map.entry("wind.take-over", Role.HELPER),
             Map.entry("attempt.take-motor", Role.HELPER),
             Map.entry("clock.slept", Role.HELPER));
 

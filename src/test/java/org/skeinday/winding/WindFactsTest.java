@@ -90,9 +90,9 @@ class WindFactsTest {
     }
 
     @Test
-    void a_phase_is_one_of_five_words() {
+    void a_phase_is_one_of_six_words() {
         refused(
-                "A phase must be one of [stepping-in, stopped, again, backed-off, off-meter], but was 'halt'",
+                "A phase must be one of [stepping-in, stopped, again, backed-off, broke, off-meter], but was 'halt'",
                 () -> new WindPhase("p", "w", "halt", 5, 5));
     }
 

@@ -16,6 +16,7 @@ import org.skeinday.platform.record.TypedFields;
 import org.skeinday.units.Torque;
 import org.skeinday.winding.CrankTurns;
 import org.skeinday.winding.Wind;
+import org.skeinday.winding.WindConfirmed;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindMark;
 import org.skeinday.winding.store.WindStore;
@@ -27,7 +28,7 @@ public final class CountWind {
     /** Crank turns as typed or stepped to; full stretch may stay empty. */
     public record Turns(String wind, String atFull, String stop, String backOff) {}
 
-    /** A doubtful reading counts no more; it stays in the record. */
+    /** A doubtful reading: left out, it counts no more and stays in the record; confirmed, nobody asks again. */
     public record LeaveOut(String mark) {}
 
     static Decision decide(Tx tx, ActContext context, Turns turns) {
@@ -95,5 +96,13 @@ public final class CountWind {
         }
         var fact = new WindMark(mark.id(), mark.windId(), mark.step(), mark.elapsedMs(), mark.atMs(), true);
         return Decision.decided(WindDeeds.TOPICS, Fact.of("wind.mark", fact));
+    }
+
+    /** It was so: nobody is asked about this reading again. */
+    static Decision confirm(Tx tx, ActContext context, LeaveOut was) {
+        return WindStore.mark(tx, was.mark())
+                .map(mark -> Decision.decided(
+                        WindDeeds.TOPICS, Fact.of("wind.confirmed", new WindConfirmed(mark.id(), mark.windId()))))
+                .orElseGet(() -> Decision.unknown("There is no such reading; look again"));
     }
 }

@@ -38,6 +38,7 @@ import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindMark;
 import org.skeinday.winding.WindPhase;
+import org.skeinday.winding.WindReader;
 import org.skeinday.winding.WindingPlan;
 import org.skeinday.winding.store.WindStore;
 
@@ -70,6 +71,9 @@ public final class WindDeeds {
             @Nullable Long serverMs,
             @Nullable Long boundMs) {}
 
+    /** The reader's device is gone or out of power: this one reads on. */
+    public record TakeOver(String wind) {}
+
     public static List<ActKind<?>> kinds() {
         return List.of(
                 new ActKind<>("wind.begin", Begin.class, WindDeeds::begin),
@@ -77,7 +81,9 @@ public final class WindDeeds {
                 new ActKind<>("wind.mark", Mark.class, WindDeeds::mark),
                 new ActKind<>("wind.phase", Phase.class, WindDeeds::phase),
                 new ActKind<>("wind.count", CountWind.Turns.class, CountWind::decide),
-                new ActKind<>("wind.leave-out", CountWind.LeaveOut.class, CountWind::leaveOut));
+                new ActKind<>("wind.leave-out", CountWind.LeaveOut.class, CountWind::leaveOut),
+                new ActKind<>("wind.confirm", CountWind.LeaveOut.class, CountWind::confirm),
+                new ActKind<>("wind.take-over", TakeOver.class, WindDeeds::takeOver));
     }
 
     /** How the motor of an attempt is to be wound. */
@@ -143,12 +149,20 @@ public final class WindDeeds {
                 false);
     }
 
-    /** A ceiling below the meter's first mark cannot be read: the count ends that wind. */
+    /** A ceiling below the meter's first mark or beyond its last cannot be read: the count ends that wind. */
     private static @Nullable Double onMeter(@Nullable Torque ceiling, @Nullable StationAdded station) {
         Double division = station == null ? null : station.divisionNmm();
-        return ceiling == null || (division != null && ceiling.newtonMillimetres() < division)
-                ? null
-                : ceiling.newtonMillimetres();
+        Double fullScale = station == null ? null : station.fullScaleNmm();
+        boolean read = ceiling != null
+                && (division == null || ceiling.newtonMillimetres() >= division)
+                && (fullScale == null || ceiling.newtonMillimetres() <= fullScale);
+        return !read || ceiling == null ? null : ceiling.newtonMillimetres();
+    }
+
+    static Decision takeOver(Tx tx, ActContext context, TakeOver over) {
+        return WindStore.find(tx, over.wind()).isEmpty()
+                ? Decision.unknown("There is no such wind; look again")
+                : Decision.decided(TOPICS, Fact.of("wind.reader", new WindReader(over.wind(), context.device())));
     }
 
     static Decision mark(Tx tx, ActContext context, Mark mark) {

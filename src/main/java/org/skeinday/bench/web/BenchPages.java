@@ -79,7 +79,7 @@ public final class BenchPages {
                     ? "There is no motor yet. Add batches and motors in Prepare: then each stands here with what to do"
                             + " to it next."
                     : "";
-            return new BenchView(none, rows, jumps);
+            return new BenchView(none, rows, jumps, Access.callerOf(ctx).role().covers(Role.CAPTAIN));
         });
     }
 

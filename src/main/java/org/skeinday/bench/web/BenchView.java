@@ -6,9 +6,10 @@ import java.util.List;
  * The Bench in finished words.
  *
  * @param none why there is no motor, empty when there are some
+ * @param captain whether a captain looks, who may set how long is waited
  * @param jumps of the laptop's clock that somebody has to explain
  */
-public record BenchView(String none, List<Row> rows, List<Jump> jumps) {
+public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean captain) {
     /**
      * One motor.
      *

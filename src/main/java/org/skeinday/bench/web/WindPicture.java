@@ -78,7 +78,7 @@ final class WindPicture {
                         .mapToDouble(b -> shown(b.band().high()))
                         .max()
                         .orElse(0));
-        return high > 0 ? high : byTorque ? y(10) : 10;
+        return high > 0 || !wind.crossings().isEmpty() ? high : byTorque ? y(10) : 10;
     }
 
     private double shown(Torque torque) {

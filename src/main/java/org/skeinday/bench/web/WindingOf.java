@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
@@ -24,7 +25,9 @@ import org.skeinday.winding.Doubts;
 import org.skeinday.winding.FloorMark;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindCounted;
+import org.skeinday.winding.WindPhase;
 import org.skeinday.winding.WindingPlan;
+import org.skeinday.winding.store.WindStore;
 
 /** One motor's winding as the page shows it, for an attempt or without one. */
 final class WindingOf {
@@ -182,7 +185,17 @@ final class WindingOf {
         if (plan == null) {
             lacks.add("No count to stop at, no floor marks: " + planned.why() + ".");
         }
+        beyondMeter().ifPresent(lacks::add);
         return lacks;
+    }
+
+    private Optional<String> beyondMeter() {
+        @Nullable Torque ceiling = planned.aim().ceilingTorque();
+        return StationStore.atWork(tx)
+                .flatMap(s -> Optional.ofNullable(s.fullScaleNmm()))
+                .filter(most -> ceiling != null && ceiling.newtonMillimetres() > most)
+                .map(most -> "The ceiling lies beyond the meter, which ends at "
+                        + units.torque(Torque.ofNewtonMillimetres(most)) + ": stop at the count.");
     }
 
     private WindingView.Live live(Wind now, long nowMs) {
@@ -211,7 +224,11 @@ final class WindingOf {
         OptionalInt last = now.ceilingLevel();
         return ceiling == null || last.isEmpty() || now.phase().compareTo(Wind.Phase.STOPPED) >= 0
                 ? ""
-                : "ceiling " + units.torque(ceiling) + ", " + Math.max(0, last.getAsInt() - level) + " marks to go";
+                : "ceiling " + units.torque(ceiling) + ", " + toGo(Math.max(0, last.getAsInt() - level));
+    }
+
+    private static String toGo(int marks) {
+        return marks + (marks == 1 ? " mark" : " marks") + " to go";
     }
 
     private String torque(Wind now, int level) {
@@ -237,7 +254,29 @@ final class WindingOf {
                 quiet || planned.aim().ceilingTorque() == null
                         ? ""
                         : planned.aim().ceilingWords(units),
-                quiet || planned.aim().launch() == null ? "" : planned.aim().launchWords(units));
+                quiet || planned.aim().launch() == null ? "" : planned.aim().launchWords(units),
+                told());
+    }
+
+    /** How far the wind has come, for a device that goes on with it. */
+    private WindingView.Told told() {
+        if (wind == null) {
+            return new WindingView.Told("0", "winding", "");
+        }
+        String phase = switch (wind.phase()) {
+            case WINDING_AT_FULL_STRETCH -> "winding";
+            case WALKING_IN -> WindPhase.STEPPING_IN;
+            case STOPPED -> WindPhase.STOPPED;
+            case HOLDING -> WindPhase.BACKED_OFF;
+            case BROKE -> WindPhase.BROKE;
+            case OFF_METER -> WindPhase.OFF_METER;
+        };
+        String in = wind.phases().stream()
+                .filter(p -> p.phase().equals(WindPhase.STEPPING_IN))
+                .map(p -> String.valueOf(p.elapsedMs()))
+                .findFirst()
+                .orElse("");
+        return new WindingView.Told(String.valueOf(wind.launchLevel().orElse(0)), phase, in);
     }
 
     private String perMark(double nmm) {
@@ -249,6 +288,7 @@ final class WindingOf {
     private WindingView.After after(Wind done, FormErrors form) {
         @Nullable WindCounted counted = done.counted();
         var planned = PlannedCounts.of(tx, done);
+        Set<String> confirmed = WindStore.confirmed(tx, done.begun().id());
         List<BenchView.Line> figures = new ArrayList<>();
         done.peakLevel().ifPresent(l -> figures.add(new BenchView.Line("highest torque", torque(done, l))));
         done.launchLevel().ifPresent(l -> figures.add(new BenchView.Line("at launch", torque(done, l))));
@@ -264,6 +304,7 @@ final class WindingOf {
                 form.typedOr("backOff", backOff(done, counted)),
                 counted != null,
                 Doubts.of(done, beside(done).band()).stream()
+                        .filter(d -> !confirmed.contains(d.markId()))
                         .map(d -> new WindingView.DoubtLine(d.markId(), d.words()))
                         .toList(),
                 figures,

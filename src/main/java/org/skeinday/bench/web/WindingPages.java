@@ -147,7 +147,7 @@ public final class WindingPages {
                 false,
                 false,
                 null,
-                new WindingView.Reader("", "", "", "", "", "", "", "", "", "", ""),
+                new WindingView.Reader("", "", "", "", "", "", "", "", "", "", "", new WindingView.Told("", "", "")),
                 null,
                 WindingView.More.none(flights),
                 FormErrors.none());

@@ -98,7 +98,11 @@ public record WindingView(
             String floorWords,
             String backOff,
             String ceiling,
-            String wanted) {}
+            String wanted,
+            Told told) {}
+
+    /** How far a wind has come: the needle's mark, the phase, when it was stepped in. */
+    public record Told(String level, String phase, String inMs) {}
 
     /**
      * After the wind: its turns, doubts and figures.

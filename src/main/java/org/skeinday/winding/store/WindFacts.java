@@ -1,5 +1,6 @@
 package org.skeinday.winding.store;
 
+import static org.skeinday.platform.db.schema.Tables.WINDING_CONFIRMED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_COUNTED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PACED;
@@ -8,12 +9,15 @@ import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.List;
 import org.skeinday.platform.db.Rows;
+import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.FactKind;
 import org.skeinday.winding.WindBegun;
+import org.skeinday.winding.WindConfirmed;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindMark;
 import org.skeinday.winding.WindPaced;
 import org.skeinday.winding.WindPhase;
+import org.skeinday.winding.WindReader;
 
 /** The winds' kinds of fact. */
 public final class WindFacts {
@@ -25,6 +29,16 @@ public final class WindFacts {
                 FactKind.of("wind.mark", WindMark.class, Rows.put(WINDING_MARK)),
                 FactKind.of("wind.paced", WindPaced.class, Rows.put(WINDING_PACED)),
                 FactKind.of("wind.phase", WindPhase.class, Rows.into(WINDING_PHASE)),
-                FactKind.of("wind.counted", WindCounted.class, Rows.put(WINDING_COUNTED)));
+                FactKind.of("wind.counted", WindCounted.class, Rows.put(WINDING_COUNTED)),
+                FactKind.of("wind.confirmed", WindConfirmed.class, Rows.put(WINDING_CONFIRMED)),
+                FactKind.of("wind.reader", WindReader.class, WindFacts::reader));
+    }
+
+    private static void reader(Tx tx, WindReader fact) {
+        tx.sql()
+                .update(WINDING_WIND)
+                .set(WINDING_WIND.DEVICE, fact.device())
+                .where(WINDING_WIND.ID.eq(fact.windId()))
+                .execute();
     }
 }

@@ -1,6 +1,7 @@
 package org.skeinday.winding.store;
 
 import static org.skeinday.platform.db.schema.Tables.MOTOR;
+import static org.skeinday.platform.db.schema.Tables.WINDING_CONFIRMED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_COUNTED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PACED;
@@ -10,6 +11,7 @@ import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jooq.Condition;
 import org.jooq.impl.DSL;
@@ -61,6 +63,14 @@ public final class WindStore {
                         .in(DSL.select(MOTOR.ID).from(MOTOR).where(MOTOR.BATCH_ID.eq(batch)))
                         .and(WINDING_WIND.ID.in(
                                 DSL.select(WINDING_COUNTED.WIND_ID).from(WINDING_COUNTED))));
+    }
+
+    /** Ids of its marks that were asked about and were so. */
+    public static Set<String> confirmed(Tx tx, String wind) {
+        return tx.sql()
+                .selectFrom(WINDING_CONFIRMED)
+                .where(WINDING_CONFIRMED.WIND_ID.eq(wind))
+                .fetchSet(WINDING_CONFIRMED.MARK_ID);
     }
 
     public static Optional<WindMark> mark(Tx tx, String id) {

@@ -1,0 +1,164 @@
+package org.skeinday.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.record.Json;
+import org.skeinday.prepare.Prepared;
+
+/** Winds without an attempt: for practice, to a metronome, until a motor breaks. */
+@Timeout(60)
+class WindAloneWebTest {
+    @TempDir
+    Path root;
+
+    private App app;
+    private Visitor laptop;
+
+    @BeforeEach
+    void start() throws Exception {
+        app = Demo.start(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", 81);
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private String motor(String tag) throws Exception {
+        return new Prepared(laptop).row("motors", tag).replaceFirst(".*/", "");
+    }
+
+    private static ObjectNode content() {
+        return Json.MAPPER.createObjectNode();
+    }
+
+    private String begin(String motor, String stop) throws Exception {
+        String id = laptop.newId();
+        var answer =
+                laptop.tapAs(id, "wind.alone", content().put("motor", motor).put("stop", stop));
+        assertEquals("saved", answer.path("state").asText(), answer.toString());
+        return id + "-0";
+    }
+
+    private void mark(String wind, int step, long ms) throws Exception {
+        laptop.tap("wind.mark", content().put("wind", wind).put("step", step).put("elapsedMs", ms));
+    }
+
+    private void phase(String wind, String phase, long ms) throws Exception {
+        var answer = laptop.tap(
+                "wind.phase", content().put("wind", wind).put("phase", phase).put("elapsedMs", ms));
+        assertEquals("saved", answer.path("state").asText(), answer.toString());
+    }
+
+    private String count(String motor, String wind, String stop, String backOff) throws Exception {
+        return laptop.form(
+                        "/winding/motor/" + motor + "/count",
+                        Map.of("wind", wind, "atFull", "", "stop", stop, "backOff", backOff))
+                .body();
+    }
+
+    @Test
+    void a_practice_wind_makes_the_motor_wound_and_its_turns_are_counted_afterwards() throws Exception {
+        String b1 = motor("B1");
+        assertTrue(laptop.get("/winding/motor/" + b1).body().contains("First crank turn"));
+        String wind = begin(b1, "count");
+        mark(wind, 1, 4000);
+        phase(wind, "stopped", 30_000);
+        assertTrue(laptop.get("/bench/motor/" + b1).body().contains("wound"));
+        phase(wind, "off-meter", 40_000);
+        String counted = count(b1, wind, "120", "2");
+        assertTrue(counted.contains("120 crank turns"), counted);
+        var again = laptop.tap("wind.alone", content().put("motor", b1).put("stop", "count"));
+        assertTrue(again.path("reason").asText().contains("wound"), "a loaded motor is not wound: " + again);
+    }
+
+    @Test
+    void a_gritty_motor_and_one_of_an_attempt_under_way_are_refused_in_words() throws Exception {
+        String b1 = motor("B1");
+        laptop.tap("bench.step", content().put("motor", b1).put("deed", "fall"));
+        var gritty = laptop.tap("wind.alone", content().put("motor", b1).put("stop", "count"));
+        assertTrue(gritty.path("reason").asText().contains("wash it with mild soap"), gritty.toString());
+        String a3 = motor("A3");
+        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        laptop.form("/attempt/call", Map.of("entry", entry, "motor", a3));
+        var taken = laptop.tap("wind.alone", content().put("motor", a3).put("stop", "count"));
+        assertTrue(taken.path("reason").asText().contains("in attempt 1 of Curlew"), taken.toString());
+    }
+
+    @Test
+    void a_metronome_goes_with_practice_only_at_20_to_180_a_minute() throws Exception {
+        String b1 = motor("B1");
+        for (int wrong : new int[] {19, 181}) {
+            var refused = laptop.tap(
+                    "wind.alone",
+                    content().put("motor", b1).put("stop", "count").put("beats", wrong));
+            assertTrue(refused.path("reason").asText().contains("20 to 180"), refused.toString());
+        }
+        var test = laptop.tap(
+                "wind.alone", content().put("motor", b1).put("stop", "breaking").put("beats", 60));
+        assertTrue(test.path("reason").asText().contains("never cranked to a metronome"), test.toString());
+        String id = laptop.newId();
+        laptop.tapAs(
+                id,
+                "wind.alone",
+                content().put("motor", b1).put("stop", "count").put("beats", 60));
+        phase(id + "-0", "stopped", 90_000);
+        phase(id + "-0", "off-meter", 100_000);
+        String page = laptop.get("/winding/motor/" + b1).body();
+        assertTrue(page.contains("value=\"90\"") && page.contains("60 a minute"), "as many turns as beats: " + page);
+        assertTrue(count(b1, id + "-0", "90", "2").contains("paced: kept out of fits"));
+    }
+
+    /** 0.05 in·ozf a mark, four marks: 1.41 mN·m at break, 85 % of it is the ceiling of a motor of the same section. */
+    @Test
+    void motors_wound_to_breaking_give_the_batch_its_k_and_its_ceiling() throws Exception {
+        String b1 = motor("B1");
+        assertTrue(laptop.get("/winding/motor/" + motor("B2")).body().contains("not known: stop at the count"));
+        String wind = begin(b1, "breaking");
+        for (int i = 1; i <= 4; i++) {
+            mark(wind, 1, i * 5000);
+        }
+        assertFalse(Demo.joined(app, "helper", "", 82)
+                .get("/winding/motor/" + b1)
+                .body()
+                .contains("slow down"));
+        phase(wind, "broke", 30_000);
+        assertTrue(laptop.get("/bench/motor/" + b1).body().contains("broken"));
+        phase(wind, "off-meter", 40_000);
+        String told = count(b1, wind, "270", "");
+        assertTrue(told.contains("2700 motor turns") && told.contains("1.41 mN·m"), told);
+        String batch = CalledAttempt.value(laptop.get("/bench/motor/" + b1).body(), "/bench/break-test/([^\"]+)\"");
+        String found = laptop.get("/bench/break-test/" + batch).body();
+        assertTrue(found.contains("2700 motor turns"), found);
+        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor("B2")));
+        String plan = laptop.get("/winding").body();
+        assertTrue(plan.contains("from 1 break test"), plan);
+    }
+
+    @Test
+    void a_break_that_was_a_slip_of_the_hand_is_taken_back_with_the_wind() throws Exception {
+        String b1 = motor("B1");
+        String wind = begin(b1, "count");
+        mark(wind, 1, 2000);
+        phase(wind, "broke", 5000);
+        assertTrue(laptop.get("/bench/motor/" + b1).body().contains("broken"));
+        phase(wind, "again", 6000);
+        assertFalse(laptop.get("/bench/motor/" + b1).body().contains(">broken<"));
+    }
+}
