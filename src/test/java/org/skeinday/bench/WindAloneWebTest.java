@@ -144,7 +144,7 @@ class WindAloneWebTest {
         assertTrue(told.contains("2700 motor turns") && told.contains("1.41 mN·m"), told);
         String batch = CalledAttempt.value(laptop.get("/bench/motor/" + b1).body(), "/bench/break-test/([^\"]+)\"");
         String found = laptop.get("/bench/break-test/" + batch).body();
-        assertTrue(found.contains("2700 motor turns"), found);
+        assertTrue(found.contains(">2700</td>") && found.contains(">42.0</td>"), found);
         String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
         laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor("B2")));
         String plan = laptop.get("/winding").body();

@@ -1,0 +1,207 @@
+package org.skeinday.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.skeinday.Program;
+import org.skeinday.Visitor;
+import org.skeinday.fault.CalledAttempt;
+
+/**
+ * Two attempts, helped and read on one phone and followed on the laptop: the first as planned, the second with a motor
+ * that breaks and its spare.
+ */
+@Timeout(240)
+class AttemptsBrowserIT {
+    private final ChromeDriver phone = Browsers.of(Browsers.Size.PHONE);
+    private final ChromeDriver laptop = Browsers.of(Browsers.Size.LAPTOP);
+    private int taps;
+    private Program program;
+    private Visitor captain;
+    private String attempt = "";
+
+    @TempDir
+    Path root;
+
+    @Test
+    void two_attempts_are_wound_flown_and_told_with_few_taps_and_no_typing() throws Exception {
+        Path data = root.resolve("day");
+        assertEquals(0, Program.run("import", "demo-data", "--data", data.toString()));
+        int port = Program.freePort();
+        try (Program started = Program.serve(data, port)) {
+            program = started;
+            captain = new Visitor(port, "", 90);
+            Sight.join(phone, program, "Ayla", "helper");
+            asPlanned();
+            int first = taps;
+            System.out.println("taps of helper and reader over one attempt: " + first + ", nothing typed");
+            assertTrue(first <= 30, first + " taps");
+            close();
+            withTheSpare();
+        }
+        assertEquals(0, Program.run("verify", "--data", data.toString()));
+    }
+
+    private void asPlanned() throws Exception {
+        phone.get(program.at("/bench"));
+        bench("A3", "Lubricated");
+        bench("A3", "Stretched, held");
+        bench("A3", "Laid to rest");
+        call("A3");
+        aim();
+        phone.get(program.at("/winding"));
+        laptop.get(program.at("/winding"));
+        waitFor(phone, "First crank turn");
+        assertTrue(text(phone).contains("2.82 mN·m") && text(phone).contains("1.41 mN·m"), text(phone));
+        Sight.look(phone, "attempts-before");
+        key("begin");
+        marks(4);
+        key("next");
+        marks(3);
+        waitFor(phone, "ceiling 2.82 mN·m, 1 mark to go");
+        waitFor(laptop, "ceiling 2.82 mN·m, 1 mark to go");
+        waitFor(laptop, "walking in");
+        Sight.look(phone, "attempts-reader");
+        Sight.look(laptop, "attempts-picture-live");
+        key("next");
+        waitFor(phone, "back off to 1.41 mN·m, 2 crank turns at least");
+        for (int i = 0; i < 3; i++) {
+            key("down");
+        }
+        key("next");
+        waitFor(phone, "bleed not known, hold at most 60 s");
+        Sight.look(phone, "attempts-hold");
+        key("next");
+        move("released");
+        tap(By.cssSelector("form[hx-post='/winding/count'] button"));
+        waitFor(phone, "Counted.");
+        move("landed");
+        waitFor(phone, "After the landing");
+        tap(By.cssSelector("[data-step='10']"));
+        tap(By.cssSelector("[data-step='10']"));
+        tap(By.cssSelector("[data-step='1']"));
+        tap(By.cssSelector("form[hx-post='/winding/landed'] button:not([data-step])"));
+        waitFor(phone, "Noted.");
+        waitFor(phone, "launch torque as wanted");
+        waitFor(phone, "210 motor turns");
+        Sight.look(phone, "attempts-after");
+        Sight.look(laptop, "attempts-after-laptop");
+        phone.get(program.at("/bench"));
+        bench("A3", "Laid to rest");
+    }
+
+    private void withTheSpare() throws Exception {
+        call("B2");
+        phone.get(program.at("/winding"));
+        waitFor(phone, "motor B2");
+        key("begin");
+        marks(2);
+        key("broke");
+        waitFor(phone, "broke: hands off");
+        Sight.look(phone, "attempts-broke");
+        waitFor(laptop, "the motor broke", "broken");
+        key("next");
+        tap(By.xpath("//button[starts-with(.,'C1,')]"));
+        waitFor(phone, "motor C1");
+        waitFor(laptop, "motor C1");
+        Sight.look(phone, "attempts-spare");
+        key("begin");
+        marks(2);
+        waitFor(laptop, "0.71 mN·m");
+        key("next");
+        key("next");
+        waitFor(laptop, "stopped, backing off");
+        move("released");
+        move("landed");
+        tap(By.cssSelector("form[hx-post='/winding/count'] button"));
+        waitFor(phone, "Counted.");
+        phone.findElement(By.cssSelector(".spoilt summary")).click();
+        phone.findElement(By.name("spoilt")).sendKeys("touched a wall");
+        phone.findElement(By.name("contact")).sendKeys("0:31");
+        Sight.look(phone, "attempts-spoilt");
+        tap(By.cssSelector("form[hx-post='/winding/landed'] button:not([data-step])"));
+        waitFor(phone, "Noted.");
+        laptop.get(program.at("/bench"));
+        assertTrue(laptop.getPageSource().contains("broken"));
+    }
+
+    private void call(String tag) throws Exception {
+        String motor = CalledAttempt.value(captain.get("/bench").body(), "/bench/motor/([^\"]+)\">" + tag + "<");
+        String entry =
+                CalledAttempt.value(captain.get("/key-in").body(), "<option value=\"([^\"]+)\"[^>]*>Curlew</option>");
+        var called = captain.form("/attempt/call", Map.of("entry", entry, "motor", motor));
+        assertEquals(200, called.statusCode(), called.body());
+        attempt = CalledAttempt.value(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
+    }
+
+    private void aim() throws Exception {
+        var aimed = captain.form(
+                "/winding/aim", Map.of("attempt", attempt, "launch", "0.2", "ceiling", "0.4", "unit", "in-ozf"));
+        assertEquals(200, aimed.statusCode(), aimed.body());
+    }
+
+    private void move(String to) throws Exception {
+        var moved = captain.form("/attempt/move", Map.of("attempt", attempt, "to", to, "seen", ""));
+        assertEquals(200, moved.statusCode(), moved.body());
+    }
+
+    private void close() throws Exception {
+        var ended = captain.form("/attempt/give-up", Map.of("attempt", attempt, "reason", "no watch ran", "seen", ""));
+        assertEquals(200, ended.statusCode(), ended.body());
+    }
+
+    /** Marks of 0.05 in·ozf; a needle takes longer for one than a key that bounces. */
+    private void marks(int many) {
+        for (int i = 0; i < many; i++) {
+            String before = phone.findElement(By.cssSelector("[data-torque]")).getText();
+            key("up");
+            new WebDriverWait(phone, Duration.ofSeconds(10))
+                    .ignoring(WebDriverException.class)
+                    .until(b -> !b.findElement(By.cssSelector("[data-torque]"))
+                            .getText()
+                            .equals(before));
+        }
+    }
+
+    private void key(String name) {
+        tap(By.cssSelector("[data-reader] [data-" + name + "]"));
+    }
+
+    private void bench(String tag, String words) {
+        tap(By.xpath("//article[@aria-label='Motor " + tag + "']//button[text()='" + words + "']"));
+    }
+
+    private void tap(By what) {
+        new WebDriverWait(phone, Duration.ofSeconds(15))
+                .ignoring(WebDriverException.class)
+                .withMessage(() ->
+                        what + " in " + phone.findElement(By.id("content")).getText())
+                .until(b -> {
+                    b.findElement(what).click();
+                    return true;
+                });
+        taps++;
+    }
+
+    private static String text(ChromeDriver browser) {
+        return browser.findElement(By.id("winding")).getText();
+    }
+
+    private static void waitFor(ChromeDriver browser, String... oneOf) {
+        new WebDriverWait(browser, Duration.ofSeconds(15))
+                .ignoring(WebDriverException.class)
+                .withMessage(() -> String.join(" or ", oneOf) + " in " + text(browser))
+                .until(b -> Arrays.stream(oneOf).anyMatch(text((ChromeDriver) b)::contains));
+    }
+}
