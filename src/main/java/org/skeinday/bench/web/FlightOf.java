@@ -50,7 +50,7 @@ final class FlightOf {
                 attempt.id(),
                 unread ? unread(form) : null,
                 attempt.state() == State.RELEASED ? null : landing(form),
-                quiet ? List.of() : figures.map(this::lines).orElse(lacks()),
+                quiet ? List.of() : lines(figures),
                 quiet ? "" : figures.map(this::suggests).orElse(""));
     }
 
@@ -89,27 +89,36 @@ final class FlightOf {
                 : java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
-    private List<BenchView.Line> lines(FlightFigures f) {
-        return List.of(
-                new BenchView.Line("turns used", round(f.motorTurnsUsed()) + " motor turns"),
-                new BenchView.Line(
-                        "turns left",
-                        round(f.motorTurnsRemaining()) + " motor turns, " + round(100 * f.shareRemaining()) + " %"),
-                new BenchView.Line(
-                        "mean speed, hook against frame",
-                        String.format(
-                                Locale.ROOT,
-                                "%.1f turns/s, %.0f turns/min over %s",
-                                f.turnsPerSecond(),
-                                f.turnsPerMinute(),
-                                f.time().text(1))));
-    }
-
-    /** Which figure cannot be computed, and what for want of. */
-    private List<BenchView.Line> lacks() {
+    /** What can be computed, and of the rest for want of what it cannot. */
+    private List<BenchView.Line> lines(Optional<FlightFigures> figures) {
         if (attempt.state() == State.RELEASED || flight == null) {
             return List.of();
         }
+        List<BenchView.Line> lines = new ArrayList<>();
+        Double launched = flight.launchCrankTurns();
+        Double left = flight.remainingCrankTurns();
+        if (launched != null && left != null && left <= launched) {
+            lines.add(new BenchView.Line("turns used", round((launched - left) * flight.ratio()) + " motor turns"));
+        }
+        if (left != null) {
+            String share = launched == null || launched == 0 ? "" : ", " + round(100 * left / launched) + " %";
+            lines.add(new BenchView.Line("turns left", round(left * flight.ratio()) + " motor turns" + share));
+        }
+        lines.add(new BenchView.Line(
+                "mean speed, hook against frame", figures.map(FlightOf::speed).orElse(wanting(flight))));
+        return lines;
+    }
+
+    private static String speed(FlightFigures f) {
+        return String.format(
+                Locale.ROOT,
+                "%.1f turns/s, %.0f turns/min over %s",
+                f.turnsPerSecond(),
+                f.turnsPerMinute(),
+                f.time().text(1));
+    }
+
+    private static String wanting(Flight flight) {
         List<String> wanting = new ArrayList<>();
         if (flight.stopCrankTurns() == null) {
             wanting.add("the stop count");
@@ -123,7 +132,7 @@ final class FlightOf {
         if (flight.timeMs() == null) {
             wanting.add("a time");
         }
-        return List.of(new BenchView.Line("turns used, mean speed", "not known: needs " + String.join(", ", wanting)));
+        return "not known: needs " + String.join(", ", wanting);
     }
 
     private static long round(double value) {
