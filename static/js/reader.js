@@ -17,6 +17,8 @@ const WORDS = {
 };
 
 function start(place) {
+  if (place.dataset.started) return; // a part that came back unchanged is not begun twice
+  place.dataset.started = '1';
   const told = place.dataset;
   const key = told.motor ? `skeinday.wind.motor.${told.motor}` : `skeinday.wind.${told.attempt}.${told.of}`;
   const find = (name) => place.querySelector(`[data-${name}]`);
@@ -102,6 +104,7 @@ function start(place) {
     const offMeter = on && state.phase === 'off-meter', broke = on && state.phase === 'broke';
     find('up').hidden = !on || offMeter || broke || state.phase === 'stopped';
     find('down').hidden = !on || offMeter || broke;
+    find('up').classList.toggle('target', on && state.phase !== 'backed-off');
     find('down').classList.toggle('target', on && (state.phase === 'stopped' || state.phase === 'backed-off'));
     find('next').hidden = !on || offMeter;
     find('again').hidden = !on || (state.phase !== 'stopped' && !broke);

@@ -112,6 +112,11 @@ class AttemptsBrowserIT {
         Sight.look(phone, "attempts-broke");
         waitFor(laptop, "the motor broke", "broken");
         key("next");
+        waitFor(phone, "Crank turns when it broke");
+        phone.findElement(By.name("stop")).sendKeys("150");
+        tap(By.cssSelector("form[hx-post='/winding/count'] button"));
+        waitFor(phone, "1500 motor turns");
+        Sight.look(phone, "attempts-broke-counted");
         tap(By.xpath("//button[starts-with(.,'C1,')]"));
         waitFor(phone, "motor C1");
         waitFor(laptop, "motor C1");
@@ -168,6 +173,7 @@ class AttemptsBrowserIT {
             key("up");
             new WebDriverWait(phone, Duration.ofSeconds(10))
                     .ignoring(WebDriverException.class)
+                    .withMessage(() -> "another torque than " + before + " in " + text(phone))
                     .until(b -> !b.findElement(By.cssSelector("[data-torque]"))
                             .getText()
                             .equals(before));

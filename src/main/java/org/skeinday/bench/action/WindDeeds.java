@@ -111,6 +111,11 @@ public final class WindDeeds {
         if (no.isPresent()) {
             return Decision.refused(no.get());
         }
+        String motor = life.motor().id();
+        if (WindStore.ofAttempt(tx, attempt.id()).stream()
+                .anyMatch(w -> w.begun().motorId().equals(motor))) {
+            return Decision.refused("This wind was begun already, on another device: it is read there");
+        }
         long calledMs = attempt.calledAtMs() == null ? 0 : attempt.calledAtMs();
         long atMs = TapTime.of(context, begin.serverMs(), begin.boundMs(), calledMs);
         List<Fact> facts = new ArrayList<>();

@@ -131,8 +131,11 @@ final class WindingOf {
         return life.whyNotFlown().isEmpty();
     }
 
-    /** Nothing is said of the direction once it is being wound. */
+    /** Nothing is said of the direction once it is being wound; of a break the reader's keys and the counts speak. */
     private String problem(AttemptNow flown) {
+        if (wind != null && wind.broke().isPresent()) {
+            return "";
+        }
         return life.whyNotFlown().orElse(wind == null ? wrongWay(flown) : "");
     }
 
