@@ -101,6 +101,7 @@ function start(place) {
     const on = state !== null;
     find('show').hidden = !on;
     find('begin').hidden = on;
+    find('before').hidden = on;
     const offMeter = on && state.phase === 'off-meter', broke = on && state.phase === 'broke';
     find('up').hidden = !on || offMeter || broke || state.phase === 'stopped';
     find('down').hidden = !on || offMeter || broke;

@@ -110,7 +110,7 @@ class AttemptsBrowserIT {
         key("broke");
         waitFor(phone, "broke: hands off");
         Sight.look(phone, "attempts-broke");
-        waitFor(laptop, "the motor broke", "broken");
+        waitFor(laptop, "Crank turns when it broke");
         key("next");
         waitFor(phone, "Crank turns when it broke");
         phone.findElement(By.name("stop")).sendKeys("150");
