@@ -169,7 +169,9 @@ class AttemptsBrowserIT {
     /** Marks of 0.05 in·ozf; a needle takes longer for one than a key that bounces. */
     private void marks(int many) {
         for (int i = 0; i < many; i++) {
-            String before = phone.findElement(By.cssSelector("[data-torque]")).getText();
+            String before = new WebDriverWait(phone, Duration.ofSeconds(10))
+                    .ignoring(WebDriverException.class)
+                    .until(b -> b.findElement(By.cssSelector("[data-torque]")).getText());
             key("up");
             new WebDriverWait(phone, Duration.ofSeconds(10))
                     .ignoring(WebDriverException.class)
