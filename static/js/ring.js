@@ -42,7 +42,6 @@ function look() {
 
 function showMute() {
   for (const button of document.querySelectorAll('[data-mute]')) {
-    button.setAttribute('aria-pressed', String(muted()));
     button.textContent = muted() ? 'Sound is off' : audio ? 'Sound is on' : 'Tap for sound';
   }
 }
