@@ -42,7 +42,7 @@ function start(place) {
   function begin() {
     if (state) return;
     state = { taps: [] };
-    const id = told.motor ? send('wind.alone', alone()) : send('wind.begin', { attempt: told.attempt });
+    const id = told.motor ? send('wind.alone', alone()) : send('wind.begin', { attempt: told.attempt, motor: told.of });
     keep({ ...state, wind: `${id}-0`, at: Math.round(serverNow()), level: 0, phase: 'winding' });
     tellOthers('begun');
   }

@@ -4,6 +4,6 @@ document.addEventListener('click', (event) => {
   if (!button) return;
   const input = button.closest('[data-stepper]').querySelector('input');
   const now = Number(input.value.replace(',', '.')) || 0;
-  input.value = String(Math.max(0, now + Number(button.dataset.step)));
+  input.value = String(Math.max(0, Math.round((now + Number(button.dataset.step)) * 100) / 100));
   input.dispatchEvent(new Event('input', { bubbles: true }));
 });

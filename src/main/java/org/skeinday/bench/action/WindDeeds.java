@@ -49,9 +49,14 @@ public final class WindDeeds {
 
     private WindDeeds() {}
 
-    /** The first crank turn for an attempt; the wind's id is the act's with -0. */
+    /**
+     * The first crank turn for an attempt; the wind's id is the act's with -0.
+     *
+     * @param motor that the page showed: a tap that comes late is of the motor that was wound, not of its spare
+     */
     public record Begin(
             String attempt,
+            @Nullable String motor,
             @Nullable Long serverMs,
             @Nullable Long boundMs) {}
 
@@ -103,7 +108,9 @@ public final class WindDeeds {
         if (attempt == null || attempt.motorId() == null) {
             return Decision.refused("That attempt has no motor: the captain calls it with one");
         }
-        MotorLife life = MotorLifeStore.find(tx, attempt.motorId()).orElse(null);
+        boolean spare = begin.motor() != null && !begin.motor().equals(attempt.motorId());
+        MotorLife life = MotorLifeStore.find(tx, spare ? String.valueOf(begin.motor()) : attempt.motorId())
+                .orElse(null);
         if (life == null) {
             return Decision.unknown("There is no such motor any more; look again");
         }
@@ -120,7 +127,7 @@ public final class WindDeeds {
         long atMs = TapTime.of(context, begin.serverMs(), begin.boundMs(), calledMs);
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("wind.begun", begun(tx, context, attempt, life.motor(), atMs)));
-        if (Attempt.of(attempt) instanceof CalledAttempt called) {
+        if (!spare && Attempt.of(attempt) instanceof CalledAttempt called) {
             facts.add(Fact.of("attempt.moved", called.startWinding(atMs)));
         }
         return new Decision.Decided(facts, Map.of(), TOPICS);
@@ -215,7 +222,10 @@ public final class WindDeeds {
         AttemptNow attempt = Optional.ofNullable(wind.begun().attemptId())
                 .flatMap(id -> AttemptStore.find(tx, id))
                 .orElse(null);
-        if (attempt != null && Attempt.of(attempt) instanceof WindingAttempt winding) {
+        if (attempt == null || !wind.begun().motorId().equals(attempt.motorId())) {
+            return; // the attempt has gone on with another motor
+        }
+        if (Attempt.of(attempt) instanceof WindingAttempt winding) {
             facts.add(Fact.of("attempt.moved", winding.hold(atMs)));
             MotorGoes.with(tx, context, attempt, State.HOLDING, atMs).ifPresent(facts::add);
         }
