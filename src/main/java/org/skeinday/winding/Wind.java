@@ -113,9 +113,12 @@ public record Wind(
     public OptionalInt ceilingLevel() {
         @Nullable Double division = begun.divisionNmm();
         @Nullable Double ceiling = begun.ceilingNmm();
-        return division == null || ceiling == null
-                ? OptionalInt.empty()
-                : OptionalInt.of((int) Math.floor(ceiling / division * (1 + BINARY_HAIR)));
+        return division == null || ceiling == null ? OptionalInt.empty() : OptionalInt.of(levelOf(ceiling, division));
+    }
+
+    /** The last mark that is not above a torque. @param divisionNmm above 0 */
+    public static int levelOf(double torqueNmm, double divisionNmm) {
+        return (int) Math.floor(torqueNmm / divisionNmm * (1 + BINARY_HAIR));
     }
 
     /** 0.9 / 0.05 is 18 and not a hair less. */

@@ -60,6 +60,9 @@ public final class AfterFlight {
         if (now == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
+        if (now.state().isBeforeRelease() || now.state() == State.PLANNED) {
+            return Decision.refused("stop", "The three numbers are told after the release");
+        }
         var form = new TypedFields();
         @Nullable Integer stop = form.read("stop", alone.stop(), CrankTurns::whole);
         @Nullable Double backOff = form.read("backOff", alone.backOff(), CrankTurns::part);
@@ -141,7 +144,7 @@ public final class AfterFlight {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("attempt.noted", AttemptStore.note(tx, now.id()).left(remaining)));
         facts.add(Fact.of("attempt.judged", new FlightJudged(now.id(), spoilt.isEmpty() ? null : spoilt, contact)));
-        if (remaining != null && now.motorId() != null && isFlown(tx, now.motorId())) {
+        if (remaining != null && now.motorId() != null && isFlown(tx, now)) {
             MotorGoes.step(
                             tx,
                             context,
@@ -153,9 +156,15 @@ public final class AfterFlight {
         return new Decision.Decided(facts, Map.of(), TOPICS);
     }
 
-    private static boolean isFlown(Tx tx, String motor) {
-        return MotorLifeStore.find(tx, motor)
-                .filter(life -> life.stage() == MotorStage.FLOWN)
-                .isPresent();
+    /** Flown in this attempt and in none after it: what is told of an old one does not run its motor back now. */
+    private static boolean isFlown(Tx tx, AttemptNow now) {
+        String motor = String.valueOf(now.motorId());
+        long calledMs = now.calledAtMs() == null ? 0 : now.calledAtMs();
+        boolean since = AttemptStore.ofEvent(tx, now.eventId()).stream()
+                .anyMatch(a -> motor.equals(a.motorId()) && a.calledAtMs() != null && a.calledAtMs() > calledMs);
+        return !since
+                && MotorLifeStore.find(tx, motor)
+                        .filter(life -> life.stage() == MotorStage.FLOWN)
+                        .isPresent();
     }
 }

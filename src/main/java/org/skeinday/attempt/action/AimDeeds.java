@@ -22,6 +22,8 @@ import org.skeinday.units.Torque;
 
 /** What is wanted of an attempt's wind, and another motor when the first cannot be flown. */
 public final class AimDeeds {
+    private static final int LONGEST = 30;
+
     private AimDeeds() {}
 
     /**
@@ -75,6 +77,10 @@ public final class AimDeeds {
 
     /** Null for nothing typed. */
     static @Nullable Torque torque(String typed, String unit) {
+        if (typed.length() > LONGEST) {
+            throw new IllegalArgumentException(
+                    "A torque has at most " + LONGEST + " characters, for example 0.62 in-ozf");
+        }
         return typed.isBlank() ? null : Torque.parse(typed, unit);
     }
 

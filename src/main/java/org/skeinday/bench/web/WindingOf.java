@@ -96,7 +96,7 @@ final class WindingOf {
                         : "↺ anticlockwise from the winder",
                 quiet ? List.of() : about.plan(),
                 quiet ? List.of() : floor(),
-                lacks(),
+                lacks(quiet),
                 life.motor().id(),
                 wind == null ? "" : wind.begun().id(),
                 own,
@@ -178,7 +178,7 @@ final class WindingOf {
                 : Optional.ofNullable(wind.begun().divisionNmm());
     }
 
-    private List<String> lacks() {
+    private List<String> lacks(boolean quiet) {
         List<String> lacks = new ArrayList<>();
         if (division().isEmpty()) {
             lacks.add(
@@ -188,7 +188,9 @@ final class WindingOf {
         if (plan == null) {
             lacks.add("No count to stop at, no floor marks: " + planned.why() + ".");
         }
-        beyondMeter().ifPresent(lacks::add);
+        if (!quiet) {
+            beyondMeter().ifPresent(lacks::add);
+        }
         return lacks;
     }
 
@@ -223,11 +225,12 @@ final class WindingOf {
 
     /** How near the ceiling is, as torque and marks; empty while it is not known or nothing is put on any more. */
     private String near(Wind now, int level) {
-        @Nullable Torque ceiling = planned.aim().ceilingTorque();
+        @Nullable Double ceiling = now.begun().ceilingNmm();
         OptionalInt last = now.ceilingLevel();
         return ceiling == null || last.isEmpty() || now.phase().compareTo(Wind.Phase.STOPPED) >= 0
                 ? ""
-                : "ceiling " + units.torque(ceiling) + ", " + toGo(Math.max(0, last.getAsInt() - level));
+                : "ceiling " + units.torque(Torque.ofNewtonMillimetres(ceiling)) + ", "
+                        + toGo(Math.max(0, last.getAsInt() - level));
     }
 
     private static String toGo(int marks) {
@@ -240,7 +243,7 @@ final class WindingOf {
 
     private WindingView.Reader reader(boolean quiet) {
         @Nullable WindingPlan shown = quiet ? null : plan;
-        OptionalInt ceiling = wind == null ? OptionalInt.empty() : wind.ceilingLevel();
+        OptionalInt ceiling = wind == null ? plannedCeilingLevel() : wind.ceilingLevel();
         List<WindingPlan.Step> marks = shown == null ? List.of() : shown.floorMarks();
         return new WindingView.Reader(
                 wind == null ? "" : String.valueOf(wind.begun().atMs()),
@@ -254,11 +257,27 @@ final class WindingOf {
                 planned.request() == null || quiet
                         ? ""
                         : String.valueOf(planned.request().backOff()),
-                quiet || planned.aim().ceilingTorque() == null
-                        ? ""
-                        : planned.aim().ceilingWords(units),
+                quiet ? "" : ceilingWords(),
                 quiet || planned.aim().launch() == null ? "" : planned.aim().launchWords(units),
                 told());
+    }
+
+    /** The ceiling that the wind was begun with; one that is set later is for the next. */
+    private String ceilingWords() {
+        if (wind == null) {
+            return planned.aim().ceilingTorque() == null ? "" : planned.aim().ceilingWords(units);
+        }
+        Double begun = wind.begun().ceilingNmm();
+        return begun == null ? "" : units.torque(Torque.ofNewtonMillimetres(begun));
+    }
+
+    /** Before the first crank turn: the reader's keys must know it even when nobody answers from then on. */
+    private OptionalInt plannedCeilingLevel() {
+        @Nullable Torque ceiling = planned.aim().ceilingTorque();
+        Double division = division().orElse(null);
+        return ceiling == null || division == null || beyondMeter().isPresent()
+                ? OptionalInt.empty()
+                : OptionalInt.of(Wind.levelOf(ceiling.newtonMillimetres(), division));
     }
 
     /** How far the wind has come, for a device that goes on with it. */
@@ -279,7 +298,7 @@ final class WindingOf {
                 .map(p -> String.valueOf(p.elapsedMs()))
                 .findFirst()
                 .orElse("");
-        return new WindingView.Told(String.valueOf(wind.launchLevel().orElse(0)), phase, in);
+        return new WindingView.Told(String.valueOf(wind.level(Long.MAX_VALUE)), phase, in);
     }
 
     private String perMark(double nmm) {
