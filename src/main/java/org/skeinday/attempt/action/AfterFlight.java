@@ -156,12 +156,21 @@ public final class AfterFlight {
         return new Decision.Decided(facts, Map.of(), TOPICS);
     }
 
+    /** By the releases, where both are known; else by the numbers of one entry's attempts. */
+    private static boolean isLater(AttemptNow one, AttemptNow than) {
+        Long released = one.releasedAtMs();
+        Long before = than.releasedAtMs();
+        return released != null && before != null
+                ? released > before
+                : one.entryId().equals(than.entryId()) && one.number() > than.number();
+    }
+
     /** Flown in this attempt and in none after it: what is told of an old one does not run its motor back now. */
     private static boolean isFlown(Tx tx, AttemptNow now) {
         String motor = String.valueOf(now.motorId());
-        long calledMs = now.calledAtMs() == null ? 0 : now.calledAtMs();
         boolean since = AttemptStore.ofEvent(tx, now.eventId()).stream()
-                .anyMatch(a -> motor.equals(a.motorId()) && a.calledAtMs() != null && a.calledAtMs() > calledMs);
+                .filter(a -> motor.equals(a.motorId()) && a.state() != State.SCRUBBED)
+                .anyMatch(a -> isLater(a, now));
         return !since
                 && MotorLifeStore.find(tx, motor)
                         .filter(life -> life.stage() == MotorStage.FLOWN)
