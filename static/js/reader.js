@@ -103,13 +103,19 @@ function start(place) {
     find('begin').hidden = on;
     find('before').hidden = on;
     const offMeter = on && state.phase === 'off-meter', broke = on && state.phase === 'broke';
-    find('up').hidden = !on || offMeter || broke || state.phase === 'stopped';
-    find('down').hidden = !on || offMeter || broke;
-    find('up').classList.toggle('target', on && state.phase !== 'backed-off');
-    find('down').classList.toggle('target', on && (state.phase === 'stopped' || state.phase === 'backed-off'));
+    const falls = on && (state.phase === 'stopped' || state.phase === 'backed-off');
+    // No key moves to another place between two phases: what is not wanted now leaves its place empty, and the large key
+    // is the one for the way in which the needle goes.
+    for (const name of ['up', 'down']) find(name).hidden = !on || offMeter;
+    find('up').classList.toggle('away', broke || state?.phase === 'stopped');
+    find('down').classList.toggle('away', broke);
+    find('keys').classList.toggle('falls', falls);
+    find('up').classList.toggle('target', !falls);
+    find('down').classList.toggle('target', falls);
     find('next').hidden = !on || offMeter;
     find('again').hidden = !on || (state.phase !== 'stopped' && !broke);
-    find('broke').hidden = !on || offMeter || broke;
+    find('broke').hidden = !on || offMeter;
+    find('broke').classList.toggle('away', broke);
     if (!on) return;
     const count = turns();
     const per = number(told.perMark);
