@@ -12,6 +12,7 @@ import org.skeinday.units.FlightTime;
  * @param ratio motor turns per crank turn
  * @param remainingCrankTurns left after the landing
  * @param timeMs official, else by our own watch
+ * @param judged whether somebody said what it says of model and motor; valid until then
  */
 public record Flight(
         String id,
@@ -25,6 +26,7 @@ public record Flight(
         @Nullable Double remainingCrankTurns,
         @Nullable Double launchTorqueNmm,
         @Nullable Long timeMs,
+        boolean judged,
         Validity validity) {
     /** Null while stop or back-off is not known. */
     public @Nullable Double launchCrankTurns() {

@@ -30,10 +30,28 @@ public enum UnitSystem {
     }
 
     public String torque(Torque torque) {
+        return plain(torqueNumber(torque), 2) + " " + torqueUnit();
+    }
+
+    /** In {@link #torqueUnit}. */
+    public double torqueNumber(Torque torque) {
         return switch (this) {
-            case METRIC -> plain(torque.newtonMillimetres(), 2) + " mN·m";
-            case INCH -> plain(torque.inchOunces(), 2) + " in·ozf";
+            case METRIC -> torque.newtonMillimetres();
+            case INCH -> torque.inchOunces();
         };
+    }
+
+    /** As labels have it. */
+    public String torqueUnit() {
+        return switch (this) {
+            case METRIC -> "mN·m";
+            case INCH -> "in·ozf";
+        };
+    }
+
+    /** The same as files and kept texts write it. */
+    public String torqueUnitTyped() {
+        return torqueUnit().replace('·', '-');
     }
 
     /** The word for settings and addresses. */

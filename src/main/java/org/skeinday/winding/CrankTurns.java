@@ -21,6 +21,16 @@ public final class CrankTurns {
         return Integer.valueOf(text);
     }
 
+    /** Those at the stop. @throws IllegalArgumentException as {@link #whole}, and when nothing was typed */
+    public static Integer atStop(String typed) {
+        Integer turns = whole(typed);
+        if (turns == null) {
+            throw new IllegalArgumentException(
+                    "Crank turns at the stop are needed: without them nothing else can be computed");
+        }
+        return turns;
+    }
+
     /** Halves and the like possible. Null when nothing was typed. @throws IllegalArgumentException as {@link #whole} */
     public static @Nullable Double part(String typed) {
         String text = typed.strip().replace(',', '.');

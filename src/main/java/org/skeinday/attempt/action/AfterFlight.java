@@ -64,13 +64,10 @@ public final class AfterFlight {
             return Decision.refused("stop", "The three numbers are told after the release");
         }
         var form = new TypedFields();
-        @Nullable Integer stop = form.read("stop", alone.stop(), CrankTurns::whole);
+        @Nullable Integer stop = form.read("stop", alone.stop(), CrankTurns::atStop);
         @Nullable Double backOff = form.read("backOff", alone.backOff(), CrankTurns::part);
         @Nullable Torque peak = form.read("peak", alone.peak(), typed -> AimDeeds.torque(typed, alone.unit()));
         @Nullable Torque launch = form.read("launch", alone.launch(), typed -> AimDeeds.torque(typed, alone.unit()));
-        if (alone.stop().isBlank()) {
-            form.wrong("stop", "Crank turns at the stop are needed: without them nothing else can be computed");
-        }
         if (stop != null && backOff != null && backOff > stop) {
             form.wrong("backOff", "More was taken off than was wound: " + alone.backOff() + " of " + stop);
         }

@@ -2,7 +2,6 @@ package org.skeinday.attempt.store;
 
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_AIM;
-import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
@@ -20,7 +19,6 @@ import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
@@ -86,11 +84,6 @@ public final class AttemptStore {
                 .orderBy(ATTEMPT.NUMBER.desc())
                 .limit(1)
                 .fetchOptionalInto(AttemptAimed.class);
-    }
-
-    /** Of all attempts that were judged, by attempt. */
-    public static Map<String, FlightJudged> judged(Tx tx) {
-        return tx.sql().selectFrom(ATTEMPT_JUDGED).fetchMap(ATTEMPT_JUDGED.ATTEMPT_ID, FlightJudged.class);
     }
 
     /** The attempt of this event called last among those that the device has a watch in. */

@@ -3,7 +3,6 @@ package org.skeinday.attempt.store;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
-import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_EVENT;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
@@ -20,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Validity;
 import org.skeinday.platform.db.Tx;
@@ -98,14 +98,13 @@ public final class FlownStore {
                 r.get(ATTEMPT_NOTE.REMAINING_CRANK_TURNS),
                 r.get(ATTEMPT.LAUNCH_TORQUE_NMM),
                 official == null ? ownWatch(tx, r.get(ATTEMPT.ID)) : official,
+                r.get(ATTEMPT_JUDGED.ATTEMPT_ID) != null,
                 new FlightJudged(r.get(ATTEMPT.ID), r.get(ATTEMPT_JUDGED.REASON), r.get(ATTEMPT_JUDGED.CONTACT_MS))
                         .validity());
     }
 
     private static @Nullable Long ownWatch(Tx tx, String attempt) {
-        var readings = tx.sql().fetchExists(ATTEMPT_READING, ATTEMPT_READING.ATTEMPT_ID.eq(attempt))
-                ? Readings.thatCount(AttemptStore.readings(tx, attempt))
-                : List.<org.skeinday.attempt.ReadingTaken>of();
+        List<ReadingTaken> readings = Readings.thatCount(AttemptStore.readings(tx, attempt));
         return readings.isEmpty() ? null : (Long) readings.get(0).durationMs();
     }
 
@@ -124,6 +123,7 @@ public final class FlownStore {
                 f.remainingCrankTurns(),
                 f.launchTorqueNmm(),
                 f.durationMs(),
+                true,
                 f.valid() || reason == null ? Validity.valid() : Validity.spoilt(reason, null));
     }
 }

@@ -163,7 +163,7 @@ final class CardOf {
         List<WatchJudged> judged = AttemptStore.judged(tx, attempt.id());
         boolean landed = attempt.state() == State.LANDED;
         WatchesRule rule = CloseAttempt.watchesRule(tx, today.event());
-        List<String> doubts = landed && quiet.isEmpty() ? Readings.doubts(readings, judged, rule) : List.of();
+        List<String> found = landed ? Readings.doubts(readings, judged, rule) : List.of();
         if (landed && quiet.isEmpty()) {
             wouldBe(readings, judged, rule).ifPresent(lines::add);
         }
@@ -184,7 +184,7 @@ final class CardOf {
                 new Seen(attempt.state(), readings.size()).text(),
                 before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
-                cautions(attempt, doubts, window, nowMs),
+                cautions(attempt, quiet.isEmpty() ? found : List.of(), window, nowMs),
                 List.of(),
                 List.of(),
                 deeds(attempt.state(), visiting),
@@ -195,7 +195,7 @@ final class CardOf {
                                 .boxed()
                                 .toList()
                         : List.of(),
-                landed && !visiting && !Readings.doubts(readings, judged, rule).isEmpty());
+                !visiting && !found.isEmpty());
     }
 
     /** What the rule makes of the watches as they are, and how. */

@@ -37,12 +37,9 @@ public final class CountWind {
             return Decision.unknown("There is no such wind; look again");
         }
         var form = new TypedFields();
-        @Nullable Integer stop = form.read("stop", turns.stop(), CrankTurns::whole);
+        @Nullable Integer stop = form.read("stop", turns.stop(), CrankTurns::atStop);
         @Nullable Integer atFull = form.read("atFull", turns.atFull(), CrankTurns::whole);
         @Nullable Double backOff = form.read("backOff", turns.backOff(), CrankTurns::part);
-        if (turns.stop().isBlank()) {
-            form.wrong("stop", "Crank turns at the stop are needed: without them nothing else can be computed");
-        }
         Optional<Decision> refused = form.refused();
         if (stop == null || refused.isPresent()) {
             return refused.orElseThrow();

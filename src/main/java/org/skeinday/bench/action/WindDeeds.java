@@ -139,7 +139,9 @@ public final class WindDeeds {
         MotorPlan planned = plan(tx, attempt, motor);
         @Nullable WindingPlan plan = planned.plan();
         @Nullable Double own = station == null ? null : station.winderRatio();
-        @Nullable Double ceiling = onMeter(planned.aim().ceilingTorque(), station);
+        @Nullable
+        Double ceiling =
+                ceiling(planned, station).map(Torque::newtonMillimetres).orElse(null);
         return new WindBegun(
                 context.newId(0),
                 attempt.id(),
@@ -161,14 +163,13 @@ public final class WindDeeds {
                 false);
     }
 
-    /** A ceiling below the meter's first mark or beyond its last cannot be read: the count ends that wind. */
-    private static @Nullable Double onMeter(@Nullable Torque ceiling, @Nullable StationAdded station) {
+    /** What ends a wind at this place: a ceiling below the meter's first mark or beyond its last cannot be read. */
+    public static Optional<Torque> ceiling(MotorPlan planned, @Nullable StationAdded station) {
         Double division = station == null ? null : station.divisionNmm();
         Double fullScale = station == null ? null : station.fullScaleNmm();
-        boolean read = ceiling != null
-                && (division == null || ceiling.newtonMillimetres() >= division)
-                && (fullScale == null || ceiling.newtonMillimetres() <= fullScale);
-        return !read || ceiling == null ? null : ceiling.newtonMillimetres();
+        return Optional.ofNullable(planned.aim().ceilingTorque())
+                .filter(c -> division == null || c.newtonMillimetres() >= division)
+                .filter(c -> fullScale == null || c.newtonMillimetres() <= fullScale);
     }
 
     static Decision takeOver(Tx tx, ActContext context, TakeOver over) {

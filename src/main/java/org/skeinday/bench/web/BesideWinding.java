@@ -2,6 +2,7 @@ package org.skeinday.bench.web;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
@@ -70,18 +71,22 @@ final class BesideWinding {
         return wind == null ? Optional.empty() : batch(wind).winding(size(life.motor()));
     }
 
+    /** What the needle shows at a mark: torque, or the marks while their worth is not known. */
+    String needle(Wind now, int level) {
+        return now.torque(level).map(units::torque).orElse(level + (level == 1 ? " mark" : " marks"));
+    }
+
     /** Null before the needle has moved. */
     @Nullable
     PictureView picture() {
         if (wind == null || wind.crossings().isEmpty()) {
             return null;
         }
-        String peak =
-                wind.peakTorque().map(units::torque).orElse(wind.peakLevel().orElse(0) + " marks");
-        String now =
-                wind.launchTorque().map(units::torque).orElse(wind.launchLevel().orElse(0) + " marks");
-        return new WindPicture(wind, band(), aim.launch(), units)
-                .view("Torque of this wind: highest " + peak + ", at last " + now);
+        Wind now = wind;
+        String peak = needle(now, now.peakLevel().orElse(0));
+        String last = needle(now, now.launchLevel().orElse(0));
+        return new WindPicture(now, band(), aim.launch(), units)
+                .view("Torque of this wind: highest " + peak + ", at last " + last);
     }
 
     /** What was reached against what was wanted, in words; empty when nothing was, or nobody read the needle. */
@@ -99,8 +104,8 @@ final class BesideWinding {
         return new WindingView.Aims(
                 form.typedOr("launch", wanted.launchTyped() == null ? "" : wanted.launchTyped()),
                 form.typedOr("ceiling", wanted.ceilingTyped() == null ? "" : wanted.ceilingTyped()),
-                units == UnitSystem.METRIC ? "mN-m" : "in-ozf",
-                units == UnitSystem.METRIC ? "mN·m" : "in·ozf",
+                units.torqueUnitTyped(),
+                units.torqueUnit(),
                 form);
     }
 
@@ -116,7 +121,7 @@ final class BesideWinding {
 
     /** Since the last turn was taken off, or since the stop while turns are taken off. */
     WindingView.Hold hold(boolean quiet, long nowMs) {
-        Wind now = java.util.Objects.requireNonNull(wind);
+        Wind now = Objects.requireNonNull(wind);
         boolean held = now.phase() == Wind.Phase.STOPPED
                 || now.phase() == Wind.Phase.HOLDING
                 || now.phase() == Wind.Phase.OFF_METER;

@@ -1,9 +1,11 @@
 package org.skeinday.bench.web;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -11,10 +13,10 @@ import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.FlightFigures;
-import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.RemainderReading;
 import org.skeinday.attempt.SizeAdvice;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.Validity;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.motor.MotorAdded;
@@ -62,20 +64,20 @@ final class FlightOf {
                 form.typedOr("backOff", number(note.backOffCrankTurns())),
                 form.typedOr("peak", torque(note.peakTorqueNmm())),
                 form.typedOr("launch", torque(launch)),
-                units == UnitSystem.METRIC ? "mN-m" : "in-ozf",
-                units == UnitSystem.METRIC ? "mN·m" : "in·ozf",
+                units.torqueUnitTyped(),
+                units.torqueUnit(),
                 stop != null);
     }
 
     private FlightView.Landing landing(FormErrors form) {
-        @Nullable FlightJudged judged = AttemptStore.judged(tx).get(attempt.id());
-        String spoilt = judged == null || judged.reason() == null ? "" : judged.reason();
-        String contact = judged == null || judged.contactMs() == null ? "" : new FlightTime(judged.contactMs()).text(0);
+        Validity said = flight == null ? Validity.valid() : flight.validity();
+        String contact =
+                said.contact() == null ? "" : new FlightTime(said.contact().toMillis()).text(0);
         return new FlightView.Landing(
                 form.typedOr("remaining", number(note.remainingCrankTurns())),
-                form.typedOr("spoilt", spoilt),
+                form.typedOr("spoilt", said.reason()),
                 form.typedOr("contact", contact),
-                judged != null);
+                flight != null && flight.judged());
     }
 
     private String torque(@Nullable Double nmm) {
@@ -86,7 +88,7 @@ final class FlightOf {
     static String number(@Nullable Double value) {
         return value == null
                 ? ""
-                : java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+                : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     /** What can be computed, and of the rest for want of what it cannot. */
@@ -140,7 +142,7 @@ final class FlightOf {
     }
 
     private String suggests(FlightFigures f) {
-        Flight flown = java.util.Objects.requireNonNull(flight);
+        Flight flown = Objects.requireNonNull(flight);
         String own = RemainderReading.of(f, flown.validity(), RemainderReading.MANY_FROM)
                 .words();
         return "This flight: " + own + "."

@@ -2,10 +2,8 @@ package org.skeinday.bench.web;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Flight;
-import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.contest.EntryAdded;
@@ -19,23 +17,22 @@ final class PastFlights {
 
     /** @param but the one that is shown already */
     static List<WindingView.Past> of(Tx tx, int most, String but) {
-        Map<String, FlightJudged> judged = AttemptStore.judged(tx);
         return EventStore.next(tx).stream()
                 .flatMap(event -> FlownStore.ofEvent(tx, event.id()).stream())
                 .filter(f -> f.motorId() != null && !f.id().equals(but))
                 .limit(most)
-                .map(f -> past(tx, f, judged.containsKey(f.id())))
+                .map(f -> past(tx, f))
                 .toList();
     }
 
-    private static WindingView.Past past(Tx tx, Flight flight, boolean judged) {
+    private static WindingView.Past past(Tx tx, Flight flight) {
         AttemptNow attempt = AttemptStore.find(tx, flight.id()).orElseThrow();
         String entry =
                 EntryStore.find(tx, attempt.entryId()).map(EntryAdded::name).orElse("");
-        return new WindingView.Past(flight.id(), entry + ", attempt " + attempt.number(), lacks(flight, judged));
+        return new WindingView.Past(flight.id(), entry + ", attempt " + attempt.number(), lacks(flight));
     }
 
-    private static String lacks(Flight flight, boolean judged) {
+    private static String lacks(Flight flight) {
         List<String> lacks = new ArrayList<>();
         if (flight.stopCrankTurns() == null) {
             lacks.add("turns of its wind");
@@ -43,7 +40,7 @@ final class PastFlights {
         if (flight.remainingCrankTurns() == null) {
             lacks.add("turns left");
         }
-        if (!judged) {
+        if (!flight.judged()) {
             lacks.add("whether it says something");
         }
         return String.join(", ", lacks);

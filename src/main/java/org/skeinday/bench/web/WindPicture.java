@@ -35,7 +35,7 @@ final class WindPicture {
     private final boolean byTorque;
     private final double mostX;
     private final double mostY;
-    private final Optional<DoubleFunction<Optional<BatchBand.Band>>> band;
+    private final List<BandPoint> band;
     private final @Nullable Torque wanted;
 
     /**
@@ -49,10 +49,10 @@ final class WindPicture {
             UnitSystem units) {
         this.wind = wind;
         this.units = units;
-        this.band = band;
         this.byTorque = wind.begun().divisionNmm() != null;
         this.wanted = byTorque ? wanted : null;
         this.byTurns = wind.count(0).isPresent();
+        this.band = byTurns && byTorque ? band.map(this::points).orElse(List.of()) : List.of();
         this.mostX = Math.max(byTurns ? plannedTurns() : 10, most(this::x));
         this.mostY = Math.max(highestLine(), most(c -> y(c.level()))) * 1.05;
     }
@@ -69,24 +69,20 @@ final class WindPicture {
     private double highestLine() {
         double ceiling = Optional.ofNullable(wind.begun().ceilingNmm())
                 .filter(c -> byTorque)
-                .map(c -> shown(Torque.ofNewtonMillimetres(c)))
+                .map(c -> units.torqueNumber(Torque.ofNewtonMillimetres(c)))
                 .orElse(0.0);
-        double launch = wanted == null ? 0 : shown(wanted);
+        double launch = wanted == null ? 0 : units.torqueNumber(wanted);
         double high = Math.max(
                 Math.max(ceiling, launch),
-                bandPoints().stream()
-                        .mapToDouble(b -> shown(b.band().high()))
+                band.stream()
+                        .mapToDouble(b -> units.torqueNumber(b.band().high()))
                         .max()
                         .orElse(0));
         return high > 0 || !wind.crossings().isEmpty() ? high : byTorque ? y(10) : 10;
     }
 
-    private double shown(Torque torque) {
-        return units == UnitSystem.METRIC ? torque.newtonMillimetres() : torque.inchOunces();
-    }
-
     private double y(int level) {
-        return byTorque ? wind.torque(level).map(this::shown).orElse(0.0) : level;
+        return byTorque ? wind.torque(level).map(units::torqueNumber).orElse(0.0) : level;
     }
 
     private double x(Crossing c) {
@@ -98,13 +94,11 @@ final class WindPicture {
 
     private record BandPoint(double turns, BatchBand.Band band) {}
 
-    private List<BandPoint> bandPoints() {
+    private List<BandPoint> points(DoubleFunction<Optional<BatchBand.Band>> at) {
         List<BandPoint> points = new ArrayList<>();
-        if (byTurns && byTorque && band.isPresent()) {
-            for (int i = 0; i <= BAND_STEPS; i++) {
-                double turns = plannedTurns() * 1.1 * i / BAND_STEPS;
-                band.get().apply(turns).ifPresent(b -> points.add(new BandPoint(turns, b)));
-            }
+        for (int i = 0; i <= BAND_STEPS; i++) {
+            double turns = plannedTurns() * 1.1 * i / BAND_STEPS;
+            at.apply(turns).ifPresent(b -> points.add(new BandPoint(turns, b)));
         }
         return points;
     }
@@ -133,16 +127,16 @@ final class WindPicture {
                 ticks(mostX, v -> across(v)),
                 ticks(mostY, v -> high(v)),
                 byTurns ? "motor turns" + (wind.counted() == null ? ", as estimated" : "") : "seconds",
-                byTorque ? units == UnitSystem.METRIC ? "mN·m" : "in·ozf" : "marks",
+                byTorque ? units.torqueUnit() : "marks",
                 said);
     }
 
     private String bandShape() {
-        List<BandPoint> points = bandPoints();
         List<String> shape = new ArrayList<>();
-        points.forEach(p -> shape.add(point(p.turns(), shown(p.band().low()))));
-        for (int i = points.size() - 1; i >= 0; i--) {
-            shape.add(point(points.get(i).turns(), shown(points.get(i).band().high())));
+        band.forEach(p -> shape.add(point(p.turns(), units.torqueNumber(p.band().low()))));
+        for (int i = band.size() - 1; i >= 0; i--) {
+            shape.add(point(
+                    band.get(i).turns(), units.torqueNumber(band.get(i).band().high())));
         }
         return String.join(" ", shape);
     }
@@ -156,7 +150,7 @@ final class WindPicture {
     }
 
     private PictureView.Level level(Torque torque) {
-        return new PictureView.Level(text(high(shown(torque))), units.torque(torque));
+        return new PictureView.Level(text(high(units.torqueNumber(torque))), units.torque(torque));
     }
 
     /** At most six, at 1, 2 or 5 times a power of ten. */
