@@ -15,6 +15,7 @@ function element(name, words, attributes = {}) {
 function wordsOf({ kind, content }) {
   const watch = content.slot ? `, watch ${content.slot}` : '';
   if (kind === 'watch.release') return `Release${watch}`;
+  if (kind === 'watch.mark') return `Key ${content.what}${watch}`;
   if (kind === 'watch.landing') return `Landing after ${format(content.ms)}${watch}`;
   return kind;
 }

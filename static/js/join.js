@@ -26,3 +26,9 @@ async function askWho() {
   form.outerHTML = await answer.text();
   window.htmx?.process(document.getElementById('join'));
 }
+
+// Whether the screen stays on is a setting of the device, so that it is kept on the device; the page Timing asks again.
+import { screenStays, sayScreenStays } from './screen.js';
+const tickScreen = () => { const box = document.getElementById('screen-stays'); if (box) box.checked = screenStays(); };
+document.addEventListener('change', (event) => { if (event.target.id === 'screen-stays') sayScreenStays(event.target.checked); });
+tickScreen();

@@ -1,59 +1,127 @@
-// One watch on the Timing page. The element contract:
-//   <section data-watch data-attempt="id" data-slot="1">
-//     <p data-watch-words></p> <output data-watch-clock></output>
-//     <button data-watch-target>Release</button> <button data-watch-undo hidden>Still flying</button>
-//   </section>
-// Both times are time stamps of the input itself on this device's monotonic clock; the network never enters.
+// One watch on the Timing page; its places are the data-watch- attributes of attempt/_timing.jte. Release and landing are
+// time stamps of the input itself on this device's monotonic clock; the network never enters.
 import { addTap, kept as entries } from './outbox.js';
 import { newId } from './ids.js';
 import { format } from './watchtime.js';
 import { serverMoment } from './clock.js';
+import { screenStays, sayScreenStays } from './screen.js';
+import { pressedKey } from './presenter.js';
 
 // By this page's monotonic clock, what another page of this device began.
 const here = (state) => ({ ...state, at: state.origin + state.at - performance.timeOrigin, origin: performance.timeOrigin });
 
 const SWALLOW_MS = 300;
 const GAP_MS = 100;
+const SIDE_MS = 600; // the small keys do not answer the second tap of a double one
+const LOOK_MS = 1000;
+
+const apart = () => Date.now() - (performance.timeOrigin + performance.now());
 
 function start(place) {
   const { attempt, slot } = place.dataset;
+  const heldMs = Number(place.dataset.held);
   const key = `skeinday.watch.${attempt}.${slot}`;
   const find = (name) => place.querySelector(`[data-watch-${name}]`);
-  const clock = find('clock'), target = find('target'), words = find('words'), undo = find('undo'), kept = find('kept');
+  const clock = find('clock'), target = find('target'), words = find('words'), side = find('side'), kept = find('kept');
+  const touched = find('touched'), held = find('held'), contact = find('contact'), contactBack = find('contact-back');
+  const hint = find('screen');
   let state = JSON.parse(localStorage.getItem(key) ?? '{"state":"ready"}');
   let last = -Infinity;
   // After a reload the monotonic clock has a new origin: the wall clock joins the two, and says so.
-  if (state.state === 'air' && state.origin !== performance.timeOrigin) state = { ...here(state), gap: true };
+  if (state.state === 'air' && state.origin !== performance.timeOrigin) state = { ...here(state), reloaded: true, drift: apart() };
   const keep = (next) => { state = next; localStorage.setItem(key, JSON.stringify(state)); show(); };
-  const gapNow = () => Math.abs(Date.now() - (performance.timeOrigin + performance.now()) - (state.drift ?? 0)) > GAP_MS;
 
   function press(stamp) {
-    if (stamp - last < SWALLOW_MS) return;
+    if (stamp - last < SWALLOW_MS) {
+      if (state.state !== 'ready') mark('swallowed', Math.max(0, Math.round(stamp - state.at)), stamp);
+      return;
+    }
     last = stamp;
     if (state.state === 'ready') release(stamp); else if (state.state === 'air') land(stamp);
   }
   function release(stamp) {
-    const drift = Date.now() - (performance.timeOrigin + performance.now());
     const tap = newId();
-    keep({ state: 'air', at: stamp, origin: performance.timeOrigin, drift, gap: false, taps: [tap] });
+    keep({ ready: state.ready, state: 'air', at: stamp, origin: performance.timeOrigin, drift: apart(), gap: 0, taps: [...(state.taps ?? []), tap] });
     send('watch.release', tap, serverMoment(stamp));
     tick();
   }
   function land(stamp) {
+    lookAtClocks();
     const ms = Math.round(stamp - state.at);
     const corrects = state.landing;
     const tap = newId();
-    keep({ ...state, state: 'down', ms, gap: state.gap || gapNow(), landing: tap, taps: [...(state.taps ?? []), tap] });
-    send('watch.landing', tap, { ms, ...serverMoment(stamp), ...(corrects ? { corrects } : {}) });
+    const told = { ...(state.gap ? { gapMs: Math.round(state.gap) } : {}), ...(state.reloaded ? { reloaded: true } : {}) };
+    keep({ ...state, state: 'down', ms, landing: tap, taps: [...(state.taps ?? []), tap] });
+    send('watch.landing', tap, { ms, ...serverMoment(stamp), ...(corrects ? { corrects } : {}), ...told });
+  }
+  /** One of the other keys. @return the tap's id */
+  function mark(what, ms, stamp, about) {
+    const tap = newId();
+    state = { ...state, taps: [...(state.taps ?? []), tap] };
+    localStorage.setItem(key, JSON.stringify(state));
+    send('watch.mark', tap, { what, ...(ms == null ? {} : { ms }), ...(about ? { about } : {}), ...serverMoment(stamp) });
+    return tap;
   }
   function send(kind, tap, more) {
     kept.textContent = '';
     storing = addTap(kind, { attempt, slot: Number(slot), ...more }, tap);
     storing.finally(tellKept);
   }
+
+  // Contacts, without stopping.
+  const flown = (stamp) => Math.max(0, Math.round(stamp - state.at));
+  function touch(stamp) {
+    if (state.state !== 'air' || stamp - last < SWALLOW_MS) return;
+    const ms = flown(stamp);
+    keep({ ...state, contact: { tap: mark('touched', ms, stamp), words: `touched at ${format(ms)}` } });
+  }
+  function hold(stamp) {
+    if (state.state !== 'air' || stamp - last < SWALLOW_MS) return;
+    const ms = flown(stamp);
+    const free = state.heldAt != null;
+    const tap = mark(free ? 'free' : 'held', ms, stamp);
+    const since = free ? ` for ${((ms - state.heldAt) / 1000).toFixed(1)} s` : '';
+    keep({ ...state, heldAt: free ? null : ms, contact: { tap, words: `held at ${format(free ? state.heldAt : ms)}${since}`, was: state.heldAt ?? null } });
+  }
+  function takeBack(stamp) {
+    const { tap, was } = state.contact;
+    mark('taken-back', flown(stamp), stamp, tap);
+    keep({ ...state, heldAt: was ?? null, contact: null });
+  }
+
+  // What the small key does: ready before the release, then what takes the last press back.
+  let changedAt = -Infinity;
+  function sideKey(stamp) {
+    if (stamp - Math.max(last, changedAt) < SIDE_MS) return;
+    changedAt = stamp;
+    if (state.state === 'ready') {
+      mark('ready', null, stamp);
+      keep({ ...state, ready: true });
+    } else if (state.state === 'air') {
+      mark('not-released', flown(stamp), stamp);
+      keep({ state: 'ready', ready: state.ready, taps: state.taps });
+    } else {
+      mark('still-flying', flown(stamp), stamp, state.landing);
+      keep({ ...state, state: 'air' });
+      tick();
+    }
+  }
+
+  // Monotonic and wall clock apart: the device slept, or somebody set its clock. They look alike, so that both are flagged.
+  let lookedAt = 0;
+  function lookAtClocks() {
+    const gap = apart() - (state.drift ?? 0);
+    if (Math.abs(gap) > GAP_MS && Math.abs(gap) > Math.abs(state.gap ?? 0)) keep({ ...state, gap });
+  }
   function run() {
     if (state.state !== 'air' || !place.isConnected) return;
-    clock.textContent = format(performance.now() - state.at);
+    const ms = performance.now() - state.at;
+    clock.textContent = format(ms);
+    if (performance.now() - lookedAt > LOOK_MS) { lookedAt = performance.now(); lookAtClocks(); }
+    if (state.heldAt != null) {
+      const since = ms - state.heldAt;
+      contact.textContent = heldMs > 0 && since >= heldMs ? `held ${heldMs / 1000} s: stop` : `held ${(since / 1000).toFixed(0)} s`;
+    }
     tick();
   }
   let frame = 0;
@@ -62,12 +130,19 @@ function start(place) {
     frame = requestAnimationFrame(run);
   }
   function show() {
-    place.dataset.state = state.state;
-    words.textContent = { ready: 'ready', air: 'in the air', down: 'down' }[state.state]
-      + (state.gap ? ' – the clock jumped: slept, or was it set?' : '');
-    target.textContent = { ready: 'Release', air: 'Down', down: 'Stopped' }[state.state];
-    clock.textContent = state.state === 'down' ? format(state.ms) : format(0);
-    undo.hidden = state.state !== 'down';
+    const at = state.state;
+    place.dataset.state = at;
+    words.textContent = (at === 'ready' && state.ready ? 'ready, the captain sees it' : { ready: 'not ready yet', air: 'in the air', down: 'down' }[at])
+      + (state.gap ? ' – the clock jumped: slept, or was it set?' : '') + (state.reloaded ? ' – the page was loaded anew' : '');
+    target.textContent = { ready: 'Release', air: 'Down', down: 'Stopped' }[at];
+    if (at !== 'air') clock.textContent = at === 'down' ? format(state.ms) : format(0);
+    side.textContent = { ready: state.ready ? 'Ready' : 'I am ready', air: 'Not released', down: 'Still flying' }[at];
+    side.classList.toggle('done', at === 'ready' && Boolean(state.ready));
+    touched.disabled = held.disabled = at !== 'air';
+    held.textContent = state.heldAt != null ? 'Free again' : 'Held';
+    contact.textContent = state.contact?.words ?? '';
+    contactBack.hidden = at !== 'air' || !state.contact;
+    hint.hidden = at !== 'ready' || screenStays();
   }
   // Whether this watch's taps are only on this device or in the record: the two never look alike, and one that needs a
   // look is not covered by a later one that was saved.
@@ -92,15 +167,29 @@ function start(place) {
     tick();
   }));
 
-  target.addEventListener('pointerdown', (event) => {
-    if (event.button !== 0 || !event.isPrimary) return;
+  const onPress = (element, deed) => element.addEventListener('pointerdown', (event) => {
+    if (event.button !== 0 || !event.isPrimary || element.disabled) return;
+    if (element === target) event.preventDefault();
+    deed(event.timeStamp);
+  });
+  onPress(target, press);
+  onPress(touched, touch);
+  onPress(held, hold);
+  side.addEventListener('click', (event) => sideKey(event.timeStamp));
+  contactBack.addEventListener('click', (event) => takeBack(event.timeStamp));
+  find('screen-done').addEventListener('click', () => { sayScreenStays(true); show(); });
+  // The whole page is the key, for a keyboard and for a presenter in the hand; what has the focus and does something of its
+  // own keeps its keys.
+  document.addEventListener('keydown', whileHere((event) => {
+    const pressed = pressedKey(event, [target, touched, held]);
+    if (!pressed) return;
     event.preventDefault();
-    press(event.timeStamp);
-  });
-  target.addEventListener('keydown', (event) => {
-    if ((event.key === ' ' || event.key === 'Enter') && !event.repeat) { event.preventDefault(); press(event.timeStamp); }
-  });
-  undo.addEventListener('click', () => { keep({ ...state, state: 'air' }); tick(); });
+    if (event.repeat) return;
+    const own = { touch: touched, hold: held }[pressed];
+    if (event.target === touched || own === touched) touch(event.timeStamp);
+    else if (event.target === held || own === held) hold(event.timeStamp);
+    else press(event.timeStamp);
+  }));
   show();
   tellKept();
   tick();

@@ -17,6 +17,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.NowPages;
 import org.skeinday.attempt.web.ReaderUnits;
+import org.skeinday.attempt.web.RecordPages;
 import org.skeinday.attempt.web.ResultPages;
 import org.skeinday.attempt.web.TimingPages;
 import org.skeinday.bench.web.AlonePages;
@@ -26,6 +27,7 @@ import org.skeinday.device.Device;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
+import org.skeinday.device.web.PinGate;
 import org.skeinday.paper.web.KeyInPages;
 import org.skeinday.paper.web.PaperPages;
 import org.skeinday.platform.db.Tx;
@@ -88,6 +90,7 @@ public final class App implements AutoCloseable {
         page.sayTrouble(writer::trouble);
         page.sayMoment(live::moment);
         FormActs forms = new FormActs(writer, clock);
+        PinGate pins = new PinGate(typed -> PinHash.fits(typed, record.people().pinHash()), clock);
         Desk desk = new Desk(record, forms, page, clock);
         try {
             this.server = Server.start(
@@ -103,7 +106,8 @@ public final class App implements AutoCloseable {
                         routes.quietWhile(
                                 () -> record.read(AttemptStore::quietNow).isPresent());
                         new NowPages(record, forms, page, clock).register(routes);
-                        new TimingPages(record, forms, page).register(routes);
+                        new TimingPages(record, forms, page, clock).register(routes);
+                        new RecordPages(record, forms, page, clock, pins).register(routes);
                         ReaderUnits.register(routes);
                         new ResultPages(record, page, clock).register(routes);
                         new BenchPages(record, forms, page, clock, settings.pace()).register(routes);
@@ -116,7 +120,7 @@ public final class App implements AutoCloseable {
                         new PaperPages(record, page, clock, this::address).register(routes);
                         new KeyInPages(record, forms, page, clock).register(routes);
                         LiveRoutes.register(routes, live, writer, clock, new TapRules(Parts.TAPS, this::deviceOfId));
-                        DevicePages.register(routes, page, writer, clock, door(random));
+                        DevicePages.register(routes, page, writer, clock, door(random, pins));
                     });
         } catch (RuntimeException e) {
             writer.close();
@@ -138,7 +142,7 @@ public final class App implements AutoCloseable {
                 Json.MAPPER.createObjectNode().put("byMs", byMs)));
     }
 
-    private DevicePages.Door door(SecureRandom random) {
+    private DevicePages.Door door(SecureRandom random, PinGate pins) {
         return new DevicePages.Door(
                 joinToken,
                 this::address,
@@ -147,7 +151,7 @@ public final class App implements AutoCloseable {
                 () -> record.read(DeviceStore::joined),
                 live::endStreamsOf,
                 live::isConnected,
-                typed -> PinHash.fits(typed, record.people().pinHash()));
+                pins);
     }
 
     private Optional<Caller> caller(String token) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.skeinday.attempt.action.AfterFlight;
 import org.skeinday.attempt.action.AimDeeds;
 import org.skeinday.attempt.action.AttemptDeeds;
+import org.skeinday.attempt.action.ResultDeeds;
 import org.skeinday.attempt.action.WatchDeeds;
 import org.skeinday.attempt.store.AttemptFacts;
 import org.skeinday.bench.action.BenchDeeds;
@@ -44,6 +45,7 @@ final class Parts {
     static final Map<String, Role> TAPS = Map.ofEntries(
             Map.entry("watch.release", Role.TIMEKEEPER),
             Map.entry("watch.landing", Role.TIMEKEEPER),
+            Map.entry("watch.mark", Role.TIMEKEEPER),
             Map.entry("bench.step", Role.HELPER),
             Map.entry("bench.undo", Role.HELPER),
             Map.entry("bench.place", Role.HELPER),
@@ -74,6 +76,7 @@ final class Parts {
     static List<ActKind<?>> actKinds(Record record) {
         List<ActKind<?>> kinds = new ArrayList<>();
         kinds.addAll(AttemptDeeds.kinds());
+        kinds.addAll(ResultDeeds.kinds());
         kinds.addAll(AimDeeds.kinds());
         kinds.addAll(AfterFlight.kinds());
         kinds.addAll(WatchDeeds.kinds());

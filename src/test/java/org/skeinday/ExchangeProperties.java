@@ -86,6 +86,7 @@ class ExchangeProperties {
 
     private static int more(org.skeinday.exchange.Day.More more) {
         return more.terms().size()
+                + more.flightRules().size()
                 + more.entryMotors().size()
                 + more.entryTasks().size()
                 + more.stations().size()

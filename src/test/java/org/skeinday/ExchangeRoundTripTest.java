@@ -110,24 +110,35 @@ class ExchangeRoundTripTest {
             say(writer, "attempt.move", new AttemptDeeds.Move(a, "winding", null), person);
             say(writer, "attempt.move", new AttemptDeeds.Move(a, "holding", null), person);
             say(writer, "watch.release", new WatchDeeds.SeenRelease(a, 1, null, null), person);
-            String wrong =
-                    say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 1, 112_840, null, null, null), person);
-            say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 1, 112_940, null, null, wrong), person);
-            say(writer, "watch.landing", new WatchDeeds.SeenLanding(a, 2, 112_871, null, null, "f".repeat(32)), "");
+            String wrong = say(
+                    writer,
+                    "watch.landing",
+                    new WatchDeeds.SeenLanding(a, 1, 112_840, null, null, null, null, null),
+                    person);
+            say(
+                    writer,
+                    "watch.landing",
+                    new WatchDeeds.SeenLanding(a, 1, 112_940, null, null, wrong, null, null),
+                    person);
+            say(
+                    writer,
+                    "watch.landing",
+                    new WatchDeeds.SeenLanding(a, 2, 112_871, null, null, "f".repeat(32), null, null),
+                    "");
             say(writer, "attempt.close", new CloseAttempt.Close(a, null, "one watch only"), person);
 
             String b = say(writer, "attempt.call", new AttemptDeeds.Call(curlew, null, null, null), person) + "-0";
-            say(writer, "attempt.give-up", new AttemptDeeds.GiveUp(b, "=not wound", null), person);
+            say(writer, "attempt.give-up", new AttemptDeeds.GiveUp(b, "=not wound", null, null), person);
             String c = say(writer, "attempt.call", new AttemptDeeds.Call(knot, null, null, null), person) + "-0";
             say(writer, "attempt.move", new AttemptDeeds.Move(c, "released", null), person);
             say(
                     writer,
                     "attempt.give-up",
-                    new AttemptDeeds.GiveUp(c, "touched; a beam, \"badly\"\r\nand fell", null),
+                    new AttemptDeeds.GiveUp(c, "touched; a beam, \"badly\"\r\nand fell", null, null),
                     person);
             String d = say(writer, "attempt.call", new AttemptDeeds.Call(knot, null, null, null), person) + "-0";
             say(writer, "watch.take", new WatchDeeds.TakePlace(d, 1, null), person);
-            say(writer, "watch.landing", new WatchDeeds.SeenLanding(d, 1, 0, null, null, null), person);
+            say(writer, "watch.landing", new WatchDeeds.SeenLanding(d, 1, 0, null, null, null, null, null), person);
         }
     }
 

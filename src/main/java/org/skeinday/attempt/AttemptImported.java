@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param stopCountCrankTurns crank turns when winding stopped
  * @param launchTorqueNmm torque when the motor left the meter, as typed in {@code launchTorqueTyped}
  * @param officialMs official time in milliseconds
+ * @param flownAgain whether a void one is flown again and uses up nothing; null for no
  */
 public record AttemptImported(
         String id,
@@ -30,7 +31,8 @@ public record AttemptImported(
         @Nullable Double launchTorqueNmm,
         @Nullable String launchTorqueTyped,
         @Nullable Long officialMs,
-        @Nullable String voidReason) {
+        @Nullable String voidReason,
+        @Nullable Boolean flownAgain) {
     public static final List<String> STATES =
             List.of("planned", "called", "winding", "holding", "released", "landed", "closed", "scrubbed", "void");
 

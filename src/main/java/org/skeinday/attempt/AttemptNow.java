@@ -15,4 +15,7 @@ public record AttemptNow(
         @Nullable Long releasedAtMs,
         @Nullable Long officialMs,
         @Nullable String how,
-        @Nullable String voidReason) {}
+        @Nullable String voidReason,
+        @Nullable Long landedAtMs,
+        @Nullable Long closedAtMs,
+        boolean flownAgain) {}

@@ -9,8 +9,13 @@ public record LandedAttempt(String id) implements Attempt.AfterRelease {
         return State.LANDED;
     }
 
+    /** The landing was a mistake. */
+    public AttemptTakenBack fliesOn(long atMs) {
+        return new AttemptTakenBack(id, State.RELEASED.word(), atMs);
+    }
+
     /** Takes the official time. */
-    public AttemptClosed close(long atMs, OfficialTime official) {
-        return new AttemptClosed(id, atMs, official.millis(), official.how());
+    public AttemptClosed close(long atMs, OfficialTime official, String person) {
+        return new AttemptClosed(id, atMs, official.millis(), official.how(), person);
     }
 }

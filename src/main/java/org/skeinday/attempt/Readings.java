@@ -3,8 +3,13 @@ package org.skeinday.attempt;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.skeinday.timing.Contact;
+import org.skeinday.timing.HeldFlight;
+import org.skeinday.timing.HoldRule;
 import org.skeinday.timing.TimeDecision;
 import org.skeinday.timing.WatchReading;
 import org.skeinday.timing.Watches;
@@ -15,23 +20,55 @@ import org.skeinday.units.FlightTime;
 public final class Readings {
     private Readings() {}
 
-    /** What a person must look at before these become an official time; empty when they agree. */
-    public static List<String> doubts(List<ReadingTaken> all, List<WatchJudged> judged, WatchesRule rule) {
-        List<String> doubts = new ArrayList<>(contradictions(all, judged));
-        Watches watches = watches(all, judged);
+    /**
+     * What a person must look at before these become an official time; empty when they agree.
+     *
+     * @param hold what the rules say of a model held by the building; empty when they say nothing
+     */
+    public static List<String> doubts(Timed timed, WatchesRule rule, Optional<HoldRule> hold) {
+        List<String> doubts = new ArrayList<>(contradictions(timed, hold));
+        IntStream.rangeClosed(1, 3).forEach(slot -> doubts.addAll(ofMarks(timed, slot, hold)));
+        Watches watches = watches(timed, hold);
         if (!watches.readings().isEmpty() && watches.decide(rule) instanceof TimeDecision.ForAPerson open) {
             doubts.addAll(open.reasons());
         }
         return doubts;
     }
 
+    /** Of a watch that the captain has judged nothing more is asked. */
+    private static List<String> ofMarks(Timed timed, int slot, Optional<HoldRule> hold) {
+        if (last(timed.judged()).containsKey(slot)) {
+            return List.of();
+        }
+        List<String> doubts = new ArrayList<>(timed.marks().jumps(slot));
+        if (timed.marks().fliesOn(slot, timed.readings())) {
+            doubts.add(
+                    "Watch " + slot + " says that its landing was a mistake and the model still flies. Wait for it.");
+        }
+        thatCount(timed.readings()).stream()
+                .filter(r -> r.slot() == slot)
+                .map(r -> held(r, timed.marks(), hold))
+                .flatMap(Optional::stream)
+                .filter(held -> held.ending() == HeldFlight.Ending.FOR_A_PERSON)
+                .forEach(held -> doubts.add("Watch " + slot + ": " + held.how()));
+        return doubts;
+    }
+
+    /** Empty when the rules say nothing of it, or nothing held the model. */
+    private static Optional<HeldFlight> held(ReadingTaken reading, Marks marks, Optional<HoldRule> hold) {
+        List<Contact> contacts = marks.held(reading.slot()).stream()
+                .filter(c -> c.fromMs() <= reading.durationMs())
+                .toList();
+        return contacts.isEmpty()
+                ? Optional.empty()
+                : hold.map(rule -> HeldFlight.of(contacts, reading.durationMs(), rule));
+    }
+
     /** One entry for each timekeeper who is heard of, after what the captain decided of the watches. */
-    public static Watches watches(List<ReadingTaken> all, List<WatchJudged> judged) {
+    public static Watches watches(Timed timed, Optional<HoldRule> hold) {
         TreeMap<Integer, WatchReading> watches = new TreeMap<>();
-        thatCount(all)
-                .forEach(r -> watches.put(
-                        r.slot(), new WatchReading.Counted(String.valueOf(r.slot()), new FlightTime(r.durationMs()))));
-        last(judged).values().forEach(word -> {
+        thatCount(timed.readings()).forEach(r -> watches.put(r.slot(), counted(r, timed.marks(), hold)));
+        last(timed.judged()).values().forEach(word -> {
             String name = String.valueOf(word.slot());
             if (word.verdict().equals("failed")) {
                 watches.put(word.slot(), new WatchReading.Failed(name, word.reason()));
@@ -43,6 +80,16 @@ public final class Readings {
         return new Watches(List.copyOf(watches.values()));
     }
 
+    private static WatchReading.Counted counted(ReadingTaken reading, Marks marks, Optional<HoldRule> hold) {
+        Optional<HeldFlight> held = held(reading, marks, hold);
+        long ms = held.map(HeldFlight::flightMs).orElse(reading.durationMs());
+        String contacts = marks.contacts(reading.slot());
+        return new WatchReading.Counted(
+                String.valueOf(reading.slot()),
+                new FlightTime(ms),
+                held.map(HeldFlight::how).orElse(contacts));
+    }
+
     private static TreeMap<Integer, WatchJudged> last(List<WatchJudged> judged) {
         TreeMap<Integer, WatchJudged> last = new TreeMap<>();
         judged.forEach(word -> last.put(word.slot(), word));
@@ -50,11 +97,11 @@ public final class Readings {
     }
 
     /** Watches that count and have sent more than one time. */
-    private static List<String> contradictions(List<ReadingTaken> all, List<WatchJudged> judged) {
+    private static List<String> contradictions(Timed timed, Optional<HoldRule> hold) {
         List<String> doubts = new ArrayList<>();
-        Set<String> corrected = corrected(all);
-        for (WatchReading.Counted watch : watches(all, judged).counted()) {
-            List<String> times = all.stream()
+        Set<String> corrected = corrected(timed.readings());
+        for (WatchReading.Counted watch : watches(timed, hold).counted()) {
+            List<String> times = timed.readings().stream()
                     .filter(r -> watch.watch().equals(String.valueOf(r.slot())) && !corrected.contains(r.id()))
                     .map(r -> new FlightTime(r.durationMs()).text(2))
                     .toList();

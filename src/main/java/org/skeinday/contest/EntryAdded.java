@@ -2,15 +2,24 @@ package org.skeinday.contest;
 
 import org.jspecify.annotations.Nullable;
 
-/** Fact {@code entry.added}: one taking part in an event; {@code own} is of the coach's own team. */
+/**
+ * Fact {@code entry.added}: one taking part in an event.
+ *
+ * @param own whether it is of the coach's own team
+ * @param callOrder its place in the order in which entries are called, 1 to 999; null for none
+ */
 public record EntryAdded(
         String id,
         String eventId,
         String name,
         String team,
         @Nullable String division,
-        boolean own) {
+        boolean own,
+        @Nullable Integer callOrder) {
     public EntryAdded {
         Must.beNamed("The entry's name", name);
+        if (callOrder != null) {
+            Must.beWithin("The call order", callOrder, 1, 999);
+        }
     }
 }

@@ -32,6 +32,7 @@ final class AttemptsFile implements DayFile {
             Column.time("official"),
             Column.text("how", 1000),
             Column.text("reason", 400),
+            Column.choice("flown again", "", List.of("yes", "no")),
             Column.text("spare", 40),
             Column.torque("peak torque"),
             Column.plain("back off"),
@@ -99,10 +100,11 @@ final class AttemptsFile implements DayFile {
                         Quantity.siOrNull(launch),
                         Quantity.textOrNull(launch),
                         official,
-                        row.optional("reason")));
+                        row.optional("reason"),
+                        row.yes("flown again")));
         AttemptNotes.take(row, intake, id);
         if (!row.isEmpty("how") && ended != null && official != null) {
-            intake.take(row, "attempt.closed", () -> new AttemptClosed(id, ended, official, row.text("how")));
+            intake.take(row, "attempt.closed", () -> new AttemptClosed(id, ended, official, row.text("how"), null));
         }
     }
 
@@ -111,6 +113,12 @@ final class AttemptsFile implements DayFile {
         boolean closed = state.equals("closed");
         only(row, "official", closed, state, "write the official time");
         only(row, "reason", GIVEN_UP.contains(state), state, "write why it was given up");
+        if (row.yes("flown again") && !state.equals("void")) {
+            row.error(
+                    "flown again",
+                    "an attempt that is " + state + " is not flown again",
+                    "leave this empty, or write void as its state");
+        }
         if (!row.isEmpty("how") && !closed) {
             row.error("how", "an attempt that is " + state + " has no official time to explain", "leave this empty");
         }
@@ -169,7 +177,8 @@ final class AttemptsFile implements DayFile {
                             Quantity.Kind.TORQUE.text(attempt.launchTorqueNmm(), attempt.launchTorqueTyped()))
                     .put("official", Numbers.time(attempt.officialMs()))
                     .put("how", book.day().hows().get(attempt.id()))
-                    .put("reason", attempt.voidReason());
+                    .put("reason", attempt.voidReason())
+                    .put("flown again", Boolean.TRUE.equals(attempt.flownAgain()) ? "yes" : "");
             AttemptNotes.put(book, attempt.id(), cells);
         }
     }

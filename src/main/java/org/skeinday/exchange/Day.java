@@ -17,6 +17,7 @@ import org.skeinday.contest.EntryModel;
 import org.skeinday.contest.EntryMotor;
 import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.ModelNote;
 import org.skeinday.contest.StationAdded;
@@ -59,6 +60,7 @@ public record Day(
      */
     public record More(
             List<Terms> terms,
+            List<FlightRules> flightRules,
             List<EntryMotor> entryMotors,
             List<EntryTask> entryTasks,
             List<StationAdded> stations,
@@ -66,8 +68,8 @@ public record Day(
             List<MotorInspected> inspections,
             List<AttemptNoted> noted,
             List<Quiet> quiet) {
-        public static final More NONE =
-                new More(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        public static final More NONE = new More(
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     /** An empty record. */
@@ -86,6 +88,14 @@ public record Day(
                 .filter(t -> t.eventId().equals(event))
                 .findFirst()
                 .orElseGet(() -> Terms.free(event));
+    }
+
+    /** Which flights of an event are official; of one that says nothing, what then holds. */
+    public FlightRules rulesOf(String event) {
+        return more.flightRules.stream()
+                .filter(r -> r.eventId().equals(event))
+                .findFirst()
+                .orElseGet(() -> FlightRules.usual(event));
     }
 
     /** The same without one thing of a file, for a form that changes it: what hangs on it stays. */
@@ -115,6 +125,11 @@ public record Day(
                                 TermsFile.NAME,
                                 more.terms,
                                 t -> t.eventId().equals(id)),
+                        others(
+                                file,
+                                FlightRulesFile.NAME,
+                                more.flightRules,
+                                r -> r.eventId().equals(id)),
                         others(
                                 file,
                                 "entries.csv",

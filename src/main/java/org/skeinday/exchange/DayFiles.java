@@ -41,6 +41,7 @@ public final class DayFiles {
         return List.of(
                 new EventFile(),
                 new TermsFile(),
+                new FlightRulesFile(),
                 new ModelsFile(),
                 new BatchesFile(),
                 new MotorsFile(),

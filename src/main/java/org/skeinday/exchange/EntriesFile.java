@@ -23,7 +23,8 @@ final class EntriesFile implements DayFile {
                 Column.text("division", 60),
                 Column.yesNo("own", "no"),
                 Column.text("models", 4000),
-                Column.text("motors", 4000)));
+                Column.text("motors", 4000),
+                Column.plain("call order")));
         CrewAdded.ROLES.forEach(task -> columns.add(Column.text(task, 120)));
         return List.copyOf(columns);
     }
@@ -45,6 +46,7 @@ final class EntriesFile implements DayFile {
         String name = row.text("entry");
         intake.entries.add(row, "entry", name.isEmpty() ? "" : Intake.key(event, name), "'" + name + "'", id);
         boolean own = row.yes("own");
+        Integer order = Numbers.whole(row, "call order", 1, 999);
         List<String> models = row.allNamed("models", intake.models);
         List<String> motors = row.allNamed("motors", intake.motors);
         intake.busy.flies(id, name, models);
@@ -52,7 +54,7 @@ final class EntriesFile implements DayFile {
         intake.take(
                 row,
                 "entry.added",
-                () -> new EntryAdded(id, event, name, row.text("team"), row.optional("division"), own));
+                () -> new EntryAdded(id, event, name, row.text("team"), row.optional("division"), own, order));
         models.forEach(model -> intake.take(row, "entry.model", () -> new EntryModel(id, model)));
         motors.forEach(motor -> intake.take(row, "entry.motor", () -> new EntryMotor(id, motor)));
         tasks(row, intake, event, id);
@@ -87,7 +89,8 @@ final class EntriesFile implements DayFile {
                     .put(
                             "models",
                             names(book, EntryModel::modelId, own(book.day().entryModels(), entry)))
-                    .put("motors", names(book, EntryMotor::motorId, declared(book, entry)));
+                    .put("motors", names(book, EntryMotor::motorId, declared(book, entry)))
+                    .put("call order", Numbers.text(entry.callOrder()));
             book.day().more().entryTasks().stream()
                     .filter(task -> task.entryId().equals(entry.id()))
                     .forEach(task -> cells.put(task.task(), book.person(task.personId())));

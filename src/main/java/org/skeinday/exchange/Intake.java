@@ -33,6 +33,7 @@ final class Intake {
     final Map<String, TreeMap<Integer, java.util.Optional<Row>>> numbers = new LinkedHashMap<>();
 
     final Names terms = new Names("line of terms for the event");
+    final Names flightRules = new Names("line of rules for the event");
     final Names notes = new Names("note");
     final Names stations = new Names("station");
     final Declared declared;
@@ -52,6 +53,7 @@ final class Intake {
         this.busy = new Busy(there, moments);
         this.clearances = new Clearances(there);
         there.more().terms().forEach(t -> terms.inRecord(t.eventId(), t.eventId()));
+        there.more().flightRules().forEach(r -> flightRules.inRecord(r.eventId(), r.eventId()));
         there.more().stations().forEach(s -> stations.inRecord(s.name(), s.id()));
         there.more().notes().forEach(n -> notes.inRecord(key(n.modelId(), n.atMs(), n.note()), n.id()));
         there.more().inspections().forEach(i -> inspected.add(i.motorId()));

@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
-import org.skeinday.standing.ScoreRule;
+import org.skeinday.standing.Flown;
+import org.skeinday.standing.Scoring;
 import org.skeinday.standing.Standings;
 
 /** {@code results.csv}: the order of each contest. Derived from the other files, so it is written and never read. */
@@ -53,11 +55,11 @@ final class ResultsFile implements DayFile {
         Map<String, EntryAdded> entries = book.day().entries().stream()
                 .filter(entry -> entry.eventId().equals(event.id()))
                 .collect(Collectors.toMap(EntryAdded::name, entry -> entry));
-        Map<String, List<Long>> times = new LinkedHashMap<>();
-        entries.forEach((name, entry) -> times.put(name, official(book, entry)));
-        ScoreRule rule = ScoreRule.of(event);
+        Map<String, List<Flown>> flown = new LinkedHashMap<>();
+        entries.forEach((name, entry) -> flown.put(name, flown(book, entry)));
+        Scoring scoring = Scoring.of(event, book.day().rulesOf(event.id()));
         int rank = 0;
-        for (Standings.Placed placed : Standings.order(times, rule)) {
+        for (Standings.Placed placed : scoring.order(flown)) {
             EntryAdded entry = Optional.ofNullable(entries.get(placed.entry())).orElseThrow();
             table.line(event.day(), event.name(), Table.order(rank++))
                     .put("event", event.name())
@@ -68,15 +70,18 @@ final class ResultsFile implements DayFile {
                     .put(
                             "score",
                             placed.countedMs()
-                                    .map(ms -> Numbers.time(rule.shownMs(ms)))
+                                    .map(ms -> Numbers.time(scoring.shownMs(ms)))
                                     .orElse(""))
                     .put("attempts", attempts(book, entry));
         }
     }
 
-    private static List<Long> official(Book book, EntryAdded entry) {
+    private static List<Flown> flown(Book book, EntryAdded entry) {
         return of(book, entry).stream()
-                .flatMap(attempt -> Optional.ofNullable(attempt.officialMs()).stream())
+                .flatMap(
+                        a -> OfficialFlights.of(
+                                a.id(), a.state(), a.officialMs(), a.voidReason(), Boolean.TRUE.equals(a.flownAgain()))
+                                .stream())
                 .toList();
     }
 

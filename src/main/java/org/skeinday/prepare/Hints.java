@@ -36,6 +36,19 @@ public final class Hints {
             Map.entry(
                     "terms.csv/one watch left",
                     "of several: person: the captain says whether it counts; take: it does"),
+            Map.entry(
+                    "rules.csv/held watched", "seconds until the flight is over; empty when the rules do not name it"),
+            Map.entry("rules.csv/held deduct", "seconds then taken off; empty for all that was watched"),
+            Map.entry("rules.csv/repeats", "of a flight below the event's minimum, for each official one"),
+            Map.entry("rules.csv/repeats in all", "for an entry; empty for no limit"),
+            Map.entry("rules.csv/short again", "when no repeat is left: it brings no time, or its time counts"),
+            Map.entry("rules.csv/collision", "choice: the entry keeps its time or flies again"),
+            Map.entry("rules.csv/time to choose", "seconds, from when the entry was told"),
+            Map.entry("rules.csv/ties", "by the next best single time, by the best alone, or a shared place"),
+            Map.entry("rules.csv/drop best", "attempts; then the mean of the rest is the score"),
+            Map.entry("rules.csv/drop worst", "attempts; one not flown counts as the worst"),
+            Map.entry("rules.csv/last call", "before the window closes; 0 for none"),
+            Map.entry("entries.csv/call order", "1 is called first within a window; empty for by name"),
             Map.entry("models.csv/direction", "how its motor is wound, seen from the winder"),
             Map.entry("models.csv/hook distance", "between the hooks, for example 9.5 in"),
             Map.entry("models.csv/mass", "without the motor"),
@@ -79,7 +92,9 @@ public final class Hints {
             "team", "with the team",
             "in", "handed in",
             "back", "given back",
-            "held", "held by a person (not advised)");
+            "held", "held by a person (not advised)",
+            "no-time", "no time",
+            "next", "the next best");
 
     private Hints() {}
 

@@ -8,6 +8,11 @@ import java.util.Optional;
 public enum Thing {
     EVENTS("event.csv", "Events and rules", "event", List.of("name", "kind", "day", "hall", "attempts", "score")),
     TERMS("terms.csv", "Terms", "terms of an event", List.of("event", "outside help", "motor limit", "log flights")),
+    RULES(
+            "rules.csv",
+            "Flight rules",
+            "rules of an event",
+            List.of("event", "repeats", "held watched", "collision", "ties")),
     MODELS("models.csv", "Models", "model", List.of("model", "team", "direction", "hook distance", "mass")),
     BATCHES("batches.csv", "Batches", "batch", List.of("batch", "width", "thickness", "k", "opened")),
     MOTORS("motors.csv", "Motors", "motor", List.of("tag", "batch", "direction", "loop", "mass", "place")),
@@ -52,6 +57,11 @@ public enum Thing {
 
     public String title() {
         return title;
+    }
+
+    /** Whether each event has just one of it, which is changed and not taken out. */
+    public boolean isOfOneEvent() {
+        return this == TERMS || this == RULES;
     }
 
     /** One of them, in a sentence. */

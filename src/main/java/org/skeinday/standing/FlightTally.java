@@ -77,13 +77,16 @@ public record FlightTally(List<Verdict> verdicts, int flightsLeft, int repeatsLe
     }
 
     private static Verdict verdict(Flown flight, FlightsRule rule, int number, int repeats) {
-        if (!flight.voidReason().isBlank()) {
+        if (!flight.voidReason().isBlank() && !flight.withoutTime()) {
             return said(flight, Standing.VOID, "void: " + flight.voidReason());
         }
         if (number > rule.flights()) {
             return said(flight, Standing.BEYOND, "all " + rule.flights() + " official flights were made before");
         }
         String nth = "official flight " + number + " of " + rule.flights();
+        if (flight.withoutTime()) {
+            return new Verdict(flight.id(), 0, Standing.USED_UP, nth + ", without a time: " + flight.voidReason());
+        }
         if (flight.officialMs() >= rule.minimumMs()) {
             return said(flight, Standing.OFFICIAL, nth);
         }

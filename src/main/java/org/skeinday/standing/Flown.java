@@ -5,8 +5,9 @@ package org.skeinday.standing;
  *
  * @param officialMs its reduced time in ms, zero or more
  * @param voidReason why it counts for nothing, for example that it is flown again after a collision; empty when it counts
+ * @param withoutTime whether it uses up a flight all the same: declared void, and not flown again
  */
-public record Flown(String id, long officialMs, String voidReason) {
+public record Flown(String id, long officialMs, String voidReason, boolean withoutTime) {
     public Flown {
         if (officialMs < 0) {
             throw new IllegalArgumentException("A time must be zero or more, but was " + officialMs + " ms");
@@ -14,6 +15,16 @@ public record Flown(String id, long officialMs, String voidReason) {
     }
 
     public Flown(String id, long officialMs) {
-        this(id, officialMs, "");
+        this(id, officialMs, "", false);
+    }
+
+    /** Flown again: it uses up nothing. */
+    public Flown(String id, long officialMs, String voidReason) {
+        this(id, officialMs, voidReason, false);
+    }
+
+    /** Void: it uses up a flight and brings no time. */
+    public static Flown withoutTime(String id, String reason) {
+        return new Flown(id, 0, reason, true);
     }
 }

@@ -51,6 +51,33 @@ public record FlightWindow(long opensMs, long closesMs, long lastCallMs) {
      * @param boundMs how far off that may be, zero on the window's own device; round a part of a ms up
      */
     public ReleaseVerdict place(long releasedMs, long boundMs) {
+        return place("Released", releasedMs, boundMs);
+    }
+
+    /** The same for rules that ask for the landing to be inside. */
+    public ReleaseVerdict placeLanding(long landedMs, long boundMs) {
+        return place("Landed", landedMs, boundMs);
+    }
+
+    /** A release whose moment is known only by when its tap came in, which may have been later. */
+    public ReleaseVerdict placeUnknown(long cameInMs) {
+        ReleaseVerdict latest = place(cameInMs, 0);
+        return latest.side() == ReleaseVerdict.Side.OUTSIDE && cameInMs < opensMs
+                ? latest // it can only have been earlier still
+                : new ReleaseVerdict(
+                        ReleaseVerdict.Side.BY_A_PERSON,
+                        latest.withinMs(),
+                        "The device did not know the window's clock; its release came in "
+                                + seconds(Math.abs(latest.withinMs()))
+                                + (cameInMs > closesMs
+                                        ? " after it closed"
+                                        : cameInMs - opensMs < closesMs - cameInMs
+                                                ? " after it opened"
+                                                : " before it closed")
+                                + ": a person decides");
+    }
+
+    private ReleaseVerdict place(String what, long releasedMs, long boundMs) {
         if (boundMs < 0) {
             throw new IllegalArgumentException("A bound must be zero or more, but was " + boundMs + " ms");
         }
@@ -59,7 +86,7 @@ public record FlightWindow(long opensMs, long closesMs, long lastCallMs) {
         String side = within < 0
                 ? (early ? " before it opened" : " after it closed")
                 : early ? " after it opened" : " before it closed";
-        String words = "Released " + seconds(Math.abs(within)) + side;
+        String words = what + " " + seconds(Math.abs(within)) + side;
         if (within >= boundMs) {
             return new ReleaseVerdict(ReleaseVerdict.Side.INSIDE, within, words + ": inside the window");
         }

@@ -10,10 +10,18 @@ public sealed interface WatchReading {
     /** What the record says of it beside the watches that count. */
     String words();
 
-    /** It counts. */
-    record Counted(String watch, FlightTime time) implements WatchReading {
+    /**
+     * It counts.
+     *
+     * @param note what else it saw of the flight, for the record; may be empty
+     */
+    record Counted(String watch, FlightTime time, String note) implements WatchReading {
         public Counted {
             named("A watch", "a name", watch);
+        }
+
+        public Counted(String watch, FlightTime time) {
+            this(watch, time, "");
         }
 
         /** A person's choice, with reason: the reading stays in the record and does not count. */

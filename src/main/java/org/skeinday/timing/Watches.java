@@ -34,7 +34,14 @@ public record Watches(List<WatchReading> readings) {
     public OfficialTime reduce(TimeRule rule) {
         OfficialTime time = OfficialTime.reduce(
                 counted().stream().map(WatchReading.Counted::time).toList(), rule);
-        return new OfficialTime(time.millis(), time.how() + aside("; "));
+        return new OfficialTime(time.millis(), time.how() + notes() + aside("; "));
+    }
+
+    private String notes() {
+        return counted().stream()
+                .filter(w -> !w.note().isEmpty())
+                .map(w -> "; watch " + w.watch() + ": " + w.note())
+                .collect(Collectors.joining());
     }
 
     private String aside(String before) {

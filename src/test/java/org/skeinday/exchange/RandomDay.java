@@ -226,7 +226,8 @@ public final class RandomDay {
     }
 
     private EntryAdded entry(List<EventAdded> events) {
-        return new EntryAdded(id(), one(events).id(), name(120), text(120), textOrNull(60), maybe());
+        return new EntryAdded(
+                id(), one(events).id(), name(120), text(120), textOrNull(60), maybe(), maybe() ? 1 + upTo(998) : null);
     }
 
     private List<EntryModel> entryModels(List<EntryAdded> entries, List<ModelAdded> models) {
@@ -325,7 +326,8 @@ public final class RandomDay {
                     torque == null ? null : Torque.parse(torque).newtonMillimetres(),
                     torque,
                     closed ? Long.valueOf(upTo(7_200_000)) : null,
-                    givenUp ? text(400) : null));
+                    givenUp ? text(400) : null,
+                    state.equals("void") && maybe()));
         }
         return all;
     }

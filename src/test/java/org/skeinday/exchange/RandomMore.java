@@ -10,6 +10,7 @@ import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EntryMotor;
 import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.ModelNote;
 import org.skeinday.contest.StationAdded;
@@ -36,6 +37,8 @@ final class RandomMore {
             List<CrewAdded> crew) {
         List<Terms> terms = new ArrayList<>();
         events.stream().filter(e -> day.maybe()).forEach(e -> terms.add(terms(e)));
+        List<FlightRules> rules = new ArrayList<>();
+        events.stream().filter(e -> day.maybe()).forEach(e -> rules.add(rules(e)));
         List<EntryMotor> declared = new ArrayList<>();
         List<EntryTask> tasks = new ArrayList<>();
         for (EntryAdded entry : entries) {
@@ -64,6 +67,7 @@ final class RandomMore {
                 motors.stream().filter(m -> day.maybe()).map(this::inspected).toList();
         return new Day.More(
                 terms,
+                rules,
                 declared,
                 tasks,
                 day.list(day.upTo(3), this::station),
@@ -95,6 +99,25 @@ final class RandomMore {
                 day.maybe() ? 1 + day.upTo(1439) : null,
                 day.maybe() ? (Long) (long) day.upTo(60_000) : null,
                 Terms.IF_ONE.get(day.upTo(1)));
+    }
+
+    private FlightRules rules(EventAdded event) {
+        Long watched = day.maybe() ? (Long) (long) day.upTo(600_000) : null;
+        return new FlightRules(
+                event.id(),
+                watched,
+                watched == null || day.maybe() ? null : (Long) (long) day.upTo((int) (long) watched),
+                day.upTo(10),
+                day.maybe() ? day.upTo(500) : null,
+                FlightRules.IF_SHORT.get(day.upTo(1)),
+                FlightRules.COLLISION.get(day.upTo(1)),
+                1 + day.upTo(3_599_999),
+                FlightRules.IF_SILENT.get(day.upTo(1)),
+                FlightRules.TIES.get(day.upTo(2)),
+                day.upTo(5),
+                day.upTo(5),
+                day.upTo(3_600_000),
+                FlightRules.INSIDE.get(day.upTo(1)));
     }
 
     private StationAdded station() {

@@ -10,6 +10,7 @@ import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptMoved;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.CalledAttempt;
+import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.PlannedAttempt;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReleasedAttempt;
@@ -21,6 +22,7 @@ import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.motor.MotorLife;
@@ -31,6 +33,7 @@ import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.standing.Scoring;
 
 /** Calling an attempt, moving it on, giving it up. */
 public final class AttemptDeeds {
@@ -60,14 +63,18 @@ public final class AttemptDeeds {
      */
     public record Move(String attempt, String to, @Nullable String seen) {}
 
-    /** Gives an attempt up, with a reason. */
+    /** Gives an attempt up, with a reason. @param again whether after its release it is flown again and uses up nothing */
     public record GiveUp(
-            String attempt, String reason, @Nullable String seen) {}
+            String attempt,
+            String reason,
+            @Nullable String seen,
+            @Nullable Boolean again) {}
 
     public static List<ActKind<?>> kinds() {
         return List.of(
                 new ActKind<>("attempt.call", Call.class, AttemptDeeds::call),
                 new ActKind<>("attempt.move", Move.class, AttemptDeeds::move),
+                new ActKind<>("attempt.take-back", TakeBack.Step.class, TakeBack::decide),
                 new ActKind<>("attempt.give-up", GiveUp.class, AttemptDeeds::giveUp),
                 new ActKind<>("attempt.announce", AnnounceTime.Announce.class, AnnounceTime::decide),
                 new ActKind<>("watch.judge", JudgeWatch.Judge.class, JudgeWatch::decide),
@@ -103,7 +110,7 @@ public final class AttemptDeeds {
             return new Decision.Outdated("Someone else was quicker: " + entry.name() + "'s attempt " + own.size()
                     + " was called meanwhile. Look again, then decide.");
         }
-        Optional<String> no = whyNoMore(entry, event, own);
+        Optional<String> no = whyNoMore(entry, Scoring.of(event, FlightRulesStore.of(tx, event.id())), own);
         if (no.isPresent()) {
             return Decision.refused(no.get());
         }
@@ -132,17 +139,17 @@ public final class AttemptDeeds {
     }
 
     /** Why an entry cannot have another attempt now; empty when it can. @param own its attempts so far */
-    public static Optional<String> whyNoMore(EntryAdded entry, EventAdded event, List<AttemptNow> own) {
+    public static Optional<String> whyNoMore(EntryAdded entry, Scoring scoring, List<AttemptNow> own) {
         for (AttemptNow attempt : own) {
             if (attempt.state().isOpen()) {
                 return Optional.of(entry.name() + "'s attempt " + attempt.number() + " is still "
                         + attempt.state().word() + "; close it or give it up first");
             }
         }
-        long official = own.stream().filter(a -> a.state() != State.SCRUBBED).count();
-        return official < event.attempts()
+        return OfficialFlights.tally(own, scoring).flightsLeft() > 0
                 ? Optional.empty()
-                : Optional.of(entry.name() + " has had its " + event.attempts() + " attempts; the rules allow no more");
+                : Optional.of(entry.name() + " has had its " + scoring.flights().flights()
+                        + " attempts; the rules allow no more");
     }
 
     private static @Nullable String emptyToNull(@Nullable String text) {
@@ -150,7 +157,7 @@ public final class AttemptDeeds {
     }
 
     /** When the form was opened the attempt stood elsewhere. */
-    private static Optional<Decision> outdated(@Nullable String seen, AttemptNow now) {
+    static Optional<Decision> outdated(@Nullable String seen, AttemptNow now) {
         return Seen.parse(seen).flatMap(then -> then.moved(now.state())).map(Decision.Outdated::new);
     }
 
@@ -217,7 +224,15 @@ public final class AttemptDeeds {
             return ended(tx, now, atMs, Fact.of("attempt.given-up", before.scrub(atMs, reason)));
         }
         if (attempt instanceof Attempt.AfterRelease after) {
-            return ended(tx, now, atMs, Fact.of("attempt.given-up", after.declareVoid(atMs, reason)));
+            return ended(
+                    tx,
+                    now,
+                    atMs,
+                    Fact.of(
+                            "attempt.given-up",
+                            Boolean.TRUE.equals(giveUp.again())
+                                    ? after.declareVoid(atMs, reason).again()
+                                    : after.declareVoid(atMs, reason)));
         }
         return Decision.refused("An attempt that is " + now.state().word() + " cannot be given up");
     }

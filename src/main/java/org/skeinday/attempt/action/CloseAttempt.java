@@ -13,20 +13,22 @@ import org.skeinday.attempt.LandedAttempt;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Seen;
-import org.skeinday.attempt.WatchJudged;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.standing.CollisionRule;
 import org.skeinday.timing.OfficialTime;
 import org.skeinday.timing.Rounding;
 import org.skeinday.timing.Take;
 import org.skeinday.timing.TimeRule;
-import org.skeinday.timing.Watches;
 import org.skeinday.timing.WatchesRule;
 import org.skeinday.units.FlightTime;
 
@@ -61,15 +63,17 @@ public final class CloseAttempt {
         EventAdded event = EventStore.find(tx, now.eventId()).orElseThrow();
         long atMs = context.now().toEpochMilli();
         if (event.kind().equals("visiting")) {
-            return announced(tx, landed, readings, atMs);
+            return announced(tx, context, landed, readings, atMs);
         }
-        List<WatchJudged> judged = AttemptStore.judged(tx, now.id());
-        Watches watches = Readings.watches(readings, judged);
-        if (watches.counted().isEmpty()) {
+        Doubts doubted = Doubts.of(tx, now, event);
+        if (doubted.watches().counted().isEmpty()) {
             return Decision.refused("No watch has a reading that counts; wait for the timekeepers");
         }
-        WatchesRule rule = watchesRule(tx, event);
-        List<String> doubts = Readings.doubts(readings, judged, rule);
+        Optional<Decision> collided = collided(tx, now, atMs);
+        if (collided.isPresent()) {
+            return collided.get();
+        }
+        List<String> doubts = doubted.found();
         String reason = close.reason() == null ? "" : close.reason().strip();
         if (!doubts.isEmpty() && reason.isEmpty()) {
             return Decision.refused(
@@ -82,15 +86,29 @@ public final class CloseAttempt {
         }
         OfficialTime official;
         try {
-            official = watches.reduce(rule.time());
+            official = doubted.watches().reduce(doubted.rule().time());
         } catch (IllegalArgumentException e) {
             return Decision.refused("why", String.valueOf(e.getMessage()));
         }
-        if (!doubts.isEmpty()) {
-            official =
-                    new OfficialTime(official.millis(), official.how() + ". Taken by the captain in doubt: " + reason);
-        }
-        return closed(tx, now.id(), atMs, Fact.of("attempt.closed", landed.close(atMs, official)));
+        String how = official.how()
+                + doubted.verdict().map(v -> ". " + v.words()).orElse("")
+                + (doubts.isEmpty() ? "" : ". Taken by the captain in doubt: " + reason);
+        var taken = new OfficialTime(official.millis(), AttemptClosed.cut(how));
+        return closed(tx, now.id(), atMs, Fact.of("attempt.closed", landed.close(atMs, taken, context.person())));
+    }
+
+    /** While the entry may still choose nothing is taken; who flies again has no time. */
+    private static Optional<Decision> collided(Tx tx, AttemptNow now, long atMs) {
+        FlightRules rules = FlightRulesStore.of(tx, now.eventId());
+        return ResultRecord.collision(tx, now.id())
+                .flatMap(told -> told.holds(atMs, rules)
+                        .map(choice -> choice == CollisionRule.Choice.AGAIN
+                                ? Optional.of(
+                                        Decision.refused(
+                                                "After the collision the entry flies again: give this attempt up, to be flown again"))
+                                : Optional.<Decision>empty())
+                        .orElseGet(() -> Optional.of(
+                                Decision.refused(told.at(atMs, rules).words() + ". Wait for the choice."))));
     }
 
     private static Decision closed(Tx tx, String attempt, long atMs, Fact fact) {
@@ -99,7 +117,8 @@ public final class CloseAttempt {
     }
 
     /** Elsewhere the officials' time counts; our own watches stand beside it. */
-    private static Decision announced(Tx tx, LandedAttempt landed, List<ReadingTaken> readings, long atMs) {
+    private static Decision announced(
+            Tx tx, ActContext context, LandedAttempt landed, List<ReadingTaken> readings, long atMs) {
         Long ms = AttemptStore.note(tx, landed.id()).announcedMs();
         if (ms == null) {
             return Decision.refused("announced", "Type in the time that the officials have announced");
@@ -109,7 +128,11 @@ public final class CloseAttempt {
                 .collect(Collectors.joining(", "));
         String how = "announced by the officials: " + new FlightTime(ms).text(2)
                 + (own.isEmpty() ? "" : "; our watches: " + own);
-        return closed(tx, landed.id(), atMs, Fact.of("attempt.closed", new AttemptClosed(landed.id(), atMs, ms, how)));
+        return closed(
+                tx,
+                landed.id(),
+                atMs,
+                Fact.of("attempt.closed", new AttemptClosed(landed.id(), atMs, ms, how, context.person())));
     }
 
     /** When this event's watches become a time by themselves. */

@@ -9,6 +9,8 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.WatchMark;
+import org.skeinday.attempt.WatchMarked;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.store.EventStore;
@@ -50,6 +52,8 @@ public final class WatchDeeds {
      * @param serverMs as for the release
      * @param boundMs as for the release
      * @param corrects id of this watch's earlier landing tap that was a mistake
+     * @param gapMs by how much the device's monotonic and wall clock came apart meanwhile; null for not at all
+     * @param reloaded true when the page was loaded anew meanwhile
      */
     public record SeenLanding(
             String attempt,
@@ -57,13 +61,16 @@ public final class WatchDeeds {
             long ms,
             @Nullable Long serverMs,
             @Nullable Long boundMs,
-            @Nullable String corrects) {}
+            @Nullable String corrects,
+            @Nullable Long gapMs,
+            @Nullable Boolean reloaded) {}
 
     public static List<ActKind<?>> kinds() {
         return List.of(
                 new ActKind<>("watch.take", TakePlace.class, WatchDeeds::take),
                 new ActKind<>("watch.release", SeenRelease.class, WatchDeeds::release),
-                new ActKind<>("watch.landing", SeenLanding.class, WatchDeeds::landing));
+                new ActKind<>("watch.landing", SeenLanding.class, WatchDeeds::landing),
+                new ActKind<>("watch.mark", MarkWatch.Mark.class, MarkWatch::decide));
     }
 
     static Decision take(Tx tx, ActContext context, TakePlace place) {
@@ -95,15 +102,10 @@ public final class WatchDeeds {
         if (attempt == null || !holds(tx, context, seen.attempt(), seen.slot())) {
             return notThisWatch(seen.slot());
         }
-        return new Decision.Decided(
-                movedTo(
-                        tx,
-                        context,
-                        State.RELEASED,
-                        attempt,
-                        seenAt(attempt, context, seen.serverMs(), seen.boundMs())),
-                java.util.Map.of(),
-                AttemptDeeds.MOVED);
+        TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
+        List<Fact> facts = new ArrayList<>(movedTo(tx, context, State.RELEASED, attempt, when.atMs(), when.atMs()));
+        facts.add(mark(context, 0, seen.attempt(), seen.slot(), WatchMark.RELEASED, null, when));
+        return new Decision.Decided(facts, java.util.Map.of(), AttemptDeeds.MOVED);
     }
 
     static Decision landing(Tx tx, ActContext context, SeenLanding seen) {
@@ -114,8 +116,20 @@ public final class WatchDeeds {
         if (seen.ms() < 0 || seen.ms() > ReadingTaken.LONGEST_MS) {
             return Decision.refused("A flight lasts 0 ms to 2 hours, but this one " + seen.ms() + " ms");
         }
-        List<Fact> facts = new ArrayList<>(
-                movedTo(tx, context, State.LANDED, attempt, seenAt(attempt, context, seen.serverMs(), seen.boundMs())));
+        TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
+        long releasedAtMs = Math.max(when.atMs() - seen.ms(), attempt.calledAtMs() == null ? 0 : attempt.calledAtMs());
+        List<Fact> facts = new ArrayList<>(movedTo(tx, context, State.LANDED, attempt, when.atMs(), releasedAtMs));
+        if (AttemptStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) {
+            facts.add(
+                    mark( // the tap for the release is on its way, or lost
+                            context,
+                            3,
+                            attempt.id(),
+                            seen.slot(),
+                            WatchMark.RELEASED,
+                            null,
+                            new TapTime.Moment(releasedAtMs, when.boundMs())));
+        }
         var reading = new ReadingTaken(
                 context.newId(0),
                 attempt.id(),
@@ -126,32 +140,62 @@ public final class WatchDeeds {
                 context.now().toEpochMilli(),
                 seen.corrects() == null ? null : seen.corrects() + "-0");
         facts.add(Fact.of("attempt.reading", reading));
+        Long gapMs = seen.gapMs();
+        if (gapMs != null) {
+            facts.add(mark(context, 1, attempt.id(), seen.slot(), WatchMark.GAP, gapMs, when));
+        }
+        if (Boolean.TRUE.equals(seen.reloaded())) {
+            facts.add(mark(context, 2, attempt.id(), seen.slot(), WatchMark.RELOADED, null, when));
+        }
         return new Decision.Decided(facts, java.util.Map.of(), AttemptDeeds.MOVED);
     }
 
-    private static Decision notThisWatch(int slot) {
+    private static Fact mark(
+            ActContext context,
+            int number,
+            String attempt,
+            int slot,
+            WatchMark what,
+            @Nullable Long ms,
+            TapTime.Moment when) {
+        return Fact.of(
+                "watch.marked",
+                new WatchMarked(
+                        context.newId(number),
+                        attempt,
+                        slot,
+                        what.word(),
+                        ms,
+                        null,
+                        when.atMs(),
+                        when.boundMs(),
+                        context.person()));
+    }
+
+    static Decision notThisWatch(int slot) {
         return Decision.refused("This device is not watch " + slot
                 + " of that attempt. Tell the captain the time; the laptop can take the entry in from a file");
     }
 
     /** A device whose watch was given over may still bring what it saw: a person decides which reading counts. */
-    private static boolean holds(Tx tx, ActContext context, String attempt, int slot) {
+    static boolean holds(Tx tx, ActContext context, String attempt, int slot) {
         return AttemptStore.everWatched(tx, attempt, context.device()).stream().anyMatch(w -> w.slot() == slot);
     }
 
     /** Not before the call. */
-    private static long seenAt(
+    static TapTime.Moment seen(
             AttemptNow attempt, ActContext context, @Nullable Long serverMs, @Nullable Long boundMs) {
-        return TapTime.of(context, serverMs, boundMs, attempt.calledAtMs() == null ? 0 : attempt.calledAtMs());
+        return TapTime.moment(context, serverMs, boundMs, attempt.calledAtMs() == null ? 0 : attempt.calledAtMs());
     }
 
     /** The first watch moves the attempt; what the others say later is a reading only. */
-    private static List<Fact> movedTo(Tx tx, ActContext context, State to, AttemptNow now, long atMs) {
+    private static List<Fact> movedTo(
+            Tx tx, ActContext context, State to, AttemptNow now, long atMs, long releasedAtMs) {
         List<Fact> facts = new ArrayList<>();
         Attempt attempt = Attempt.of(now);
         if (attempt instanceof Attempt.BeforeRelease before) {
-            facts.add(Fact.of("attempt.moved", before.release(atMs)));
-            MotorGoes.with(tx, context, now, State.RELEASED, atMs).ifPresent(facts::add);
+            facts.add(Fact.of("attempt.moved", before.release(releasedAtMs)));
+            MotorGoes.with(tx, context, now, State.RELEASED, releasedAtMs).ifPresent(facts::add);
             attempt = new ReleasedAttempt(now.id()); // for a landing, the release tap may still be on its way
         }
         if (to == State.LANDED && attempt instanceof ReleasedAttempt released) {

@@ -6,12 +6,16 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_RESULT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_JUDGED;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_MARK;
 import static org.skeinday.platform.db.schema.Tables.PRACTICE_FLIGHT;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jooq.TableField;
+import org.jooq.impl.DSL;
 import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptCalled;
 import org.skeinday.attempt.AttemptClosed;
@@ -19,6 +23,7 @@ import org.skeinday.attempt.AttemptGivenUp;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptMoved;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptTakenBack;
 import org.skeinday.attempt.AttemptWound;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.MotorTaken;
@@ -27,6 +32,8 @@ import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchJudged;
+import org.skeinday.attempt.WatchMark;
+import org.skeinday.attempt.WatchMarked;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
@@ -37,15 +44,18 @@ public final class AttemptFacts {
     private AttemptFacts() {}
 
     public static List<FactKind> kinds() {
-        return List.of(
+        List<FactKind> kinds = new ArrayList<>(ResultRecord.kinds());
+        kinds.addAll(List.of(
                 FactKind.of("attempt.called", AttemptCalled.class, AttemptFacts::called),
                 FactKind.of("attempt.moved", AttemptMoved.class, AttemptFacts::moved),
                 FactKind.of("attempt.closed", AttemptClosed.class, AttemptFacts::closed),
                 FactKind.of("attempt.given-up", AttemptGivenUp.class, AttemptFacts::givenUp),
                 FactKind.of("watch.taken", WatchTaken.class, AttemptFacts::watchTaken),
+                FactKind.of("watch.marked", WatchMarked.class, AttemptFacts::watchMarked),
+                FactKind.of("attempt.taken-back", AttemptTakenBack.class, AttemptFacts::takenBack),
                 FactKind.of("watch.judged", WatchJudged.class, Rows.into(ATTEMPT_WATCH_JUDGED)),
                 FactKind.of("attempt.reading", ReadingTaken.class, Rows.into(ATTEMPT_READING)),
-                FactKind.of("attempt.imported", AttemptImported.class, Rows.into(ATTEMPT)),
+                FactKind.of("attempt.imported", AttemptImported.class, AttemptFacts::imported),
                 FactKind.of("attempt.wound", AttemptWound.class, AttemptFacts::wound),
                 FactKind.of("attempt.noted", AttemptNoted.class, Rows.put(ATTEMPT_NOTE)),
                 FactKind.of("attempt.aimed", AttemptAimed.class, Rows.put(ATTEMPT_AIM)),
@@ -54,7 +64,8 @@ public final class AttemptFacts {
                 FactKind.of("quiet.began", Quiet.class, Rows.put(ATTEMPT_QUIET)),
                 FactKind.of("quiet.ended", Quiet.class, Rows.put(ATTEMPT_QUIET)),
                 FactKind.of("flight.flown", PracticeFlown.class, Rows.into(PRACTICE_FLIGHT)),
-                FactKind.of("flight.changed", PracticeFlown.class, Rows.change(PRACTICE_FLIGHT)));
+                FactKind.of("flight.changed", PracticeFlown.class, Rows.change(PRACTICE_FLIGHT))));
+        return List.copyOf(kinds);
     }
 
     /** Whoever had the place before gives it over; a device that takes its own place back has it again. */
@@ -72,9 +83,38 @@ public final class AttemptFacts {
         Rows.into(ATTEMPT_WATCH).accept(tx, fact);
     }
 
+    /** A landing that was a mistake is kept, and read no more. */
+    private static void watchMarked(Tx tx, WatchMarked fact) {
+        Rows.into(ATTEMPT_WATCH_MARK).accept(tx, fact);
+        if (fact.is(WatchMark.STILL_FLYING) && fact.about() != null) {
+            tx.sql()
+                    .update(ATTEMPT_READING)
+                    .set(ATTEMPT_READING.TAKEN_BACK, true)
+                    .where(ATTEMPT_READING.ID.eq(fact.about()))
+                    .execute();
+        }
+    }
+
+    private static void takenBack(Tx tx, AttemptTakenBack fact) {
+        boolean flies = State.of(fact.state()) == State.RELEASED;
+        tx.sql()
+                .update(ATTEMPT)
+                .set(ATTEMPT.STATE, fact.state())
+                .set(ATTEMPT.RELEASED_AT_MS, flies ? ATTEMPT.RELEASED_AT_MS : DSL.castNull(ATTEMPT.RELEASED_AT_MS))
+                .setNull(ATTEMPT.LANDED_AT_MS)
+                .where(ATTEMPT.ID.eq(fact.attemptId()))
+                .execute();
+    }
+
     private static void called(Tx tx, AttemptCalled fact) {
         var row = tx.sql().newRecord(ATTEMPT, fact);
         row.setState(State.CALLED.word());
+        row.insert();
+    }
+
+    private static void imported(Tx tx, AttemptImported fact) {
+        var row = tx.sql().newRecord(ATTEMPT, fact);
+        row.setFlownAgain(Boolean.TRUE.equals(fact.flownAgain()));
         row.insert();
     }
 
@@ -109,7 +149,9 @@ public final class AttemptFacts {
                 .execute();
     }
 
+    /** The time that holds, and one more of those that there ever were. */
     private static void closed(Tx tx, AttemptClosed fact) {
+        Rows.put(ATTEMPT_RESULT).accept(tx, fact);
         tx.sql()
                 .update(ATTEMPT)
                 .set(ATTEMPT.STATE, State.CLOSED.word())
@@ -136,6 +178,7 @@ public final class AttemptFacts {
                 .set(ATTEMPT.STATE, fact.state())
                 .set(ATTEMPT.CLOSED_AT_MS, fact.atMs())
                 .set(ATTEMPT.VOID_REASON, fact.reason())
+                .set(ATTEMPT.FLOWN_AGAIN, Boolean.TRUE.equals(fact.flownAgain()))
                 .where(ATTEMPT.ID.eq(fact.attemptId()))
                 .execute();
     }

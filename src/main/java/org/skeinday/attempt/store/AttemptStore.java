@@ -7,6 +7,7 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_JUDGED;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.List;
@@ -19,10 +20,13 @@ import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.WatchJudged;
+import org.skeinday.attempt.WatchMarked;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.db.schema.tables.records.AttemptRecord;
@@ -119,13 +123,63 @@ public final class AttemptStore {
                 .fetchInto(WatchTaken.class);
     }
 
-    /** In the order of the timekeepers' places; within one, as they came in. Those that were corrected are there too. */
+    /**
+     * In the order of the timekeepers' places; within one, as they came in. Those that were corrected are there too,
+     * landings that were taken back are not.
+     */
     public static List<ReadingTaken> readings(Tx tx, String attemptId) {
+        return readings(tx, ATTEMPT_READING.ATTEMPT_ID.eq(attemptId).and(ATTEMPT_READING.TAKEN_BACK.isFalse()));
+    }
+
+    /** The same with landings that were taken back: for files and disputes. */
+    public static List<ReadingTaken> allReadings(Tx tx, String attemptId) {
+        return readings(tx, ATTEMPT_READING.ATTEMPT_ID.eq(attemptId));
+    }
+
+    private static List<ReadingTaken> readings(Tx tx, Condition which) {
         return tx.sql()
-                .selectFrom(ATTEMPT_READING)
-                .where(ATTEMPT_READING.ATTEMPT_ID.eq(attemptId))
+                .select(
+                        ATTEMPT_READING.ID,
+                        ATTEMPT_READING.ATTEMPT_ID,
+                        ATTEMPT_READING.SLOT,
+                        ATTEMPT_READING.INSTRUMENT,
+                        ATTEMPT_READING.PERSON_ID,
+                        ATTEMPT_READING.DURATION_MS,
+                        ATTEMPT_READING.AT_MS,
+                        ATTEMPT_READING.CORRECTS)
+                .from(ATTEMPT_READING)
+                .where(which)
                 .orderBy(ATTEMPT_READING.SLOT, ATTEMPT_READING.AT_MS.asc().nullsFirst(), ATTEMPT_READING.ID)
                 .fetchInto(ReadingTaken.class);
+    }
+
+    /** What its timekeepers pressed beside the landing. */
+    public static Marks marks(Tx tx, String attemptId) {
+        return new Marks(marked(tx, attemptId));
+    }
+
+    /** The same one by one, as they were made. */
+    public static List<WatchMarked> marked(Tx tx, String attemptId) {
+        return tx.sql()
+                .selectFrom(ATTEMPT_WATCH_MARK)
+                .where(ATTEMPT_WATCH_MARK.ATTEMPT_ID.eq(attemptId))
+                .orderBy(ATTEMPT_WATCH_MARK.AT_MS, ATTEMPT_WATCH_MARK.ID)
+                .fetchInto(WatchMarked.class);
+    }
+
+    /** Everything that is known of its watches. */
+    public static Timed timed(Tx tx, String attemptId) {
+        return new Timed(readings(tx, attemptId), judged(tx, attemptId), marks(tx, attemptId));
+    }
+
+    /** Where an attempt stood before it was released. */
+    public static State stateBeforeRelease(Tx tx, String attemptId) {
+        return tx.sql()
+                .selectFrom(ATTEMPT)
+                .where(ATTEMPT.ID.eq(attemptId))
+                .fetchSingle(r -> r.getHoldingAtMs() != null
+                        ? State.HOLDING
+                        : r.getWindingAtMs() != null ? State.WINDING : State.CALLED);
     }
 
     /** What the captain decided of this attempt's watches, as it came. */
@@ -201,7 +255,8 @@ public final class AttemptStore {
                         ATTEMPT.LAUNCH_TORQUE_NMM,
                         ATTEMPT.LAUNCH_TORQUE_TYPED,
                         ATTEMPT.OFFICIAL_MS,
-                        ATTEMPT.VOID_REASON)
+                        ATTEMPT.VOID_REASON,
+                        ATTEMPT.FLOWN_AGAIN)
                 .from(ATTEMPT)
                 .orderBy(ATTEMPT.ENTRY_ID, ATTEMPT.NUMBER)
                 .fetchInto(AttemptImported.class);
@@ -220,6 +275,9 @@ public final class AttemptStore {
                 r.getReleasedAtMs(),
                 r.getOfficialMs(),
                 r.getHow(),
-                r.getVoidReason());
+                r.getVoidReason(),
+                r.getLandedAtMs(),
+                r.getClosedAtMs(),
+                r.getFlownAgain());
     }
 }

@@ -10,17 +10,20 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Collision;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.State;
-import org.skeinday.attempt.WatchJudged;
-import org.skeinday.attempt.action.CloseAttempt;
+import org.skeinday.attempt.Timed;
+import org.skeinday.attempt.action.Doubts;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EntryTask;
+import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.CrewStore;
@@ -29,8 +32,6 @@ import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
-import org.skeinday.timing.Watches;
-import org.skeinday.timing.WatchesRule;
 import org.skeinday.units.FlightTime;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
@@ -88,6 +89,7 @@ final class CardOf {
                 "next",
                 open ? latest(entry) : "the window opens in",
                 window.map(w -> open ? closes(w, entry) : w.opensAtMs()).orElse(0L),
+                WindowClock.of(today.flightWindow(entry), nowMs),
                 entry.id(),
                 today.nextNumber(entry),
                 "",
@@ -154,19 +156,26 @@ final class CardOf {
     private NowView.Card underWay(AttemptNow attempt, long nowMs) {
         EntryAdded entry = today.entry(attempt.entryId());
         boolean before = attempt.state().isBeforeRelease();
-        List<ReadingTaken> readings = AttemptStore.readings(tx, attempt.id());
+        Timed timed = AttemptStore.timed(tx, attempt.id());
+        List<ReadingTaken> readings = timed.readings();
         Optional<ModelAdded> model = Optional.ofNullable(attempt.modelId()).flatMap(id -> ModelStore.find(tx, id));
         List<NowView.Line> lines = new ArrayList<>();
         model.ifPresent(m -> lines.add(new NowView.Line("model", m.name())));
         Optional<Quiet> quiet = AttemptStore.quietNow(tx);
-        lines.add(new NowView.Line("watches", quiet.isPresent() ? counted(readings) : watches(attempt, readings)));
-        List<WatchJudged> judged = AttemptStore.judged(tx, attempt.id());
+        lines.add(new NowView.Line("watches", quiet.isPresent() ? counted(readings) : watches(attempt, timed)));
         boolean landed = attempt.state() == State.LANDED;
-        WatchesRule rule = CloseAttempt.watchesRule(tx, today.event());
-        List<String> found = landed ? Readings.doubts(readings, judged, rule) : List.of();
-        if (landed && quiet.isEmpty()) {
-            wouldBe(readings, judged, rule).ifPresent(lines::add);
+        Optional<Doubts> doubts = landed ? Optional.of(Doubts.of(tx, attempt, today.event())) : Optional.empty();
+        List<String> found = doubts.map(Doubts::found).orElse(List.of());
+        if (quiet.isEmpty()) {
+            doubts.flatMap(CardOf::wouldBe).ifPresent(lines::add);
         }
+        if (attempt.state() == State.HOLDING) {
+            lines.add(new NowView.Line("by hand signal", "floor clear, permission, timekeepers ready"));
+        }
+        Optional<Collision> collision = ResultRecord.collision(tx, attempt.id());
+        Optional<Long> choosing = collision
+                .filter(c -> c.holds(nowMs, today.rules()).isEmpty())
+                .map(c -> c.toldAtMs() + today.rules().collisionMs());
         boolean visiting = today.event().kind().equals("visiting");
         Announced.of(AttemptStore.note(tx, attempt.id()), readings, quiet.isPresent())
                 .ifPresent(words -> lines.add(new NowView.Line("announced", words)));
@@ -176,18 +185,21 @@ final class CardOf {
                 attempt.state() == State.RELEASED
                         ? "in the air"
                         : attempt.state().word(),
-                "the window closes in",
-                before ? window.map(WindowAdded::closesAtMs).orElse(0L) : 0,
+                before
+                        ? WindowClock.of(today.flightWindow(entry), nowMs).label()
+                        : "keep the time or fly again: time left",
+                before ? WindowClock.of(today.flightWindow(entry), nowMs).until() : choosing.orElse(0L),
+                before ? WindowClock.of(today.flightWindow(entry), nowMs) : WindowClock.of(Optional.empty(), nowMs),
                 entry.id(),
                 attempt.number(),
                 attempt.id(),
                 new Seen(attempt.state(), readings.size()).text(),
                 before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
-                cautions(attempt, quiet.isEmpty() ? found : List.of(), window, nowMs),
+                cautions(attempt, found(found, quiet.isPresent(), collision, nowMs), window, nowMs),
                 List.of(),
                 List.of(),
-                deeds(attempt.state(), visiting),
+                deeds(attempt.state(), visiting, today.rules(), collision, nowMs),
                 quiet.map(q -> "since " + Words.clock(q.fromMs(), zone)).orElse(""),
                 visiting && (landed || attempt.state() == State.RELEASED),
                 landed && !visiting
@@ -198,15 +210,21 @@ final class CardOf {
                 !visiting && !found.isEmpty());
     }
 
+    /** While it is quiet nobody is told what the watches say; a collision is no secret. */
+    private List<String> found(List<String> doubts, boolean quiet, Optional<Collision> collision, long nowMs) {
+        List<String> found = new ArrayList<>(quiet ? List.of() : doubts);
+        collision.ifPresent(c -> found.add(c.at(nowMs, today.rules()).words() + "."));
+        return found;
+    }
+
     /** What the rule makes of the watches as they are, and how. */
-    private static Optional<NowView.Line> wouldBe(
-            List<ReadingTaken> readings, List<WatchJudged> judged, WatchesRule rule) {
-        Watches watches = Readings.watches(readings, judged);
+    private static Optional<NowView.Line> wouldBe(Doubts doubts) {
         try {
-            return watches.counted().isEmpty()
+            return doubts.watches().counted().isEmpty()
                     ? Optional.empty()
                     : Optional.of(new NowView.Line(
-                            "by the rule", watches.reduce(rule.time()).how()));
+                            "by the rule",
+                            doubts.watches().reduce(doubts.rule().time()).how()));
         } catch (IllegalArgumentException e) {
             return Optional.empty(); // of these the rule makes nothing: the caution says why
         }
@@ -236,28 +254,52 @@ final class CardOf {
         return cautions;
     }
 
-    private String watches(AttemptNow attempt, List<ReadingTaken> all) {
-        int taken = AttemptStore.watches(tx, attempt.id()).size();
-        List<ReadingTaken> readings = Readings.thatCount(all);
+    private String watches(AttemptNow attempt, Timed timed) {
+        int wanted = today.event().timekeepers();
+        List<ReadingTaken> readings = Readings.thatCount(timed.readings());
         if (readings.isEmpty()) {
-            return taken + " of " + today.event().timekeepers() + " ready";
+            int ready = timed.marks().ready().size();
+            int taken = AttemptStore.watches(tx, attempt.id()).size();
+            return ready + " of " + wanted + " ready"
+                    + (taken > ready ? "; " + taken + (taken == 1 ? " is" : " are") + " taken" : "");
         }
         return readings.stream()
-                .map(r -> r.slot() + ": " + new FlightTime(r.durationMs()).text(2))
+                .map(r -> r.slot() + ": " + new FlightTime(r.durationMs()).text(2)
+                        + contacts(timed.marks().contacts(r.slot())))
                 .collect(Collectors.joining(", "));
     }
 
-    private static List<NowView.Deed> deeds(State state, boolean visiting) {
-        return switch (state) {
-            case CALLED -> List.of(move("Start winding", State.WINDING), move("Released", State.RELEASED));
-            case WINDING -> List.of(move("Wound, holding", State.HOLDING));
-            case HOLDING -> List.of(move("Released", State.RELEASED));
-            case RELEASED -> List.of(move("Landed", State.LANDED));
-            case LANDED ->
-                List.of(new NowView.Deed(
-                        "/attempt/close", visiting ? "Count the announced time" : "Take the official time", ""));
-            case PLANNED, CLOSED, SCRUBBED, VOID -> List.of();
-        };
+    private static String contacts(String words) {
+        return words.isEmpty() ? "" : " (" + words + ")";
+    }
+
+    private static List<NowView.Deed> deeds(
+            State state, boolean visiting, FlightRules rules, Optional<Collision> collision, long nowMs) {
+        List<NowView.Deed> deeds = new ArrayList<>(
+                switch (state) {
+                    case CALLED -> List.of(move("Start winding", State.WINDING), move("Released", State.RELEASED));
+                    case WINDING -> List.of(move("Wound, holding", State.HOLDING));
+                    case HOLDING -> List.of(move("Released", State.RELEASED));
+                    case RELEASED -> List.of(move("Landed", State.LANDED));
+                    case LANDED ->
+                        List.of(new NowView.Deed(
+                                "/attempt/close",
+                                visiting ? "Count the announced time" : "Take the official time",
+                                ""));
+                    case PLANNED, CLOSED, SCRUBBED, VOID -> List.<NowView.Deed>of();
+                });
+        if (state == State.RELEASED || state == State.LANDED) {
+            if (rules.letsChoose() && collision.isEmpty()) {
+                deeds.add(new NowView.Deed("/attempt/collision", "Collided: the entry may choose", "told"));
+            }
+            if (collision.filter(c -> c.holds(nowMs, rules).isEmpty()).isPresent()) {
+                deeds.add(new NowView.Deed("/attempt/collision", "It keeps its time", "keep"));
+                deeds.add(new NowView.Deed("/attempt/collision", "It flies again", "again"));
+            }
+            deeds.add(new NowView.Deed(
+                    "/attempt/take-back", state == State.RELEASED ? "Not released after all" : "Still flying", "back"));
+        }
+        return deeds;
     }
 
     private static NowView.Deed move(String word, State to) {

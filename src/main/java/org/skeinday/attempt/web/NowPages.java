@@ -6,7 +6,9 @@ import java.util.List;
 import org.skeinday.attempt.action.AnnounceTime;
 import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.CloseAttempt;
+import org.skeinday.attempt.action.CollisionDeeds;
 import org.skeinday.attempt.action.JudgeWatch;
+import org.skeinday.attempt.action.TakeBack;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
@@ -54,7 +56,11 @@ public final class NowPages {
                 ctx -> deed(
                         ctx,
                         "attempt.give-up",
-                        new AttemptDeeds.GiveUp(field(ctx, "attempt"), field(ctx, "reason"), field(ctx, "seen"))));
+                        new AttemptDeeds.GiveUp(
+                                field(ctx, "attempt"),
+                                field(ctx, "reason"),
+                                field(ctx, "seen"),
+                                field(ctx, "again").equals("yes"))));
         routes.post(
                 "/attempt/close",
                 Role.CAPTAIN,
@@ -73,6 +79,14 @@ public final class NowPages {
                                 field(ctx, "slot").matches("[1-3]") ? Integer.parseInt(field(ctx, "slot")) : 0,
                                 field(ctx, "verdict"),
                                 field(ctx, "judged"))));
+        routes.post(
+                "/attempt/take-back",
+                Role.CAPTAIN,
+                ctx -> deed(ctx, "attempt.take-back", new TakeBack.Step(field(ctx, "attempt"), field(ctx, "seen"))));
+        routes.post(
+                "/attempt/collision",
+                Role.CAPTAIN,
+                ctx -> deed(ctx, "attempt.collision", new CollisionDeeds.Say(field(ctx, "attempt"), field(ctx, "to"))));
         routes.post(
                 "/attempt/announce",
                 Role.CAPTAIN,
@@ -131,7 +145,8 @@ public final class NowPages {
                 .map(today -> new NowView(
                         today.event().name(),
                         Words.rules(today.event())
-                                + Words.devices(TermsStore.of(tx, today.event().id())),
+                                + Words.devices(TermsStore.of(tx, today.event().id()))
+                                + Words.flightRules(today),
                         form,
                         new CardOf(tx, today, units, record.people()::name, clock.getZone()).card(clock.millis()),
                         today.whyNone(),

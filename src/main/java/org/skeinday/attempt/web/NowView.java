@@ -47,6 +47,7 @@ public record NowView(
      * The next attempt.
      *
      * @param until epoch ms that the clock counts down to, 0 for no clock
+     * @param window of the entry, with its last call; the clock above may count down to something before its end
      * @param seen what this card shows of the attempt, for the server to see whether that still holds
      * @param quiet since when nobody may be helped, in words; empty when all may
      * @param judges watches of which the captain may say what holds; empty when not now
@@ -58,6 +59,7 @@ public record NowView(
             String state,
             String clockLabel,
             long until,
+            WindowClock window,
             String entry,
             int number,
             String attempt,
@@ -72,6 +74,11 @@ public record NowView(
             boolean announces,
             List<Integer> judges,
             boolean doubted) {
+        /** Whether giving up makes it void, and not scrubbed. */
+        public boolean released() {
+            return state.equals("in the air") || state.equals("landed");
+        }
+
         public boolean isToCall() {
             return attempt.isEmpty();
         }

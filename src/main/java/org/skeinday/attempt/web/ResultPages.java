@@ -7,17 +7,23 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.OfficialFlights;
+import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Record;
-import org.skeinday.standing.ScoreRule;
+import org.skeinday.standing.FlightTally;
+import org.skeinday.standing.Flown;
+import org.skeinday.standing.Scoring;
 import org.skeinday.standing.Standings;
 import org.skeinday.units.FlightTime;
 
@@ -39,10 +45,11 @@ public final class ResultPages {
                 "/results/part",
                 Role.VIEWER,
                 ctx -> page.shared(ctx, "", clock.millis(), "attempt/_results.jte", this::view));
+        wall(routes);
     }
 
     private ResultView view() {
-        return record.read(tx -> Today.read(tx).map(today -> view(today, quiet(tx))))
+        return record.read(tx -> Today.read(tx).map(today -> view(tx, today, quiet(tx))))
                 .orElse(new ResultView("No event yet", "Score", List.of(), List.of(), List.of()));
     }
 
@@ -57,68 +64,118 @@ public final class ResultPages {
         return quiet;
     }
 
-    private static ResultView view(Today today, Map<String, String> quiet) {
-        ScoreRule rule = ScoreRule.of(today.event());
-        Map<String, List<Long>> times = new LinkedHashMap<>();
-        today.entries().forEach(entry -> times.put(entry.name(), official(today, entry)));
-        List<ResultView.Row> rows = Standings.order(times, rule).stream()
-                .map(placed -> row(today, placed, rule))
-                .toList();
-        List<Integer> numbers =
-                IntStream.rangeClosed(1, today.event().attempts()).boxed().toList();
+    private ResultView view(Tx tx, Today today, Map<String, String> quiet) {
         return new ResultView(
-                today.event().name() + " · " + Words.score(today.event()).toLowerCase(Locale.ROOT),
-                Words.score(today.event()),
-                numbers,
-                rows,
-                hows(today, quiet));
+                today.event().name() + " · " + Words.score(today).toLowerCase(Locale.ROOT),
+                Words.score(today),
+                IntStream.rangeClosed(1, columns(today)).boxed().toList(),
+                rows(today),
+                hows(tx, today, quiet));
     }
 
-    private static List<Long> official(Today today, EntryAdded entry) {
-        return today.of(entry).stream()
-                .map(AttemptNow::officialMs)
-                .flatMap(ms -> Optional.ofNullable(ms).stream())
+    /** Repeats need columns of their own. */
+    private static int columns(Today today) {
+        return Math.max(
+                today.event().attempts(),
+                today.entries().stream()
+                        .mapToInt(e -> counted(today, e).size())
+                        .max()
+                        .orElse(0));
+    }
+
+    private static List<AttemptNow> counted(Today today, EntryAdded entry) {
+        return today.of(entry).stream().filter(a -> a.state() != State.SCRUBBED).toList();
+    }
+
+    static List<ResultView.Row> rows(Today today) {
+        Scoring scoring = today.scoring();
+        Map<String, List<Flown>> flown = new LinkedHashMap<>();
+        today.entries().forEach(entry -> flown.put(entry.name(), OfficialFlights.of(today.of(entry))));
+        return scoring.order(flown).stream()
+                .map(placed -> row(today, placed, scoring))
                 .toList();
     }
 
-    private static ResultView.Row row(Today today, Standings.Placed placed, ScoreRule rule) {
+    private static ResultView.Row row(Today today, Standings.Placed placed, Scoring scoring) {
         EntryAdded entry = today.entries().stream()
                 .filter(e -> e.name().equals(placed.entry()))
                 .findFirst()
                 .orElseThrow();
-        List<AttemptNow> counted = today.of(entry).stream()
-                .filter(a -> a.state() != State.SCRUBBED)
-                .toList();
-        List<String> cells = IntStream.range(0, today.event().attempts())
-                .mapToObj(i -> i < counted.size() ? cell(today, counted.get(i), i + 1) : "–")
+        List<AttemptNow> counted = counted(today, entry);
+        FlightTally tally = today.tally(entry);
+        List<ResultView.Cell> cells = IntStream.range(0, columns(today))
+                .mapToObj(i ->
+                        i < counted.size() ? cell(today, counted.get(i), i + 1, tally) : new ResultView.Cell("", "–"))
                 .toList();
         String score = placed.countedMs()
-                .map(ms -> score(ms, rule, Words.decimals(today.event())))
+                .map(ms -> score(ms, scoring, Words.decimals(today.event())))
                 .orElse("–");
         return new ResultView.Row(
                 placed.place() == 0 ? "" : String.valueOf(placed.place()), entry.name(), cells, score);
     }
 
     /** With the attempt's own number where a scrubbed one before it has moved it to another column. */
-    private static String cell(Today today, AttemptNow attempt, int column) {
-        String words = Words.cell(attempt, today.event());
-        return attempt.number() == column ? words : words + " (no. " + attempt.number() + ")";
+    private static ResultView.Cell cell(Today today, AttemptNow attempt, int column, FlightTally tally) {
+        String words = Words.cell(attempt, today.event(), tally);
+        return new ResultView.Cell(
+                attempt.id(), attempt.number() == column ? words : words + " (no. " + attempt.number() + ")");
     }
 
     /** A mean has its own hundredths, whatever the rules round a single time to. */
-    private static String score(long countedMs, ScoreRule rule, int decimals) {
-        return new FlightTime(rule.shownMs(countedMs)).text(rule.divisor() == 1 ? decimals : 2);
+    private static String score(long countedMs, Scoring scoring, int decimals) {
+        return new FlightTime(scoring.shownMs(countedMs)).text(scoring.isMean() ? 2 : decimals);
     }
 
-    private static List<ResultView.How> hows(Today today, Map<String, String> quiet) {
+    private static List<ResultView.How> hows(Tx tx, Today today, Map<String, String> quiet) {
+        boolean hosting = today.event().kind().equals("hosting");
+        Map<String, List<Protest>> protests = ResultRecord.protests(tx);
+        Map<String, String> standings = new HashMap<>();
+        today.entries()
+                .forEach(entry -> today.tally(entry).verdicts().stream()
+                        .filter(v -> v.standing() != FlightTally.Standing.OFFICIAL)
+                        .forEach(v -> standings.put(v.id(), ". As a flight: " + v.reason())));
         return today.attempts().stream()
                 .filter(a -> a.how() != null || a.voidReason() != null)
                 .map(a -> new ResultView.How(
+                        a.id(),
                         today.entry(a.entryId()).name() + ", attempt " + a.number(),
                         (a.how() != null ? a.how() : a.state().word() + ": " + a.voidReason())
-                                + outside(today, a)
-                                + quiet.getOrDefault(a.id(), "")))
+                                + (a.state() == State.CLOSED ? standings.getOrDefault(a.id(), "") : "")
+                                + (a.state() == State.CLOSED && hosting ? "" : outside(today, a))
+                                + quiet.getOrDefault(a.id(), ""),
+                        a.state() == State.CLOSED && hosting
+                                ? ResultRecord.signatures(tx, a.id()).words()
+                                : "",
+                        protests.getOrDefault(a.id(), List.of()).stream()
+                                .map(p -> p.isOpen() ? "protested" : "protest settled")
+                                .distinct()
+                                .collect(Collectors.joining(", "))))
                 .toList();
+    }
+
+    private void wall(Routes routes) {
+        routes.get(
+                "/results/wall", Role.VIEWER, ctx -> page.show(ctx, "Results on the wall", "attempt/wall.jte", wall()));
+        routes.get(
+                "/results/wall/part",
+                Role.VIEWER,
+                ctx -> page.shared(ctx, "", clock.millis(), "attempt/_wall.jte", this::wall));
+    }
+
+    private WallView wall() {
+        long nowMs = clock.millis();
+        return record.read(Today::read)
+                .map(today -> {
+                    Optional<EntryAdded> whose =
+                            today.underWay().map(a -> today.entry(a.entryId())).or(() -> today.nextEntry(nowMs));
+                    return new WallView(
+                            today.event().name(),
+                            whose.map(EntryAdded::name).orElse(""),
+                            WindowClock.of(whose.flatMap(today::flightWindow), nowMs),
+                            rows(today),
+                            Words.score(today));
+                })
+                .orElse(new WallView("No event yet", "", WindowClock.of(Optional.empty(), nowMs), List.of(), ""));
     }
 
     private static String outside(Today today, AttemptNow attempt) {

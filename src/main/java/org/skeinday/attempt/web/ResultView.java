@@ -5,8 +5,16 @@ import java.util.List;
 /** The result sheet in finished words. */
 public record ResultView(String title, String scoreWords, List<Integer> numbers, List<Row> rows, List<How> hows) {
     /** One entry. */
-    public record Row(String place, String entry, List<String> attempts, String score) {}
+    public record Row(String place, String entry, List<Cell> attempts, String score) {}
 
-    /** How one official time came about. */
-    public record How(String attempt, String words) {}
+    /** One attempt in words. @param attempt its id, empty for none */
+    public record Cell(String attempt, String words) {}
+
+    /**
+     * How one official time came about.
+     *
+     * @param signed who has signed it and who must; empty where nobody signs
+     * @param protest empty for none
+     */
+    public record How(String id, String attempt, String words, String signed, String protest) {}
 }

@@ -1,15 +1,21 @@
 package org.skeinday.attempt.web;
 
 import io.javalin.http.Context;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptSigned;
 import org.skeinday.attempt.Readings;
+import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchTaken;
+import org.skeinday.attempt.action.ResultDeeds;
 import org.skeinday.attempt.action.WatchDeeds;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.ResultRecord;
+import org.skeinday.contest.EntryAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
@@ -18,6 +24,7 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Record;
+import org.skeinday.timing.HoldRule;
 import org.skeinday.units.FlightTime;
 
 /** Timing: one watch on one device. */
@@ -26,7 +33,10 @@ public final class TimingPages {
     private final FormActs forms;
     private final Page page;
 
-    public TimingPages(Record record, FormActs forms, Page page) {
+    private final Clock clock;
+
+    public TimingPages(Record record, FormActs forms, Page page, Clock clock) {
+        this.clock = clock;
         this.record = record;
         this.forms = forms;
         this.page = page;
@@ -36,6 +46,7 @@ public final class TimingPages {
         routes.get("/timing", Role.TIMEKEEPER, ctx -> page.show(ctx, "Timing", "attempt/timing.jte", view(ctx, "")));
         routes.get("/timing/part", Role.TIMEKEEPER, ctx -> part(ctx, ""));
         routes.post("/watch/take", Role.TIMEKEEPER, this::take);
+        routes.post("/watch/sign", Role.TIMEKEEPER, this::sign);
     }
 
     private void take(Context ctx) {
@@ -52,6 +63,18 @@ public final class TimingPages {
         part(ctx, FormActs.words(ctx, forms.submit(ctx, "watch.take", content)));
     }
 
+    /** Its own device signs for a watch. */
+    private void sign(Context ctx) {
+        String seen = NowPages.field(ctx, "seen");
+        String slot = NowPages.field(ctx, "slot");
+        var content = new ResultDeeds.Sign(
+                NowPages.field(ctx, "attempt"),
+                AttemptSigned.watch(slot.matches("[1-3]") ? Integer.parseInt(slot) : 0),
+                seen.matches("\\d{1,9}") ? Long.parseLong(seen) : -1,
+                false);
+        part(ctx, FormActs.words(ctx, forms.submit(ctx, "attempt.sign", content)));
+    }
+
     private void part(Context ctx, String message) {
         page.fragment(ctx, "attempt/_timing.jte", view(ctx, message));
     }
@@ -60,7 +83,23 @@ public final class TimingPages {
         Caller caller = Access.callerOf(ctx);
         return record.read(tx -> Today.read(tx)
                 .flatMap(today -> toTime(tx, today, caller).map(attempt -> view(tx, today, attempt, caller, message)))
-                .orElse(new TimingView("Nobody is called", "", 0, false, message, "", List.of())));
+                .orElse(nobody(message)));
+    }
+
+    private TimingView nobody(String message) {
+        return new TimingView(
+                "Nobody is called",
+                "",
+                "",
+                WindowClock.of(Optional.empty(), clock.millis()),
+                false,
+                0,
+                -1,
+                0,
+                false,
+                message,
+                "",
+                List.of());
     }
 
     /** The attempt under way, else the one that this device has just timed: its reading stays in sight. */
@@ -74,19 +113,47 @@ public final class TimingPages {
         int slot = ownPlace(tx, attempt, taken, caller);
         boolean givenOver = slot > 0
                 && taken.stream().noneMatch(w -> w.slot() == slot && w.device().equals(caller.device()));
-        String reading = Readings.thatCount(AttemptStore.readings(tx, attempt.id())).stream()
+        EntryAdded entry = today.entry(attempt.entryId());
+        return new TimingView(
+                entry.name() + ", attempt " + attempt.number(),
+                attempt.id(),
+                attempt.state().word(),
+                WindowClock.of(
+                        attempt.state().isBeforeRelease() ? today.flightWindow(entry) : Optional.empty(),
+                        clock.millis()),
+                slot > 0
+                        && attempt.state().isBeforeRelease()
+                        && AttemptStore.marks(tx, attempt.id()).release(slot).isPresent(),
+                today.rules().hold().map(HoldRule::watchedMs).orElse(0L),
+                signing(tx, today, attempt, slot),
+                slot,
+                givenOver,
+                message,
+                reading(tx, today, attempt, slot),
+                places(today.event().timekeepers(), taken));
+    }
+
+    private static String reading(Tx tx, Today today, AttemptNow attempt, int slot) {
+        String own = Readings.thatCount(AttemptStore.readings(tx, attempt.id())).stream()
                 .filter(r -> r.slot() == slot)
                 .findFirst()
                 .map(r -> "Saved: " + new FlightTime(r.durationMs()).text(2))
                 .orElse("");
-        return new TimingView(
-                today.entry(attempt.entryId()).name() + ", attempt " + attempt.number(),
-                attempt.id(),
-                slot,
-                givenOver,
-                message,
-                reading,
-                places(today.event().timekeepers(), taken));
+        Long official = attempt.officialMs();
+        return official == null || attempt.state() != State.CLOSED
+                ? own
+                : own + (own.isEmpty() ? "" : ". ") + "Official time: " + Words.time(official, today.event());
+    }
+
+    /** The time that this watch has still to sign, -1 for none. */
+    private static long signing(Tx tx, Today today, AttemptNow attempt, int slot) {
+        Long official = attempt.officialMs();
+        if (official == null
+                || attempt.state() != State.CLOSED
+                || !today.event().kind().equals("hosting")) {
+            return -1;
+        }
+        return ResultRecord.signatures(tx, attempt.id()).missing().contains(AttemptSigned.watch(slot)) ? official : -1;
     }
 
     /** A place taken over by another device stays in sight here: what is tapped on it is evidence too. */

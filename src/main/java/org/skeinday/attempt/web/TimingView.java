@@ -6,12 +6,28 @@ import java.util.List;
  * The timekeeper's page in finished words.
  *
  * @param attempt id of the attempt that is to be timed, empty when none was called
+ * @param state of the attempt, in the words of the record
+ * @param window with its last call
+ * @param recalled whether the captain says that it was not released after all
+ * @param heldMs how long a held model is watched until its flight is over, 0 where the rules say nothing
+ * @param signing the official time to sign here, -1 for none
  * @param slot this device's place, 0 before one was taken
  * @param givenOver whether another device has taken this place over since
  * @param readings what this device has measured for it, in words, empty before
  */
 public record TimingView(
-        String title, String attempt, int slot, boolean givenOver, String message, String reading, List<Place> places) {
+        String title,
+        String attempt,
+        String state,
+        WindowClock window,
+        boolean recalled,
+        long heldMs,
+        long signing,
+        int slot,
+        boolean givenOver,
+        String message,
+        String reading,
+        List<Place> places) {
     /** A place to take. @param takenBy in words, empty when it is free */
     public record Place(int slot, String takenBy) {}
 }

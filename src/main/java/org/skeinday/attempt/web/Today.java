@@ -4,18 +4,28 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.State;
+import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.contest.store.WindowStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.standing.FlightTally;
+import org.skeinday.standing.Scoring;
+import org.skeinday.timing.FlightWindow;
 
 /** The day at hand as one snapshot: the latest event that is no practice, its entries, windows and attempts. */
-record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windows, List<AttemptNow> attempts) {
+record Today(
+        EventAdded event,
+        FlightRules rules,
+        List<EntryAdded> entries,
+        List<WindowAdded> windows,
+        List<AttemptNow> attempts) {
 
     static final String NO_EVENT = "There is no day yet. On the page Prepare a coach sets one up in about ten minutes.";
 
@@ -23,6 +33,7 @@ record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windo
         return EventStore.next(tx)
                 .map(event -> new Today(
                         event,
+                        FlightRulesStore.of(tx, event.id()),
                         EntryStore.ofEvent(tx, event.id()),
                         WindowStore.ofEvent(tx, event.id()),
                         AttemptStore.ofEvent(tx, event.id())));
@@ -45,7 +56,21 @@ record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windo
 
     /** An attempt that is open does not count: what is needed after it is asked for. */
     boolean mayStillFly(EntryAdded entry) {
-        return of(entry).stream().filter(a -> a.state() != State.SCRUBBED).count() < event.attempts();
+        return tally(entry).flightsLeft() > 0;
+    }
+
+    /** What its attempts are as flights of the contest. */
+    FlightTally tally(EntryAdded entry) {
+        return OfficialFlights.tally(of(entry), scoring());
+    }
+
+    Scoring scoring() {
+        return Scoring.of(event, rules);
+    }
+
+    /** The same window with its last call. */
+    Optional<FlightWindow> flightWindow(EntryAdded entry) {
+        return window(entry).map(rules::window);
     }
 
     /** The attempt that is under way; the one called last when there are several. */
@@ -64,6 +89,7 @@ record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windo
         return entries.stream()
                 .sorted(Comparator.comparingLong((EntryAdded e) ->
                                 window(e).map(WindowAdded::opensAtMs).orElse(Long.MAX_VALUE))
+                        .thenComparing(Today::callOrder)
                         .thenComparing(EntryAdded::name))
                 .toList();
     }
@@ -81,13 +107,28 @@ record Today(EventAdded event, List<EntryAdded> entries, List<WindowAdded> windo
                 : "Every entry has had its attempts.";
     }
 
-    /** The entry whose window closes first among those still to come; own entries before others. */
+    private static int callOrder(EntryAdded entry) {
+        Integer order = entry.callOrder();
+        return order == null ? Integer.MAX_VALUE : order;
+    }
+
+    /** In one window all fly in turn: who has had fewer comes first. */
+    private int flightsHad(EntryAdded entry) {
+        return event.attempts() - tally(entry).flightsLeft();
+    }
+
+    /**
+     * The entry whose window closes first among those still to come; within one window who has had fewer flights, then by
+     * the call order, own entries before others.
+     */
     Optional<EntryAdded> nextEntry(long nowMs) {
         return entries.stream()
                 .filter(this::hasAttemptLeft)
                 .filter(e -> window(e).map(w -> w.closesAtMs() > nowMs).orElse(true))
                 .min(Comparator.comparingLong((EntryAdded e) ->
                                 window(e).map(WindowAdded::closesAtMs).orElse(Long.MAX_VALUE))
+                        .thenComparing(this::flightsHad)
+                        .thenComparing(Today::callOrder)
                         .thenComparing(e -> !e.own())
                         .thenComparing(EntryAdded::name));
     }

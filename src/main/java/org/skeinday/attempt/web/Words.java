@@ -3,15 +3,21 @@ package org.skeinday.attempt.web;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.WatchMark;
+import org.skeinday.attempt.WatchMarked;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.Terms;
 import org.skeinday.contest.WindowAdded;
+import org.skeinday.standing.FlightTally;
 import org.skeinday.timing.TimeRule;
 import org.skeinday.units.FlightTime;
 
@@ -23,6 +29,36 @@ public final class Words {
     public static String clock(long ms, ZoneId zone) {
         return DateTimeFormatter.ofPattern("HH:mm")
                 .format(Instant.ofEpochMilli(ms).atZone(zone));
+    }
+
+    /** With seconds. */
+    static String second(long ms, ZoneId zone) {
+        return DateTimeFormatter.ofPattern("HH:mm:ss")
+                .format(Instant.ofEpochMilli(ms).atZone(zone));
+    }
+
+    /** What a timekeeper pressed. */
+    static String mark(WatchMarked mark) {
+        String at = mark.ms() == null ? "" : " at " + new FlightTime(mark.msOrZero()).text(1);
+        return switch (WatchMark.of(mark.what()).orElseThrow()) {
+            case READY -> "ready";
+            case RELEASED -> "released" + bound(mark);
+            case NOT_RELEASED -> "not released after all";
+            case TOUCHED -> "touched" + at;
+            case HELD -> "held" + at;
+            case FREE -> "free again" + at;
+            case TAKEN_BACK -> "the contact before was a mistake";
+            case STILL_FLYING -> "stopped by mistake, still flying" + at;
+            case SWALLOWED -> "a second press" + at + ", left out";
+            case GAP ->
+                "the device's clocks came apart by " + new FlightTime(Math.abs(mark.msOrZero())).seconds(1) + " s";
+            case RELOADED -> "the page was loaded anew";
+        };
+    }
+
+    private static String bound(WatchMarked mark) {
+        Long bound = mark.boundMs();
+        return bound == null ? ", by when it came in" : ", give or take " + new FlightTime(bound).seconds(3) + " s";
     }
 
     static String window(Today today, EntryAdded entry, ZoneId zone) {
@@ -74,6 +110,15 @@ public final class Words {
         };
     }
 
+    /** In brackets what is no official flight. */
+    static String cell(AttemptNow attempt, EventAdded event, FlightTally tally) {
+        boolean official = tally.verdicts().stream()
+                .filter(v -> v.id().equals(attempt.id()))
+                .allMatch(v -> v.standing() == FlightTally.Standing.OFFICIAL);
+        String words = cell(attempt, event);
+        return official || attempt.state() != State.CLOSED ? words : "(" + words + ")";
+    }
+
     static String time(long ms, EventAdded event) {
         return new FlightTime(ms).text(decimals(event));
     }
@@ -83,11 +128,45 @@ public final class Words {
     }
 
     static String times(Today today, EntryAdded entry) {
+        FlightTally tally = today.tally(entry);
         String words = today.of(entry).stream()
                 .filter(a -> a.state() != State.SCRUBBED)
-                .map(a -> cell(a, today.event()))
+                .map(a -> cell(a, today.event(), tally))
                 .collect(Collectors.joining(", "));
         return words.isEmpty() ? "none yet" : words;
+    }
+
+    /** With best and worst dropped where the flight rules ask for it. */
+    static String score(Today today) {
+        FlightRules rules = today.rules();
+        if (today.scoring().trimmed().isEmpty()) {
+            return score(today.event());
+        }
+        String best = rules.dropBest() == 0 ? "" : "the best" + (rules.dropBest() == 1 ? "" : " " + rules.dropBest());
+        String worst =
+                rules.dropWorst() == 0 ? "" : "the worst" + (rules.dropWorst() == 1 ? "" : " " + rules.dropWorst());
+        return "Mean without " + best + (best.isEmpty() || worst.isEmpty() ? "" : " and ") + worst;
+    }
+
+    /** What the flight rules add to the event's, as a sentence; empty when nothing. */
+    static String flightRules(Today today) {
+        FlightRules rules = today.rules();
+        List<String> parts = new ArrayList<>();
+        if (today.event().minimumMs() > 0) {
+            parts.add("at least " + new FlightTime(today.event().minimumMs()).text(0) + ", "
+                    + (rules.repeatsPerFlight() == 0
+                            ? "no repeat"
+                            : rules.repeatsPerFlight() + (rules.repeatsPerFlight() == 1 ? " repeat" : " repeats")));
+        }
+        rules.hold()
+                .ifPresent(hold -> parts.add("held by the building: over after "
+                        + new FlightTime(hold.watchedMs()).seconds(0) + " s, less "
+                        + new FlightTime(hold.deductMs()).seconds(0)
+                        + " s"));
+        if (rules.letsChoose()) {
+            parts.add("collision: keep or fly again within " + new FlightTime(rules.collisionMs()).seconds(0) + " s");
+        }
+        return parts.isEmpty() ? "" : ". Flights: " + String.join("; ", parts) + ".";
     }
 
     static String score(EventAdded event) {

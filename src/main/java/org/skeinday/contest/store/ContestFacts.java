@@ -6,6 +6,7 @@ import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY_MODEL;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY_MOTOR;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY_TASK;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_EVENT;
+import static org.skeinday.platform.db.schema.Tables.CONTEST_FLIGHT_RULES;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_MODEL;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_MODEL_NOTE;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_STATION;
@@ -21,6 +22,7 @@ import org.skeinday.contest.EntryModel;
 import org.skeinday.contest.EntryMotor;
 import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.ModelNote;
 import org.skeinday.contest.StationAdded;
@@ -42,8 +44,10 @@ public final class ContestFacts {
                 FactKind.of("event.removed", Removed.class, (tx, fact) -> {
                     Rows.remove(tx, CONTEST_EVENT.ID, fact.id());
                     Rows.remove(tx, CONTEST_TERMS.EVENT_ID, fact.id());
+                    Rows.remove(tx, CONTEST_FLIGHT_RULES.EVENT_ID, fact.id());
                 }),
                 FactKind.of("terms.set", Terms.class, Rows.put(CONTEST_TERMS)),
+                FactKind.of("rules.set", FlightRules.class, Rows.put(CONTEST_FLIGHT_RULES)),
                 FactKind.of("entry.added", EntryAdded.class, Rows.into(CONTEST_ENTRY)),
                 FactKind.of("entry.changed", EntryAdded.class, ContestFacts::entryChanged),
                 FactKind.of("entry.removed", Removed.class, (tx, fact) -> {

@@ -3,12 +3,20 @@ package org.skeinday.contest.store;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_WINDOW;
 
 import java.util.List;
+import java.util.Optional;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.platform.db.Tx;
 
 /** Reads windows. */
 public final class WindowStore {
     private WindowStore() {}
+
+    /** In which an entry flies: its own, or the one for all. */
+    public static Optional<WindowAdded> of(Tx tx, String eventId, String entryId) {
+        return ofEvent(tx, eventId).stream()
+                .filter(w -> w.entryId() == null || w.entryId().equals(entryId))
+                .findFirst();
+    }
 
     /** In the order in which they open. */
     public static List<WindowAdded> ofEvent(Tx tx, String eventId) {

@@ -55,14 +55,14 @@ public final class DevicePages {
             Supplier<List<Device>> devices,
             Consumer<String> endStreams,
             Predicate<String> isConnected,
-            Pin pin) {}
+            PinGate pins) {}
 
     private DevicePages(Page page, Acts acts, Clock clock, Door door) {
         this.page = page;
         this.acts = acts;
         this.clock = clock;
         this.door = door;
-        this.pins = new PinGate(door.pin(), clock);
+        this.pins = door.pins();
     }
 
     public static void register(Routes routes, Page page, Acts acts, Clock clock, Door door) {

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Slows down guessing: after 5 wrong tries each further one waits twice as long, per address and over all. */
-final class PinGate {
+public final class PinGate {
     private static final int FREE_TRIES = 5;
     private static final long FIRST_WAIT_MS = 2_000;
     private static final int MOST_DOUBLINGS = 8;
@@ -17,13 +17,13 @@ final class PinGate {
 
     private record Tries(int wrong, long openAtMs) {}
 
-    PinGate(Pin pin, Clock clock) {
+    public PinGate(Pin pin, Clock clock) {
         this.pin = pin;
         this.clock = clock;
     }
 
     /** Empty when right, else what is wrong. */
-    synchronized String problem(String address, String typed) {
+    public synchronized String problem(String address, String typed) {
         long left = Math.max(leftMs(address), leftMs(OVER_ALL));
         if (left > 0) {
             return "Too many wrong tries: wait " + (left + 999) / 1000 + " s.";

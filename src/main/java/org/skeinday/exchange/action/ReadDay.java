@@ -15,6 +15,7 @@ import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.CrewStore;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.contest.store.TermsStore;
@@ -43,7 +44,7 @@ public final class ReadDay {
         }
         for (AttemptImported attempt : attempts) {
             watches.addAll(AttemptStore.watches(tx, attempt.id()));
-            readings.addAll(AttemptStore.readings(tx, attempt.id()));
+            readings.addAll(AttemptStore.allReadings(tx, attempt.id()));
         }
         return new Day(
                 events,
@@ -62,6 +63,7 @@ public final class ReadDay {
                 people,
                 new Day.More(
                         TermsStore.all(tx),
+                        FlightRulesStore.all(tx),
                         EntryStore.motors(tx),
                         EntryStore.tasks(tx),
                         StationStore.all(tx),

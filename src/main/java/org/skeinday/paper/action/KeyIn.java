@@ -19,6 +19,7 @@ import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.DayRows;
@@ -30,7 +31,11 @@ import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.standing.Scoring;
 import org.skeinday.timing.OfficialTime;
+import org.skeinday.timing.TimeDecision;
+import org.skeinday.timing.WatchReading;
+import org.skeinday.timing.Watches;
 import org.skeinday.units.FlightTime;
 
 /** An attempt card into the record: the attempt whole, with its watches, its time and what was noted, from paper. */
@@ -64,7 +69,8 @@ public final class KeyIn {
         List<FlightTime> times = new ArrayList<>();
         List<Integer> slots = new ArrayList<>();
         watches(card, times, slots, wrong);
-        Map<String, String> cells = cells(card, event, entry, times, wrong, context.now());
+        Optional<OfficialTime> official = official(tx, event, card, times, slots, wrong);
+        Map<String, String> cells = cells(card, event, entry, official.orElse(null), wrong, context.now());
         DayFiles.Read read =
                 DayRows.read("attempts.csv", cells, ReadDay.all(tx, people), context::newId, ZoneId.of(card.zone()));
         noMore(tx, event, entry).ifPresent(why -> wrong.putIfAbsent("attempt", why));
@@ -99,7 +105,7 @@ public final class KeyIn {
     private static Optional<String> noMore(Tx tx, EventAdded event, EntryAdded entry) {
         return AttemptDeeds.whyNoMore(
                 entry,
-                event,
+                Scoring.of(event, FlightRulesStore.of(tx, event.id())),
                 AttemptStore.ofEvent(tx, event.id()).stream()
                         .filter(a -> a.entryId().equals(entry.id()))
                         .toList());
@@ -128,12 +134,43 @@ public final class KeyIn {
         }
     }
 
+    /** Watches in doubt need a word in the note, as they need a reason on the page Now. */
+    private static Optional<OfficialTime> official(
+            Tx tx,
+            EventAdded event,
+            Card card,
+            List<FlightTime> times,
+            List<Integer> slots,
+            Map<String, String> wrong) {
+        if (times.isEmpty() || !wrong.isEmpty()) {
+            return Optional.empty();
+        }
+        List<WatchReading> read = new ArrayList<>();
+        for (int i = 0; i < times.size(); i++) {
+            read.add(new WatchReading.Counted(String.valueOf(slots.get(i)), times.get(i)));
+        }
+        TimeDecision decision = new Watches(read).decide(CloseAttempt.watchesRule(tx, event));
+        if (decision instanceof TimeDecision.Taken taken) {
+            return Optional.of(taken.time());
+        }
+        TimeDecision.ForAPerson open = (TimeDecision.ForAPerson) decision;
+        String note = card.fields().getOrDefault("note", "").strip();
+        if (note.isEmpty() && !event.kind().equals("visiting")) {
+            wrong.put(
+                    "note",
+                    "The watches are in doubt: write here why the time is taken all the same. "
+                            + String.join(" ", open.reasons()));
+            return Optional.empty();
+        }
+        return open.proposed().map(time -> new OfficialTime(time.millis(), time.how() + ". In doubt: " + note));
+    }
+
     /** The card as a row of attempts.csv. */
     private static Map<String, String> cells(
             Card card,
             EventAdded event,
             EntryAdded entry,
-            List<FlightTime> times,
+            @Nullable OfficialTime official,
             Map<String, String> wrong,
             Instant now) {
         Map<String, String> cells = new LinkedHashMap<>();
@@ -148,9 +185,6 @@ public final class KeyIn {
         cells.put("from paper", "yes");
         cells.put("ended", DayRows.moment(now.toEpochMilli(), ZoneId.of(card.zone())));
         String announced = cells.getOrDefault("announced", ""); // when it was is not on the card
-        @Nullable
-        OfficialTime official =
-                times.isEmpty() || !wrong.isEmpty() ? null : OfficialTime.reduce(times, CloseAttempt.rule(event));
         if (event.kind().equals("visiting") || official == null) {
             byAnnouncement(cells, announced, wrong, event);
         } else {

@@ -80,15 +80,15 @@ public final class PutRow {
         return decided(DayRows.read(put.file(), put.cells(), others, own(context, id), zone), id, thing);
     }
 
-    /** What hangs on an entry belongs to its event; terms are of one event for good. */
+    /** What hangs on an entry belongs to its event; terms and rules are of one event for good. */
     private static Optional<Decision> movedToAnotherEvent(Thing thing, Day day, Put put, DayRows.RowText now) {
         String event = now.cells().getOrDefault("event", "");
-        if ((thing != Thing.ENTRIES && thing != Thing.TERMS)
+        if ((thing != Thing.ENTRIES && !thing.isOfOneEvent())
                 || event.equals(put.cells().getOrDefault("event", ""))) {
             return Optional.empty();
         }
         List<String> hangs =
-                thing == Thing.TERMS ? List.of("been set for " + event) : RemoveRow.hangsOn(thing, day, now.id());
+                thing.isOfOneEvent() ? List.of("been set for " + event) : RemoveRow.hangsOn(thing, day, now.id());
         return hangs.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Decision.refused(

@@ -54,9 +54,9 @@ public final class RemoveRow {
             case NOTES -> removed("note.removed", id);
             case CREW ->
                 Fact.of("crew.removed", new CrewRemoved(id.replaceFirst("~.*", ""), id.replaceFirst(".*~", "")));
-            case TERMS, FLIGHTS ->
+            case TERMS, RULES, FLIGHTS ->
                 throw new IllegalArgumentException(
-                        "A flight is evidence: mark it not valid, with the reason. Terms can be changed, not taken out.");
+                        "A flight is evidence: mark it not valid, with the reason. Terms and rules can be changed, not taken out.");
         };
     }
 
@@ -144,7 +144,7 @@ public final class RemoveRow {
                         "tasks in entries",
                         day.more().entryTasks(),
                         t -> id.equals(t.personId() + "~"));
-            case TERMS, WINDOWS, STATIONS, NOTES, FLIGHTS -> {}
+            case TERMS, RULES, WINDOWS, STATIONS, NOTES, FLIGHTS -> {}
         }
         return hangs;
     }

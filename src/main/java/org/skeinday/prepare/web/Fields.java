@@ -102,7 +102,7 @@ final class Fields {
         }
         String name = column.name();
         boolean own = thing.shown().get(0).equals(name)
-                && thing != Thing.TERMS
+                && !thing.isOfOneEvent()
                 && thing != Thing.WINDOWS
                 && thing != Thing.NOTES;
         if (own) {

@@ -5,6 +5,10 @@ import java.util.List;
 /** Where Prepare leads beside its lists. */
 final class Links {
     static final List<OverviewView.Link> MORE = List.of(
+            new OverviewView.Link(
+                    "/prepare/rules",
+                    "Flight rules",
+                    "Repeats, models held by the building, collisions, ties, last call: where the rules name them."),
             new OverviewView.Link("/prepare/notes", "Trim and repairs", "What was changed on each model."),
             new OverviewView.Link("/prepare/flights", "Flights", "Practice and trim flights, all of them."),
             new OverviewView.Link(

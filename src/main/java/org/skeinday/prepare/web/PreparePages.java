@@ -134,12 +134,11 @@ public final class PreparePages {
             String problem,
             Map<String, String> values,
             Map<String, String> messages) {
-        List<FormView.Preset> presets = thing == Thing.EVENTS && id.isEmpty()
-                ? Preset.all().stream()
-                        .map(p -> new FormView.Preset("/prepare/events/new?preset=" + p.path(), p.name()))
-                        .toList()
-                : List.of();
         String address = "/prepare/" + thing.path();
+        List<FormView.Preset> presets = Preset.all().stream()
+                .filter(p -> id.isEmpty() && p.thing() == thing)
+                .map(p -> new FormView.Preset(address + "/new?preset=" + p.path(), p.name()))
+                .toList();
         return new FormView(
                 (id.isEmpty() ? "New " : "Change ") + thing.one(),
                 address,
@@ -147,7 +146,7 @@ public final class PreparePages {
                 id,
                 seen,
                 problem,
-                !id.isEmpty() && thing != Thing.TERMS && thing != Thing.FLIGHTS,
+                !id.isEmpty() && !thing.isOfOneEvent() && thing != Thing.FLIGHTS,
                 new Fields(thing, day).of(values, messages),
                 presets);
     }

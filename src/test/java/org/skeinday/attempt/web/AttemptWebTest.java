@@ -114,7 +114,9 @@ class AttemptWebTest {
                 two.tap("watch.landing", watch(attempt, 2).put("ms", 61_300))
                         .path("state")
                         .asText());
-        assertSays(200, "attempt 2", laptop.form("/attempt/close", form(Map.of(), "attempt", "seen")));
+        assertSays(422, "outside the window", laptop.form("/attempt/close", form(Map.of(), "attempt", "seen")));
+        var why = form(Map.of("why", "The organiser let us begin"), "attempt", "seen");
+        assertSays(200, "attempt 2", laptop.form("/attempt/close", why));
         assertSays(200, "1:01.3", laptop.get("/results"));
     }
 
@@ -326,7 +328,8 @@ class AttemptWebTest {
         assertSays(200, "watch 2 failed: Battery", laptop.form("/watch/judge", left));
         laptop.form("/attempt/close", form(Map.of("why", "The other agrees with the film"), "attempt", "seen"));
         String sheet = laptop.get("/results").body();
-        assertTrue(sheet.contains("watch 2 failed: Battery. Taken by the captain in doubt: The other agrees"), sheet);
+        assertTrue(sheet.contains("watch 2 failed: Battery. Released "), sheet);
+        assertTrue(sheet.contains("Taken by the captain in doubt: The other agrees with the film"), sheet);
         assertSays(422, "between release and official time", laptop.form("/watch/judge", left));
     }
 

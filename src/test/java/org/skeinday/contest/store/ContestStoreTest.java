@@ -101,7 +101,7 @@ class ContestStoreTest {
 
     @Test
     void an_entry_has_the_models_that_were_given_to_it() {
-        EntryAdded entry = new EntryAdded("n1", "e1", "Teal", "Reed", null, true);
+        EntryAdded entry = new EntryAdded("n1", "e1", "Teal", "Reed", null, true, 2);
         apply("entry.added", entry);
         apply("model.added", MODEL);
         assertEquals(List.of(), ModelStore.ofEntry(tx, "n1"));

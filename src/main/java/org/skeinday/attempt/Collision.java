@@ -1,0 +1,41 @@
+package org.skeinday.attempt;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.contest.FlightRules;
+import org.skeinday.standing.CollisionChoice;
+import org.skeinday.standing.CollisionRule;
+
+/**
+ * Fact {@code attempt.collided}: the entry was told that it may keep its time or fly again, and what it chose.
+ *
+ * @param choice keep or again, null as long as it has said nothing
+ * @param chosenAtMs when it said so, epoch ms
+ */
+public record Collision(
+        String attemptId,
+        long toldAtMs,
+        @Nullable String choice,
+        @Nullable Long chosenAtMs) {
+
+    /** Where the choice stands. */
+    public CollisionChoice at(long nowMs, FlightRules rules) {
+        var rule = new CollisionRule(
+                rules.collisionMs(),
+                CollisionRule.Choice.valueOf(rules.ifSilent().toUpperCase(Locale.ROOT)));
+        CollisionChoice.@Nullable Said said = choice == null || chosenAtMs == null
+                ? null
+                : new CollisionChoice.Said(CollisionRule.Choice.valueOf(choice.toUpperCase(Locale.ROOT)), chosenAtMs);
+        return CollisionChoice.at(nowMs, toldAtMs, said, rule);
+    }
+
+    /** What holds; empty as long as it may still choose. */
+    public Optional<CollisionRule.Choice> holds(long nowMs, FlightRules rules) {
+        CollisionChoice now = at(nowMs, rules);
+        if (now instanceof CollisionChoice.Made made) {
+            return Optional.of(made.choice());
+        }
+        return now instanceof CollisionChoice.Lapsed lapsed ? Optional.of(lapsed.holds()) : Optional.empty();
+    }
+}

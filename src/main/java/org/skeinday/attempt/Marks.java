@@ -1,0 +1,144 @@
+package org.skeinday.attempt;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.timing.Contact;
+import org.skeinday.units.FlightTime;
+
+/** The marks of one attempt's timekeepers and what they say. */
+public final class Marks {
+    public static final Marks NONE = new Marks(List.of());
+
+    private final List<WatchMarked> all;
+
+    /** @param all in any order */
+    public Marks(List<WatchMarked> all) {
+        this.all =
+                all.stream().sorted(Comparator.comparingLong(WatchMarked::atMs)).toList();
+    }
+
+    /** Watches whose timekeeper said that they are ready, or pressed for the release. */
+    public List<Integer> ready() {
+        return IntStream.rangeClosed(1, 3)
+                .filter(slot -> of(slot).stream().anyMatch(m -> m.is(WatchMark.READY) || m.is(WatchMark.RELEASED)))
+                .boxed()
+                .toList();
+    }
+
+    /** The first release that no watch has taken back: the one that counts for the window. */
+    public Optional<WatchMarked> release() {
+        return IntStream.rangeClosed(1, 3)
+                .mapToObj(this::release)
+                .flatMap(Optional::stream)
+                .min(Comparator.comparingLong(WatchMarked::atMs));
+    }
+
+    /** What this watch says of the release, unless it took it back. */
+    public Optional<WatchMarked> release(int slot) {
+        return of(slot).stream()
+                .filter(m -> m.is(WatchMark.RELEASED) || m.is(WatchMark.NOT_RELEASED))
+                .reduce((earlier, later) -> later)
+                .filter(m -> m.is(WatchMark.RELEASED));
+    }
+
+    /** When and for how long the building held the model as this watch saw it. */
+    public List<Contact> held(int slot) {
+        List<Contact> held = new ArrayList<>();
+        @Nullable Long from = null;
+        for (WatchMarked mark : flight(slot)) {
+            if (mark.is(WatchMark.HELD) && from == null) {
+                from = mark.msOrZero();
+            } else if (mark.is(WatchMark.FREE) && from != null) {
+                held.add(new Contact("", from, Math.max(from, mark.msOrZero())));
+                from = null;
+            }
+        }
+        if (from != null) {
+            held.add(new Contact("", from, null));
+        }
+        return held;
+    }
+
+    /** The contacts that this watch marked, in words; empty when there was none. */
+    public String contacts(int slot) {
+        List<String> words = new ArrayList<>();
+        flight(slot).stream()
+                .filter(m -> m.is(WatchMark.TOUCHED))
+                .forEach(m -> words.add("touched at " + new FlightTime(m.msOrZero()).text(1)));
+        held(slot).forEach(contact -> {
+            Long freed = contact.freedMs();
+            words.add("held at " + new FlightTime(contact.fromMs()).text(1)
+                    + (freed == null ? "" : " for " + new FlightTime(freed - contact.fromMs()).seconds(1) + " s"));
+        });
+        return String.join(", ", words);
+    }
+
+    /** The first moment at which any watch saw the model touch something, ms after the release. */
+    public Optional<Long> firstContactMs() {
+        return IntStream.rangeClosed(1, 3)
+                .boxed()
+                .flatMap(slot -> flight(slot).stream())
+                .filter(m -> m.is(WatchMark.TOUCHED) || m.is(WatchMark.HELD))
+                .map(WatchMarked::msOrZero)
+                .min(Comparator.naturalOrder());
+    }
+
+    /** What speaks against the clock of this watch, one sentence each. */
+    public List<String> jumps(int slot) {
+        List<String> jumps = new ArrayList<>();
+        for (WatchMarked mark : flight(slot)) {
+            if (mark.is(WatchMark.GAP)) {
+                jumps.add("The clocks of watch " + slot + "'s device came apart by "
+                        + new FlightTime(Math.abs(mark.msOrZero())).seconds(1)
+                        + " s while it ran: it slept, or its clock was set. Compare it with the others.");
+            } else if (mark.is(WatchMark.RELOADED)) {
+                jumps.add(
+                        "The page of watch " + slot + " was loaded anew while it ran: the device's wall clock joins the"
+                                + " two parts. Compare it with the others.");
+            }
+        }
+        return jumps.stream().distinct().toList();
+    }
+
+    /** Whether the last word of this watch is that the landing was a mistake. */
+    public boolean fliesOn(int slot, List<ReadingTaken> readings) {
+        return flight(slot).stream()
+                .filter(m -> m.is(WatchMark.STILL_FLYING))
+                .reduce((earlier, later) -> later)
+                .filter(m ->
+                        readings.stream().noneMatch(r -> r.slot() == slot && Objects.equals(r.corrects(), m.about())))
+                .isPresent();
+    }
+
+    /** When this watch was last spoken of by the device's own clock, ms since 1970; empty for no mark at all. */
+    public Optional<Long> lastAtMs(int slot) {
+        return of(slot).stream().map(WatchMarked::atMs).max(Comparator.naturalOrder());
+    }
+
+    /** Since this watch's last release, without the contacts that were taken back. */
+    private List<WatchMarked> flight(int slot) {
+        List<WatchMarked> own = of(slot);
+        int from = 0;
+        for (int i = 0; i < own.size(); i++) {
+            if (own.get(i).is(WatchMark.RELEASED) || own.get(i).is(WatchMark.NOT_RELEASED)) {
+                from = i;
+            }
+        }
+        Set<String> back = new HashSet<>();
+        own.stream().filter(m -> m.is(WatchMark.TAKEN_BACK)).forEach(m -> back.add(String.valueOf(m.about())));
+        return own.subList(from, own.size()).stream()
+                .filter(m -> !back.contains(m.id()))
+                .toList();
+    }
+
+    private List<WatchMarked> of(int slot) {
+        return all.stream().filter(m -> m.slot() == slot).toList();
+    }
+}

@@ -1,0 +1,50 @@
+package org.skeinday.attempt;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.skeinday.standing.FlightTally;
+import org.skeinday.standing.Flown;
+import org.skeinday.standing.Scoring;
+
+/** What an entry's attempts are as flights of the contest. */
+public final class OfficialFlights {
+    private OfficialFlights() {}
+
+    /** Those that are decided, in the order flown; a scrubbed attempt is no flight. */
+    public static List<Flown> of(List<AttemptNow> own) {
+        return own.stream()
+                .sorted(Comparator.comparingInt(AttemptNow::number))
+                .flatMap(attempt -> flown(attempt).stream())
+                .toList();
+    }
+
+    private static Optional<Flown> flown(AttemptNow attempt) {
+        return of(
+                attempt.id(), attempt.state().word(), attempt.officialMs(), attempt.voidReason(), attempt.flownAgain());
+    }
+
+    /**
+     * One attempt as a flight; empty when it is none, or not decided yet.
+     *
+     * @param state a word of {@link State}
+     * @param flownAgain whether it was given up to be flown again, which uses up nothing
+     */
+    public static Optional<Flown> of(
+            String id,
+            String state,
+            @org.jspecify.annotations.Nullable Long officialMs,
+            @org.jspecify.annotations.Nullable String reason,
+            boolean flownAgain) {
+        String why = reason == null || reason.isBlank() ? "given up" : reason;
+        return switch (State.of(state)) {
+            case CLOSED -> Optional.of(new Flown(id, officialMs == null ? 0 : officialMs));
+            case VOID -> Optional.of(flownAgain ? new Flown(id, 0, why) : Flown.withoutTime(id, why));
+            default -> Optional.empty();
+        };
+    }
+
+    public static FlightTally tally(List<AttemptNow> own, Scoring scoring) {
+        return scoring.tally(of(own));
+    }
+}

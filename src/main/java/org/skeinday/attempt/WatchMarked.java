@@ -1,0 +1,42 @@
+package org.skeinday.attempt;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Fact {@code watch.marked}: one press of one timekeeper beside the landing, or what the device noticed of its own clock.
+ *
+ * @param slot which timekeeper, 1 to 3
+ * @param what a word of {@link WatchMark}
+ * @param ms from release to this press on the device's monotonic clock; of a gap, by how much the clocks came apart
+ * @param about id of the reading or mark that it takes back
+ * @param atMs when, by the server's clock, epoch ms
+ * @param boundMs by how much that may be wrong; null when the device did not know the server's clock
+ */
+public record WatchMarked(
+        String id,
+        String attemptId,
+        int slot,
+        String what,
+        @Nullable Long ms,
+        @Nullable String about,
+        long atMs,
+        @Nullable Long boundMs,
+        @Nullable String personId) {
+    public WatchMarked {
+        if (slot < 1 || slot > 3) {
+            throw new IllegalArgumentException("A timekeeper's place must be 1 to 3, but was " + slot);
+        }
+        if (WatchMark.of(what).isEmpty()) {
+            throw new IllegalArgumentException("A timekeeper has no key '" + what + "'");
+        }
+    }
+
+    public boolean is(WatchMark mark) {
+        return what.equals(mark.word());
+    }
+
+    /** A duration of a mark that has one, else zero. */
+    public long msOrZero() {
+        return ms == null ? 0 : ms;
+    }
+}

@@ -1,0 +1,162 @@
+package org.skeinday.attempt.action;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptReopened;
+import org.skeinday.attempt.AttemptSigned;
+import org.skeinday.attempt.Protest;
+import org.skeinday.attempt.Signatures;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.ResultRecord;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.Terms;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.TermsStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+
+/** What is done with a result: it is signed, protested, opened again. Nothing of the old is lost. */
+public final class ResultDeeds {
+    private static final long MINUTE_MS = 60_000;
+
+    /**
+     * Signs.
+     *
+     * @param as captain, or watch-1 to watch-3
+     * @param seenMs the official time that was shown
+     * @param pin whether the coach's PIN was given
+     */
+    public record Sign(String attempt, String as, long seenMs, boolean pin) {}
+
+    /** @param words against what */
+    public record Protests(String attempt, String words) {}
+
+    public record Settle(String protest, String how) {}
+
+    /** @param pin whether the coach's PIN was given */
+    public record Reopen(String attempt, String reason, boolean pin) {}
+
+    private ResultDeeds() {}
+
+    public static List<ActKind<?>> kinds() {
+        return List.of(
+                new ActKind<>("attempt.sign", Sign.class, ResultDeeds::sign),
+                new ActKind<>("attempt.protest", Protests.class, ResultDeeds::protest),
+                new ActKind<>("attempt.settle", Settle.class, ResultDeeds::settle),
+                new ActKind<>("attempt.reopen", Reopen.class, ResultDeeds::reopen),
+                new ActKind<>("attempt.collision", CollisionDeeds.Say.class, CollisionDeeds::decide));
+    }
+
+    static Decision sign(Tx tx, ActContext context, Sign sign) {
+        AttemptNow now = AttemptStore.find(tx, sign.attempt()).orElse(null);
+        if (now == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        Long official = now.officialMs();
+        if (now.state() != State.CLOSED || official == null) {
+            return Decision.refused(
+                    "sign",
+                    "An official time is signed; this attempt is " + now.state().word());
+        }
+        if (official != sign.seenMs()) {
+            return new Decision.Outdated("The official time was changed meanwhile. Look again, then sign.");
+        }
+        EventAdded event = EventStore.find(tx, now.eventId()).orElseThrow();
+        if (!event.kind().equals("hosting")) {
+            return Decision.refused("sign", "Elsewhere the officials sign; here the announced time is kept");
+        }
+        Signatures signatures = ResultRecord.signatures(tx, now.id());
+        if (!signatures.needed().contains(sign.as()) || signatures.has(sign.as())) {
+            return Decision.refused(
+                    "sign", "There is nothing to sign here for " + sign.as().replace('-', ' '));
+        }
+        boolean own = AttemptStore.everWatched(tx, now.id(), context.device()).stream()
+                .anyMatch(w -> AttemptSigned.watch(w.slot()).equals(sign.as()));
+        if (!sign.pin() && !own) {
+            return Decision.refused(
+                    "pin",
+                    sign.as().equals(AttemptSigned.CAPTAIN)
+                            ? "The captain signs with the coach's PIN"
+                            : "Its own device signs for a watch; from another one it is signed with the coach's PIN");
+        }
+        var fact = new AttemptSigned(
+                context.newId(0),
+                now.id(),
+                sign.as(),
+                context.person(),
+                context.device(),
+                context.now().toEpochMilli());
+        return Decision.decided(AttemptDeeds.TOPICS, Fact.of("attempt.signed", fact));
+    }
+
+    static Decision protest(Tx tx, ActContext context, Protests protests) {
+        AttemptNow now = AttemptStore.find(tx, protests.attempt()).orElse(null);
+        if (now == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        String words = protests.words().strip();
+        if (words.isEmpty() || words.length() > AttemptDeeds.LONGEST_REASON) {
+            return Decision.refused(
+                    "words", words.isEmpty() ? "Say what is protested, and why" : AttemptDeeds.tooLong(words));
+        }
+        long atMs = context.now().toEpochMilli();
+        long until = until(TermsStore.of(tx, now.eventId()), now).orElse(Long.MAX_VALUE);
+        var fact = new Protest(context.newId(0), now.id(), words, context.person(), atMs, atMs > until, null, null);
+        return Decision.decided(AttemptDeeds.TOPICS, Fact.of("attempt.protested", fact));
+    }
+
+    /** When the time to protest against a result that this laptop has made is over, epoch ms; empty for never. */
+    public static Optional<Long> until(Terms terms, AttemptNow attempt) {
+        Integer minutes = terms.protestMinutes();
+        Long closed = attempt.closedAtMs();
+        return minutes == null || closed == null ? Optional.empty() : Optional.of(closed + minutes * MINUTE_MS);
+    }
+
+    static Decision settle(Tx tx, ActContext context, Settle settle) {
+        Protest protest = ResultRecord.protest(tx, settle.protest()).orElse(null);
+        if (protest == null) {
+            return Decision.unknown("There is no such protest; look again");
+        }
+        String how = settle.how().strip();
+        if (how.isEmpty() || how.length() > AttemptDeeds.LONGEST_REASON || !protest.isOpen()) {
+            return Decision.refused(
+                    "how",
+                    !protest.isOpen()
+                            ? "This protest is settled"
+                            : how.isEmpty() ? "Say how it was settled, and by whom" : AttemptDeeds.tooLong(how));
+        }
+        return Decision.decided(
+                AttemptDeeds.TOPICS,
+                Fact.of("attempt.protested", protest.settle(how, context.now().toEpochMilli())));
+    }
+
+    static Decision reopen(Tx tx, ActContext context, Reopen reopen) {
+        AttemptNow now = AttemptStore.find(tx, reopen.attempt()).orElse(null);
+        if (now == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        if (now.state() != State.CLOSED) {
+            return Decision.refused(
+                    "reason",
+                    "A closed attempt is opened again; this one is "
+                            + now.state().word());
+        }
+        String reason = reopen.reason().strip();
+        if (reason.isEmpty() || reason.length() > AttemptDeeds.LONGEST_REASON) {
+            return Decision.refused(
+                    "reason", reason.isEmpty() ? "Say why: it stays in the record" : AttemptDeeds.tooLong(reason));
+        }
+        if (!reopen.pin() && !ResultRecord.signatures(tx, now.id()).given().isEmpty()) {
+            return Decision.refused("pin", "What was signed is opened again with the coach's PIN");
+        }
+        var fact =
+                new AttemptReopened(context.newId(0), now.id(), context.now().toEpochMilli(), reason, context.person());
+        return new Decision.Decided(List.of(Fact.of("attempt.reopened", fact)), Map.of(), AttemptDeeds.TOPICS);
+    }
+}

@@ -1,0 +1,64 @@
+package org.skeinday.attempt.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Attempt;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.LandedAttempt;
+import org.skeinday.attempt.ReleasedAttempt;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.motor.MotorStage;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.platform.record.Removed;
+
+/** A release or a landing that was none: the attempt stands where it stood before. */
+public final class TakeBack {
+    /** @param seen what the form showed, as {@link org.skeinday.attempt.Seen} writes it */
+    public record Step(String attempt, @Nullable String seen) {}
+
+    private TakeBack() {}
+
+    static Decision decide(Tx tx, ActContext context, Step step) {
+        AttemptNow now = AttemptStore.find(tx, step.attempt()).orElse(null);
+        if (now == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        Optional<Decision> outdated = AttemptDeeds.outdated(step.seen(), now);
+        if (outdated.isPresent()) {
+            return outdated.get();
+        }
+        long atMs = context.now().toEpochMilli();
+        Attempt attempt = Attempt.of(now);
+        List<Fact> facts = attempt instanceof ReleasedAttempt released
+                ? release(tx, now, released, atMs)
+                : attempt instanceof LandedAttempt landed
+                        ? List.of(Fact.of("attempt.taken-back", landed.fliesOn(atMs)))
+                        : List.of();
+        return facts.isEmpty()
+                ? Decision.refused("A release or a landing can be taken back; this attempt is "
+                        + now.state().word())
+                : new Decision.Decided(facts, Map.of(), AttemptDeeds.MOVED);
+    }
+
+    /** The motor was not flown either. */
+    static List<Fact> release(Tx tx, AttemptNow now, ReleasedAttempt released, long atMs) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(
+                Fact.of("attempt.taken-back", released.neverLeft(AttemptStore.stateBeforeRelease(tx, now.id()), atMs)));
+        String motor = now.motorId();
+        if (motor != null) {
+            MotorLifeStore.find(tx, motor)
+                    .filter(life -> life.stage() == MotorStage.FLOWN)
+                    .flatMap(life -> Optional.ofNullable(life.step()))
+                    .ifPresent(step -> facts.add(Fact.of("motor.step.undone", new Removed(step.id()))));
+        }
+        return facts;
+    }
+}

@@ -1,0 +1,99 @@
+package org.skeinday.exchange;
+
+import java.util.List;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.FlightRules;
+import org.skeinday.timing.FlightWindow;
+import org.skeinday.units.FlightTime;
+
+/** {@code rules.csv}: which flights of an event are official, contacts, collisions, ties, last call. */
+final class FlightRulesFile implements DayFile {
+    static final String NAME = "rules.csv";
+
+    private static final List<Column> COLUMNS = List.of(
+            Column.text("event", 120),
+            Column.time("held watched"),
+            Column.time("held deduct"),
+            Column.plain("repeats").or("0"),
+            Column.plain("repeats in all"),
+            Column.choice("short again", "no-time", FlightRules.IF_SHORT),
+            Column.choice("collision", "stands", FlightRules.COLLISION),
+            Column.time("time to choose").or("60"),
+            Column.choice("without a choice", "keep", FlightRules.IF_SILENT),
+            Column.choice("ties", "next", FlightRules.TIES),
+            Column.plain("drop best").or("0"),
+            Column.plain("drop worst").or("0"),
+            Column.time("last call").or("2:00"),
+            Column.choice("inside the window", "release", FlightRules.INSIDE));
+
+    @Override
+    public String name() {
+        return NAME;
+    }
+
+    @Override
+    public List<Column> columns() {
+        return COLUMNS;
+    }
+
+    @Override
+    public void take(Row row, Intake intake) {
+        String event = intake.event(row);
+        Long watched = Numbers.time(row, "held watched", 0, 600_000);
+        Long deduct = Numbers.time(row, "held deduct", 0, 600_000);
+        if (deduct != null && (watched == null || deduct > watched)) {
+            row.error(
+                    "held deduct",
+                    "'" + row.text("held deduct") + "' is more than was watched",
+                    "write at most the time in held watched, or leave this empty");
+        }
+        int repeats = Numbers.whole(row, "repeats", 0, 10, 0);
+        Integer inAll = Numbers.whole(row, "repeats in all", 0, 500);
+        String ifShort = row.word("short again");
+        String collision = row.word("collision");
+        long choose = Numbers.time(row, "time to choose", 1, 3_600_000, FlightRules.COLLISION_MS);
+        String ifSilent = row.word("without a choice");
+        String ties = row.word("ties");
+        int best = Numbers.whole(row, "drop best", 0, 5, 0);
+        int worst = Numbers.whole(row, "drop worst", 0, 5, 0);
+        long lastCall = Numbers.time(row, "last call", 0, 3_600_000, FlightWindow.LAST_CALL_MS);
+        String inside = row.word("inside the window");
+        if (event.isEmpty() || row.isWrong()) {
+            return;
+        }
+        intake.flightRules.add(row, "event", event, "'" + row.text("event") + "'", event);
+        intake.take(
+                row,
+                "rules.set",
+                () -> new FlightRules(
+                        event, watched, deduct, repeats, inAll, ifShort, collision, choose, ifSilent, ties, best, worst,
+                        lastCall, inside));
+    }
+
+    @Override
+    public void put(Book book, Table table) {
+        for (FlightRules rules : book.day().more().flightRules()) {
+            EventAdded event = book.event(rules.eventId());
+            table.line(event.day(), event.name())
+                    .of(rules.eventId())
+                    .put("event", event.name())
+                    .put("held watched", seconds(rules.heldWatchedMs()))
+                    .put("held deduct", seconds(rules.heldDeductMs()))
+                    .put("repeats", Numbers.text(rules.repeatsPerFlight()))
+                    .put("repeats in all", Numbers.text(rules.repeatsInAll()))
+                    .put("short again", rules.ifShort())
+                    .put("collision", rules.collision())
+                    .put("time to choose", seconds(rules.collisionMs()))
+                    .put("without a choice", rules.ifSilent())
+                    .put("ties", rules.ties())
+                    .put("drop best", Numbers.text(rules.dropBest()))
+                    .put("drop worst", Numbers.text(rules.dropWorst()))
+                    .put("last call", seconds(rules.lastCallMs()))
+                    .put("inside the window", rules.inside());
+        }
+    }
+
+    private static String seconds(@org.jspecify.annotations.Nullable Long ms) {
+        return ms == null ? "" : new FlightTime(ms).seconds(0);
+    }
+}

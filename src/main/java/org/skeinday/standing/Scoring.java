@@ -1,0 +1,87 @@
+package org.skeinday.standing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.FlightRules;
+import org.skeinday.timing.Rounding;
+import org.skeinday.timing.RoundingBySize;
+
+/**
+ * How the flights of an event's entries become official, scores and places.
+ *
+ * @param trimmed the mean without best and worst, which then is the score; empty when none are dropped
+ */
+public record Scoring(FlightsRule flights, ScoreRule score, Optional<TrimmedMean> trimmed, TieRule ties) {
+    private static final int NO_LIMIT = 500;
+    private static final long HUNDREDTH_MS = 10;
+
+    public static Scoring of(EventAdded event, FlightRules rules) {
+        Integer inAll = rules.repeatsInAll();
+        return new Scoring(
+                new FlightsRule(
+                        event.attempts(),
+                        event.minimumMs(),
+                        rules.repeatsPerFlight(),
+                        inAll == null ? NO_LIMIT : inAll,
+                        rules.ifShort().equals("counts") ? FlightsRule.IfShort.COUNTS : FlightsRule.IfShort.NO_TIME),
+                ScoreRule.of(event),
+                rules.drops() && rules.dropBest() + rules.dropWorst() < event.attempts()
+                        ? Optional.of(new TrimmedMean(
+                                event.attempts(), rules.dropBest(), rules.dropWorst(), Better.LONGER, hundredths()))
+                        : Optional.empty(),
+                tie(rules.ties()));
+    }
+
+    private static RoundingBySize hundredths() {
+        return new RoundingBySize(
+                Rounding.NEAREST, HUNDREDTH_MS, Long.MAX_VALUE / HUNDREDTH_MS, Rounding.NEAREST, HUNDREDTH_MS);
+    }
+
+    private static TieRule tie(String word) {
+        return switch (word.toLowerCase(Locale.ROOT)) {
+            case "shared" -> TieRule.SHARED;
+            case "best" -> TieRule.BEST_SINGLE;
+            default -> TieRule.NEXT_BEST;
+        };
+    }
+
+    public FlightTally tally(List<Flown> flown) {
+        return FlightTally.of(flown, flights);
+    }
+
+    /** Milliseconds by which entries are ordered; empty without a score. A mean is divided only when shown. */
+    public Optional<Long> countedMs(List<Flown> flown) {
+        List<Long> official = tally(flown).officialMs();
+        if (trimmed.isEmpty()) {
+            return score.countedMs(official);
+        }
+        List<Optional<Long>> tries = new ArrayList<>();
+        official.forEach(ms -> tries.add(Optional.of(ms)));
+        while (tries.size() < trimmed.get().tries()) {
+            tries.add(Optional.empty());
+        }
+        return trimmed.get().of(tries).meanMs();
+    }
+
+    /** What is shown of {@link #countedMs}. */
+    public long shownMs(long countedMs) {
+        return trimmed.isPresent() ? countedMs : score.shownMs(countedMs);
+    }
+
+    /** Whether the score is a mean, which has its own hundredths. */
+    public boolean isMean() {
+        return trimmed.isPresent() || score.divisor() > 1;
+    }
+
+    /** The longer score first; ties by the rule; those without a score last, by name, without a place. */
+    public List<Standings.Placed> order(Map<String, List<Flown>> flownByEntry) {
+        List<Standings.Scored> scored = new ArrayList<>();
+        flownByEntry.forEach((entry, flown) -> scored.add(
+                new Standings.Scored(entry, countedMs(flown), tally(flown).officialMs())));
+        return Standings.order(scored, ties, Better.LONGER);
+    }
+}
