@@ -17,7 +17,7 @@ public record Protest(
         boolean late,
         @Nullable String settled,
         @Nullable Long settledAtMs) {
-    public boolean isOpen() {
+    public boolean stillOpen() {
         return settled == null;
     }
 

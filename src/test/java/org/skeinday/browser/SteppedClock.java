@@ -6,15 +6,15 @@ import java.time.Instant;
 import java.time.ZoneId;
 
 /** A wall clock that somebody sets while the program runs. */
-final class SteppedClock extends Clock {
+public final class SteppedClock extends Clock {
     private final Clock real;
     private volatile Duration step = Duration.ZERO;
 
-    SteppedClock(Clock real) {
+    public SteppedClock(Clock real) {
         this.real = real;
     }
 
-    void stepBy(Duration more) {
+    public void stepBy(Duration more) {
         step = step.plus(more);
     }
 

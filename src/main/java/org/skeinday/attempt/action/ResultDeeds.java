@@ -124,10 +124,10 @@ public final class ResultDeeds {
             return Decision.unknown("There is no such protest; look again");
         }
         String how = settle.how().strip();
-        if (how.isEmpty() || how.length() > AttemptDeeds.LONGEST_REASON || !protest.isOpen()) {
+        if (how.isEmpty() || how.length() > AttemptDeeds.LONGEST_REASON || !protest.stillOpen()) {
             return Decision.refused(
                     "how",
-                    !protest.isOpen()
+                    !protest.stillOpen()
                             ? "This protest is settled"
                             : how.isEmpty() ? "Say how it was settled, and by whom" : AttemptDeeds.tooLong(how));
         }

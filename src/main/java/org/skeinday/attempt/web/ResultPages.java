@@ -147,7 +147,7 @@ public final class ResultPages {
                                 ? ResultRecord.signatures(tx, a.id()).words()
                                 : "",
                         protests.getOrDefault(a.id(), List.of()).stream()
-                                .map(p -> p.isOpen() ? "protested" : "protest settled")
+                                .map(p -> p.stillOpen() ? "protested" : "protest settled")
                                 .distinct()
                                 .collect(Collectors.joining(", "))))
                 .toList();
