@@ -24,18 +24,20 @@ function start(place) {
   const find = (name) => place.querySelector(`[data-watch-${name}]`);
   const clock = find('clock'), target = find('target'), words = find('words'), side = find('side'), kept = find('kept');
   const touched = find('touched'), held = find('held'), contact = find('contact'), contactBack = find('contact-back');
-  const hint = find('screen');
   let state = JSON.parse(localStorage.getItem(key) ?? '{"state":"ready"}');
   let last = -Infinity;
   // After a reload the monotonic clock has a new origin: the wall clock joins the two, and says so.
   if (state.state === 'air' && state.origin !== performance.timeOrigin) state = { ...here(state), reloaded: true, drift: apart() };
   const keep = (next) => { state = next; localStorage.setItem(key, JSON.stringify(state)); show(); };
 
+  /** The second tap of a double one is no decision; that it was made is kept. */
+  function isDouble(stamp, before) {
+    const soon = stamp - before < SWALLOW_MS;
+    if (soon && state.state !== 'ready') mark('swallowed', Math.max(0, Math.round(stamp - state.at)), stamp);
+    return soon;
+  }
   function press(stamp) {
-    if (stamp - last < SWALLOW_MS) {
-      if (state.state !== 'ready') mark('swallowed', Math.max(0, Math.round(stamp - state.at)), stamp);
-      return;
-    }
+    if (isDouble(stamp, last)) return;
     last = stamp;
     if (state.state === 'ready') release(stamp); else if (state.state === 'air') land(stamp);
   }
@@ -70,13 +72,19 @@ function start(place) {
 
   // Contacts, without stopping.
   const flown = (stamp) => Math.max(0, Math.round(stamp - state.at));
+  let contactAt = -Infinity;
+  const mayContact = (stamp) => {
+    if (state.state !== 'air' || isDouble(stamp, Math.max(last, contactAt))) return false;
+    contactAt = stamp;
+    return true;
+  };
   function touch(stamp) {
-    if (state.state !== 'air' || stamp - last < SWALLOW_MS) return;
+    if (!mayContact(stamp)) return;
     const ms = flown(stamp);
     keep({ ...state, contact: { tap: mark('touched', ms, stamp), words: `touched at ${format(ms)}` } });
   }
   function hold(stamp) {
-    if (state.state !== 'air' || stamp - last < SWALLOW_MS) return;
+    if (!mayContact(stamp)) return;
     const ms = flown(stamp);
     const free = state.heldAt != null;
     const tap = mark(free ? 'free' : 'held', ms, stamp);
@@ -142,7 +150,6 @@ function start(place) {
     held.textContent = state.heldAt != null ? 'Free again' : 'Held';
     contact.textContent = state.contact?.words ?? '';
     contactBack.hidden = at !== 'air' || !state.contact;
-    hint.hidden = at !== 'ready' || screenStays();
   }
   // Whether this watch's taps are only on this device or in the record: the two never look alike, and one that needs a
   // look is not covered by a later one that was saved.
@@ -177,7 +184,6 @@ function start(place) {
   onPress(held, hold);
   side.addEventListener('click', (event) => sideKey(event.timeStamp));
   contactBack.addEventListener('click', (event) => takeBack(event.timeStamp));
-  find('screen-done').addEventListener('click', () => { sayScreenStays(true); show(); });
   // The whole page is the key, for a keyboard and for a presenter in the hand; what has the focus and does something of its
   // own keeps its keys.
   document.addEventListener('keydown', whileHere((event) => {
@@ -195,5 +201,15 @@ function start(place) {
   tick();
 }
 
+/** Asked before the flight, where there is room, until somebody says that it is so. */
+function askForScreen(root) {
+  root.querySelectorAll('[data-screen-hint]').forEach((hint) => {
+    hint.hidden = screenStays();
+    hint.querySelector('button').addEventListener('click', () => { sayScreenStays(true); hint.hidden = true; });
+  });
+}
+
+askForScreen(document);
+document.addEventListener('skeinday:fresh', (event) => askForScreen(event.target));
 document.querySelectorAll('[data-watch]').forEach(start);
 document.addEventListener('skeinday:fresh', (event) => event.target.querySelectorAll('[data-watch]').forEach(start));

@@ -71,13 +71,20 @@ public final class Marks {
         List<String> words = new ArrayList<>();
         flight(slot).stream()
                 .filter(m -> m.is(WatchMark.TOUCHED))
-                .forEach(m -> words.add("touched at " + new FlightTime(m.msOrZero()).text(1)));
+                .forEach(m -> words.add("touched at " + tenths(m.msOrZero())));
         held(slot).forEach(contact -> {
             Long freed = contact.freedMs();
-            words.add("held at " + new FlightTime(contact.fromMs()).text(1)
-                    + (freed == null ? "" : " for " + new FlightTime(freed - contact.fromMs()).seconds(1) + " s"));
+            words.add("held at " + tenths(contact.fromMs())
+                    + (freed == null
+                            ? ""
+                            : " for " + new FlightTime((freed - contact.fromMs()) / 100 * 100).seconds(1) + " s"));
         });
         return String.join(", ", words);
+    }
+
+    /** Nobody sees a contact to the millisecond; the marks have it. */
+    private static String tenths(long ms) {
+        return new FlightTime(ms / 100 * 100).text(1);
     }
 
     /** The first moment at which any watch saw the model touch something, ms after the release. */

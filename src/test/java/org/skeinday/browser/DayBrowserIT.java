@@ -95,6 +95,9 @@ class DayBrowserIT {
         waitFor(second, "#timing", "taken by Mattis");
         button(second, "Watch 2").click();
         waitFor(second, "#timing", "watch 2");
+        waitFor(laptop, "#now", "0 of 2 ready; 2 are taken");
+        button(first, "I am ready").click();
+        button(second, "I am ready").click();
         waitFor(laptop, "#now", "2 of 2 ready");
         Sight.look(first, "timing-ready");
         press(first);

@@ -511,8 +511,7 @@ class OutboxBrowserIT {
             phone.executeScript("document.getElementById('watch-target').dispatchEvent(new PointerEvent('pointerdown',"
                     + " {button: 2, isPrimary: true, bubbles: true}));");
             assertEquals(
-                    "ready",
-                    phone.findElement(By.cssSelector("[data-watch-words]")).getText());
+                    "ready", phone.findElement(By.cssSelector("[data-watch]")).getDomAttribute("data-state"));
             tapTarget();
             waitFor(phone, "[data-watch-words]", "in the air");
         }

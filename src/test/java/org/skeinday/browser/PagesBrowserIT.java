@@ -31,6 +31,8 @@ class PagesBrowserIT {
             "/prepare/events/new",
             "/prepare/entries/new",
             "/prepare/terms/new",
+            "/prepare/rules/new",
+            "/results/wall",
             "/practice",
             "/making",
             "/inspection",
@@ -56,6 +58,7 @@ class PagesBrowserIT {
             call(laptop);
             look(app, "now-called", "/");
             look(app, "results", "/results");
+            look(app, "attempt-record", "/attempt/" + flown(laptop));
             look(app, "devices", "/devices");
             look(app, "join", "/join");
             look(app, "timing-choose", "/timing");
@@ -73,6 +76,11 @@ class PagesBrowserIT {
                 look(app, "empty" + page.replace('/', '-'), page, Browsers.Size.PHONE);
             }
         }
+    }
+
+    /** Id of the attempt whose time is official. */
+    private static String flown(Visitor laptop) throws Exception {
+        return laptop.get("/results").body().replaceAll("(?s).*<dt><a href=\"/attempt/([^\"]+)\".*", "$1");
     }
 
     private static void look(App app, String name, String path) {

@@ -44,6 +44,13 @@ class CellErrorsTest {
 
     @ParameterizedTest
     @CsvSource({
+        "rules.csv, held watched, 0, 10:00, x, 10:00.001",
+        "rules.csv, repeats, 0, 10, -1, 11",
+        "rules.csv, repeats in all, 0, 500, -1, 501",
+        "rules.csv, time to choose, 0.001, 60:00, 0, 60:00.001",
+        "rules.csv, drop best, 0, 5, -1, 6",
+        "rules.csv, drop worst, 0, 5, -1, 6",
+        "rules.csv, last call, 0, 60:00, x, 60:00.001",
         "event.csv, attempts, 1, 20, 0, 21",
         "event.csv, window minutes, 0, 600, -1, 601",
         "event.csv, timekeepers, 1, 3, 0, 4",
@@ -78,6 +85,7 @@ class CellErrorsTest {
     private static String row(String file, String column, String value) {
         Map<String, Map<String, String>> rows = Map.of(
                 "event.csv", Map.of("name", "Reed Day", "day", "2026-05-09"),
+                "rules.csv", Map.of("event", ""),
                 "batches.csv", Map.of("batch", "A"),
                 "motors.csv", Map.of("tag", "R-01", "batch", "A", "team", "R", "loop", "18 in", "mass", "1.6 g"),
                 "models.csv", Map.of("model", "Rail 1", "team", "R", "hook distance", "240 mm"),

@@ -82,4 +82,23 @@ class FlightWindowTest {
         assertThrows(IllegalArgumentException.class, () -> new FlightWindow(0, 10, 11));
         assertThrows(IllegalArgumentException.class, () -> WINDOW.place(0, -1));
     }
+
+    /** What came in at the last moment may have been released earlier: inside or outside, a person says. */
+    @Test
+    void a_release_known_only_by_when_it_came_in_is_for_a_person_unless_it_came_in_too_early() {
+        var window = new FlightWindow(100_000, 200_000, 0);
+        assertEquals(ReleaseVerdict.Side.OUTSIDE, window.placeUnknown(99_999).side());
+        assertEquals(
+                ReleaseVerdict.Side.BY_A_PERSON, window.placeUnknown(100_000).side());
+        assertEquals(
+                ReleaseVerdict.Side.BY_A_PERSON, window.placeUnknown(200_000).side());
+        assertEquals(
+                ReleaseVerdict.Side.BY_A_PERSON, window.placeUnknown(900_000).side());
+        assertEquals(
+                "The device did not know the window's clock; its release came in 0.50 s after it closed: a person decides",
+                window.placeUnknown(200_500).words());
+        assertEquals(
+                "Landed 0.50 s before it closed: inside the window",
+                window.placeLanding(199_500, 0).words());
+    }
 }

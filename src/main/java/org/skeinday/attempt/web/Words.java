@@ -39,7 +39,7 @@ public final class Words {
 
     /** What a timekeeper pressed. */
     static String mark(WatchMarked mark) {
-        String at = mark.ms() == null ? "" : " at " + new FlightTime(mark.msOrZero()).text(1);
+        String at = mark.ms() == null ? "" : " at " + new FlightTime(mark.msOrZero()).text(2);
         return switch (WatchMark.of(mark.what()).orElseThrow()) {
             case READY -> "ready";
             case RELEASED -> "released" + bound(mark);

@@ -328,7 +328,7 @@ class OfficialTimeWebTest {
         String record = laptop.get("/attempt/" + attempt).body();
         assertSays("0:31.00 – corrected or taken back", record);
         assertSays("1:01.10", record);
-        assertSays("stopped by mistake, still flying at 0:32.0", record);
+        assertSays("stopped by mistake, still flying at 0:32.00", record);
     }
 
     @Test

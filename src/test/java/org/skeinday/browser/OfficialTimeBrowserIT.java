@@ -1,0 +1,351 @@
+package org.skeinday.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.prepare.Prepared;
+
+/** A contested flight from the handshake to the signed result: a laptop, two timekeepers, and the hall's screen. */
+@Timeout(180)
+class OfficialTimeBrowserIT {
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
+
+    private final ChromeDriver laptop = Browsers.of(Browsers.Size.LAPTOP);
+    private final ChromeDriver phone = Browsers.of(Browsers.Size.PHONE);
+    private final ChromeDriver tablet = Browsers.of(Browsers.Size.TABLET);
+
+    @TempDir
+    Path root;
+
+    private App app;
+    private String hall = "";
+    private String desk = "";
+    private int taps;
+
+    @BeforeEach
+    void start() throws Exception {
+        app = Demo.start(root.resolve("day"));
+        var forms = new Prepared(new Visitor(app.port(), "", 77));
+        LocalDateTime opens =
+                LocalDateTime.now(java.time.Clock.systemDefaultZone()).truncatedTo(ChronoUnit.MINUTES);
+        forms.save(
+                "windows",
+                forms.row("windows", "Curlew"),
+                Map.of("opens", MINUTE.format(opens), "closes", MINUTE.format(opens.plusMinutes(12))));
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        if (!hall.isEmpty()) {
+            laptop.switchTo().window(hall);
+            laptop.close();
+            laptop.switchTo().window(desk);
+        }
+        app.close();
+    }
+
+    @Test
+    void a_contested_flight_is_timed_decided_signed_opened_again_and_seen_in_the_hall() throws Exception {
+        openTheHallsScreen();
+        join(phone);
+        join(tablet);
+        call();
+        take(phone, 1);
+        take(tablet, 2);
+        waitFor(laptop, "0 of 2 ready; 2 are taken");
+        Sight.look(phone, "official-before");
+        tap(phone, "#watch-side");
+        click(tablet, "#watch-side");
+        waitFor(laptop, "2 of 2 ready");
+        Sight.look(phone, "official-ready");
+        move("Start winding");
+        move("Wound, holding");
+        taps = 2; // the watch and "I am ready"
+        tap(phone, "#watch-target");
+        key(tablet, Keys.PAGE_DOWN);
+        waitFor(laptop, "in the air");
+        Sight.pastDoubleTap(phone);
+        new Actions(phone)
+                .doubleClick(phone.findElement(By.id("watch-touched")))
+                .perform();
+        waitFor(phone, "touched at");
+        key(tablet, Keys.PAGE_UP);
+        waitFor(tablet, "touched at");
+        Sight.look(phone, "official-air");
+        mistakenStop();
+        Sight.pastDoubleTap(tablet);
+        tap(phone, "#watch-target");
+        assertTrue(taps <= 4, "a timekeeper's taps over one flight: " + taps);
+        key(tablet, Keys.PAGE_DOWN);
+        waitFor(phone, "Saved");
+        waitFor(tablet, "Saved");
+        waitFor(laptop, "Take the official time");
+        Sight.look(laptop, "official-landed");
+        String attempt = takeTheTime();
+        sign(attempt);
+        seenInTheHall("0:0");
+        protestAndReopen(attempt);
+    }
+
+    private void openTheHallsScreen() {
+        desk = laptop.getWindowHandle();
+        laptop.switchTo().newWindow(WindowType.TAB);
+        hall = laptop.getWindowHandle();
+        laptop.get(at("/results/wall"));
+        waitFor(laptop, "the window closes in");
+        laptop.switchTo().window(desk);
+    }
+
+    /** Nothing on it is more than results and the window; nothing can be pressed beside the bar. */
+    private void seenInTheHall(String time) throws Exception {
+        laptop.switchTo().window(hall);
+        waitFor(laptop, time);
+        assertEquals(
+                0, laptop.findElements(By.cssSelector("main button, main form")).size());
+        assertTrue(!text(laptop).contains("touched"), text(laptop));
+        Sight.look(laptop, "official-hall");
+        laptop.switchTo().window(desk);
+    }
+
+    private void join(ChromeDriver browser) throws Exception {
+        browser.get(app.joinLink());
+        Sight.look(browser, "official-join");
+        browser.findElement(By.cssSelector("button[value=timekeeper]")).click();
+        waitFor(browser, "as soon as the captain calls");
+        click(browser, "#watch-screen");
+        waitFor(browser, "as soon as the captain calls");
+    }
+
+    private void call() {
+        laptop.get(at("/"));
+        button(laptop, "Call Curlew, attempt 1").click();
+        waitFor(laptop, "Start winding");
+    }
+
+    private void take(ChromeDriver browser, int slot) {
+        waitFor(browser, "Which watch are you?");
+        button(browser, "Watch " + slot).click();
+        waitFor(browser, "watch " + slot);
+        waitFor(browser, "not ready yet");
+    }
+
+    private void move(String word) {
+        button(laptop, word).click();
+        new WebDriverWait(laptop, Duration.ofSeconds(10))
+                .ignoring(WebDriverException.class)
+                .until(b -> b.findElements(By.tagName("button")).stream()
+                        .noneMatch(x -> x.isDisplayed() && x.getText().equals(word)));
+    }
+
+    /** The tablet stops at the wrong moment and says so: the watch goes on as if it had not been stopped. */
+    private void mistakenStop() throws Exception {
+        key(tablet, Keys.PAGE_DOWN);
+        waitFor(laptop, "Take the official time");
+        waitFor(tablet, "Still flying");
+        Sight.look(tablet, "official-mistake");
+        Thread.sleep(700); // a second tap of a double one is no answer
+        click(tablet, "#watch-side");
+        waitFor(laptop, "in the air");
+        waitFor(tablet, "in the air");
+    }
+
+    private String takeTheTime() throws Exception {
+        laptop.findElements(By.id("why")).forEach(why -> why.sendKeys("Two hands on one slow machine"));
+        button(laptop, "Take the official time").click();
+        waitFor(laptop, "Curlew, attempt 2");
+        laptop.get(at("/results"));
+        waitFor(laptop, "to sign: watch 1, watch 2, captain");
+        Sight.look(laptop, "official-sheet");
+        laptop.findElement(By.cssSelector("dl.hows a")).click();
+        waitFor(laptop, "What the timekeepers pressed");
+        assertTrue(text(laptop).contains("corrected or taken back"), text(laptop));
+        assertTrue(text(laptop).contains("a second press"), "the double tap is kept: " + text(laptop));
+        return String.valueOf(laptop.getCurrentUrl());
+    }
+
+    private void sign(String attempt) throws Exception {
+        for (ChromeDriver watch : List.of(phone, tablet)) {
+            waitFor(watch, "Official time:");
+            watch.findElement(By.cssSelector("form[hx-post='/watch/sign'] button"))
+                    .click();
+            new WebDriverWait(watch, Duration.ofSeconds(10))
+                    .until(b -> b.findElements(By.cssSelector("form[hx-post='/watch/sign']"))
+                            .isEmpty());
+        }
+        Sight.look(phone, "official-signed-phone");
+        laptop.get(attempt);
+        waitFor(laptop, "signed at");
+        Sight.look(laptop, "official-record");
+        type(laptop, "pin-captain", "nope");
+        click(laptop, ".signs button");
+        waitFor(laptop, "not the coach");
+        type(laptop, "pin-captain", app.newPin());
+        click(laptop, ".signs button");
+        new WebDriverWait(laptop, Duration.ofSeconds(15))
+                .until(b -> b.findElements(By.id("pin-captain")).isEmpty());
+        laptop.get(at("/results"));
+        waitFor(laptop, "signed by all");
+    }
+
+    private void protestAndReopen(String attempt) throws Exception {
+        laptop.get(attempt);
+        laptop.findElements(By.tagName("summary")).stream()
+                .filter(s -> s.getText().equals("Protest"))
+                .forEach(WebElement::click);
+        laptop.findElement(By.id("words")).sendKeys("Touched the beam, section 5.2");
+        button(laptop, "Mark as protested").click();
+        waitFor(laptop, "How was it settled, and by whom?");
+        laptop.findElements(By.tagName("summary")).stream()
+                .filter(s -> s.getText().equals("Open this result again"))
+                .forEach(WebElement::click);
+        laptop.findElement(By.id("reason")).sendKeys("The jury wants the second watch only");
+        laptop.findElement(By.id("pin-reopen")).sendKeys(app.newPin());
+        button(laptop, "Open it again").click();
+        waitFor(laptop, "opened again: The jury wants the second watch only");
+        Sight.look(laptop, "official-reopened");
+        laptop.get(at("/results"));
+        waitFor(laptop, "protested");
+    }
+
+    /**
+     * What the input itself says counts, not when a busy page comes to it: the page hangs for half a second around the
+     * landing, and somebody sets the device's clock an hour on in between.
+     */
+    @Test
+    void a_page_that_hangs_and_a_clock_that_is_set_change_no_time() throws Exception {
+        join(phone);
+        call();
+        take(phone, 1);
+        WebElement target = phone.findElement(By.id("watch-target"));
+        int x = target.getRect().getX() + target.getRect().getWidth() / 2;
+        int y = (int) (long)
+                (Long) phone.executeScript("return Math.round(arguments[0].getBoundingClientRect().top + 40)", target);
+        for (String stuck : List.of("", "const d = Date.now; Date.now = () => d() + 3600000;")) {
+            double released = System.currentTimeMillis() / 1000.0;
+            press(x, y, released);
+            waitFor(phone, "Not released");
+            phone.executeScript(
+                    stuck
+                            + "const end = performance.now() + 1600; setTimeout(() => { while (performance.now() < end); }, 1100);");
+            Thread.sleep(1250);
+            press(x, y, released + 1.2);
+            waitFor(phone, "Stopped");
+            String kept = (String)
+                    phone.executeScript(
+                            "return JSON.stringify(Object.values(localStorage).map((v) => { try { return JSON.parse(v).ms } catch { return null } }).filter((v) => v))");
+            long ms = Long.parseLong(String.valueOf(kept).replaceAll("[^0-9]", ""));
+            System.out.println("recorded " + ms + " ms for 1200 ms, the page hung for 500 ms");
+            assertEquals(1200, ms, 5);
+            if (!stuck.isEmpty()) {
+                waitFor(phone, "the clock jumped: slept, or was it set?");
+                laptop.get(at("/"));
+                waitFor(laptop, "came apart by 3600");
+            }
+            Thread.sleep(700);
+            click(phone, "#watch-side");
+            waitFor(phone, "in the air");
+            phone.executeScript(
+                    "const k = Object.keys(localStorage).find((n) => n.startsWith('skeinday.watch.')); localStorage.setItem(k, '{\"state\":\"ready\"}');");
+            phone.navigate().refresh();
+            waitFor(phone, "not ready yet");
+        }
+    }
+
+    /** A press whose moment is told: s since 1970, as an input device tells it. */
+    private void press(int x, int y, double at) {
+        for (String type : List.of("mousePressed", "mouseReleased")) {
+            phone.executeCdpCommand(
+                    "Input.dispatchMouseEvent",
+                    Map.of(
+                            "type",
+                            type,
+                            "x",
+                            x,
+                            "y",
+                            y,
+                            "button",
+                            "left",
+                            "buttons",
+                            1,
+                            "clickCount",
+                            1,
+                            "timestamp",
+                            at));
+        }
+    }
+
+    private void tap(ChromeDriver browser, String selector) {
+        taps++;
+        click(browser, selector);
+    }
+
+    private static void type(ChromeDriver browser, String id, String words) {
+        new WebDriverWait(browser, Duration.ofSeconds(10))
+                .ignoring(WebDriverException.class)
+                .until(b -> {
+                    b.findElement(By.id(id)).sendKeys(words);
+                    return true;
+                });
+    }
+
+    private static void click(ChromeDriver browser, String selector) {
+        new WebDriverWait(browser, Duration.ofSeconds(10))
+                .ignoring(WebDriverException.class)
+                .until(b -> {
+                    b.findElement(By.cssSelector(selector)).click();
+                    return true;
+                });
+    }
+
+    private static void key(ChromeDriver browser, Keys key) {
+        browser.executeScript("document.activeElement?.blur()");
+        new Actions(browser).sendKeys(key).perform();
+    }
+
+    private String at(String path) {
+        return "http://localhost:" + app.port() + path;
+    }
+
+    private static WebElement button(ChromeDriver browser, String words) {
+        return browser.findElements(By.tagName("button")).stream()
+                .filter(b -> b.isDisplayed() && b.getText().equals(words))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("No button '" + words + "' in " + text(browser)));
+    }
+
+    private static String text(ChromeDriver browser) {
+        return new WebDriverWait(browser, Duration.ofSeconds(5))
+                .ignoring(WebDriverException.class)
+                .until(b -> b.findElement(By.tagName("main")).getText());
+    }
+
+    private static void waitFor(ChromeDriver browser, String words) {
+        new WebDriverWait(browser, Duration.ofSeconds(15))
+                .ignoring(WebDriverException.class)
+                .withMessage(() -> "'" + words + "' in " + text(browser))
+                .until(b -> text(browser).contains(words));
+    }
+}
