@@ -71,18 +71,18 @@ class DayBrowserIT {
         Sight.look(laptop, "now-before");
         String planOfFirst = text(laptop, "#plan");
         assertTrue(planOfFirst.contains("stop at"), planOfFirst);
-        new Select(laptop.findElement(By.id("motor"))).selectByIndex(2);
+        Sight.touch(laptop, b -> new Select(b.findElement(By.id("motor"))).selectByIndex(2));
         new WebDriverWait(laptop, Duration.ofSeconds(10))
                 .until(b -> !text(laptop, "#plan").equals(planOfFirst));
         String motor = laptop.findElement(By.cssSelector("#plan dd")).getText();
-        button(laptop, "Call Curlew, attempt 1").click();
+        Sight.touch(laptop, b -> button(b, "Call Curlew, attempt 1").click());
         waitFor(laptop, "#now", "Start winding");
         assertTrue(text(laptop, "#plan").contains(motor), "the chosen motor is called: " + motor);
         assertTrue(text(laptop, "#now").contains("Eye protection"));
         Sight.look(laptop, "now-called");
-        button(laptop, "Start winding").click();
+        Sight.touch(laptop, b -> button(b, "Start winding").click());
         waitFor(laptop, "#now", "Wound, holding");
-        button(laptop, "Wound, holding").click();
+        Sight.touch(laptop, b -> button(b, "Wound, holding").click());
         waitFor(laptop, "#now", "Released");
         Sight.look(laptop, "now-holding");
     }
@@ -90,14 +90,14 @@ class DayBrowserIT {
     private void timeOnBothPhones() throws IOException {
         waitFor(first, "#timing", "Which watch are you?");
         Sight.look(first, "timing-choose");
-        button(first, "Watch 1").click();
+        Sight.touch(first, b -> button(b, "Watch 1").click());
         waitFor(first, "#timing", "watch 1");
         waitFor(second, "#timing", "taken by Mattis");
-        button(second, "Watch 2").click();
+        Sight.touch(second, b -> button(b, "Watch 2").click());
         waitFor(second, "#timing", "watch 2");
         waitFor(laptop, "#now", "0 of 2 ready; 2 are taken");
-        button(first, "I am ready").click();
-        button(second, "I am ready").click();
+        Sight.touch(first, b -> button(b, "I am ready").click());
+        Sight.touch(second, b -> button(b, "I am ready").click());
         waitFor(laptop, "#now", "2 of 2 ready");
         Sight.look(first, "timing-ready");
         press(first);
@@ -119,7 +119,7 @@ class DayBrowserIT {
 
     private String takeTheOfficialTime(Program program) throws IOException {
         laptop.findElements(By.id("why")).forEach(why -> why.sendKeys("two hands on a slow machine"));
-        button(laptop, "Take the official time").click();
+        Sight.touch(laptop, b -> button(b, "Take the official time").click());
         waitFor(laptop, "#now", "Curlew, attempt 2");
         Sight.look(laptop, "now-after");
         laptop.get(program.at("/results"));
@@ -131,7 +131,8 @@ class DayBrowserIT {
 
     /** A press as a finger makes it: pointer down first. */
     private static void press(ChromeDriver phone) {
-        phone.findElement(By.cssSelector("[data-watch-target]")).click();
+        Sight.touch(
+                phone, b -> b.findElement(By.cssSelector("[data-watch-target]")).click());
     }
 
     private static WebElement button(ChromeDriver browser, String words) {

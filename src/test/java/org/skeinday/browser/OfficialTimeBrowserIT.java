@@ -141,19 +141,19 @@ class OfficialTimeBrowserIT {
 
     private void call() {
         laptop.get(at("/"));
-        button(laptop, "Call Curlew, attempt 1").click();
+        Sight.touch(laptop, b -> button(b, "Call Curlew, attempt 1").click());
         waitFor(laptop, "Start winding");
     }
 
     private void take(ChromeDriver browser, int slot) {
         waitFor(browser, "Which watch are you?");
-        button(browser, "Watch " + slot).click();
+        Sight.touch(browser, b -> button(b, "Watch " + slot).click());
         waitFor(browser, "watch " + slot);
         waitFor(browser, "not ready yet");
     }
 
     private void move(String word) {
-        button(laptop, word).click();
+        Sight.touch(laptop, b -> button(b, word).click());
         new WebDriverWait(laptop, Duration.ofSeconds(10))
                 .ignoring(WebDriverException.class)
                 .until(b -> b.findElements(By.tagName("button")).stream()
@@ -174,7 +174,7 @@ class OfficialTimeBrowserIT {
 
     private String takeTheTime() throws Exception {
         laptop.findElements(By.id("why")).forEach(why -> why.sendKeys("Two hands on one slow machine"));
-        button(laptop, "Take the official time").click();
+        Sight.touch(laptop, b -> button(b, "Take the official time").click());
         waitFor(laptop, "Curlew, attempt 2");
         laptop.get(at("/results"));
         waitFor(laptop, "to sign: watch 1, watch 2, captain");
@@ -216,14 +216,14 @@ class OfficialTimeBrowserIT {
                 .filter(s -> s.getText().equals("Protest"))
                 .forEach(WebElement::click);
         laptop.findElement(By.id("words")).sendKeys("Touched the beam, section 5.2");
-        button(laptop, "Mark as protested").click();
+        Sight.touch(laptop, b -> button(b, "Mark as protested").click());
         waitFor(laptop, "How was it settled, and by whom?");
         laptop.findElements(By.tagName("summary")).stream()
                 .filter(s -> s.getText().equals("Open this result again"))
                 .forEach(WebElement::click);
         laptop.findElement(By.id("reason")).sendKeys("The jury wants the second watch only");
         laptop.findElement(By.id("pin-reopen")).sendKeys(app.newPin());
-        button(laptop, "Open it again").click();
+        Sight.touch(laptop, b -> button(b, "Open it again").click());
         waitFor(laptop, "opened again: The jury wants the second watch only");
         Sight.look(laptop, "official-reopened");
         laptop.get(at("/results"));
@@ -274,6 +274,18 @@ class OfficialTimeBrowserIT {
         }
     }
 
+    /** Two presses 100 ms apart, however slow the machine is. */
+    private void twice(ChromeDriver browser, String id) {
+        WebElement key = browser.findElement(By.id(id));
+        @SuppressWarnings("unchecked")
+        List<Long> at = (List<Long>) browser.executeScript(
+                "const r = arguments[0].getBoundingClientRect(); return [Math.round(r.x + 20), Math.round(r.y + 20)]",
+                key);
+        double now = System.currentTimeMillis() / 1000.0;
+        press((int) (long) at.get(0), (int) (long) at.get(1), now - 0.1);
+        press((int) (long) at.get(0), (int) (long) at.get(1), now);
+    }
+
     /** A press whose moment is told: s since 1970, as an input device tells it. */
     private void press(int x, int y, double at) {
         for (String type : List.of("mousePressed", "mouseReleased")) {
@@ -303,21 +315,11 @@ class OfficialTimeBrowserIT {
     }
 
     private static void type(ChromeDriver browser, String id, String words) {
-        new WebDriverWait(browser, Duration.ofSeconds(10))
-                .ignoring(WebDriverException.class)
-                .until(b -> {
-                    b.findElement(By.id(id)).sendKeys(words);
-                    return true;
-                });
+        Sight.touch(browser, b -> b.findElement(By.id(id)).sendKeys(words));
     }
 
     private static void click(ChromeDriver browser, String selector) {
-        new WebDriverWait(browser, Duration.ofSeconds(10))
-                .ignoring(WebDriverException.class)
-                .until(b -> {
-                    b.findElement(By.cssSelector(selector)).click();
-                    return true;
-                });
+        Sight.touch(browser, b -> b.findElement(By.cssSelector(selector)).click());
     }
 
     private static void key(ChromeDriver browser, Keys key) {

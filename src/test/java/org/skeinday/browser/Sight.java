@@ -7,7 +7,9 @@ import com.deque.html.axecore.selenium.AxeBuilder;
 import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Consumer;
 import org.openqa.selenium.By;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.Select;
@@ -26,6 +28,16 @@ final class Sight {
                                 .getText()
                                 .compareTo("0:00.4")
                         > 0);
+    }
+
+    /** As a finger does it, which holds no element: where the part was swapped just then, the new one is meant. */
+    static void touch(ChromeDriver browser, Consumer<ChromeDriver> deed) {
+        new WebDriverWait(browser, Duration.ofSeconds(10))
+                .ignoring(StaleElementReferenceException.class)
+                .until(b -> {
+                    deed.accept(browser);
+                    return true;
+                });
     }
 
     /** A device joins by the link as this person in this role, and is past the join page when this comes back. */

@@ -135,11 +135,11 @@ public final class ResultPages {
                         .filter(v -> v.standing() != FlightTally.Standing.OFFICIAL)
                         .forEach(v -> standings.put(v.id(), ". As a flight: " + v.reason())));
         return today.attempts().stream()
-                .filter(a -> a.how() != null || a.voidReason() != null)
+                .filter(a -> a.how() != null || a.voidReason() != null || protests.containsKey(a.id()))
                 .map(a -> new ResultView.How(
                         a.id(),
                         today.entry(a.entryId()).name() + ", attempt " + a.number(),
-                        (a.how() != null ? a.how() : a.state().word() + ": " + a.voidReason())
+                        came(a)
                                 + (a.state() == State.CLOSED ? standings.getOrDefault(a.id(), "") : "")
                                 + (a.state() == State.CLOSED && hosting ? "" : outside(today, a))
                                 + quiet.getOrDefault(a.id(), ""),
@@ -151,6 +151,12 @@ public final class ResultPages {
                                 .distinct()
                                 .collect(Collectors.joining(", "))))
                 .toList();
+    }
+
+    private static String came(AttemptNow attempt) {
+        String how = attempt.how();
+        String reason = attempt.voidReason();
+        return how != null ? how : attempt.state().word() + (reason == null ? ", not official yet" : ": " + reason);
     }
 
     private void wall(Routes routes) {
