@@ -178,6 +178,10 @@ public final class App implements AutoCloseable {
         if (!record.people().pinHash().isEmpty()) {
             return "";
         }
+        return freshPin(record, random);
+    }
+
+    private static String freshPin(Record record, SecureRandom random) throws IOException {
         String pin = String.format("%06d", random.nextInt(1_000_000));
         record.people().keepPin(PinHash.of(pin, random));
         return pin;
@@ -225,6 +229,11 @@ public final class App implements AutoCloseable {
     /** The coach's PIN when this start has made it, else empty. */
     public String newPin() {
         return newPin;
+    }
+
+    /** Another PIN for the coach in place of the one that was lost: told once, as at the first start. */
+    public String renewPin(SecureRandom random) throws IOException {
+        return freshPin(record, random);
     }
 
     /** Pages that are connected now. */

@@ -70,6 +70,9 @@ final class Commands {
         @Option(names = "--dev", description = "read templates from the source folder")
         boolean dev;
 
+        @Option(names = "--new-pin", description = "make a new PIN for the coach and tell it once")
+        boolean newPin;
+
         int serve(Path folder) throws Exception {
             App app;
             try {
@@ -85,7 +88,7 @@ final class Commands {
             }
             Files.writeString(folder.resolve("port"), String.valueOf(app.port()));
             CountDownLatch closed = closeAtEnd(app);
-            sayReady(app, folder);
+            sayReady(app, folder, newPin ? app.renewPin(new SecureRandom()) : app.newPin());
             closed.await();
             return 0;
         }
@@ -113,7 +116,7 @@ final class Commands {
             return Files.exists(kept) ? Integer.parseInt(Files.readString(kept).strip()) : USUAL_PORT;
         }
 
-        private void sayReady(App app, Path folder) {
+        private void sayReady(App app, Path folder, String pin) {
             out().println("Skeinday is ready.");
             out().println("  On this laptop:  http://localhost:" + app.port() + "/");
             if (app.isAlone()) {
@@ -124,8 +127,8 @@ final class Commands {
             }
             out().println("  Data folder:     " + folder);
             out().println("  Stop:            Ctrl-C");
-            if (!app.newPin().isEmpty()) {
-                out().println("  Coach's PIN:     " + app.newPin() + "   (shown this once; note it)");
+            if (!pin.isEmpty()) {
+                out().println("  Coach's PIN:     " + pin + "   (shown this once; note it)");
             }
             if (!app.isAlone()) {
                 out().println(Qr.forTerminal(app.joinLink()));

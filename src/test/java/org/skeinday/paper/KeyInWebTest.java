@@ -73,6 +73,18 @@ class KeyInWebTest {
     }
 
     @Test
+    void watches_in_doubt_need_a_word_in_the_note_which_stands_on_the_sheet() throws Exception {
+        String curlew = entry("Curlew");
+        Map<String, String> apart = new HashMap<>(Map.of("watch-2", "1:43.92", "note", ""));
+        wrong("note", "are 0.31 s apart, more than 0.3 s", key(curlew, apart));
+        apart.put("watch-2", "");
+        wrong("note", "Of 2 watches 1 are heard of", key(curlew, apart));
+        apart.put("note", "the other watch fell");
+        assertEquals(200, key(curlew, apart).statusCode());
+        assertTrue(laptop.get("/results").body().contains("In doubt: the other watch fell"));
+    }
+
+    @Test
     void what_is_wrong_on_a_card_stands_beside_its_field_and_nothing_is_saved() throws Exception {
         String curlew = entry("Curlew");
         long before = Files.size(root.resolve("day/journal.jsonl"));

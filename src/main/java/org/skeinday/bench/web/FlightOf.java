@@ -51,7 +51,7 @@ final class FlightOf {
         return new FlightView(
                 attempt.id(),
                 unread ? unread(form) : null,
-                attempt.state() == State.RELEASED ? null : landing(form),
+                attempt.state() == State.RELEASED ? null : landing(form, quiet),
                 quiet ? List.of() : lines(figures),
                 quiet ? "" : figures.map(this::suggests).orElse(""));
     }
@@ -69,15 +69,26 @@ final class FlightOf {
                 stop != null);
     }
 
-    private FlightView.Landing landing(FormErrors form) {
+    private FlightView.Landing landing(FormErrors form, boolean quiet) {
         Validity said = flight == null ? Validity.valid() : flight.validity();
-        String contact =
-                said.contact() == null ? "" : new FlightTime(said.contact().toMillis()).text(0);
+        String contact = said.contact() == null
+                ? seenByWatches(quiet)
+                : new FlightTime(said.contact().toMillis()).text(0);
         return new FlightView.Landing(
                 form.typedOr("remaining", number(note.remainingCrankTurns())),
                 form.typedOr("spoilt", said.reason()),
                 form.typedOr("contact", contact),
                 flight != null && flight.judged());
+    }
+
+    /** The first contact that a timekeeper marked, offered as long as nobody has told one. */
+    private String seenByWatches(boolean quiet) {
+        return quiet || (flight != null && flight.judged())
+                ? ""
+                : AttemptStore.marks(tx, attempt.id())
+                        .firstContactMs()
+                        .map(ms -> new FlightTime(ms / 1000 * 1000).text(0))
+                        .orElse("");
     }
 
     private String torque(@Nullable Double nmm) {
