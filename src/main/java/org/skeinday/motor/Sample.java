@@ -1,6 +1,7 @@
 package org.skeinday.motor;
 
 import java.util.Arrays;
+import java.util.List;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.descriptive.rank.Percentile;
 import org.hipparchus.stat.descriptive.rank.Percentile.EstimationType;
@@ -57,6 +58,11 @@ public final class Sample {
     /** Where one further value will lie; needs at least two values. */
     public Interval predictionInterval(double confidence) {
         return around(confidence, 1 + 1.0 / values.length);
+    }
+
+    /** Values that one further one takes with equal chance: quantiles of where it will lie, the middles of {@code points} parts. */
+    public List<Double> likely(int points) {
+        return Likely.of(values.length - 1, mean(), deviation() * Math.sqrt(1 + 1.0 / values.length), points);
     }
 
     private Interval around(double confidence, double variances) {

@@ -1,6 +1,7 @@
 package org.skeinday.motor;
 
 import java.util.Arrays;
+import java.util.List;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.regression.SimpleRegression;
 
@@ -61,6 +62,13 @@ public record StraightLine(
         double away = x - meanX;
         double half = t(confidence) * residualError * Math.sqrt(1 + 1.0 / n + away * away / spread);
         return new Interval(at(x) - half, at(x) + half, confidence);
+    }
+
+    /** Values that one further y at this x takes with equal chance, as {@link Sample#likely}. */
+    public List<Double> likely(double x, int points) {
+        double away = x - meanX;
+        double scale = residualError * Math.sqrt(1 + 1.0 / n + away * away / spread);
+        return Likely.of(n - 2, at(x), scale, points);
     }
 
     private double t(double confidence) {
