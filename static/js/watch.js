@@ -17,6 +17,9 @@ const LOOK_MS = 1000;
 
 const apart = () => Date.now() - (performance.timeOrigin + performance.now());
 
+// What a double tap is measured from: it outlives a part that is exchanged between its two taps.
+const pressedAt = new Map();
+
 function start(place) {
   const { attempt, slot } = place.dataset;
   const heldMs = Number(place.dataset.held);
@@ -25,9 +28,12 @@ function start(place) {
   const clock = find('clock'), target = find('target'), words = find('words'), side = find('side'), kept = find('kept');
   const touched = find('touched'), held = find('held'), contact = find('contact'), contactBack = find('contact-back');
   let state = JSON.parse(localStorage.getItem(key) ?? '{"state":"ready"}');
-  let last = -Infinity;
+  const at = pressedAt.get(key) ?? { press: -Infinity, contact: -Infinity, side: -Infinity };
+  pressedAt.set(key, at);
+  const over = ['closed', 'void', 'scrubbed'].includes(place.dataset.stands);
+  const recalled = place.dataset.recalled === 'true';
   // After a reload the monotonic clock has a new origin: the wall clock joins the two, and says so.
-  if (state.state === 'air' && state.origin !== performance.timeOrigin) state = { ...here(state), reloaded: true, drift: apart() };
+  if (state.at != null && state.origin !== performance.timeOrigin) state = { ...here(state), reloaded: true, drift: apart() };
   const keep = (next) => { state = next; localStorage.setItem(key, JSON.stringify(state)); show(); };
 
   /** The second tap of a double one is no decision; that it was made is kept. */
@@ -37,8 +43,8 @@ function start(place) {
     return soon;
   }
   function press(stamp) {
-    if (isDouble(stamp, last)) return;
-    last = stamp;
+    if (isDouble(stamp, Math.max(at.press, at.side))) return;
+    at.press = stamp;
     if (state.state === 'ready') release(stamp); else if (state.state === 'air') land(stamp);
   }
   function release(stamp) {
@@ -72,10 +78,9 @@ function start(place) {
 
   // Contacts, without stopping.
   const flown = (stamp) => Math.max(0, Math.round(stamp - state.at));
-  let contactAt = -Infinity;
   const mayContact = (stamp) => {
-    if (state.state !== 'air' || isDouble(stamp, Math.max(last, contactAt))) return false;
-    contactAt = stamp;
+    if (state.state !== 'air' || isDouble(stamp, Math.max(at.press, at.contact))) return false;
+    at.contact = stamp;
     return true;
   };
   function touch(stamp) {
@@ -98,20 +103,25 @@ function start(place) {
   }
 
   // What the small key does: ready before the release, then what takes the last press back.
-  let changedAt = -Infinity;
   function sideKey(stamp) {
-    if (stamp - Math.max(last, changedAt) < SIDE_MS) return;
-    changedAt = stamp;
-    if (state.state === 'ready') {
-      mark('ready', null, stamp);
-      keep({ ...state, ready: true });
-    } else if (state.state === 'air') {
+    if (stamp - Math.max(at.press, at.side) < SIDE_MS) return;
+    at.side = stamp;
+    if (recalled || state.state === 'air') {
       mark('not-released', flown(stamp), stamp);
-      keep({ state: 'ready', ready: state.ready, taps: state.taps });
-    } else {
+      keep({ state: 'ready', ready: state.ready, taps: state.taps, was: recalled ? null : state });
+    } else if (state.state === 'down') {
       mark('still-flying', flown(stamp), stamp, state.landing);
       keep({ ...state, state: 'air' });
       tick();
+    } else if (state.was) {
+      const { was } = state;
+      const tap = newId();
+      keep({ ...was, taps: [...(state.taps ?? []), tap] });
+      send('watch.release', tap, serverMoment(was.at));
+      tick();
+    } else {
+      mark('ready', null, stamp);
+      keep({ ...state, ready: true });
     }
   }
 
@@ -128,7 +138,7 @@ function start(place) {
     if (performance.now() - lookedAt > LOOK_MS) { lookedAt = performance.now(); lookAtClocks(); }
     if (state.heldAt != null) {
       const since = ms - state.heldAt;
-      contact.textContent = heldMs > 0 && since >= heldMs ? `held ${heldMs / 1000} s: stop` : `held ${(since / 1000).toFixed(0)} s`;
+      contact.textContent = heldMs > 0 && since >= heldMs ? `held ${heldMs / 1000} s: stop` : `held ${Math.floor(since / 1000)} s`;
     }
     tick();
   }
@@ -137,19 +147,26 @@ function start(place) {
     cancelAnimationFrame(frame);
     frame = requestAnimationFrame(run);
   }
+  function sideWords() {
+    if (recalled || state.state === 'air') return 'Not released';
+    if (state.state === 'down') return 'Still flying';
+    return state.was ? 'Released after all' : state.ready ? 'Ready' : 'I am ready';
+  }
   function show() {
-    const at = state.state;
-    place.dataset.state = at;
-    words.textContent = (at === 'ready' && state.ready ? 'ready, the captain sees it' : { ready: 'not ready yet', air: 'in the air', down: 'down' }[at])
-      + (state.gap ? ' – the clock jumped: slept, or was it set?' : '') + (state.reloaded ? ' – the page was loaded anew' : '');
-    target.textContent = { ready: 'Release', air: 'Down', down: 'Stopped' }[at];
-    if (at !== 'air') clock.textContent = at === 'down' ? format(state.ms) : format(0);
-    side.textContent = { ready: state.ready ? 'Ready' : 'I am ready', air: 'Not released', down: 'Still flying' }[at];
-    side.classList.toggle('done', at === 'ready' && Boolean(state.ready));
-    touched.disabled = held.disabled = at !== 'air';
+    const now = state.state;
+    place.dataset.state = now;
+    words.textContent = (now === 'ready' && state.ready ? 'ready, the captain sees it' : { ready: 'not ready yet', air: 'in the air', down: 'down' }[now])
+      + (state.gap ? ' – the clock jumped: slept, or was it set?' : '') + (state.reloaded && now !== 'ready' ? ' – the page was loaded anew' : '');
+    target.textContent = { ready: 'Release', air: 'Down', down: 'Stopped' }[now];
+    target.disabled = over && now === 'ready';
+    if (now !== 'air') clock.textContent = now === 'down' ? format(state.ms) : format(0);
+    side.textContent = sideWords();
+    side.disabled = over;
+    side.classList.toggle('done', now === 'ready' && Boolean(state.ready) && !state.was);
+    touched.disabled = held.disabled = now !== 'air' || over;
     held.textContent = state.heldAt != null ? 'Free again' : 'Held';
     contact.textContent = state.contact?.words ?? '';
-    contactBack.hidden = at !== 'air' || !state.contact;
+    contactBack.hidden = now !== 'air' || !state.contact || over;
   }
   // Whether this watch's taps are only on this device or in the record: the two never look alike, and one that needs a
   // look is not covered by a later one that was saved.

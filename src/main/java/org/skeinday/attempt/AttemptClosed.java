@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param officialMs milliseconds
  * @param how the reduction in words, with every reading
+ * @param slots watches that it was made of, as 1,2; null in records made before this was kept, and elsewhere
  * @param personId who took it, null in records made before this was kept
  */
 public record AttemptClosed(
@@ -14,7 +15,8 @@ public record AttemptClosed(
         long atMs,
         long officialMs,
         String how,
-        @Nullable String personId) {
+        @Nullable String personId,
+        @Nullable String slots) {
     /** Longest sentence that the record keeps. */
     private static final int LONGEST_HOW = 1000;
 

@@ -14,8 +14,8 @@ public record LandedAttempt(String id) implements Attempt.AfterRelease {
         return new AttemptTakenBack(id, State.RELEASED.word(), atMs);
     }
 
-    /** Takes the official time. */
-    public AttemptClosed close(long atMs, OfficialTime official, String person) {
-        return new AttemptClosed(id, atMs, official.millis(), official.how(), person);
+    /** Takes the official time. @param slots watches that it was made of, as 1,2 */
+    public AttemptClosed close(long atMs, OfficialTime official, String person, String slots) {
+        return new AttemptClosed(id, atMs, official.millis(), official.how(), person, slots);
     }
 }

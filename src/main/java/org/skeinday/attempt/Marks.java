@@ -18,10 +18,9 @@ public final class Marks {
 
     private final List<WatchMarked> all;
 
-    /** @param all in any order */
+    /** @param all in the order in which the record took them in: a clock may have been set meanwhile */
     public Marks(List<WatchMarked> all) {
-        this.all =
-                all.stream().sorted(Comparator.comparingLong(WatchMarked::atMs)).toList();
+        this.all = List.copyOf(all);
     }
 
     /** Watches whose timekeeper said that they are ready, or pressed for the release. */
@@ -32,9 +31,14 @@ public final class Marks {
                 .toList();
     }
 
-    /** The first release that no watch has taken back: the one that counts for the window. */
-    public Optional<WatchMarked> release() {
+    /**
+     * The first release that no watch has taken back: the one that counts for the window.
+     *
+     * @param without watches that the captain has judged failed or left out
+     */
+    public Optional<WatchMarked> release(Set<Integer> without) {
         return IntStream.rangeClosed(1, 3)
+                .filter(slot -> !without.contains(slot))
                 .mapToObj(this::release)
                 .flatMap(Optional::stream)
                 .min(Comparator.comparingLong(WatchMarked::atMs));
@@ -52,7 +56,7 @@ public final class Marks {
     public List<Contact> held(int slot) {
         List<Contact> held = new ArrayList<>();
         @Nullable Long from = null;
-        for (WatchMarked mark : flight(slot)) {
+        for (WatchMarked mark : asFlown(slot)) {
             if (mark.is(WatchMark.HELD) && from == null) {
                 from = mark.msOrZero();
             } else if (mark.is(WatchMark.FREE) && from != null) {
@@ -124,9 +128,11 @@ public final class Marks {
                 .isPresent();
     }
 
-    /** When this watch was last spoken of by the device's own clock, ms since 1970; empty for no mark at all. */
-    public Optional<Long> lastAtMs(int slot) {
-        return of(slot).stream().map(WatchMarked::atMs).max(Comparator.naturalOrder());
+    /** By the watch's own time: two devices may have had this place. */
+    private List<WatchMarked> asFlown(int slot) {
+        return flight(slot).stream()
+                .sorted(Comparator.comparingLong(WatchMarked::msOrZero))
+                .toList();
     }
 
     /** Since this watch's last release, without the contacts that were taken back. */

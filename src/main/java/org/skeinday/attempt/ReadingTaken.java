@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param durationMs release to landing, milliseconds
  * @param atMs when it came in, milliseconds since 1970 by the server's clock; null in records made before this was kept
  * @param corrects id of an earlier reading of the same timekeeper that this one stands in place of, else null
+ * @param takenBack whether its timekeeper said that it was a mistake; null for no
  */
 public record ReadingTaken(
         String id,
@@ -21,7 +22,8 @@ public record ReadingTaken(
         @Nullable String personId,
         long durationMs,
         @Nullable Long atMs,
-        @Nullable String corrects) {
+        @Nullable String corrects,
+        @Nullable Boolean takenBack) {
     /** Longest flight that is no slip of the keys: 2 hours. */
     public static final long LONGEST_MS = 2 * 60 * 60 * 1000;
 

@@ -9,13 +9,14 @@ import org.jspecify.annotations.Nullable;
  * What a form showed of an attempt when it was opened, so that nobody decides on what is no longer so.
  *
  * @param readings how many readings had come in, mistakes included
+ * @param words how many other keys had been pressed and decisions made of its watches
  */
-public record Seen(State state, int readings) {
-    private static final Pattern TEXT = Pattern.compile("([a-z]+) (\\d{1,6})");
+public record Seen(State state, int readings, int words) {
+    private static final Pattern TEXT = Pattern.compile("([a-z]+) (\\d{1,6})(?: (\\d{1,6}))?");
 
-    /** As a form carries it, for example {@code landed 2}. */
+    /** As a form carries it, for example {@code landed 2 5}. */
     public String text() {
-        return state.word() + " " + readings;
+        return state.word() + " " + readings + " " + words;
     }
 
     /**
@@ -33,7 +34,10 @@ public record Seen(State state, int readings) {
             throw new IllegalArgumentException(
                     "What the page showed must be a state and a number of readings, but was '" + text + "'");
         }
-        return Optional.of(new Seen(State.of(parts.group(1)), Integer.parseInt(parts.group(2))));
+        return Optional.of(new Seen(
+                State.of(parts.group(1)),
+                Integer.parseInt(parts.group(2)),
+                parts.group(3) == null ? 0 : Integer.parseInt(parts.group(3))));
     }
 
     /** What is different now in the attempt's state, in words; empty when nothing is. */
@@ -48,8 +52,15 @@ public record Seen(State state, int readings) {
     public Optional<String> changed(Seen now) {
         return moved(now.state)
                 .or(() -> now.readings == readings
-                        ? Optional.empty()
+                        ? otherWords(now)
                         : Optional.of("A watch was read or corrected meanwhile: there were " + readings
                                 + " readings, now there are " + now.readings + ". Look again, then decide."));
+    }
+
+    private Optional<String> otherWords(Seen now) {
+        return now.words == words
+                ? Optional.empty()
+                : Optional.of(
+                        "A timekeeper has marked something, or a watch was judged meanwhile. Look again, then decide.");
     }
 }

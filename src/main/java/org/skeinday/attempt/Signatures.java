@@ -11,10 +11,10 @@ import java.util.List;
  */
 public record Signatures(List<String> needed, List<AttemptSigned> given) {
 
-    public static Signatures of(List<ReadingTaken> readings, List<AttemptSigned> given) {
-        List<String> needed = new ArrayList<>(Readings.thatCount(readings).stream()
-                .map(r -> AttemptSigned.watch(r.slot()))
-                .toList());
+    /** @param slots of the watches that the result was made of */
+    public static Signatures of(List<Integer> slots, List<AttemptSigned> given) {
+        List<String> needed =
+                new ArrayList<>(slots.stream().map(AttemptSigned::watch).toList());
         needed.add(AttemptSigned.CAPTAIN);
         return new Signatures(needed, given);
     }

@@ -35,6 +35,11 @@ public record WatchMarked(
         return what.equals(mark.word());
     }
 
+    /** The same so much later. */
+    public WatchMarked movedBy(long byMs) {
+        return new WatchMarked(id, attemptId, slot, what, ms, about, atMs + byMs, boundMs, personId);
+    }
+
     /** A duration of a mark that has one, else zero. */
     public long msOrZero() {
         return ms == null ? 0 : ms;

@@ -104,7 +104,8 @@ final class AttemptsFile implements DayFile {
                         row.yes("flown again")));
         AttemptNotes.take(row, intake, id);
         if (!row.isEmpty("how") && ended != null && official != null) {
-            intake.take(row, "attempt.closed", () -> new AttemptClosed(id, ended, official, row.text("how"), null));
+            intake.take(
+                    row, "attempt.closed", () -> new AttemptClosed(id, ended, official, row.text("how"), null, null));
         }
     }
 

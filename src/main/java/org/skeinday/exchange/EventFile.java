@@ -46,6 +46,7 @@ final class EventFile implements DayFile {
         Quantity ceiling = Quantity.Kind.LENGTH.read(row, "ceiling");
         Quantity lane = Quantity.Kind.LENGTH.read(row, "lane");
         int attempts = Numbers.whole(row, "attempts", 1, 20, 3);
+        intake.attemptsOf.put(id, attempts);
         int best = Numbers.whole(row, "best of", 1, 20, 1);
         if (best > attempts) {
             row.error(

@@ -56,6 +56,12 @@ final class FlightRulesFile implements DayFile {
         String ties = row.word("ties");
         int best = Numbers.whole(row, "drop best", 0, 5, 0);
         int worst = Numbers.whole(row, "drop worst", 0, 5, 0);
+        if (!event.isEmpty() && best + worst >= intake.attemptsOf.getOrDefault(event, Integer.MAX_VALUE)) {
+            row.error(
+                    best > 0 ? "drop best" : "drop worst",
+                    "of " + intake.attemptsOf.get(event) + " attempts " + (best + worst) + " would be dropped",
+                    "drop fewer than the event has attempts");
+        }
         long lastCall = Numbers.time(row, "last call", 0, 3_600_000, FlightWindow.LAST_CALL_MS);
         String inside = row.word("inside the window");
         if (event.isEmpty() || row.isWrong()) {

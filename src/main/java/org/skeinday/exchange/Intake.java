@@ -33,6 +33,9 @@ final class Intake {
     final Map<String, TreeMap<Integer, java.util.Optional<Row>>> numbers = new LinkedHashMap<>();
 
     final Names terms = new Names("line of terms for the event");
+    /** Attempts of each entry by event: no more of them can be dropped. */
+    final Map<String, Integer> attemptsOf = new LinkedHashMap<>();
+
     final Names flightRules = new Names("line of rules for the event");
     final Names notes = new Names("note");
     final Names stations = new Names("station");
@@ -57,7 +60,10 @@ final class Intake {
         there.more().stations().forEach(s -> stations.inRecord(s.name(), s.id()));
         there.more().notes().forEach(n -> notes.inRecord(key(n.modelId(), n.atMs(), n.note()), n.id()));
         there.more().inspections().forEach(i -> inspected.add(i.motorId()));
-        there.events().forEach(e -> events.inRecord(e.name(), e.id()));
+        there.events().forEach(e -> {
+            events.inRecord(e.name(), e.id());
+            attemptsOf.put(e.id(), e.attempts());
+        });
         there.models().forEach(m -> models.inRecord(m.name(), m.id()));
         there.batches().forEach(b -> batches.inRecord(b.name(), b.id()));
         there.motors().forEach(m -> motors.inRecord(m.tag(), m.id()));

@@ -25,7 +25,8 @@ final class ReadingsFile implements DayFile {
             Column.text("person", 120),
             Column.time("time").filled(),
             Column.plain("came in"),
-            Column.plain("corrects"));
+            Column.plain("corrects"),
+            Column.choice("taken back", "", List.of("yes", "no")));
 
     // One object reads one folder: what waits here is looked at in finish.
     private final List<Waiting> waiting = new java.util.ArrayList<>();
@@ -62,7 +63,15 @@ final class ReadingsFile implements DayFile {
         waiting.add(new Waiting(
                 row,
                 new ReadingTaken(
-                        id, attempt, place, instrument, person.isEmpty() ? null : person, time, cameIn, null)));
+                        id,
+                        attempt,
+                        place,
+                        instrument,
+                        person.isEmpty() ? null : person,
+                        time,
+                        cameIn,
+                        null,
+                        row.yes("taken back") ? Boolean.TRUE : null)));
     }
 
     @Override
@@ -81,7 +90,8 @@ final class ReadingsFile implements DayFile {
                             r.personId(),
                             r.durationMs(),
                             r.atMs(),
-                            corrects));
+                            corrects,
+                            r.takenBack()));
         }
     }
 
@@ -117,7 +127,8 @@ final class ReadingsFile implements DayFile {
                     .put("person", book.person(reading.personId()))
                     .put("time", Numbers.time(reading.durationMs()))
                     .put("came in", book.moment(reading.atMs()))
-                    .put("corrects", corrects(book, reading, numbers));
+                    .put("corrects", corrects(book, reading, numbers))
+                    .put("taken back", Boolean.TRUE.equals(reading.takenBack()) ? "yes" : "");
         }
     }
 

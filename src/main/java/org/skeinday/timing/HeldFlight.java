@@ -13,11 +13,14 @@ import org.skeinday.units.FlightTime;
  * @param how a sentence with every contact
  */
 public record HeldFlight(Ending ending, long flightMs, long endedMs, long deductedMs, String how) {
+    /** Own rule: who stops later than this after the watching is over may have forgotten that the model was freed. */
+    private static final long LATE_MS = 5_000;
+
     /** What ended the flight. */
     public enum Ending {
         STOPPED,
         HELD,
-        /** Stopped while held, before the watching was over: it may have come down, or the stop was early. */
+        /** Stopped while held, before the watching was over or long after it: the stop, or the freeing, is not sure. */
         FOR_A_PERSON
     }
 
@@ -32,6 +35,11 @@ public record HeldFlight(Ending ending, long flightMs, long endedMs, long deduct
         for (Contact contact : contacts) {
             long over = contact.fromMs() + rule.watchedMs();
             Long freed = contact.freedMs();
+            if (freed == null && stoppedMs > over + LATE_MS) {
+                how.add(contact.words() + " and stopped only " + seconds(stoppedMs - over)
+                        + " after the flight would have" + " been over: say whether it was freed");
+                return new HeldFlight(Ending.FOR_A_PERSON, stoppedMs, stoppedMs, 0, said(how, stoppedMs));
+            }
             if ((freed == null ? stoppedMs : freed) >= over) {
                 how.add(contact.words() + ", still held after " + seconds(rule.watchedMs())
                         + ": the flight was over at " + text(over) + ", less " + seconds(rule.deductMs()));

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.skeinday.timing.Contact;
 import org.skeinday.timing.HoldRule;
@@ -27,20 +28,20 @@ class MarksTest {
     }
 
     private static ReadingTaken reading(int slot, long ms, String corrects) {
-        return new ReadingTaken("r" + slot + ms, "a", slot, "device", null, ms, 5_000L, corrects);
+        return new ReadingTaken("r" + slot + ms, "a", slot, "device", null, ms, 5_000L, corrects, null);
     }
 
     @Test
     void the_first_release_that_stands_counts() {
         mark(2, WatchMark.RELEASED, 0);
         mark(1, WatchMark.RELEASED, 0);
-        assertEquals(2, new Marks(made).release().orElseThrow().slot());
+        assertEquals(2, new Marks(made).release(Set.of()).orElseThrow().slot());
         mark(2, WatchMark.NOT_RELEASED, 900);
-        assertEquals(1, new Marks(made).release().orElseThrow().slot());
+        assertEquals(1, new Marks(made).release(Set.of()).orElseThrow().slot());
         mark(1, WatchMark.NOT_RELEASED, 900);
-        assertEquals(Optional.empty(), new Marks(made).release());
+        assertEquals(Optional.empty(), new Marks(made).release(Set.of()));
         mark(1, WatchMark.RELEASED, 0);
-        assertEquals(1_004, new Marks(made).release().orElseThrow().atMs());
+        assertEquals(1_004, new Marks(made).release(Set.of()).orElseThrow().atMs());
     }
 
     @Test
@@ -96,6 +97,35 @@ class MarksTest {
         WatchReading watch =
                 Readings.watches(timed, Optional.ofNullable(rule)).readings().get(0);
         return ((WatchReading.Counted) watch).time().millis();
+    }
+
+    /** A laptop whose clock was set back, and taps that came in late: what was pressed after the release is of this flight. */
+    @Test
+    void the_records_order_counts_and_not_what_clocks_say() {
+        made.add(new WatchMarked("a", "a", 1, "released", null, null, 9_000_000, 5L, null));
+        made.add(new WatchMarked("b", "a", 1, "held", 20_000L, null, 5_000, 5L, null));
+        made.add(new WatchMarked("c", "a", 1, "free", 26_000L, null, 9_000_001, null, null));
+        assertEquals(List.of(new Contact("", 20_000, 26_000L)), new Marks(made).held(1));
+        made.add(new WatchMarked("d", "a", 1, "not-released", 30_000L, null, 10, 5L, null));
+        assertEquals(Optional.empty(), new Marks(made).release(Set.of()));
+    }
+
+    /** Two devices had the place, and their taps came in mixed: contacts lie one after the other all the same. */
+    @Test
+    void contacts_that_came_in_mixed_are_put_in_the_order_of_the_flight() {
+        mark(1, WatchMark.RELEASED, 0);
+        mark(1, WatchMark.HELD, 30_000);
+        mark(1, WatchMark.FREE, 12_000);
+        mark(1, WatchMark.HELD, 10_000);
+        assertEquals(List.of(new Contact("", 10_000, 12_000L), new Contact("", 30_000, null)), new Marks(made).held(1));
+    }
+
+    @Test
+    void a_watch_that_was_judged_failed_says_nothing_of_the_release() {
+        mark(3, WatchMark.RELEASED, 0);
+        mark(1, WatchMark.RELEASED, 0);
+        assertEquals(3, new Marks(made).release(Set.of()).orElseThrow().slot());
+        assertEquals(1, new Marks(made).release(Set.of(3)).orElseThrow().slot());
     }
 
     @Test

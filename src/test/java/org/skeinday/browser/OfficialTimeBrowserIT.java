@@ -274,6 +274,43 @@ class OfficialTimeBrowserIT {
         }
     }
 
+    /** The part is exchanged between the two taps of a double one, and a page is loaded anew while a mistake stands. */
+    @Test
+    void a_double_tap_on_release_and_a_reload_after_a_mistaken_stop_lose_no_time() throws Exception {
+        join(phone);
+        call();
+        take(phone, 1);
+        WebElement target = phone.findElement(By.id("watch-target"));
+        @SuppressWarnings("unchecked")
+        List<Long> at = (List<Long>) phone.executeScript(
+                "const r = arguments[0].getBoundingClientRect(); return [Math.round(r.x + 20), Math.round(r.y + 20)]",
+                target);
+        double released = System.currentTimeMillis() / 1000.0;
+        press((int) (long) at.get(0), (int) (long) at.get(1), released);
+        waitFor(laptop, "in the air");
+        waitFor(phone, "Saved");
+        press((int) (long) at.get(0), (int) (long) at.get(1), released + 0.25); // as if it had come at once
+        assertEquals("air", phone.findElement(By.cssSelector("[data-watch]")).getDomAttribute("data-state"));
+        Thread.sleep(400);
+        click(phone, "#watch-target");
+        waitFor(phone, "Stopped");
+        phone.navigate().refresh();
+        waitFor(phone, "Still flying");
+        Thread.sleep(700);
+        click(phone, "#watch-side");
+        waitFor(phone, "in the air");
+        Thread.sleep(500);
+        double ended = System.currentTimeMillis() / 1000.0;
+        press((int) (long) at.get(0), (int) (long) at.get(1), ended);
+        waitFor(phone, "Stopped");
+        waitFor(laptop, "was loaded anew while it ran");
+        String kept = (String)
+                phone.executeScript(
+                        "return JSON.stringify(Object.values(localStorage).map((v) => { try { return JSON.parse(v).ms } catch { return null } }).filter((v) => v))");
+        long ms = Long.parseLong(String.valueOf(kept).replaceAll("[^0-9]", ""));
+        assertEquals(Math.round((ended - released) * 1000), ms, 50, "joined by the wall clock");
+    }
+
     /** Two presses 100 ms apart, however slow the machine is. */
     private void twice(ChromeDriver browser, String id) {
         WebElement key = browser.findElement(By.id(id));

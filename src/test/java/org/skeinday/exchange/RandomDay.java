@@ -351,7 +351,8 @@ public final class RandomDay {
                         maybe() ? one(people.keySet()) : null,
                         upTo(7_200_000),
                         dated ? Long.valueOf(at) : null,
-                        corrects));
+                        corrects,
+                        maybe() ? Boolean.TRUE : null));
             }
         }
         return all;

@@ -103,6 +103,7 @@ final class RandomMore {
 
     private FlightRules rules(EventAdded event) {
         Long watched = day.maybe() ? (Long) (long) day.upTo(600_000) : null;
+        int best = day.upTo(Math.min(5, event.attempts() - 1));
         return new FlightRules(
                 event.id(),
                 watched,
@@ -114,8 +115,8 @@ final class RandomMore {
                 1 + day.upTo(3_599_999),
                 FlightRules.IF_SILENT.get(day.upTo(1)),
                 FlightRules.TIES.get(day.upTo(2)),
-                day.upTo(5),
-                day.upTo(5),
+                best,
+                day.upTo(Math.min(5, event.attempts() - 1 - best)),
                 day.upTo(3_600_000),
                 FlightRules.INSIDE.get(day.upTo(1)));
     }

@@ -29,6 +29,7 @@ import org.skeinday.timing.OfficialTime;
 import org.skeinday.timing.Rounding;
 import org.skeinday.timing.Take;
 import org.skeinday.timing.TimeRule;
+import org.skeinday.timing.WatchReading;
 import org.skeinday.timing.WatchesRule;
 import org.skeinday.units.FlightTime;
 
@@ -51,8 +52,7 @@ public final class CloseAttempt {
             return Decision.unknown("There is no such attempt; look again");
         }
         List<ReadingTaken> readings = AttemptStore.readings(tx, now.id());
-        Optional<String> changed =
-                Seen.parse(close.seen()).flatMap(seen -> seen.changed(new Seen(now.state(), readings.size())));
+        Optional<String> changed = Seen.parse(close.seen()).flatMap(seen -> seen.changed(AttemptStore.seen(tx, now)));
         if (changed.isPresent()) {
             return new Decision.Outdated(changed.get());
         }
@@ -94,7 +94,11 @@ public final class CloseAttempt {
                 + doubted.verdict().map(v -> ". " + v.words()).orElse("")
                 + (doubts.isEmpty() ? "" : ". Taken by the captain in doubt: " + reason);
         var taken = new OfficialTime(official.millis(), AttemptClosed.cut(how));
-        return closed(tx, now.id(), atMs, Fact.of("attempt.closed", landed.close(atMs, taken, context.person())));
+        String slots = doubted.watches().counted().stream()
+                .map(WatchReading.Counted::watch)
+                .collect(Collectors.joining(","));
+        return closed(
+                tx, now.id(), atMs, Fact.of("attempt.closed", landed.close(atMs, taken, context.person(), slots)));
     }
 
     /** While the entry may still choose nothing is taken; who flies again has no time. */
@@ -132,7 +136,7 @@ public final class CloseAttempt {
                 tx,
                 landed.id(),
                 atMs,
-                Fact.of("attempt.closed", new AttemptClosed(landed.id(), atMs, ms, how, context.person())));
+                Fact.of("attempt.closed", new AttemptClosed(landed.id(), atMs, ms, how, context.person(), null)));
     }
 
     /** When this event's watches become a time by themselves. */

@@ -15,11 +15,12 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.platform.record.Removed;
 import org.skeinday.standing.CollisionRule;
 
 /** Two models met in the air: the entry is told that it may choose, and chooses. */
 public final class CollisionDeeds {
-    /** @param say told, keep or again */
+    /** @param say told, keep, again, or none when there was no collision after all */
     public record Say(String attempt, String say) {}
 
     private static final String AGAIN = "collision: flown again";
@@ -51,6 +52,11 @@ public final class CollisionDeeds {
             case "keep", "again" ->
                 told.map(collision -> chosen(tx, now, after, rules, collision, say.say(), atMs))
                         .orElseGet(() -> Decision.refused("Tell the entry first that it may choose"));
+            case "none" ->
+                told.filter(c -> c.choice() == null)
+                        .map(c -> Decision.decided(
+                                AttemptDeeds.TOPICS, Fact.of("attempt.no-collision", new Removed(now.id()))))
+                        .orElseGet(() -> Decision.refused("No entry has been told that it may choose"));
             default -> Decision.refused("An entry keeps its time or flies again, but this was '" + say.say() + "'");
         };
     }

@@ -1,9 +1,12 @@
 package org.skeinday.attempt.action;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.Set;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Timed;
@@ -42,32 +45,49 @@ public record Doubts(List<String> found, Watches watches, WatchesRule rule, Opti
             Tx tx, AttemptNow attempt, EventAdded event, FlightRules rules, Timed timed) {
         return WindowStore.of(tx, event.id(), attempt.entryId())
                 .map(rules::window)
-                .flatMap(window -> rules.inside().equals("landing")
-                        ? landing(window, attempt.landedAtMs())
+                .filter(window -> attempt.releasedAtMs() != null)
+                .map(window -> rules.inside().equals("landing")
+                        ? landing(window, attempt, timed)
                         : release(window, attempt, timed));
     }
 
-    /** The moment of a landing comes from the first watch that saw it, by its own clock. */
-    private static Optional<ReleaseVerdict> landing(FlightWindow window, @Nullable Long landedAtMs) {
-        return Optional.ofNullable(landedAtMs).map(at -> window.placeLanding(at, LANDING_BOUND_MS));
+    /** Watches that the captain has judged failed or left out say nothing of the window either. */
+    private static Set<Integer> without(Timed timed) {
+        Map<Integer, String> last = new HashMap<>();
+        timed.judged().forEach(word -> last.put(word.slot(), word.verdict()));
+        last.values().removeIf("counts"::equals);
+        return last.keySet();
     }
 
-    /** Bounds above this are not believed when a tap comes in. */
-    private static final long LANDING_BOUND_MS = 1_000;
-
-    private static Optional<ReleaseVerdict> release(FlightWindow window, AttemptNow attempt, Timed timed) {
-        Long released = attempt.releasedAtMs();
-        if (released == null) {
-            return Optional.empty();
+    /** The middle of the landings that the watches saw, each by its own release and duration. */
+    private static ReleaseVerdict landing(FlightWindow window, AttemptNow attempt, Timed timed) {
+        Set<Integer> without = without(timed);
+        List<WatchMarked> landings = Readings.thatCount(timed.readings()).stream()
+                .filter(r -> !without.contains(r.slot()))
+                .flatMap(r -> timed.marks().release(r.slot()).stream().map(m -> m.movedBy(r.durationMs())))
+                .sorted(Comparator.comparingLong(WatchMarked::atMs))
+                .toList();
+        Long landed = attempt.landedAtMs();
+        if (landings.isEmpty()) {
+            return window.placeUnknown(landed == null ? 0 : landed);
         }
-        Optional<WatchMarked> mark = timed.marks().release();
+        WatchMarked middle = landings.get(landings.size() / 2);
+        Long bound = middle.boundMs();
+        return bound == null ? window.placeUnknown(middle.atMs()) : window.placeLanding(middle.atMs(), bound);
+    }
+
+    private static ReleaseVerdict release(FlightWindow window, AttemptNow attempt, Timed timed) {
+        Long released = attempt.releasedAtMs();
+        Optional<WatchMarked> mark = timed.marks().release(without(timed));
         if (mark.isEmpty()) {
-            return Optional.of(window.place(released, 0)); // pressed on the laptop, whose clock the window's is
+            return window.place(released == null ? 0 : released, BY_EYE_MS);
         }
         Long bound = mark.get().boundMs();
-        return Optional.of(
-                bound == null
-                        ? window.placeUnknown(mark.get().atMs())
-                        : window.place(mark.get().atMs(), bound));
+        return bound == null
+                ? window.placeUnknown(mark.get().atMs())
+                : window.place(mark.get().atMs(), bound);
     }
+
+    /** Own default: somebody who presses on the page Now looks, walks over and presses. */
+    private static final long BY_EYE_MS = 1_000;
 }

@@ -62,7 +62,7 @@ final class MarkWatch {
                 mark.slot(),
                 mark.what(),
                 ms,
-                mark.about() == null ? null : mark.about() + "-0",
+                about(tx, mark),
                 seen.atMs(),
                 seen.boundMs(),
                 context.person());
@@ -73,6 +73,23 @@ final class MarkWatch {
             facts.addAll(fliesOn(tx, attempt, mark.slot(), seen.atMs()));
         }
         return new Decision.Decided(facts, Map.of(), AttemptDeeds.MOVED);
+    }
+
+    /** Only what this watch itself has sent of this attempt can be taken back. */
+    private static @Nullable String about(Tx tx, Mark mark) {
+        if (mark.about() == null) {
+            return null;
+        }
+        String id = mark.about() + "-0";
+        boolean own = Stream.concat(
+                        AttemptStore.allReadings(tx, mark.attempt()).stream()
+                                .filter(r -> r.slot() == mark.slot())
+                                .map(ReadingTaken::id),
+                        AttemptStore.marked(tx, mark.attempt()).stream()
+                                .filter(m -> m.slot() == mark.slot())
+                                .map(WatchMarked::id))
+                .anyMatch(id::equals);
+        return own ? id : null;
     }
 
     /** Unless another watch has seen the release too. */

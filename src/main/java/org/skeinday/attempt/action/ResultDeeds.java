@@ -12,7 +12,6 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.contest.EventAdded;
-import org.skeinday.contest.Terms;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.platform.db.Tx;
@@ -106,16 +105,19 @@ public final class ResultDeeds {
                     "words", words.isEmpty() ? "Say what is protested, and why" : AttemptDeeds.tooLong(words));
         }
         long atMs = context.now().toEpochMilli();
-        long until = until(TermsStore.of(tx, now.eventId()), now).orElse(Long.MAX_VALUE);
+        EventAdded event = EventStore.find(tx, now.eventId()).orElseThrow();
+        long until = until(tx, event, now).orElse(Long.MAX_VALUE);
         var fact = new Protest(context.newId(0), now.id(), words, context.person(), atMs, atMs > until, null, null);
         return Decision.decided(AttemptDeeds.TOPICS, Fact.of("attempt.protested", fact));
     }
 
-    /** When the time to protest against a result that this laptop has made is over, epoch ms; empty for never. */
-    public static Optional<Long> until(Terms terms, AttemptNow attempt) {
-        Integer minutes = terms.protestMinutes();
-        Long closed = attempt.closedAtMs();
-        return minutes == null || closed == null ? Optional.empty() : Optional.of(closed + minutes * MINUTE_MS);
+    /** When the time to protest is over, from the closing or, elsewhere, from the announcement; epoch ms; empty for never. */
+    public static Optional<Long> until(Tx tx, EventAdded event, AttemptNow attempt) {
+        Integer minutes = TermsStore.of(tx, event.id()).protestMinutes();
+        Long from = event.kind().equals("visiting")
+                ? AttemptStore.note(tx, attempt.id()).announcedAtMs()
+                : attempt.closedAtMs();
+        return minutes == null || from == null ? Optional.empty() : Optional.of(from + minutes * MINUTE_MS);
     }
 
     static Decision settle(Tx tx, ActContext context, Settle settle) {
@@ -141,10 +143,11 @@ public final class ResultDeeds {
         if (now == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        if (now.state() != State.CLOSED) {
+        boolean wasFlown = now.state() == State.VOID && now.releasedAtMs() != null;
+        if (now.state() != State.CLOSED && !wasFlown) {
             return Decision.refused(
                     "reason",
-                    "A closed attempt is opened again; this one is "
+                    "An attempt that is closed, or void after its release, is opened again; this one is "
                             + now.state().word());
         }
         String reason = reopen.reason().strip();

@@ -104,7 +104,9 @@ public final class WatchDeeds {
         }
         TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
         List<Fact> facts = new ArrayList<>(movedTo(tx, context, State.RELEASED, attempt, when.atMs(), when.atMs()));
-        facts.add(mark(context, 0, seen.attempt(), seen.slot(), WatchMark.RELEASED, null, when));
+        if (AttemptStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) { // a landing may have told it
+            facts.add(mark(context, 0, seen.attempt(), seen.slot(), WatchMark.RELEASED, null, when));
+        }
         return new Decision.Decided(facts, java.util.Map.of(), AttemptDeeds.MOVED);
     }
 
@@ -138,7 +140,8 @@ public final class WatchDeeds {
                 context.person(),
                 seen.ms(),
                 context.now().toEpochMilli(),
-                seen.corrects() == null ? null : seen.corrects() + "-0");
+                seen.corrects() == null ? null : seen.corrects() + "-0",
+                null);
         facts.add(Fact.of("attempt.reading", reading));
         Long gapMs = seen.gapMs();
         if (gapMs != null) {

@@ -90,19 +90,44 @@ public final class AttemptFacts {
             tx.sql()
                     .update(ATTEMPT_READING)
                     .set(ATTEMPT_READING.TAKEN_BACK, true)
-                    .where(ATTEMPT_READING.ID.eq(fact.about()))
+                    .where(ATTEMPT_READING
+                            .ID
+                            .eq(fact.about())
+                            .and(ATTEMPT_READING.ATTEMPT_ID.eq(fact.attemptId()))
+                            .and(ATTEMPT_READING.SLOT.eq(fact.slot())))
+                    .and(ATTEMPT_READING.ATTEMPT_ID.in(DSL.select(ATTEMPT.ID)
+                            .from(ATTEMPT)
+                            .where(ATTEMPT.CLOSED_AT_MS.isNull()))) // of a closed one the result rests on it
                     .execute();
         }
     }
 
     private static void takenBack(Tx tx, AttemptTakenBack fact) {
         boolean flies = State.of(fact.state()) == State.RELEASED;
+        if (!flies) {
+            neverFlew(tx, fact.attemptId());
+        }
         tx.sql()
                 .update(ATTEMPT)
                 .set(ATTEMPT.STATE, fact.state())
                 .set(ATTEMPT.RELEASED_AT_MS, flies ? ATTEMPT.RELEASED_AT_MS : DSL.castNull(ATTEMPT.RELEASED_AT_MS))
                 .setNull(ATTEMPT.LANDED_AT_MS)
                 .where(ATTEMPT.ID.eq(fact.attemptId()))
+                .execute();
+    }
+
+    /** Nothing that was pressed of a flight that was none is spoken of any more; who is ready stays so. */
+    private static void neverFlew(Tx tx, String attempt) {
+        tx.sql()
+                .update(ATTEMPT_WATCH_MARK)
+                .set(ATTEMPT_WATCH_MARK.STALE, true)
+                .where(ATTEMPT_WATCH_MARK.ATTEMPT_ID.eq(attempt))
+                .and(ATTEMPT_WATCH_MARK.WHAT.ne(WatchMark.READY.word()))
+                .execute();
+        tx.sql()
+                .update(ATTEMPT_READING)
+                .set(ATTEMPT_READING.TAKEN_BACK, true)
+                .where(ATTEMPT_READING.ATTEMPT_ID.eq(attempt))
                 .execute();
     }
 
@@ -116,6 +141,12 @@ public final class AttemptFacts {
         var row = tx.sql().newRecord(ATTEMPT, fact);
         row.setFlownAgain(Boolean.TRUE.equals(fact.flownAgain()));
         row.insert();
+        Long official = fact.officialMs();
+        if (official != null) { // how it came about follows in a fact of its own, where the file says so
+            Long closed = fact.closedAtMs();
+            Rows.put(ATTEMPT_RESULT)
+                    .accept(tx, new AttemptClosed(fact.id(), closed == null ? 0 : closed, official, "", null, null));
+        }
     }
 
     private static void moved(Tx tx, AttemptMoved fact) {

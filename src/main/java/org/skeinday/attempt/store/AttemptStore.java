@@ -23,6 +23,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.WatchJudged;
@@ -128,7 +129,12 @@ public final class AttemptStore {
      * landings that were taken back are not.
      */
     public static List<ReadingTaken> readings(Tx tx, String attemptId) {
-        return readings(tx, ATTEMPT_READING.ATTEMPT_ID.eq(attemptId).and(ATTEMPT_READING.TAKEN_BACK.isFalse()));
+        return readings(
+                tx,
+                ATTEMPT_READING
+                        .ATTEMPT_ID
+                        .eq(attemptId)
+                        .and(ATTEMPT_READING.TAKEN_BACK.isNull().or(ATTEMPT_READING.TAKEN_BACK.isFalse())));
     }
 
     /** The same with landings that were taken back: for files and disputes. */
@@ -138,33 +144,45 @@ public final class AttemptStore {
 
     private static List<ReadingTaken> readings(Tx tx, Condition which) {
         return tx.sql()
-                .select(
-                        ATTEMPT_READING.ID,
-                        ATTEMPT_READING.ATTEMPT_ID,
-                        ATTEMPT_READING.SLOT,
-                        ATTEMPT_READING.INSTRUMENT,
-                        ATTEMPT_READING.PERSON_ID,
-                        ATTEMPT_READING.DURATION_MS,
-                        ATTEMPT_READING.AT_MS,
-                        ATTEMPT_READING.CORRECTS)
-                .from(ATTEMPT_READING)
+                .selectFrom(ATTEMPT_READING)
                 .where(which)
                 .orderBy(ATTEMPT_READING.SLOT, ATTEMPT_READING.AT_MS.asc().nullsFirst(), ATTEMPT_READING.ID)
                 .fetchInto(ReadingTaken.class);
     }
 
-    /** What its timekeepers pressed beside the landing. */
+    /** What its timekeepers pressed beside the landing, without a release that was none and what came with it. */
     public static Marks marks(Tx tx, String attemptId) {
-        return new Marks(marked(tx, attemptId));
+        return new Marks(
+                marked(tx, ATTEMPT_WATCH_MARK.ATTEMPT_ID.eq(attemptId).and(ATTEMPT_WATCH_MARK.STALE.isFalse())));
     }
 
-    /** The same one by one, as they were made. */
+    /** All of them one by one, in the order in which the record took them in. */
     public static List<WatchMarked> marked(Tx tx, String attemptId) {
+        return marked(tx, ATTEMPT_WATCH_MARK.ATTEMPT_ID.eq(attemptId));
+    }
+
+    private static List<WatchMarked> marked(Tx tx, Condition which) {
         return tx.sql()
-                .selectFrom(ATTEMPT_WATCH_MARK)
-                .where(ATTEMPT_WATCH_MARK.ATTEMPT_ID.eq(attemptId))
-                .orderBy(ATTEMPT_WATCH_MARK.AT_MS, ATTEMPT_WATCH_MARK.ID)
+                .select(
+                        ATTEMPT_WATCH_MARK.ID,
+                        ATTEMPT_WATCH_MARK.ATTEMPT_ID,
+                        ATTEMPT_WATCH_MARK.SLOT,
+                        ATTEMPT_WATCH_MARK.WHAT,
+                        ATTEMPT_WATCH_MARK.MS,
+                        ATTEMPT_WATCH_MARK.ABOUT,
+                        ATTEMPT_WATCH_MARK.AT_MS,
+                        ATTEMPT_WATCH_MARK.BOUND_MS,
+                        ATTEMPT_WATCH_MARK.PERSON_ID)
+                .from(ATTEMPT_WATCH_MARK)
+                .where(which)
+                .orderBy(ATTEMPT_WATCH_MARK.NUMBER)
                 .fetchInto(WatchMarked.class);
+    }
+
+    /** What a form about this attempt shows of it. */
+    public static Seen seen(Tx tx, AttemptNow attempt) {
+        int words = marked(tx, attempt.id()).size() + judged(tx, attempt.id()).size();
+        return new Seen(attempt.state(), allReadings(tx, attempt.id()).size(), words);
     }
 
     /** Everything that is known of its watches. */

@@ -7,6 +7,7 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_REOPENED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_RESULT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_SIGNATURE;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,10 +16,13 @@ import org.skeinday.attempt.AttemptReopened;
 import org.skeinday.attempt.AttemptSigned;
 import org.skeinday.attempt.Collision;
 import org.skeinday.attempt.Protest;
+import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Signatures;
 import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.FactKind;
+import org.skeinday.platform.record.Removed;
 
 /** What became of results: signed, re-opened, protested, chosen after a collision; and every one that there ever was. */
 public final class ResultRecord {
@@ -27,6 +31,10 @@ public final class ResultRecord {
     static List<FactKind> kinds() {
         return List.of(
                 FactKind.of("attempt.collided", Collision.class, Rows.put(ATTEMPT_COLLISION)),
+                FactKind.of(
+                        "attempt.no-collision",
+                        Removed.class,
+                        (tx, fact) -> Rows.remove(tx, ATTEMPT_COLLISION.ATTEMPT_ID, fact.id())),
                 FactKind.of("attempt.signed", AttemptSigned.class, Rows.into(ATTEMPT_SIGNATURE)),
                 FactKind.of("attempt.protested", Protest.class, Rows.put(ATTEMPT_PROTEST)),
                 FactKind.of("attempt.reopened", AttemptReopened.class, ResultRecord::reopened));
@@ -35,11 +43,19 @@ public final class ResultRecord {
     private static void reopened(Tx tx, AttemptReopened fact) {
         Rows.into(ATTEMPT_REOPENED).accept(tx, fact);
         tx.sql()
+                .update(ATTEMPT_SIGNATURE)
+                .set(ATTEMPT_SIGNATURE.OUTDATED, true)
+                .where(ATTEMPT_SIGNATURE.ATTEMPT_ID.eq(fact.attemptId()))
+                .execute();
+        Rows.remove(tx, ATTEMPT_COLLISION.ATTEMPT_ID, fact.attemptId());
+        tx.sql()
                 .update(ATTEMPT)
                 .set(ATTEMPT.STATE, org.skeinday.attempt.State.LANDED.word())
                 .setNull(ATTEMPT.CLOSED_AT_MS)
                 .setNull(ATTEMPT.OFFICIAL_MS)
                 .setNull(ATTEMPT.HOW)
+                .setNull(ATTEMPT.VOID_REASON)
+                .set(ATTEMPT.FLOWN_AGAIN, false)
                 .where(ATTEMPT.ID.eq(fact.attemptId()))
                 .execute();
     }
@@ -59,10 +75,11 @@ public final class ResultRecord {
                         ATTEMPT_RESULT.AT_MS,
                         ATTEMPT_RESULT.OFFICIAL_MS,
                         ATTEMPT_RESULT.HOW,
-                        ATTEMPT_RESULT.PERSON_ID)
+                        ATTEMPT_RESULT.PERSON_ID,
+                        ATTEMPT_RESULT.SLOTS)
                 .from(ATTEMPT_RESULT)
                 .where(ATTEMPT_RESULT.ATTEMPT_ID.eq(attempt))
-                .orderBy(ATTEMPT_RESULT.AT_MS)
+                .orderBy(ATTEMPT_RESULT.NUMBER)
                 .fetchInto(AttemptClosed.class);
     }
 
@@ -89,20 +106,32 @@ public final class ResultRecord {
                 .fetchOptionalInto(Protest.class);
     }
 
-    /** Given since the attempt was closed last. */
+    /** Given to the result that stands. */
     public static Signatures signatures(Tx tx, String attempt) {
-        Long closed = tx.sql()
-                .select(ATTEMPT.CLOSED_AT_MS)
-                .from(ATTEMPT)
-                .where(ATTEMPT.ID.eq(attempt))
-                .fetchOne(ATTEMPT.CLOSED_AT_MS);
-        List<AttemptSigned> given = closed == null
-                ? List.of()
-                : tx.sql()
-                        .selectFrom(ATTEMPT_SIGNATURE)
-                        .where(ATTEMPT_SIGNATURE.ATTEMPT_ID.eq(attempt).and(ATTEMPT_SIGNATURE.AT_MS.ge(closed)))
-                        .orderBy(ATTEMPT_SIGNATURE.AT_MS, ATTEMPT_SIGNATURE.ID)
-                        .fetchInto(AttemptSigned.class);
-        return Signatures.of(AttemptStore.readings(tx, attempt), given);
+        List<AttemptSigned> given = tx.sql()
+                .select(
+                        ATTEMPT_SIGNATURE.ID,
+                        ATTEMPT_SIGNATURE.ATTEMPT_ID,
+                        ATTEMPT_SIGNATURE.SIGNED_AS,
+                        ATTEMPT_SIGNATURE.PERSON_ID,
+                        ATTEMPT_SIGNATURE.DEVICE,
+                        ATTEMPT_SIGNATURE.AT_MS)
+                .from(ATTEMPT_SIGNATURE)
+                .where(ATTEMPT_SIGNATURE.ATTEMPT_ID.eq(attempt).and(ATTEMPT_SIGNATURE.OUTDATED.isFalse()))
+                .orderBy(ATTEMPT_SIGNATURE.AT_MS, ATTEMPT_SIGNATURE.ID)
+                .fetchInto(AttemptSigned.class);
+        return Signatures.of(slots(tx, attempt), given);
+    }
+
+    /** Of the last result; of one made before they were kept, all watches with a reading. */
+    private static List<Integer> slots(Tx tx, String attempt) {
+        List<AttemptClosed> results = results(tx, attempt);
+        String slots =
+                results.isEmpty() ? null : results.get(results.size() - 1).slots();
+        return slots == null || slots.isEmpty()
+                ? Readings.thatCount(AttemptStore.readings(tx, attempt)).stream()
+                        .map(ReadingTaken::slot)
+                        .toList()
+                : Arrays.stream(slots.split(",")).map(Integer::valueOf).toList();
     }
 }

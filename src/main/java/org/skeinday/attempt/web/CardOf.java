@@ -14,7 +14,6 @@ import org.skeinday.attempt.Collision;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
-import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.action.Doubts;
@@ -61,8 +60,12 @@ final class CardOf {
         this.windings = AttemptStore.windings(tx);
     }
 
-    NowView.@Nullable Card card(long nowMs) {
-        Optional<AttemptNow> open = today.underWay();
+    /** @param chosen id of the attempt to show while it is open; any other, for the one called last */
+    NowView.@Nullable Card card(long nowMs, String chosen) {
+        Optional<AttemptNow> open = today.attempts().stream()
+                .filter(a -> a.id().equals(chosen) && a.state().isOpen())
+                .findFirst()
+                .or(today::underWay);
         if (open.isPresent()) {
             return underWay(open.get(), nowMs);
         }
@@ -193,7 +196,7 @@ final class CardOf {
                 entry.id(),
                 attempt.number(),
                 attempt.id(),
-                new Seen(attempt.state(), readings.size()).text(),
+                AttemptStore.seen(tx, attempt).text(),
                 before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
                 cautions(attempt, found(found, quiet.isPresent(), collision, nowMs), window, nowMs),
@@ -295,6 +298,7 @@ final class CardOf {
             if (collision.filter(c -> c.holds(nowMs, rules).isEmpty()).isPresent()) {
                 deeds.add(new NowView.Deed("/attempt/collision", "It keeps its time", "keep"));
                 deeds.add(new NowView.Deed("/attempt/collision", "It flies again", "again"));
+                deeds.add(new NowView.Deed("/attempt/collision", "No collision after all", "none"));
             }
             deeds.add(new NowView.Deed(
                     "/attempt/take-back", state == State.RELEASED ? "Not released after all" : "Still flying", "back"));

@@ -3,6 +3,7 @@ package org.skeinday.attempt.web;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.List;
+import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.action.AnnounceTime;
 import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.CloseAttempt;
@@ -148,7 +149,8 @@ public final class NowPages {
                                 + Words.devices(TermsStore.of(tx, today.event().id()))
                                 + Words.flightRules(today),
                         form,
-                        new CardOf(tx, today, units, record.people()::name, clock.getZone()).card(clock.millis()),
+                        new CardOf(tx, today, units, record.people()::name, clock.getZone())
+                                .card(clock.millis(), shown(ctx)),
                         today.whyNone(),
                         today.byWindow().stream()
                                 .map(entry -> line(today, entry))
@@ -158,6 +160,12 @@ public final class NowPages {
                         Announced.open(tx, today, clock.millis())))
                 .orElse(new NowView(
                         "No event yet", "", form, null, Today.NO_EVENT, List.of(), mayAct, other, List.of())));
+    }
+
+    /** The attempt that was chosen from the list, or that the form was about; it stays in sight while it is open. */
+    private static String shown(Context ctx) {
+        String asked = ctx.queryParam("attempt");
+        return asked == null ? field(ctx, "attempt") : asked;
     }
 
     private NowView.EntryLine line(Today today, EntryAdded entry) {
@@ -175,6 +183,11 @@ public final class NowPages {
                 state,
                 entry.id(),
                 today.nextNumber(entry),
-                left);
+                left,
+                today.of(entry).stream()
+                        .filter(a -> a.state().isOpen())
+                        .map(AttemptNow::id)
+                        .findFirst()
+                        .orElse(""));
     }
 }

@@ -91,7 +91,7 @@ public record NowView(
      */
     public record Protest(String attempt, String title, String words, long until) {}
 
-    /** One entry's day so far. */
+    /** One entry's day so far. @param open id of its attempt that is under way, empty for none */
     public record EntryLine(
             String name,
             String team,
@@ -100,5 +100,6 @@ public record NowView(
             String state,
             String entry,
             int number,
-            boolean callable) {}
+            boolean callable,
+            String open) {}
 }

@@ -2,19 +2,19 @@ package org.skeinday.attempt.web;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptReopened;
 import org.skeinday.attempt.AttemptSigned;
 import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Signatures;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchMark;
-import org.skeinday.attempt.WatchMarked;
 import org.skeinday.attempt.action.Doubts;
 import org.skeinday.attempt.action.ResultDeeds;
 import org.skeinday.attempt.store.AttemptStore;
@@ -22,7 +22,7 @@ import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
-import org.skeinday.contest.store.TermsStore;
+import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.FormErrors;
@@ -36,8 +36,10 @@ final class RecordOf {
     private final EventAdded event;
     private final UnaryOperator<String> nameOf;
     private final ZoneId zone;
+    private final long nowMs;
 
-    RecordOf(Tx tx, AttemptNow attempt, UnaryOperator<String> nameOf, ZoneId zone) {
+    RecordOf(Tx tx, AttemptNow attempt, UnaryOperator<String> nameOf, ZoneId zone, long nowMs) {
+        this.nowMs = nowMs;
         this.tx = tx;
         this.attempt = attempt;
         this.event = EventStore.find(tx, attempt.eventId()).orElseThrow();
@@ -65,9 +67,9 @@ final class RecordOf {
                 protests.stream().map(this::marked).toList(),
                 caller.role().covers(Role.TIMEKEEPER) && !attempt.state().isBeforeRelease(),
                 captain,
-                captain && closed,
+                captain && (closed || (attempt.state() == State.VOID && attempt.releasedAtMs() != null)),
                 official == null ? -1 : official,
-                ResultDeeds.until(TermsStore.of(tx, event.id()), attempt).orElse(0L),
+                ResultDeeds.until(tx, event, attempt).orElse(0L),
                 form);
     }
 
@@ -84,56 +86,68 @@ final class RecordOf {
         }
         lines.add(new NowView.Line("called", moment(attempt.calledAtMs())));
         lines.add(new NowView.Line("released", moment(attempt.releasedAtMs())));
-        lines.add(new NowView.Line("landed", moment(attempt.landedAtMs())));
-        Doubts doubts = Doubts.of(tx, attempt, event);
-        doubts.verdict().ifPresent(v -> lines.add(new NowView.Line("window", v.words())));
-        if (quiet) {
+        if (!quiet) {
+            lines.add(new NowView.Line("landed", moment(attempt.landedAtMs())));
+            Doubts.of(tx, attempt, event).verdict().ifPresent(v -> lines.add(new NowView.Line("window", v.words())));
+        } else {
             lines.add(new NowView.Line("readings", "not told to anybody until this attempt is closed"));
         }
         ResultRecord.collision(tx, attempt.id())
                 .ifPresent(c -> lines.add(new NowView.Line(
                         "collision",
-                        "told at " + moment(c.toldAtMs())
-                                + (c.chosenAtMs() == null
-                                        ? ""
-                                        : "; chose at " + moment(c.chosenAtMs()) + ": "
-                                                + (String.valueOf(c.choice()).equals("again")
-                                                        ? "fly again"
-                                                        : "keep the time")))));
+                        "told at " + moment(c.toldAtMs()) + ". "
+                                + c.at(nowMs, FlightRulesStore.of(tx, event.id()))
+                                        .words())));
         return lines;
     }
 
     private List<NowView.Line> readings() {
         List<ReadingTaken> all = AttemptStore.allReadings(tx, attempt.id());
-        List<String> counting =
-                org.skeinday.attempt.Readings.thatCount(AttemptStore.readings(tx, attempt.id())).stream()
-                        .map(ReadingTaken::id)
-                        .toList();
+        List<ReadingTaken> before = AttemptStore.readings(tx, attempt.id()).stream()
+                .filter(r -> !cameLate(r))
+                .toList();
+        List<String> counting = org.skeinday.attempt.Readings.thatCount(before).stream()
+                .map(ReadingTaken::id)
+                .toList();
         return all.stream()
                 .map(r -> new NowView.Line(
                         "watch " + r.slot() + by(r.personId()) + (r.instrument().equals("watch") ? ", hand watch" : ""),
                         new FlightTime(r.durationMs()).text(2)
-                                + (counting.contains(r.id()) ? "" : " – corrected or taken back")))
+                                + (cameLate(r)
+                                        ? " – came in after the closing"
+                                        : counting.contains(r.id()) ? "" : " – corrected or taken back")))
                 .toList();
+    }
+
+    private boolean cameLate(ReadingTaken reading) {
+        Long closed = attempt.closedAtMs();
+        Long at = reading.atMs();
+        return closed != null && at != null && at > closed && attempt.state() == State.CLOSED;
     }
 
     private List<NowView.Line> marks() {
         return AttemptStore.marked(tx, attempt.id()).stream()
                 .filter(m -> !m.is(WatchMark.READY))
-                .sorted(Comparator.comparingLong(WatchMarked::atMs).thenComparing(WatchMarked::slot))
                 .map(m -> new NowView.Line("watch " + m.slot() + ", " + moment(m.atMs()), Words.mark(m)))
                 .toList();
     }
 
     private List<NowView.Line> times() {
         List<NowView.Line> times = new ArrayList<>();
-        ResultRecord.results(tx, attempt.id())
-                .forEach(r -> times.add(new NowView.Line(
-                        moment(r.atMs()) + by(r.personId()), Words.time(r.officialMs(), event) + ": " + r.how())));
-        ResultRecord.reopenings(tx, attempt.id())
-                .forEach(r -> times.add(
-                        new NowView.Line(moment(r.atMs()) + by(r.personId()), "opened again: " + r.reason())));
-        times.sort(Comparator.comparing(NowView.Line::label));
+        List<AttemptReopened> opened = ResultRecord.reopenings(tx, attempt.id());
+        List<AttemptClosed> results = ResultRecord.results(tx, attempt.id());
+        for (int i = 0; i < Math.max(results.size(), opened.size()); i++) {
+            if (i < results.size()) {
+                AttemptClosed r = results.get(i);
+                times.add(new NowView.Line(
+                        moment(r.atMs()) + by(r.personId()),
+                        Words.time(r.officialMs(), event) + (r.how().isEmpty() ? "" : ": " + r.how())));
+            }
+            if (i < opened.size()) {
+                AttemptReopened o = opened.get(i);
+                times.add(new NowView.Line(moment(o.atMs()) + by(o.personId()), "opened again: " + o.reason()));
+            }
+        }
         return times;
     }
 

@@ -103,7 +103,7 @@ public final class RecordPages {
 
     private RecordView view(Context ctx, FormErrors form) {
         return record.read(tx -> AttemptStore.find(tx, ctx.pathParam("id"))
-                .map(attempt -> new RecordOf(tx, attempt, record.people()::name, clock.getZone())
+                .map(attempt -> new RecordOf(tx, attempt, record.people()::name, clock.getZone(), clock.millis())
                         .view(Access.callerOf(ctx), form))
                 .orElseThrow(() -> Refusal.notFound("There is no such attempt.")));
     }

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptSigned;
+import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchTaken;
@@ -102,9 +103,16 @@ public final class TimingPages {
                 List.of());
     }
 
-    /** The attempt under way, else the one that this device has just timed: its reading stays in sight. */
+    private static boolean isWatchOf(Tx tx, AttemptNow attempt, Caller caller) {
+        return !AttemptStore.everWatched(tx, attempt.id(), caller.device()).isEmpty();
+    }
+
+    /** What this device times in the air, whoever is called meanwhile; else the attempt under way, else the one that this device has just timed: its reading stays in sight. */
     private static Optional<AttemptNow> toTime(Tx tx, Today today, Caller caller) {
-        return today.underWay()
+        return today.attempts().stream()
+                .filter(a -> a.state() == State.RELEASED && isWatchOf(tx, a, caller))
+                .findFirst()
+                .or(today::underWay)
                 .or(() -> AttemptStore.lastTimedBy(tx, today.event().id(), caller.device()));
     }
 
@@ -123,7 +131,9 @@ public final class TimingPages {
                         clock.millis()),
                 slot > 0
                         && attempt.state().isBeforeRelease()
-                        && AttemptStore.marks(tx, attempt.id()).release(slot).isPresent(),
+                        && new Marks(AttemptStore.marked(tx, attempt.id()))
+                                .release(slot)
+                                .isPresent(),
                 today.rules().hold().map(HoldRule::watchedMs).orElse(0L),
                 signing(tx, today, attempt, slot),
                 slot,

@@ -90,6 +90,7 @@ public final class KeyIn {
                     null,
                     times.get(i).millis(),
                     context.now().toEpochMilli(),
+                    null,
                     null);
             facts.add(Fact.of("attempt.reading", reading));
         }

@@ -298,7 +298,7 @@ class OfficialTimeWebTest {
         String attempt = holding();
         saved(one, "watch.release", watch(attempt, 1));
         assertSays(
-                200, "Released", laptop.form("/attempt/take-back", Map.of("attempt", attempt, "seen", "released 0")));
+                200, "Released", laptop.form("/attempt/take-back", Map.of("attempt", attempt, "seen", "released 0 1")));
         assertSays(
                 "says that it was not released after all",
                 one.get("/timing/part").body());
@@ -466,7 +466,7 @@ class OfficialTimeWebTest {
         String record = laptop.get(path).body();
         assertSays("1:01.0: Watches 1:01.00, 1:01.05", record);
         assertSays("1:01.2: Watch 1:01.25", record);
-        assertSays("to sign: watch 1, watch 2, captain", laptop.get("/results").body());
+        assertSays("to sign: watch 2, captain", laptop.get("/results").body());
         assertFalse(Files.readString(root.resolve("day/journal.jsonl")).contains(pin), "the PIN goes nowhere");
     }
 
@@ -523,5 +523,110 @@ class OfficialTimeWebTest {
         assertSays("Dunlin, attempt 1", now());
         flown(61_000);
         assertSays("Avocet, attempt 1", now());
+    }
+
+    @Test
+    void who_times_in_the_air_keeps_the_watch_when_another_entry_is_called() throws Exception {
+        String attempt = holding();
+        saved(one, "watch.release", watch(attempt, 1));
+        String other = found(
+                laptop.get("/").body(), "name=\"entry\" value=\"([^\"]*)\"><input type=\"hidden\" name=\"number\"");
+        laptop.form("/attempt/call", Map.of("entry", other));
+        assertSays("data-attempt=\"" + attempt + "\"", one.get("/timing/part").body());
+        assertSays("href=\"/?attempt=" + attempt, now());
+        assertSays("Curlew, attempt 1 <span", laptop.get("/?attempt=" + attempt).body());
+        saved(one, "watch.landing", watch(attempt, 1).put("ms", 61_000));
+        saved(two, "watch.landing", watch(attempt, 2).put("ms", 61_010));
+        assertEquals(200, close(attempt, "").statusCode());
+    }
+
+    @Test
+    void what_a_signed_result_rests_on_stays_whatever_is_pressed_afterwards() throws Exception {
+        String attempt = holding();
+        saved(one, "watch.release", watch(attempt, 1));
+        saved(two, "watch.release", watch(attempt, 2));
+        saved(one, "watch.landing", watch(attempt, 1).put("ms", 61_000));
+        String tap = saved(two, "watch.landing", watch(attempt, 2).put("ms", 61_050));
+        close(attempt, "");
+        saved(
+                two,
+                "watch.mark",
+                watch(attempt, 2).put("what", "still-flying").put("ms", 62_000).put("about", tap));
+        assertSays("to sign: watch 1, watch 2, captain", laptop.get("/results").body());
+        clock.stepBy(Duration.ofSeconds(5));
+        saved(two, "watch.landing", watch(attempt, 2).put("ms", 99_000));
+        String record = laptop.get("/attempt/" + attempt).body();
+        assertSays("1:39.00 – came in after the closing", record);
+        assertFalse(record.contains("1:01.05 – corrected or taken back"), record);
+    }
+
+    @Test
+    void a_form_that_is_older_than_a_mark_or_a_judgement_takes_no_time() throws Exception {
+        String attempt = holding();
+        fly(attempt, 61_000);
+        String seen = hidden(now(), "seen");
+        mark(one, attempt, 1, "held", 20_000);
+        var answer = laptop.form("/attempt/close", Map.of("attempt", attempt, "seen", seen));
+        assertSays(409, "A timekeeper has marked something", answer);
+    }
+
+    @Test
+    void a_watch_strikes_no_reading_of_another() throws Exception {
+        String attempt = holding();
+        saved(two, "watch.release", watch(attempt, 2));
+        String others = saved(two, "watch.landing", watch(attempt, 2).put("ms", 61_050));
+        saved(
+                one,
+                "watch.mark",
+                watch(attempt, 1).put("what", "still-flying").put("ms", 1).put("about", others));
+        assertSays("2: 1:01.05", now());
+    }
+
+    @Test
+    void a_false_release_is_forgotten_with_all_that_came_with_it() throws Exception {
+        long closes = openWindow();
+        String attempt = holding();
+        saved(one, "watch.release", watch(attempt, 1));
+        saved(one, "watch.landing", watch(attempt, 1).put("ms", 5_000));
+        laptop.form("/attempt/take-back", Map.of("attempt", attempt));
+        laptop.form("/attempt/take-back", Map.of("attempt", attempt));
+        assertSays("holding", now());
+        clock.stepBy(Duration.ofMillis(closes + 3_000 - clock.millis()));
+        saved(two, "watch.release", watch(attempt, 2));
+        saved(two, "watch.landing", watch(attempt, 2).put("ms", 61_000));
+        assertSays("3.00 s after it closed: outside the window", now().replaceAll("3\\.\\d+ s after", "3.00 s after"));
+        assertFalse(now().contains("1: 0:05"), "the reading of the false flight");
+    }
+
+    @Test
+    void while_it_is_quiet_the_record_tells_no_flight_time_from_two_moments() throws Exception {
+        forms.save("terms", forms.row("terms", EVENT), Map.of("outside-help", "none"));
+        String attempt = holding();
+        fly(attempt, 61_000);
+        String record = laptop.get("/attempt/" + attempt).body();
+        assertSays("<dt>released</dt>", record);
+        assertFalse(record.contains("<dt>landed</dt>"), record);
+    }
+
+    @Test
+    void a_void_flight_is_opened_again_when_the_jury_says_so() throws Exception {
+        String attempt = holding();
+        fly(attempt, 61_000);
+        laptop.form("/attempt/collision", Map.of("attempt", attempt, "to", "told"));
+        assertSays(200, "Collided", laptop.form("/attempt/collision", Map.of("attempt", attempt, "to", "none")));
+        laptop.form("/attempt/give-up", Map.of("attempt", attempt, "reason", "Thrown", "again", "yes"));
+        assertSays("void: Thrown", laptop.get("/results").body());
+        assertSays(
+                200,
+                "opened again: The jury",
+                laptop.form("/attempt/" + attempt + "/reopen", Map.of("reason", "The jury")));
+        assertEquals(200, close(attempt, "").statusCode());
+        assertSays(">1:01.0<", laptop.get("/results").body());
+    }
+
+    @Test
+    void more_than_there_are_attempts_cannot_be_dropped() throws Exception {
+        var refused = forms.save("rules", forms.row("rules", EVENT), Map.of("drop-best", "1", "drop-worst", "2"));
+        assertSays(422, "Of 3 attempts 3 would be dropped", refused);
     }
 }
