@@ -173,13 +173,15 @@ class OfficialTimeBrowserIT {
     }
 
     private String takeTheTime() throws Exception {
-        laptop.findElements(By.id("why")).forEach(why -> why.sendKeys("Two hands on one slow machine"));
+        Sight.touch(
+                laptop,
+                b -> b.findElements(By.id("why")).forEach(why -> why.sendKeys("Two hands on one slow machine")));
         Sight.touch(laptop, b -> button(b, "Take the official time").click());
         waitFor(laptop, "Curlew, attempt 2");
         laptop.get(at("/results"));
         waitFor(laptop, "to sign: watch 1, watch 2, captain");
         Sight.look(laptop, "official-sheet");
-        laptop.findElement(By.cssSelector("dl.hows a")).click();
+        click(laptop, "dl.hows a");
         waitFor(laptop, "What the timekeepers pressed");
         assertTrue(text(laptop).contains("corrected or taken back"), text(laptop));
         assertTrue(text(laptop).contains("a second press"), "the double tap is kept: " + text(laptop));
@@ -189,8 +191,7 @@ class OfficialTimeBrowserIT {
     private void sign(String attempt) throws Exception {
         for (ChromeDriver watch : List.of(phone, tablet)) {
             waitFor(watch, "Official time:");
-            watch.findElement(By.cssSelector("form[hx-post='/watch/sign'] button"))
-                    .click();
+            click(watch, "form[hx-post='/watch/sign'] button");
             new WebDriverWait(watch, Duration.ofSeconds(10))
                     .until(b -> b.findElements(By.cssSelector("form[hx-post='/watch/sign']"))
                             .isEmpty());
