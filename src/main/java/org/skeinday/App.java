@@ -23,6 +23,7 @@ import org.skeinday.attempt.web.TimingPages;
 import org.skeinday.bench.web.AlonePages;
 import org.skeinday.bench.web.BenchPages;
 import org.skeinday.bench.web.WindingPages;
+import org.skeinday.dayplan.web.DayPages;
 import org.skeinday.device.Device;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.DevicePages;
@@ -113,6 +114,7 @@ public final class App implements AutoCloseable {
                         new BenchPages(record, forms, page, clock, settings.pace()).register(routes);
                         new WindingPages(record, forms, page, clock).register(routes);
                         new AlonePages(record, forms, page, clock, settings.pace()).register(routes);
+                        new DayPages(record, forms, page, clock, () -> hex(random)).register(routes);
                         new PreparePages(desk).register(routes);
                         new MotorPages(desk).register(routes);
                         new PracticePages(desk).register(routes);

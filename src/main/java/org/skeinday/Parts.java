@@ -12,6 +12,8 @@ import org.skeinday.attempt.store.AttemptFacts;
 import org.skeinday.bench.action.BenchDeeds;
 import org.skeinday.bench.action.WindDeeds;
 import org.skeinday.contest.store.ContestFacts;
+import org.skeinday.dayplan.action.TakePlan;
+import org.skeinday.dayplan.store.PlanStore;
 import org.skeinday.device.action.DeviceDeeds;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.exchange.action.ImportFiles;
@@ -31,6 +33,7 @@ import org.skeinday.winding.store.WindFacts;
 final class Parts {
     static final List<NavItem> BAR = List.of(
             new NavItem("Now", "/", Role.VIEWER),
+            new NavItem("Day", "/day", Role.VIEWER),
             new NavItem("Bench", "/bench", Role.HELPER),
             new NavItem("Winding", "/winding", Role.HELPER),
             new NavItem("Timing", "/timing", Role.TIMEKEEPER),
@@ -69,6 +72,7 @@ final class Parts {
         kinds.addAll(MotorLifeFacts.kinds());
         kinds.addAll(WindFacts.kinds());
         kinds.addAll(AttemptFacts.kinds());
+        kinds.addAll(PlanStore.kinds());
         kinds.addAll(DeviceStore.factKinds());
         return new Projection(kinds);
     }
@@ -80,6 +84,7 @@ final class Parts {
         kinds.addAll(AimDeeds.kinds());
         kinds.addAll(AfterFlight.kinds());
         kinds.addAll(WatchDeeds.kinds());
+        kinds.addAll(TakePlan.kinds());
         kinds.addAll(BenchDeeds.kinds());
         kinds.addAll(WindDeeds.kinds());
         kinds.addAll(DeviceDeeds.actKinds());

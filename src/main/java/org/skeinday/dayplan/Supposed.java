@@ -1,0 +1,134 @@
+package org.skeinday.dayplan;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * What goes into the plan of a day, and the same with one thing otherwise: to see what a change would do before it is made.
+ *
+ * @param attempts in the order of their entries and numbers
+ * @param estimates how long each part takes
+ */
+public record Supposed(List<AttemptAhead> attempts, Map<Part, Estimate> estimates, EventSetting setting) {
+    /** What may be otherwise. */
+    public enum What {
+        /** Nothing: the day as it is. */
+        NOTHING,
+        /** The window of an entry moves by so many minutes; less than zero for earlier. */
+        WINDOW_MOVES,
+        /** A person is not there from now on. */
+        PERSON_AWAY,
+        /** A motor cannot be used. */
+        MOTOR_OUT,
+        /** An attempt is left out. */
+        ATTEMPT_OUT,
+        /** A part takes so many minutes longer each time. */
+        PART_LONGER
+    }
+
+    /**
+     * One change.
+     *
+     * @param which entry, person, motor, attempt or part by its word
+     * @param minutes by which it moves or lasts longer, -600 to 600
+     */
+    public record Change(What what, String which, int minutes) {
+        public static final Change NONE = new Change(What.NOTHING, "", 0);
+
+        public Change {
+            if (Math.abs(minutes) > 600) {
+                throw new IllegalArgumentException("A change must be -600 to 600 minutes, but was " + minutes);
+            }
+        }
+    }
+
+    private static final int SECONDS = 60;
+
+    public Supposed {
+        attempts = List.copyOf(attempts);
+        estimates = Map.copyOf(estimates);
+    }
+
+    /** The same with this change. */
+    public Supposed with(Change change) {
+        return switch (change.what()) {
+            case NOTHING -> this;
+            case WINDOW_MOVES ->
+                attempts(each -> each.entry().equals(change.which()) ? moved(each, change.minutes()) : each);
+            case MOTOR_OUT -> attempts(each -> without(each, change.which()));
+            case ATTEMPT_OUT -> withoutAttempt(change.which());
+            case PERSON_AWAY ->
+                new Supposed(
+                        attempts,
+                        estimates,
+                        setting.withCrew(setting.crew().stream()
+                                .filter(p -> !p.id().equals(change.which()))
+                                .toList()));
+            case PART_LONGER -> new Supposed(attempts, longer(change), setting);
+        };
+    }
+
+    /** Without one attempt; those after it are flown all the same. */
+    public Supposed withoutAttempt(String id) {
+        return new Supposed(attempts.stream().filter(a -> !a.id().equals(id)).toList(), estimates, setting);
+    }
+
+    private Supposed attempts(java.util.function.UnaryOperator<AttemptAhead> deed) {
+        return new Supposed(attempts.stream().map(deed).toList(), estimates, setting);
+    }
+
+    private static AttemptAhead moved(AttemptAhead attempt, int minutes) {
+        Long opens = attempt.opens();
+        Long closes = attempt.closes();
+        return new AttemptAhead(
+                attempt.entry(),
+                attempt.number(),
+                opens == null ? null : (Long) Math.max(0, opens + (long) minutes * SECONDS),
+                closes == null ? null : (Long) Math.max(0, closes + (long) minutes * SECONDS),
+                attempt.counts(),
+                attempt.motors(),
+                attempt.begun());
+    }
+
+    private static AttemptAhead without(AttemptAhead attempt, String motor) {
+        if (attempt.begun(Part.WIND) != null || attempt.motors().size() < 2) {
+            return attempt; // it is wound already, or there is no other: the plan says the same
+        }
+        var motors = new TreeMap<>(attempt.motors());
+        motors.remove(motor);
+        return new AttemptAhead(
+                attempt.entry(),
+                attempt.number(),
+                attempt.opens(),
+                attempt.closes(),
+                attempt.counts(),
+                motors,
+                attempt.begun());
+    }
+
+    private Map<Part, Estimate> longer(Change change) {
+        Map<Part, Estimate> others = new EnumMap<>(Part.class);
+        others.putAll(estimates);
+        for (Part part : Part.values()) {
+            if (part.word().equals(change.which())) {
+                Estimate now = estimates.getOrDefault(part, Estimate.of(part, List.of()));
+                long by = (long) change.minutes() * SECONDS;
+                others.put(
+                        part,
+                        new Estimate(
+                                part, Math.max(0, now.median() + by), Math.max(0, now.careful() + by), now.rests()));
+            }
+        }
+        return others;
+    }
+
+    /** The attempts as ids, in order. */
+    public List<String> ids() {
+        List<String> ids = new ArrayList<>();
+        attempts.forEach(a -> ids.add(a.id()));
+        return ids;
+    }
+}

@@ -1,0 +1,274 @@
+package org.skeinday.dayplan.web;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.OfficialFlights;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.web.MotorsAtHand;
+import org.skeinday.contest.CrewAdded;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.FlightRules;
+import org.skeinday.contest.WindowAdded;
+import org.skeinday.contest.store.CrewStore;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.FlightRulesStore;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.contest.store.StationStore;
+import org.skeinday.contest.store.WindowStore;
+import org.skeinday.dayplan.AttemptAhead;
+import org.skeinday.dayplan.DayPlan;
+import org.skeinday.dayplan.Estimate;
+import org.skeinday.dayplan.EventSetting;
+import org.skeinday.dayplan.Part;
+import org.skeinday.dayplan.Person;
+import org.skeinday.dayplan.PlanTaken;
+import org.skeinday.dayplan.Supposed;
+import org.skeinday.dayplan.store.PlanStore;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.standing.Scoring;
+
+/**
+ * The day of the team's own entries as the plan needs it: who else flies has windows of their own.
+ *
+ * @param zeroMs the plan's zero, ms since 1970 UTC: whole minutes, not after anything that is planned or has begun
+ * @param now seconds since then
+ * @param taken the plan in force, null before the first
+ */
+record DayNow(
+        EventAdded event,
+        long zeroMs,
+        long now,
+        Supposed day,
+        @Nullable PlanTaken taken) {
+    private static final long MINUTE_MS = 60_000;
+    /** Own default: what is in the air or lies wound waits no longer than this for the release. */
+    private static final long LONGEST_HOLD_S = 60;
+
+    static Optional<DayNow> read(Tx tx, long nowMs) {
+        return EventStore.next(tx).map(event -> new Reader(tx, event, nowMs).read());
+    }
+
+    /** The plan in force by the plan's own clock; null before the first. */
+    @Nullable
+    DayPlan inForce() {
+        if (taken == null) {
+            return null;
+        }
+        SortedMap<String, Long> starts = new TreeMap<>();
+        SortedMap<String, List<String>> people = new TreeMap<>();
+        SortedMap<String, String> motors = new TreeMap<>();
+        taken.tasks().forEach(task -> {
+            starts.put(task.task(), (task.startMs() - zeroMs) / 1000);
+            if (!task.who().isEmpty()) {
+                people.put(task.task(), task.who());
+            }
+            String motor = task.motor();
+            if (motor != null) {
+                motors.put(task.task(), motor);
+            }
+        });
+        return new DayPlan(starts, people, motors);
+    }
+
+    long ms(long seconds) {
+        return zeroMs + seconds * 1000;
+    }
+
+    private static final class Reader {
+        private final Tx tx;
+        private final EventAdded event;
+        private final long nowMs;
+        private final FlightRules rules;
+        private final List<AttemptNow> attempts;
+        private final Map<String, AttemptImported> told = new TreeMap<>();
+        private final MotorsAtHand motors;
+
+        Reader(Tx tx, EventAdded event, long nowMs) {
+            this.tx = tx;
+            this.event = event;
+            this.nowMs = nowMs;
+            this.rules = FlightRulesStore.of(tx, event.id());
+            this.attempts = AttemptStore.ofEvent(tx, event.id());
+            this.motors = new MotorsAtHand(tx);
+            AttemptStore.asImported(tx).forEach(a -> told.put(a.id(), a));
+        }
+
+        DayNow read() {
+            @Nullable PlanTaken taken = PlanStore.inForce(tx, event.id()).orElse(null);
+            long zero = zero(taken);
+            List<AttemptAhead> ahead = EntryStore.ofEvent(tx, event.id()).stream()
+                    .filter(EntryAdded::own)
+                    .flatMap(entry -> ahead(entry, zero))
+                    .toList();
+            return new DayNow(
+                    event,
+                    zero,
+                    Math.max(0, (nowMs - zero) / 1000),
+                    new Supposed(ahead, estimates(), setting()),
+                    taken);
+        }
+
+        private long zero(@Nullable PlanTaken taken) {
+            long first = nowMs;
+            for (AttemptNow attempt : attempts) {
+                Long called = attempt.calledAtMs();
+                if (attempt.state().isOpen() && called != null) {
+                    first = Math.min(first, called);
+                }
+            }
+            if (taken != null) {
+                for (PlanTaken.Planned task : taken.tasks()) {
+                    first = Math.min(first, task.startMs());
+                }
+            }
+            return first - Math.floorMod(first, MINUTE_MS);
+        }
+
+        /** The attempt under way and those that the rules still give. */
+        private Stream<AttemptAhead> ahead(EntryAdded entry, long zero) {
+            List<AttemptNow> own = attempts.stream()
+                    .filter(a -> a.entryId().equals(entry.id()))
+                    .toList();
+            int left = OfficialFlights.tally(own, Scoring.of(event, rules)).flightsLeft();
+            Optional<AttemptNow> open =
+                    own.stream().filter(a -> a.state().isOpen()).findFirst();
+            List<AttemptAhead> ahead = new ArrayList<>();
+            open.ifPresent(a -> ahead.add(attempt(entry, a.number(), a, zero)));
+            int next = own.size() + 1;
+            for (int i = ahead.size(); i < left; i++) {
+                ahead.add(attempt(entry, next++, null, zero));
+            }
+            return ahead.stream();
+        }
+
+        private AttemptAhead attempt(EntryAdded entry, int number, @Nullable AttemptNow open, long zero) {
+            Optional<WindowAdded> window = WindowStore.of(tx, event.id(), entry.id());
+            return new AttemptAhead(
+                    entry.name(),
+                    number,
+                    window.map(w -> Math.max(0, (w.opensAtMs() - zero) / 1000)).orElse(null),
+                    window.map(w -> Math.max(0, (w.closesAtMs() - zero) / 1000)).orElse(null),
+                    true,
+                    ranked(entry, open),
+                    open == null ? List.of() : begun(told.get(open.id()), zero));
+        }
+
+        private SortedMap<String, Integer> ranked(EntryAdded entry, @Nullable AttemptNow open) {
+            List<MotorAdded> hand = motors.of(entry, ModelStore.ofEntry(tx, entry.id()));
+            SortedMap<String, Integer> ranked = new TreeMap<>();
+            for (int i = 0; i < hand.size(); i++) {
+                ranked.put(hand.get(i).tag(), i);
+            }
+            String chosen = open == null ? null : open.motorId();
+            if (chosen != null) {
+                Optional<MotorAdded> motor = org.skeinday.motor.store.MotorStore.find(tx, chosen);
+                if (motor.isPresent()) {
+                    ranked.clear();
+                    ranked.put(motor.get().tag(), 0);
+                }
+            }
+            return ranked;
+        }
+
+        /** What was passed over took no time. */
+        private List<AttemptAhead.Begun> begun(@Nullable AttemptImported a, long zero) {
+            if (a == null || a.calledAtMs() == null) {
+                return List.of();
+            }
+            @Nullable
+            Long[] starts = {a.calledAtMs(), a.windingAtMs(), a.holdingAtMs(), a.releasedAtMs(), a.landedAtMs()};
+            int last = 0;
+            for (int i = 0; i < starts.length; i++) {
+                last = starts[i] == null ? last : i;
+            }
+            List<AttemptAhead.Begun> begun = new ArrayList<>();
+            long start = second(starts[0], zero, 0);
+            for (int i = 0; i <= last; i++) {
+                long next = i == last ? 0 : second(later(starts, i + 1), zero, start);
+                begun.add(new AttemptAhead.Begun(Part.values()[i], start, i == last ? null : (Long) next));
+                start = next;
+            }
+            return begun;
+        }
+
+        private static @Nullable Long later(@Nullable Long[] starts, int from) {
+            for (int i = from; i < starts.length; i++) {
+                if (starts[i] != null) {
+                    return starts[i];
+                }
+            }
+            return null;
+        }
+
+        /** A clock that was set must not turn a day round. */
+        private static long second(@Nullable Long ms, long zero, long least) {
+            return ms == null ? least : Math.max(least, (ms - zero) / 1000);
+        }
+
+        private EventSetting setting() {
+            int stations = Math.max(1, StationStore.all(tx).size());
+            int watches = event.kind().equals("visiting") ? 0 : event.timekeepers();
+            return new EventSetting(
+                    stations,
+                    1,
+                    watches,
+                    watches,
+                    rules.inside().equals("release"),
+                    LONGEST_HOLD_S,
+                    true,
+                    crew(),
+                    new TreeMap<>());
+        }
+
+        private List<Person> crew() {
+            Map<String, TreeSet<String>> may = new TreeMap<>();
+            for (CrewAdded one : CrewStore.ofEvent(tx, event.id())) {
+                Stream.of(EventSetting.WINDS, EventSetting.LOADS)
+                        .filter(one::does)
+                        .forEach(task -> may.computeIfAbsent(one.personId(), p -> new TreeSet<>())
+                                .add(task));
+            }
+            boolean both = Stream.of(EventSetting.WINDS, EventSetting.LOADS)
+                    .allMatch(task -> may.values().stream().anyMatch(p -> p.contains(task)));
+            return both
+                    ? may.entrySet().stream()
+                            .map(e -> new Person(e.getKey(), e.getValue()))
+                            .toList()
+                    : List.of(); // a crew that nobody has entered is no reason to have no plan
+        }
+
+        private Map<Part, Estimate> estimates() {
+            Map<Part, List<Long>> took = new EnumMap<>(Part.class);
+            told.values().forEach(a -> {
+                add(took, Part.PREPARE, a.calledAtMs(), a.windingAtMs());
+                add(took, Part.WIND, a.windingAtMs(), a.holdingAtMs());
+                add(took, Part.LOAD, a.holdingAtMs(), a.releasedAtMs());
+                add(took, Part.FLY, a.releasedAtMs(), a.landedAtMs());
+            });
+            Map<Part, Estimate> estimates = new EnumMap<>(Part.class);
+            for (Part part : Part.values()) {
+                estimates.put(part, Estimate.of(part, took.getOrDefault(part, List.of())));
+            }
+            return estimates;
+        }
+
+        private static void add(Map<Part, List<Long>> took, Part part, @Nullable Long from, @Nullable Long to) {
+            if (from != null && to != null && to >= from) {
+                took.computeIfAbsent(part, p -> new ArrayList<>()).add((to - from) / 1000);
+            }
+        }
+    }
+}

@@ -1,0 +1,260 @@
+package org.skeinday.dayplan.web;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalLong;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.web.Words;
+import org.skeinday.dayplan.AttemptAhead;
+import org.skeinday.dayplan.DayPlan;
+import org.skeinday.dayplan.EventChains;
+import org.skeinday.dayplan.HoldUp;
+import org.skeinday.dayplan.InHand;
+import org.skeinday.dayplan.Part;
+import org.skeinday.dayplan.Person;
+import org.skeinday.dayplan.PlanProblem;
+import org.skeinday.dayplan.PlanTaken;
+import org.skeinday.dayplan.Slip;
+import org.skeinday.dayplan.Supposed;
+import org.skeinday.dayplan.Task;
+import org.skeinday.dayplan.TimeWords;
+import org.skeinday.platform.http.FormErrors;
+
+/** Makes the day's page: the plan in force as it stands now, and what a proposal would change. */
+final class DayOf {
+    /** Less is not worth a word. */
+    private static final long WORTH_SECONDS = 60;
+
+    private static final long MINUTE_S = 60;
+
+    private final DayNow day;
+    private final UnaryOperator<String> nameOf;
+    private final ZoneId zone;
+    private final long nowMs;
+
+    /** @param nameOf display name of a person's id */
+    DayOf(DayNow day, UnaryOperator<String> nameOf, ZoneId zone, long nowMs) {
+        this.day = day;
+        this.nameOf = nameOf;
+        this.zone = zone;
+        this.nowMs = nowMs;
+    }
+
+    /** @param person whose own list is shown, empty for nobody */
+    DayView view(String person, boolean mayAct, FormErrors form, DayView.@Nullable Proposal proposal) {
+        PlanTaken taken = day.taken();
+        if (day.day().attempts().isEmpty()) {
+            return empty("Every own entry has had its attempts, or there is none yet.", mayAct, form, proposal);
+        }
+        if (taken == null) {
+            return empty(
+                    mayAct
+                            ? "There is no plan yet. Ask for one: it is computed in a second, and yours to take or leave."
+                            : "There is no plan yet: the captain makes one.",
+                    mayAct,
+                    form,
+                    proposal);
+        }
+        PlanProblem problem = problem(day.day());
+        Slip slip = Slip.of(problem);
+        DayPlan goesOn = slip.goesOn();
+        DayPlan shown = goesOn == null ? Objects.requireNonNull(day.inForce()) : goesOn;
+        List<PlanTaken.Planned> tasks = goesOn == null ? taken.tasks() : planned(problem, goesOn);
+        return new DayView(
+                day.event().name(),
+                "",
+                "Taken at " + Words.clock(taken.atMs(), zone) + by(taken.personId()),
+                slipped(slip, problem),
+                BandsOf.of(tasks, finding(problem, goesOn), nowMs, nameOf, zone),
+                rows(tasks, goesOn == null ? null : InHand.of(problem, shown)),
+                own(tasks, person),
+                goesOn == null ? List.of() : holdsUp(problem, goesOn),
+                proposal,
+                choices(),
+                mayAct,
+                form);
+    }
+
+    private DayView empty(String none, boolean mayAct, FormErrors form, DayView.@Nullable Proposal proposal) {
+        return new DayView(
+                day.event().name(),
+                none,
+                "",
+                List.of(),
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                proposal,
+                choices(),
+                mayAct && !day.day().attempts().isEmpty(),
+                form);
+    }
+
+    PlanProblem problem(Supposed supposed) {
+        return EventChains.of(supposed.attempts(), supposed.estimates(), supposed.setting(), day.now(), day.inForce());
+    }
+
+    /** A plan by the clock on the wall, for the tasks that it was made for. */
+    List<PlanTaken.Planned> planned(PlanProblem problem, DayPlan plan) {
+        List<PlanTaken.Planned> tasks = new ArrayList<>();
+        for (Task task : problem.tasks()) {
+            long start = plan.start(task.id());
+            tasks.add(new PlanTaken.Planned(
+                    task.id(),
+                    day.ms(start),
+                    day.ms(start + task.duration()),
+                    String.join(",", plan.people().getOrDefault(task.id(), List.of())),
+                    plan.motors().get(task.id())));
+        }
+        tasks.sort(Comparator.comparingLong(PlanTaken.Planned::startMs).thenComparing(PlanTaken.Planned::task));
+        return tasks;
+    }
+
+    /** Times in conflicts and ways out, for people. */
+    TimeWords words() {
+        return new TimeWords(s -> Words.clock(day.ms(s), zone), DayOf::lasting);
+    }
+
+    static String lasting(long seconds) {
+        return seconds < 2 * MINUTE_S ? seconds + " s" : Math.round(seconds / (double) MINUTE_S) + " min";
+    }
+
+    private String by(@Nullable String person) {
+        return person == null || person.isEmpty() ? "" : " by " + nameOf.apply(person);
+    }
+
+    private List<String> slipped(Slip slip, PlanProblem problem) {
+        if (slip.goesOn() == null) {
+            boolean unknown = problem.tasks().stream()
+                    .anyMatch(
+                            t -> !Objects.requireNonNull(day.inForce()).starts().containsKey(t.id()));
+            return List.of(
+                    unknown
+                            ? "There is something to do that this plan does not know. Ask for a new one."
+                            : "In its order this plan cannot be kept any more: a window would be missed, or somebody is not"
+                                    + " there. Ask for a new one.");
+        }
+        return slip.later().entrySet().stream()
+                .filter(e -> e.getValue() >= WORTH_SECONDS)
+                .map(e -> e.getKey() + ": " + lasting(e.getValue()) + " later than planned")
+                .toList();
+    }
+
+    private static String finding(PlanProblem problem, @Nullable DayPlan plan) {
+        if (plan == null) {
+            return "The plan as it was taken";
+        }
+        InHand inHand = InHand.of(problem, plan);
+        OptionalLong least = problem.tasks().stream()
+                .filter(t -> !t.isFixed())
+                .map(t -> inHand.timeInHand(t.id()))
+                .filter(OptionalLong::isPresent)
+                .mapToLong(OptionalLong::getAsLong)
+                .min();
+        return least.isEmpty()
+                ? "No window is ahead"
+                : "Every window is kept with at least " + lasting(least.getAsLong()) + " in hand";
+    }
+
+    private List<DayView.Row> rows(List<PlanTaken.Planned> tasks, @Nullable InHand inHand) {
+        return tasks.stream()
+                .filter(t -> t.endMs() > t.startMs())
+                .map(t -> {
+                    OptionalLong latest = inHand == null ? OptionalLong.empty() : inHand.latestSafeStart(t.task());
+                    OptionalLong left = inHand == null ? OptionalLong.empty() : inHand.timeInHand(t.task());
+                    return new DayView.Row(
+                            Words.clock(t.startMs(), zone) + " – " + Words.clock(t.endMs(), zone),
+                            t.task(),
+                            people(t),
+                            t.motor() == null ? "" : t.motor(),
+                            latest.isEmpty() || t.startMs() < nowMs
+                                    ? ""
+                                    : Words.clock(day.ms(latest.getAsLong()), zone),
+                            left.isEmpty() || t.startMs() < nowMs ? "" : lasting(left.getAsLong()),
+                            t.endMs() <= nowMs ? "done" : t.startMs() <= nowMs ? "now" : "");
+                })
+                .toList();
+    }
+
+    private String people(PlanTaken.Planned task) {
+        return String.join(", ", task.who().stream().map(nameOf).toList());
+    }
+
+    private List<DayView.Own> own(List<PlanTaken.Planned> tasks, String person) {
+        return tasks.stream()
+                .filter(t -> !person.isEmpty() && t.who().contains(person) && t.endMs() > nowMs)
+                .map(t -> new DayView.Own(
+                        Words.clock(t.startMs(), zone), t.task(), t.motor() == null ? "" : "motor " + t.motor()))
+                .toList();
+    }
+
+    private static List<String> holdsUp(PlanProblem problem, DayPlan plan) {
+        return HoldUp.ofTheTightest(problem, plan).stream()
+                .filter(h -> !h.because().startsWith("must not start before")
+                        && !h.because().startsWith("is fixed at"))
+                .map(h -> h.task() + " " + h.because())
+                .toList();
+    }
+
+    /** What a proposal moves; "" where nothing worth a word is. */
+    List<String> moved(List<PlanTaken.Planned> after) {
+        PlanTaken taken = day.taken();
+        List<String> moved = new ArrayList<>();
+        if (taken == null) {
+            return moved;
+        }
+        for (PlanTaken.Planned task : after) {
+            taken.tasks().stream()
+                    .filter(t -> t.task().equals(task.task()))
+                    .findFirst()
+                    .ifPresentOrElse(
+                            before -> moved(before, task, moved),
+                            () -> moved.add(task.task() + " is new, at " + Words.clock(task.startMs(), zone)));
+        }
+        return moved;
+    }
+
+    private void moved(PlanTaken.Planned before, PlanTaken.Planned after, List<String> moved) {
+        List<String> words = new ArrayList<>();
+        long by = (after.startMs() - before.startMs()) / 1000;
+        if (Math.abs(by) >= WORTH_SECONDS && after.startMs() > nowMs) {
+            words.add("from " + Words.clock(before.startMs(), zone) + " to " + Words.clock(after.startMs(), zone));
+        }
+        if (!before.people().equals(after.people())) {
+            words.add("by " + (after.who().isEmpty() ? "nobody in particular" : people(after))
+                    + (before.who().isEmpty() ? "" : " in place of " + people(before)));
+        }
+        if (!Objects.equals(before.motor(), after.motor()) && after.motor() != null) {
+            words.add("with motor " + after.motor() + (before.motor() == null ? "" : " in place of " + before.motor()));
+        }
+        if (!words.isEmpty()) {
+            moved.add(after.task() + " " + String.join(", ", words));
+        }
+    }
+
+    private List<DayView.Choice> choices() {
+        List<DayView.Choice> choices = new ArrayList<>();
+        TreeSet<String> entries = new TreeSet<>();
+        TreeSet<String> motors = new TreeSet<>();
+        for (AttemptAhead attempt : day.day().attempts()) {
+            entries.add(attempt.entry());
+            motors.addAll(attempt.motors().keySet());
+        }
+        entries.forEach(e -> choices.add(new DayView.Choice("WINDOW_MOVES " + e, "the window of " + e + " moves by")));
+        for (Part part : Part.values()) {
+            choices.add(new DayView.Choice("PART_LONGER " + part.word(), part.word() + " takes longer each time, by"));
+        }
+        for (Person person : day.day().setting().crew()) {
+            choices.add(new DayView.Choice("PERSON_AWAY " + person.id(), nameOf.apply(person.id()) + " is away"));
+        }
+        motors.forEach(m -> choices.add(new DayView.Choice("MOTOR_OUT " + m, "motor " + m + " is out")));
+        day.day().ids().forEach(id -> choices.add(new DayView.Choice("ATTEMPT_OUT " + id, id + " is left out")));
+        return choices;
+    }
+}

@@ -1,0 +1,237 @@
+package org.skeinday.dayplan.web;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.dayplan.DayPlan;
+import org.skeinday.dayplan.Effort;
+import org.skeinday.dayplan.Outcome;
+import org.skeinday.dayplan.PlanTaken;
+import org.skeinday.dayplan.Proposed;
+import org.skeinday.dayplan.SolverMissing;
+import org.skeinday.dayplan.Supposed;
+import org.skeinday.dayplan.action.TakePlan;
+import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Record;
+
+/** Day: the plan in force, what has slipped, a proposal to take or leave, a change to try. */
+public final class DayPages {
+    private static final int MOST_PROPOSALS = 20;
+    private static final long LEAD_S = 60;
+
+    private final Record record;
+    private final FormActs forms;
+    private final Page page;
+    private final Clock clock;
+    private final Supplier<String> newId;
+
+    /** What was shown, to be taken as it was: after a restart it is asked for again. */
+    private final Map<String, Kept> proposals = new LinkedHashMap<>();
+
+    private record Kept(
+            String event,
+            List<PlanTaken.Planned> tasks,
+            @Nullable Long seenAtMs) {}
+
+    private record Made(Kept kept, DayView.Proposal view) {}
+
+    public DayPages(Record record, FormActs forms, Page page, Clock clock, Supplier<String> newId) {
+        this.record = record;
+        this.forms = forms;
+        this.page = page;
+        this.clock = clock;
+        this.newId = newId;
+    }
+
+    public void register(Routes routes) {
+        routes.get(
+                "/day",
+                Role.VIEWER,
+                ctx -> page.show(ctx, "Day", "dayplan/day.jte", view(ctx, FormErrors.none(), null)));
+        routes.get(
+                "/day/part",
+                Role.VIEWER,
+                ctx -> page.fragment(ctx, "dayplan/_day.jte", view(ctx, FormErrors.none(), null)));
+        routes.post("/day/propose", Role.CAPTAIN, ctx -> {
+            routes.refuseAdvice();
+            propose(ctx);
+        });
+        routes.post("/day/take", Role.CAPTAIN, this::take);
+    }
+
+    private DayView view(Context ctx, FormErrors form, DayView.@Nullable Proposal proposal) {
+        long nowMs = clock.millis();
+        boolean mayAct = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
+        String person = Access.callerOf(ctx).person();
+        return record.read(tx -> DayNow.read(tx, nowMs))
+                .map(day -> of(day, nowMs).view(person, mayAct, form, proposal))
+                .orElseGet(() -> new DayView(
+                        "No event yet",
+                        "On the page Prepare a coach sets a day up in about ten minutes.",
+                        "",
+                        List.of(),
+                        null,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        null,
+                        List.of(),
+                        false,
+                        form));
+    }
+
+    private DayOf of(DayNow day, long nowMs) {
+        return new DayOf(day, record.people()::name, clock.getZone(), nowMs);
+    }
+
+    private void propose(Context ctx) {
+        FormErrors form = FormErrors.of(ctx);
+        Optional<Supposed.Change> change = change(form);
+        if (change.isEmpty()) {
+            ctx.status(422);
+            fragment(
+                    ctx,
+                    form.with("minutes", "Minutes are a whole number from -600 to 600, for example 10 or -5."),
+                    null);
+            return;
+        }
+        long nowMs = clock.millis();
+        Optional<DayNow> day = record.read(tx -> DayNow.read(tx, nowMs));
+        try {
+            fragment(
+                    ctx,
+                    FormErrors.none(),
+                    day.map(d -> kept(made(d, change.get(), nowMs))).orElse(null));
+        } catch (SolverMissing e) {
+            ctx.status(422);
+            fragment(
+                    ctx,
+                    form.with(
+                            "",
+                            "Plans cannot be computed on this laptop: " + e.getMessage()
+                                    + ". The page Now still tells the latest start of winding; plan by hand."),
+                    null);
+        }
+    }
+
+    /** Empty when what was typed is no change. */
+    private static Optional<Supposed.Change> change(FormErrors form) {
+        String typed = form.typed("change");
+        String minutes = form.typed("minutes").strip();
+        if (typed.isEmpty()) {
+            return Optional.of(Supposed.Change.NONE);
+        }
+        String[] parts = typed.split(" ", 2);
+        try {
+            return Optional.of(new Supposed.Change(
+                    Supposed.What.valueOf(parts[0]),
+                    parts.length < 2 ? "" : parts[1],
+                    minutes.isEmpty() ? 0 : Integer.parseInt(minutes)));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Made made(DayNow day, Supposed.Change change, long nowMs) {
+        DayOf of = of(day, nowMs);
+        Proposed proposed = proposed(of, day, day.day().with(change));
+        DayPlan plan = proposed.outcome().plan();
+        List<PlanTaken.Planned> tasks = plan == null ? List.of() : of.planned(proposed.problem(), plan);
+        PlanTaken taken = day.taken();
+        boolean stays = proposed.outcome().keptInForce() && proposed.leftOut().isEmpty();
+        String id = newId.get();
+        return new Made(
+                new Kept(day.event().id(), tasks, taken == null ? null : taken.atMs()),
+                new DayView.Proposal(
+                        id,
+                        supposing(of, day, change),
+                        words(proposed, stays),
+                        stays ? List.of() : of.moved(tasks),
+                        proposed.leftOut(),
+                        proposed.conflict(),
+                        proposed.waysOut(),
+                        plan == null || stays
+                                ? null
+                                : BandsOf.of(tasks, "As proposed", nowMs, record.people()::name, clock.getZone()),
+                        plan != null && !stays));
+    }
+
+    /** Late by less than a minute is no news: only where the plan in force is worth leaving, all start a minute from now. */
+    private static Proposed proposed(DayOf of, DayNow day, Supposed supposed) {
+        DayPlan inForce = day.inForce();
+        if (inForce != null) {
+            Proposed asItIs =
+                    Proposed.of(supposed, Math.max(0, day.now() - LEAD_S), inForce, Effort.live(), of.words());
+            if (asItIs.outcome().keptInForce()) {
+                return asItIs;
+            }
+        }
+        return Proposed.of(supposed, day.now() + LEAD_S, inForce, Effort.live(), of.words());
+    }
+
+    private static String supposing(DayOf of, DayNow day, Supposed.Change change) {
+        return change.what() == Supposed.What.NOTHING
+                ? ""
+                : of.view("", true, FormErrors.none(), null).choices().stream()
+                        .filter(c -> c.value().equals(change.what() + " " + change.which()))
+                        .findFirst()
+                        .map(c -> c.words() + (c.words().endsWith(" by") ? " " + change.minutes() + " min" : ""))
+                        .orElse("");
+    }
+
+    private static String words(Proposed proposed, boolean stays) {
+        if (stays) {
+            return "The plan in force stays: nothing better was found.";
+        }
+        return switch (proposed.outcome().status()) {
+            case OPTIMAL -> "Proven: no plan has more time in hand where it is shortest" + in(proposed) + ".";
+            case FEASIBLE ->
+                "Every window is kept" + in(proposed) + "; that there is none better was not proven in time.";
+            case INFEASIBLE -> "There is no plan: what has begun cannot be finished inside its window.";
+            case UNKNOWN -> "No plan was found in time, and none was ruled out.";
+        };
+    }
+
+    private static String in(Proposed proposed) {
+        Outcome outcome = proposed.outcome();
+        return outcome.objective().isEmpty()
+                ? ""
+                : ", " + DayOf.lasting(outcome.objective().getAsLong()) + " in hand";
+    }
+
+    private synchronized DayView.Proposal kept(Made made) {
+        proposals.put(made.view().id(), made.kept());
+        while (proposals.size() > MOST_PROPOSALS) {
+            proposals.remove(proposals.keySet().iterator().next());
+        }
+        return made.view();
+    }
+
+    private void take(Context ctx) {
+        @Nullable Kept kept;
+        synchronized (this) {
+            kept = proposals.get(String.valueOf(ctx.formParam("proposal")));
+        }
+        if (kept == null) {
+            ctx.status(409);
+            fragment(ctx, FormErrors.none().with("", "This proposal is too old. Ask for another one."), null);
+            return;
+        }
+        var content = new TakePlan.Take(kept.event(), kept.tasks(), kept.seenAtMs());
+        fragment(ctx, FormActs.errors(ctx, forms.submit(ctx, "plan.take", content), ""), null);
+    }
+
+    private void fragment(Context ctx, FormErrors form, DayView.@Nullable Proposal proposal) {
+        page.fragment(ctx, "dayplan/_day.jte", view(ctx, form, proposal));
+    }
+}

@@ -1,0 +1,70 @@
+package org.skeinday.dayplan.web;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.platform.http.FormErrors;
+
+/**
+ * The day's plan in finished words.
+ *
+ * @param none why there is no plan to show; empty when there is one
+ * @param slipped what the plan in force no longer keeps; empty while it holds
+ * @param own what the reader's person does, in order
+ * @param choices what a change may be tried on
+ */
+public record DayView(
+        String title,
+        String none,
+        String taken,
+        List<String> slipped,
+        @Nullable Bands bands,
+        List<Row> rows,
+        List<Own> own,
+        List<String> holdsUp,
+        @Nullable Proposal proposal,
+        List<Choice> choices,
+        boolean mayAct,
+        FormErrors form) {
+    /** One task of the table. @param inHand minutes, empty where no window follows @param is waiting, now, done or late */
+    public record Row(String time, String task, String people, String motor, String latest, String inHand, String is) {}
+
+    /** One thing that the reader's person does. */
+    public record Own(String time, String task, String motor) {}
+
+    /** What may be changed, for a select. */
+    public record Choice(String value, String words) {}
+
+    /**
+     * A plan that was proposed.
+     *
+     * @param id by which it is taken
+     * @param supposing the change that was tried; empty for the day as it is
+     * @param moved what it changes, and why; empty when the plan in force stays
+     * @param unfit attempts that do not fit
+     */
+    public record Proposal(
+            String id,
+            String supposing,
+            String words,
+            List<String> moved,
+            List<String> unfit,
+            List<String> conflict,
+            List<String> waysOut,
+            @Nullable Bands bands,
+            boolean takeable) {}
+
+    /**
+     * The day as a picture.
+     *
+     * @param nowX where the now-line stands; below zero when it lies outside
+     */
+    public record Bands(String finding, int width, int height, int nowX, List<Lane> lanes, List<Tick> ticks) {}
+
+    /** One attempt or one person. */
+    public record Lane(String name, int y, List<Bar> bars) {}
+
+    /** @param kind part's word, for its look */
+    public record Bar(int x, int width, String kind, String label, String title) {}
+
+    public record Tick(int x, String words) {}
+}
