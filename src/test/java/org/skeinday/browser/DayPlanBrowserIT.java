@@ -113,7 +113,7 @@ class DayPlanBrowserIT {
         new WebDriverWait(browser, Duration.ofSeconds(10))
                 .ignoring(WebDriverException.class)
                 .until(b -> !String.valueOf(b.getCurrentUrl()).contains("/join"));
-        browser.get(at(app, "/day"));
+        browser.get(app.address() + "/day"); // as the link names the laptop: there it has joined
         waitFor(browser, "There is no plan yet");
     }
 
@@ -122,19 +122,14 @@ class DayPlanBrowserIT {
     }
 
     private void press(String words) {
-        Sight.touch(
-                laptop,
-                b -> b.findElements(By.tagName("button")).stream()
-                        .filter(x -> x.isDisplayed() && x.getText().equals(words))
-                        .findFirst()
-                        .map(WebElement::getText)
-                        .orElseThrow(() -> new AssertionError("No button '" + words + "' in " + text(laptop))));
-        Sight.touch(
-                laptop,
-                b -> b.findElements(By.tagName("button")).stream()
-                        .filter(x -> x.isDisplayed() && x.getText().equals(words))
-                        .findFirst()
-                        .ifPresent(WebElement::click));
+        Sight.touch(laptop, b -> button(b, words).click());
+    }
+
+    private static WebElement button(ChromeDriver browser, String words) {
+        return browser.findElements(By.tagName("button")).stream()
+                .filter(b -> b.isDisplayed() && b.getText().equals(words))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("No button '" + words + "' in " + text(browser)));
     }
 
     private static String text(ChromeDriver browser) {

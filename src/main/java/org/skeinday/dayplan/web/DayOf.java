@@ -23,7 +23,6 @@ import org.skeinday.dayplan.Slip;
 import org.skeinday.dayplan.Supposed;
 import org.skeinday.dayplan.Task;
 import org.skeinday.dayplan.TimeWords;
-import org.skeinday.platform.http.FormErrors;
 
 /** Makes the day's page: the plan in force as it stands now, and what a proposal would change. */
 final class DayOf {
@@ -46,19 +45,17 @@ final class DayOf {
     }
 
     /** @param person whose own list is shown, empty for nobody */
-    DayView view(String person, boolean mayAct, FormErrors form, DayView.@Nullable Proposal proposal) {
+    DayView view(String person, boolean mayAct) {
         PlanTaken taken = day.taken();
         if (day.day().attempts().isEmpty()) {
-            return empty("Every own entry has had its attempts, or there is none yet.", mayAct, form, proposal);
+            return empty("Every own entry has had its attempts, or there is none yet.", mayAct);
         }
         if (taken == null) {
             return empty(
                     mayAct
                             ? "There is no plan yet. Ask for one: it is computed in a second, and yours to take or leave."
                             : "There is no plan yet: the captain makes one.",
-                    mayAct,
-                    form,
-                    proposal);
+                    mayAct);
         }
         PlanProblem problem = problem(day.day());
         Slip slip = Slip.of(problem);
@@ -74,13 +71,11 @@ final class DayOf {
                 rows(tasks, goesOn == null ? null : InHand.of(problem, shown)),
                 own(tasks, person),
                 goesOn == null ? List.of() : holdsUp(problem, goesOn),
-                proposal,
                 choices(),
-                mayAct,
-                form);
+                mayAct);
     }
 
-    private DayView empty(String none, boolean mayAct, FormErrors form, DayView.@Nullable Proposal proposal) {
+    private DayView empty(String none, boolean mayAct) {
         return new DayView(
                 day.event().name(),
                 none,
@@ -90,10 +85,8 @@ final class DayOf {
                 List.of(),
                 List.of(),
                 List.of(),
-                proposal,
                 choices(),
-                mayAct && !day.day().attempts().isEmpty(),
-                form);
+                mayAct && !day.day().attempts().isEmpty());
     }
 
     PlanProblem problem(Supposed supposed) {

@@ -54,27 +54,22 @@ public final class DayPages {
     }
 
     public void register(Routes routes) {
-        routes.get(
-                "/day",
-                Role.VIEWER,
-                ctx -> page.show(ctx, "Day", "dayplan/day.jte", view(ctx, FormErrors.none(), null)));
-        routes.get(
-                "/day/part",
-                Role.VIEWER,
-                ctx -> page.fragment(ctx, "dayplan/_day.jte", view(ctx, FormErrors.none(), null)));
+        routes.get("/day", Role.VIEWER, ctx -> page.show(ctx, "Day", "dayplan/day.jte", view(ctx)));
+        routes.get("/day/part", Role.VIEWER, ctx -> page.fragment(ctx, "dayplan/_day.jte", view(ctx)));
         routes.post("/day/propose", Role.CAPTAIN, ctx -> {
             routes.refuseAdvice();
             propose(ctx);
         });
+        routes.get("/day/proposal", Role.CAPTAIN, ctx -> answer(ctx, "", null));
         routes.post("/day/take", Role.CAPTAIN, this::take);
     }
 
-    private DayView view(Context ctx, FormErrors form, DayView.@Nullable Proposal proposal) {
+    private DayView view(Context ctx) {
         long nowMs = clock.millis();
         boolean mayAct = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
         String person = Access.callerOf(ctx).person();
         return record.read(tx -> DayNow.read(tx, nowMs))
-                .map(day -> of(day, nowMs).view(person, mayAct, form, proposal))
+                .map(day -> of(day, nowMs).view(person, mayAct))
                 .orElseGet(() -> new DayView(
                         "No event yet",
                         "On the page Prepare a coach sets a day up in about ten minutes.",
@@ -84,10 +79,8 @@ public final class DayPages {
                         List.of(),
                         List.of(),
                         List.of(),
-                        null,
                         List.of(),
-                        false,
-                        form));
+                        false));
     }
 
     private DayOf of(DayNow day, long nowMs) {
@@ -99,27 +92,19 @@ public final class DayPages {
         Optional<Supposed.Change> change = change(form);
         if (change.isEmpty()) {
             ctx.status(422);
-            fragment(
-                    ctx,
-                    form.with("minutes", "Minutes are a whole number from -600 to 600, for example 10 or -5."),
-                    null);
+            answer(ctx, "Minutes are a whole number from -600 to 600, for example 10 or -5.", null);
             return;
         }
         long nowMs = clock.millis();
         Optional<DayNow> day = record.read(tx -> DayNow.read(tx, nowMs));
         try {
-            fragment(
-                    ctx,
-                    FormErrors.none(),
-                    day.map(d -> kept(made(d, change.get(), nowMs))).orElse(null));
+            answer(ctx, "", day.map(d -> kept(made(d, change.get(), nowMs))).orElse(null));
         } catch (SolverMissing e) {
             ctx.status(422);
-            fragment(
+            answer(
                     ctx,
-                    form.with(
-                            "",
-                            "Plans cannot be computed on this laptop: " + e.getMessage()
-                                    + ". The page Now still tells the latest start of winding; plan by hand."),
+                    "Plans cannot be computed on this laptop: " + e.getMessage()
+                            + ". The page Now still tells the latest start of winding; plan by hand.",
                     null);
         }
     }
@@ -182,7 +167,7 @@ public final class DayPages {
     private static String supposing(DayOf of, DayNow day, Supposed.Change change) {
         return change.what() == Supposed.What.NOTHING
                 ? ""
-                : of.view("", true, FormErrors.none(), null).choices().stream()
+                : of.view("", true).choices().stream()
                         .filter(c -> c.value().equals(change.what() + " " + change.which()))
                         .findFirst()
                         .map(c -> c.words() + (c.words().endsWith(" by") ? " " + change.minutes() + " min" : ""))
@@ -224,14 +209,15 @@ public final class DayPages {
         }
         if (kept == null) {
             ctx.status(409);
-            fragment(ctx, FormErrors.none().with("", "This proposal is too old. Ask for another one."), null);
+            answer(ctx, "This proposal is too old. Ask for another one.", null);
             return;
         }
         var content = new TakePlan.Take(kept.event(), kept.tasks(), kept.seenAtMs());
-        fragment(ctx, FormActs.errors(ctx, forms.submit(ctx, "plan.take", content), ""), null);
+        answer(ctx, FormActs.words(ctx, forms.submit(ctx, "plan.take", content)), null);
     }
 
-    private void fragment(Context ctx, FormErrors form, DayView.@Nullable Proposal proposal) {
-        page.fragment(ctx, "dayplan/_day.jte", view(ctx, form, proposal));
+    /** Beside the day, which goes on living: what somebody reads must not go away under the eyes. */
+    private void answer(Context ctx, String problem, DayView.@Nullable Proposal proposal) {
+        page.fragment(ctx, "dayplan/_proposal.jte", new ProposalView(problem, proposal));
     }
 }

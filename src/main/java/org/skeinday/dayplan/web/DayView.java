@@ -2,7 +2,6 @@ package org.skeinday.dayplan.web;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.platform.http.FormErrors;
 
 /**
  * The day's plan in finished words.
@@ -21,10 +20,8 @@ public record DayView(
         List<Row> rows,
         List<Own> own,
         List<String> holdsUp,
-        @Nullable Proposal proposal,
         List<Choice> choices,
-        boolean mayAct,
-        FormErrors form) {
+        boolean mayAct) {
     /** One task of the table. @param inHand minutes, empty where no window follows @param is waiting, now, done or late */
     public record Row(String time, String task, String people, String motor, String latest, String inHand, String is) {}
 

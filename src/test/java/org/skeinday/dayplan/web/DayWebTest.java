@@ -81,7 +81,7 @@ class DayWebTest {
         assertEquals(200, proposed.statusCode(), proposed.body());
         HttpResponse<String> taken = laptop.form("/day/take", Map.of("proposal", proposal(proposed.body())));
         assertEquals(200, taken.statusCode(), taken.body());
-        return taken.body();
+        return laptop.get("/day").body();
     }
 
     private static void assertSays(String words, String page) {
