@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.web.ChoicePages;
 import org.skeinday.attempt.web.NowPages;
 import org.skeinday.attempt.web.ReaderUnits;
 import org.skeinday.attempt.web.RecordPages;
@@ -108,6 +109,7 @@ public final class App implements AutoCloseable {
                                 () -> record.read(AttemptStore::quietNow).isPresent());
                         new NowPages(record, forms, page, clock).register(routes);
                         new TimingPages(record, forms, page, clock).register(routes);
+                        new ChoicePages(record, page).register(routes);
                         new RecordPages(record, forms, page, clock, pins).register(routes);
                         ReaderUnits.register(routes);
                         new ResultPages(record, page, clock).register(routes);

@@ -50,6 +50,42 @@ public record Proposed(
         }
     }
 
+    /**
+     * Whether the plan in force can no longer be kept, or leaves at least so much less in hand than this one.
+     *
+     * @param least in the plan's unit
+     */
+    public boolean isWorthLeaving(long least) {
+        Slip slip = Slip.of(problem);
+        DayPlan goesOn = slip.goesOn();
+        if (goesOn == null || !slip.later().isEmpty() || !leftOut.isEmpty()) {
+            return true;
+        }
+        InHand inHand = InHand.of(problem, goesOn);
+        long now = problem.tasks().stream()
+                .filter(task -> !task.isFixed())
+                .flatMapToLong(task -> inHand.timeInHand(task.id()).stream())
+                .min()
+                .orElse(Long.MAX_VALUE);
+        return outcome.objective().orElse(Long.MIN_VALUE) - least >= now;
+    }
+
+    /** The same, with the plan in force in place of one that is hardly better. */
+    public Proposed keepingInForce() {
+        return new Proposed(
+                problem,
+                new Outcome(
+                        outcome.status(),
+                        outcome.objective(),
+                        problem.inForce(),
+                        true,
+                        outcome.conflict(),
+                        outcome.seconds()),
+                leftOut,
+                conflict,
+                waysOut);
+    }
+
     /** The highest number that has not begun: the first attempts of every entry are kept longest. */
     private static String lastThatMayGo(Supposed day) {
         return day.attempts().stream()

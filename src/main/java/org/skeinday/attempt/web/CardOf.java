@@ -106,7 +106,8 @@ final class CardOf {
                 "",
                 false,
                 List.of(),
-                false);
+                false,
+                entry.own());
     }
 
     private static String latest(EntryAdded entry) {
@@ -210,7 +211,8 @@ final class CardOf {
                                 .boxed()
                                 .toList()
                         : List.of(),
-                !visiting && !found.isEmpty());
+                !visiting && !found.isEmpty(),
+                false);
     }
 
     /** While it is quiet nobody is told what the watches say; a collision is no secret. */

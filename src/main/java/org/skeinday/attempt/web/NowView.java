@@ -52,6 +52,7 @@ public record NowView(
      * @param quiet since when nobody may be helped, in words; empty when all may
      * @param judges watches of which the captain may say what holds; empty when not now
      * @param doubted whether the time is taken with a reason only
+     * @param choose whether motors and fractions can be chosen for the attempts left
      * @param announces whether the time of officials elsewhere is typed in here
      */
     public record Card(
@@ -73,7 +74,8 @@ public record NowView(
             String quiet,
             boolean announces,
             List<Integer> judges,
-            boolean doubted) {
+            boolean doubted,
+            boolean choose) {
         /** Whether giving up makes it void, and not scrubbed. */
         public boolean released() {
             return state.equals("in the air") || state.equals("landed");

@@ -4,8 +4,10 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalLong;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -133,7 +135,9 @@ final class DayOf {
                             : "In its order this plan cannot be kept any more: a window would be missed, or somebody is not"
                                     + " there. Ask for a new one.");
         }
-        return slip.later().entrySet().stream()
+        Map<String, Long> byAttempt = new TreeMap<>();
+        slip.later().forEach((task, by) -> byAttempt.merge(BandsOf.attempt(task), by, Math::max));
+        return byAttempt.entrySet().stream()
                 .filter(e -> e.getValue() >= WORTH_SECONDS)
                 .map(e -> e.getKey() + ": " + lasting(e.getValue()) + " later than planned")
                 .toList();
@@ -190,7 +194,8 @@ final class DayOf {
     private static List<String> holdsUp(PlanProblem problem, DayPlan plan) {
         return HoldUp.ofTheTightest(problem, plan).stream()
                 .filter(h -> !h.because().startsWith("must not start before")
-                        && !h.because().startsWith("is fixed at"))
+                        && !h.because().startsWith("is fixed at")
+                        && !h.because().startsWith("follows " + BandsOf.attempt(h.task()) + " "))
                 .map(h -> h.task() + " " + h.because())
                 .toList();
     }

@@ -157,8 +157,8 @@ public final class DayPages {
         if (inForce != null) {
             Proposed asItIs =
                     Proposed.of(supposed, Math.max(0, day.now() - LEAD_S), inForce, Effort.live(), of.words());
-            if (asItIs.outcome().keptInForce()) {
-                return asItIs;
+            if (asItIs.outcome().keptInForce() || !asItIs.isWorthLeaving(LEAD_S)) {
+                return asItIs.keepingInForce();
             }
         }
         return Proposed.of(supposed, day.now() + LEAD_S, inForce, Effort.live(), of.words());

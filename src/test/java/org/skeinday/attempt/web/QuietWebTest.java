@@ -62,6 +62,8 @@ class QuietWebTest {
         assertTrue(laptop.get("/now").body().contains("crank turns, then walk in"), "before the call all may help");
         String motor = forms.row("motors", "A3").replaceFirst(".*/", "");
         Visitor coach = joined("coach", coachPin);
+        String entry = laptop.get("/now").body().replaceAll("(?s)^.*?name=\"entry\" value=\"([^\"]+)\".*$", "$1");
+        assertTrue(laptop.get("/choice/" + entry).body().contains("This is what is missing"), "no breaks, no choice");
         String attempt = CalledAttempt.call(laptop);
         land(laptop, attempt, 61_210);
         List<Visitor> everybody =
@@ -73,6 +75,7 @@ class QuietWebTest {
                 assertFalse(now.contains(advice), advice + " in " + now);
             }
             assertEquals(403, who.get("/attempt/plan?motor=" + motor).statusCode());
+            assertEquals(403, who.get("/choice/" + entry).statusCode());
             assertFalse(who.get("/results").body().contains("1:01"), "nothing before the sign-off");
         }
         assertFalse(joined("timekeeper", "").get("/timing").body().contains("1:01.21"));

@@ -1,0 +1,196 @@
+package org.skeinday.attempt.web;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.skeinday.attempt.AttemptsLeft;
+import org.skeinday.attempt.Flight;
+import org.skeinday.attempt.FlightForecast;
+import org.skeinday.attempt.FlightTrend;
+import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.OfficialFlights;
+import org.skeinday.attempt.store.Aims;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.FlownStore;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.BreakRisk;
+import org.skeinday.motor.BreakingTurns;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.Sample;
+import org.skeinday.motor.StraightLine;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.units.FlightTime;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+import org.skeinday.winding.WindingRequest;
+import org.skeinday.winding.store.BreakEvidenceOf;
+
+/** Makes the choice for the attempts left of one entry from what the record knows; what it does not know, it names. */
+final class ChoiceOf {
+    private static final int POINTS = 7;
+    private static final int MOST_ROWS = 5;
+    private static final double CONFIDENCE = 0.9;
+    private static final BigDecimal STEP = new BigDecimal("0.05");
+    private static final BigDecimal MOST = new BigDecimal("0.95");
+
+    private final Tx tx;
+    private final Today today;
+    private final EntryAdded entry;
+    private final List<String> missing = new ArrayList<>();
+
+    ChoiceOf(Tx tx, Today today, EntryAdded entry) {
+        this.tx = tx;
+        this.today = today;
+        this.entry = entry;
+    }
+
+    ChoiceView view() {
+        int left = Math.min(today.tally(entry).flightsLeft(), AttemptsLeft.MOST_ATTEMPTS);
+        List<ModelAdded> models = ModelStore.ofEntry(tx, entry.id());
+        List<MotorAdded> motors = new MotorsAtHand(tx).of(entry, models);
+        if (left == 0 || models.isEmpty() || motors.isEmpty()) {
+            missing.add(
+                    left == 0
+                            ? "No attempt is left."
+                            : models.isEmpty()
+                                    ? "The entry has no model: name one in Prepare."
+                                    : "No motor can be flown now.");
+            return new ChoiceView(title(), "", List.of(), missing);
+        }
+        List<AttemptsLeft.Option> options = motors.stream()
+                .limit(8)
+                .flatMap(motor -> options(motor, models.get(0)).stream())
+                .toList();
+        List<AttemptsLeft.Choice> ranked = AttemptsLeft.ranked(
+                OfficialFlights.tally(today.of(entry), today.scoring()).officialMs(),
+                left,
+                today.scoring().score(),
+                options,
+                Map.of());
+        return new ChoiceView(
+                title(),
+                left + (left == 1 ? " attempt" : " attempts") + " ahead, " + Words.score(today)
+                        + "; a motor that breaks brings no time",
+                ranked.stream().limit(MOST_ROWS).map(this::row).toList(),
+                missing);
+    }
+
+    private String title() {
+        return entry.name() + ": choice for the attempts left";
+    }
+
+    /** This motor at the fraction of its use, a step below and a step above; none where something is not known. */
+    private List<AttemptsLeft.Option> options(MotorAdded motor, ModelAdded model) {
+        MotorPlan plan =
+                Aims.plan(tx, entry, null, motor, model, motor.uses() + AttemptStore.windingsOf(tx, motor.id()));
+        WindingRequest request = plan.request();
+        if (request == null) {
+            missing.add(motor.tag() + ": " + plan.why() + ".");
+            return List.of();
+        }
+        List<AttemptsLeft.Option> options = new ArrayList<>();
+        for (BigDecimal fraction : List.of(
+                request.fraction().subtract(STEP),
+                request.fraction(),
+                request.fraction().add(STEP).min(MOST))) {
+            Optional<AttemptsLeft.Option> option = option(motor, model, request, fraction);
+            if (option.isEmpty()) {
+                return List.of(); // said once for this motor
+            }
+            options.add(option.get());
+        }
+        return options;
+    }
+
+    private Optional<AttemptsLeft.Option> option(
+            MotorAdded motor, ModelAdded model, WindingRequest request, BigDecimal fraction) {
+        double turns = fraction.multiply(request.breakingTurns()).doubleValue();
+        BreakRisk risk = BreakEvidenceOf.evidence(tx, motor.batchId())
+                .at(BreakingTurns.k(turns, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG())));
+        if (!(risk instanceof BreakRisk.Estimated estimated)) {
+            missing.add(
+                    motor.tag() + ": the risk of breaking is not known, " + ((BreakRisk.NotKnown) risk).reason() + ".");
+            return Optional.empty();
+        }
+        Optional<List<Double>> likely = likely(motor, model, request, fraction.doubleValue());
+        return likely.map(seconds -> new AttemptsLeft.Option(
+                motor.tag(),
+                fraction.stripTrailingZeros().toPlainString(),
+                seconds.stream().map(s -> Math.max(0, Math.round(s * 1000))).toList(),
+                estimated.probability()));
+    }
+
+    /** By the line through time against fraction where the flights show one, else by their mean. */
+    private Optional<List<Double>> likely(MotorAdded motor, ModelAdded model, WindingRequest request, double fraction) {
+        List<Flight> flights = FlownStore.ofModel(tx, model.id()).stream()
+                .filter(f -> f.timeMs() != null && f.validity().isValid() && isOfBatch(f, motor))
+                .toList();
+        if (flights.size() < FlightForecast.FEWEST_FLIGHTS) {
+            missing.add(motor.tag() + ": a forecast needs " + FlightForecast.FEWEST_FLIGHTS + " valid flights of "
+                    + model.name() + " with its batch, so far " + flights.size() + ".");
+            return Optional.empty();
+        }
+        double[] seconds = flights.stream().mapToDouble(f -> millis(f) / 1000.0).toArray();
+        List<FlightTrend.Point> points = flights.stream()
+                .filter(f -> f.launchCrankTurns() != null)
+                .map(f -> new FlightTrend.Point(
+                        launch(f) * f.ratio() / request.breakingTurns().doubleValue(),
+                        new FlightTime(millis(f)),
+                        f.validity()))
+                .toList();
+        if (FlightTrend.of(points, CONFIDENCE) instanceof FlightTrend.Shown) {
+            StraightLine line = StraightLine.through(
+                    points.stream().mapToDouble(FlightTrend.Point::measured).toArray(),
+                    points.stream().mapToDouble(p -> p.time().millis() / 1000.0).toArray());
+            return Optional.of(line.likely(fraction, POINTS));
+        }
+        return Optional.of(Sample.of(seconds).likely(POINTS));
+    }
+
+    private static long millis(Flight flight) {
+        Long ms = flight.timeMs();
+        return ms == null ? 0 : ms;
+    }
+
+    private static double launch(Flight flight) {
+        Double turns = flight.launchCrankTurns();
+        return turns == null ? 0 : turns;
+    }
+
+    private boolean isOfBatch(Flight flight, MotorAdded motor) {
+        return Optional.ofNullable(flight.motorId())
+                .flatMap(id -> MotorStore.find(tx, id))
+                .filter(m -> m.batchId().equals(motor.batchId()))
+                .isPresent();
+    }
+
+    private ChoiceView.Row row(AttemptsLeft.Choice choice) {
+        String flights = choice.options().stream()
+                .map(o -> o.motorId() + " at " + o.fraction() + ", about "
+                        + new FlightTime(Math.round(o.expectedSeconds() * 1000) / 100 * 100).text(1))
+                .collect(Collectors.joining("; then "));
+        return new ChoiceView.Row(
+                flights,
+                new FlightTime(today.scoring().shownMs(Math.round(choice.expectedMs())) / 100 * 100).text(1),
+                percent(choice.noScore()),
+                reason(choice));
+    }
+
+    private static String reason(AttemptsLeft.Choice choice) {
+        TreeSet<String> risks = new TreeSet<>();
+        choice.options().forEach(o -> risks.add(o.motorId() + " breaks in " + percent(o.risk())));
+        return String.join(", ", risks);
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.1f %%", 100 * share);
+    }
+}

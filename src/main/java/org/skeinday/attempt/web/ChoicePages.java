@@ -1,0 +1,38 @@
+package org.skeinday.attempt.web;
+
+import io.javalin.http.Context;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Refusal;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Record;
+
+/** Which motor at which fraction on the attempts left: advice, and none while it is quiet. */
+public final class ChoicePages {
+    private final Record record;
+    private final Page page;
+
+    public ChoicePages(Record record, Page page) {
+        this.record = record;
+        this.page = page;
+    }
+
+    public void register(Routes routes) {
+        routes.get("/choice/{entry}", Role.CAPTAIN, ctx -> {
+            routes.refuseAdvice();
+            page.show(ctx, "Attempts left", "attempt/choice.jte", view(ctx));
+        });
+    }
+
+    private ChoiceView view(Context ctx) {
+        String id = ctx.pathParam("entry");
+        return record.read(tx -> Today.read(tx)
+                .flatMap(today -> today.entries().stream()
+                        .filter(e -> e.id().equals(id))
+                        .filter(EntryAdded::own)
+                        .findFirst()
+                        .map(entry -> new ChoiceOf(tx, today, entry).view()))
+                .orElseThrow(() -> Refusal.notFound("There is no such entry of your own.")));
+    }
+}

@@ -1,0 +1,14 @@
+package org.skeinday.attempt.web;
+
+import java.util.List;
+
+/**
+ * What to fly on the attempts that are left.
+ *
+ * @param basis what is counted out, in words
+ * @param missing what a choice would need, one sentence each; empty when nothing is missing
+ */
+public record ChoiceView(String title, String basis, List<Row> rows, List<String> missing) {
+    /** One choice. @param flights each motor with its fraction and expected time */
+    public record Row(String flights, String score, String noScore, String reason) {}
+}
