@@ -93,6 +93,7 @@ public final class App implements AutoCloseable {
         page.sayMoment(live::moment);
         FormActs forms = new FormActs(writer, clock);
         PinGate pins = new PinGate(typed -> PinHash.fits(typed, record.people().pinHash()), clock);
+        SolverFolder solver = SolverFolder.in(settings.data());
         Desk desk = new Desk(record, forms, page, clock);
         try {
             this.server = Server.start(
@@ -116,7 +117,7 @@ public final class App implements AutoCloseable {
                         new BenchPages(record, forms, page, clock, settings.pace()).register(routes);
                         new WindingPages(record, forms, page, clock).register(routes);
                         new AlonePages(record, forms, page, clock, settings.pace()).register(routes);
-                        new DayPages(record, forms, page, clock, () -> hex(random)).register(routes);
+                        new DayPages(record, forms, page, clock, () -> hex(random), solver::load).register(routes);
                         new PreparePages(desk).register(routes);
                         new MotorPages(desk).register(routes);
                         new PracticePages(desk).register(routes);

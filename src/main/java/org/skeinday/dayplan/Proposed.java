@@ -53,16 +53,17 @@ public record Proposed(
     /**
      * Whether the plan in force can no longer be kept, or leaves at least so much less in hand than this one.
      *
+     * @param asItIs the day with the plan in force
      * @param least in the plan's unit
      */
-    public boolean isWorthLeaving(long least) {
-        Slip slip = Slip.of(problem);
+    public boolean isWorthTaking(PlanProblem asItIs, long least) {
+        Slip slip = Slip.of(asItIs);
         DayPlan goesOn = slip.goesOn();
         if (goesOn == null || !slip.later().isEmpty() || !leftOut.isEmpty()) {
             return true;
         }
-        InHand inHand = InHand.of(problem, goesOn);
-        long now = problem.tasks().stream()
+        InHand inHand = InHand.of(asItIs, goesOn);
+        long now = asItIs.tasks().stream()
                 .filter(task -> !task.isFixed())
                 .flatMapToLong(task -> inHand.timeInHand(task.id()).stream())
                 .min()

@@ -59,7 +59,7 @@ final class DayOf {
                             : "There is no plan yet: the captain makes one.",
                     mayAct);
         }
-        PlanProblem problem = problem(day.day());
+        PlanProblem problem = problem(day.day(), day.now());
         Slip slip = Slip.of(problem);
         DayPlan goesOn = slip.goesOn();
         DayPlan shown = goesOn == null ? Objects.requireNonNull(day.inForce()) : goesOn;
@@ -91,8 +91,8 @@ final class DayOf {
                 mayAct && !day.day().attempts().isEmpty());
     }
 
-    PlanProblem problem(Supposed supposed) {
-        return EventChains.of(supposed.attempts(), supposed.estimates(), supposed.setting(), day.now(), day.inForce());
+    PlanProblem problem(Supposed supposed, long now) {
+        return EventChains.of(supposed.attempts(), supposed.estimates(), supposed.setting(), now, day.inForce());
     }
 
     /** A plan by the clock on the wall, for the tasks that it was made for. */

@@ -34,6 +34,7 @@ public final class DayPages {
     private final Page page;
     private final Clock clock;
     private final Supplier<String> newId;
+    private final Runnable loadSolver;
 
     /** What was shown, to be taken as it was: after a restart it is asked for again. */
     private final Map<String, Kept> proposals = new LinkedHashMap<>();
@@ -45,7 +46,9 @@ public final class DayPages {
 
     private record Made(Kept kept, DayView.Proposal view) {}
 
-    public DayPages(Record record, FormActs forms, Page page, Clock clock, Supplier<String> newId) {
+    public DayPages(
+            Record record, FormActs forms, Page page, Clock clock, Supplier<String> newId, Runnable loadSolver) {
+        this.loadSolver = loadSolver;
         this.record = record;
         this.forms = forms;
         this.page = page;
@@ -98,6 +101,7 @@ public final class DayPages {
         long nowMs = clock.millis();
         Optional<DayNow> day = record.read(tx -> DayNow.read(tx, nowMs));
         try {
+            loadSolver.run();
             answer(ctx, "", day.map(d -> kept(made(d, change.get(), nowMs))).orElse(null));
         } catch (SolverMissing e) {
             ctx.status(422);
@@ -148,20 +152,16 @@ public final class DayPages {
                         plan == null || stays
                                 ? null
                                 : BandsOf.of(tasks, "As proposed", nowMs, record.people()::name, clock.getZone()),
-                        plan != null && !stays));
+                        plan != null && !stays && !tasks.isEmpty()));
     }
 
-    /** Late by less than a minute is no news: only where the plan in force is worth leaving, all start a minute from now. */
+    /** All starts a minute from now; late by less than that is no news, and less than that gained is not worth a new plan. */
     private static Proposed proposed(DayOf of, DayNow day, Supposed supposed) {
         DayPlan inForce = day.inForce();
-        if (inForce != null) {
-            Proposed asItIs =
-                    Proposed.of(supposed, Math.max(0, day.now() - LEAD_S), inForce, Effort.live(), of.words());
-            if (asItIs.outcome().keptInForce() || !asItIs.isWorthLeaving(LEAD_S)) {
-                return asItIs.keepingInForce();
-            }
-        }
-        return Proposed.of(supposed, day.now() + LEAD_S, inForce, Effort.live(), of.words());
+        Proposed proposed = Proposed.of(supposed, day.now() + LEAD_S, inForce, Effort.live(), of.words());
+        return inForce == null || proposed.isWorthTaking(of.problem(supposed, Math.max(0, day.now() - LEAD_S)), LEAD_S)
+                ? proposed
+                : proposed.keepingInForce();
     }
 
     private static String supposing(DayOf of, DayNow day, Supposed.Change change) {
