@@ -1,6 +1,7 @@
 package org.skeinday.dayplan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
@@ -8,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Finds a plan by solving for one goal after the other, each time keeping what was reached: windows and the headline
  * proven, then preferences (holds among them), motors, few hand-overs, little change or, in a first plan, early starts as
- * well as the effort allows. Hand-overs are few among the starts found.
+ * well as the effort allows. What {@link Bounds} show to be reached is not searched for again.
  */
 public final class Planner {
     private final PlanProblem problem;
@@ -82,6 +83,7 @@ public final class Planner {
                 chosen,
                 chosen.equals(problem.inForce()),
                 List.of(),
+                true,
                 seconds);
     }
 
@@ -156,14 +158,15 @@ public final class Planner {
     }
 
     private Outcome none(CpSat.Verdict verdict) {
-        boolean proven = verdict == CpSat.Verdict.INFEASIBLE;
-        Conflict conflict = proven ? Conflict.of(problem) : Conflict.NONE;
+        Optional<Conflict> conflict =
+                verdict == CpSat.Verdict.INFEASIBLE ? Optional.of(Conflict.of(problem)) : Conflict.ofPart(problem);
         return new Outcome(
-                proven ? Outcome.Status.INFEASIBLE : Outcome.Status.UNKNOWN,
+                conflict.isPresent() ? Outcome.Status.INFEASIBLE : Outcome.Status.UNKNOWN,
                 OptionalLong.empty(),
                 null,
                 false,
-                conflict.requirements(),
-                seconds + conflict.seconds());
+                conflict.map(Conflict::requirements).orElse(List.of()),
+                conflict.map(Conflict::irreducible).orElse(true),
+                seconds + conflict.map(Conflict::seconds).orElse(0.0));
     }
 }
