@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * Requirements that cannot be kept together, of which none is needless: without any one of them the others can be. Found
@@ -120,9 +119,8 @@ public record Conflict(List<Requirement> requirements, boolean irreducible, doub
                 .filter(Lag::isHard)
                 .forEach(lag -> all.add(new Requirement(Requirement.Kind.LAG, lag.id())));
         problem.resources().forEach(one -> all.add(new Requirement(Requirement.Kind.RESOURCE, one.id())));
-        Set<String> clearances = new TreeSet<>();
-        problem.tasks().forEach(task -> task.people().forEach(need -> clearances.add(need.clearance())));
-        clearances.forEach(one -> all.add(new Requirement(Requirement.Kind.CLEARANCE, one)));
+        PersonNeed.clearances(problem.tasks())
+                .forEach(one -> all.add(new Requirement(Requirement.Kind.CLEARANCE, one)));
         if (problem.tasks().stream().anyMatch(task -> !task.motors().isEmpty())) {
             all.add(new Requirement(Requirement.Kind.MOTORS, "motors"));
         }
@@ -148,16 +146,15 @@ public record Conflict(List<Requirement> requirements, boolean irreducible, doub
         List<Resource> resources = problem.resources().stream()
                 .filter(one -> those.contains(new Requirement(Requirement.Kind.RESOURCE, one.id())))
                 .toList();
-        return PlanProblem.of(tasks, resources, lags)
-                .withPeople(problem.people(), List.of())
-                .withMotorRest(problem.motorRest());
+        return new PlanProblem(tasks, resources, lags, problem.people(), problem.motorRest(), List.of(), null);
     }
 
     private static Task bare(Task task, Set<Requirement> those) {
         var needs = new TreeMap<>(task.needs());
         needs.keySet().removeIf(need -> !those.contains(new Requirement(Requirement.Kind.RESOURCE, need)));
         List<PersonNeed> people = task.people().stream()
-                .filter(need -> those.contains(new Requirement(Requirement.Kind.CLEARANCE, need.clearance())))
+                .filter(need -> need.clearance() == null
+                        || those.contains(new Requirement(Requirement.Kind.CLEARANCE, need.clearance())))
                 .toList();
         return task.without(needs, people, those.contains(new Requirement(Requirement.Kind.MOTORS, "motors")));
     }

@@ -63,15 +63,13 @@ final class Overfull {
                 return found;
             }
         }
-        Set<String> clearances = new TreeSet<>();
-        problem.tasks().forEach(task -> task.people().forEach(need -> clearances.add(need.clearance())));
-        for (String clearance : clearances) {
+        for (String clearance : PersonNeed.clearances(problem.tasks())) {
             long able = problem.people().stream()
                     .filter(person -> person.clearances().contains(clearance))
                     .count();
             Set<String> found = tooMuch(
                     held(task -> (int) task.people().stream()
-                            .filter(need -> need.clearance().equals(clearance))
+                            .filter(need -> clearance.equals(need.clearance()))
                             .count()),
                     able);
             if (!found.isEmpty()) {
