@@ -19,6 +19,7 @@ import org.skeinday.dayplan.Planner;
 import org.skeinday.dayplan.Requirement;
 import org.skeinday.dayplan.Task;
 import org.skeinday.dayplan.TimeWords;
+import org.skeinday.dayplan.WayOut;
 import org.skeinday.dayplan.WaysOut;
 import org.skeinday.dayplan.WhyNot;
 import org.skeinday.platform.record.Json;
@@ -85,6 +86,11 @@ final class DayPlanCommand implements Callable<Integer> {
         }
         var conflict = object.putArray("conflict");
         outcome.conflict().stream().map(Requirement::id).forEach(conflict::add);
+        if (outcome.conflict().isEmpty()) {
+            object.putNull("irreducible");
+        } else {
+            object.put("irreducible", outcome.irreducible());
+        }
         object.put("seconds", Math.round(outcome.seconds() * 1e6) / 1e6);
         return object.toString();
     }
@@ -101,12 +107,24 @@ final class DayPlanCommand implements Callable<Integer> {
             text.append(table(problem, plan));
             HoldUp.ofTheTightest(problem, plan).forEach(wait -> text.append("\n" + wait.task() + " " + wait.because()));
         }
-        if (outcome.status() == Outcome.Status.INFEASIBLE) {
-            text.append("\nthese cannot be kept together:");
-            WhyNot.words(problem, outcome.conflict(), TimeWords.NUMBERS).forEach(line -> text.append("\n- " + line));
-            text.append("\nany of these would do:");
-            WaysOut.of(problem, outcome.conflict()).forEach(way -> text.append("\n- " + way.words(TimeWords.NUMBERS)));
+        if (plan == null) {
+            text.append(whyNot(problem, outcome));
         }
+        return text.toString();
+    }
+
+    private static String whyNot(PlanProblem problem, Outcome outcome) {
+        var text = new StringBuilder();
+        if (outcome.status() == Outcome.Status.INFEASIBLE) {
+            text.append("\nthese cannot be kept together");
+            text.append(outcome.irreducible() ? "; each of them is needed for that:" : "; one may be needless:");
+            WhyNot.words(problem, outcome.conflict(), TimeWords.NUMBERS).forEach(line -> text.append("\n- " + line));
+        } else {
+            text.append("\nno plan was found, and no proof that there is none");
+        }
+        List<WayOut> ways = WaysOut.of(problem, outcome.conflict());
+        text.append(ways.isEmpty() ? "\nno way out was found in time" : "\nany of these would do:");
+        ways.forEach(way -> text.append("\n- " + way.words(TimeWords.NUMBERS)));
         return text.toString();
     }
 

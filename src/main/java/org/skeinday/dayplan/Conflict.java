@@ -3,9 +3,9 @@ package org.skeinday.dayplan;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * Requirements that cannot be kept together, of which none is needless: without any one of them the others can be. Found
@@ -17,7 +17,9 @@ import java.util.TreeSet;
  */
 public record Conflict(List<Requirement> requirements, boolean irreducible, double seconds) {
     static final Conflict NONE = new Conflict(List.of(), true, 0);
-    private static final double WORK_PER_CHECK = 0.2;
+    private static final double WORK_PER_CHECK = 0.1;
+    /** Checks without an answer after which the rest stays as it is. */
+    private static final int MOST_OPEN = 4;
 
     public Conflict {
         requirements = List.copyOf(requirements);
@@ -25,12 +27,15 @@ public record Conflict(List<Requirement> requirements, boolean irreducible, doub
 
     /** @param problem that has no plan @throws SolverMissing when the solver does not run here */
     public static Conflict of(PlanProblem problem) {
-        return new Filter(problem).run();
+        PlanProblem counted = Overfull.countedPart(problem);
+        return counted == null ? new Filter(problem).run() : new Filter(counted).runCounting();
     }
 
     private static final class Filter {
         private final PlanProblem problem;
         private boolean sure = true;
+        private int open;
+        private boolean counting;
         private double seconds;
 
         Filter(PlanProblem problem) {
@@ -38,11 +43,23 @@ public record Conflict(List<Requirement> requirements, boolean irreducible, doub
         }
 
         Conflict run() {
-            List<Requirement> kept = all(problem);
+            return new Conflict(filter(all(problem)), sure, seconds);
+        }
+
+        /** Counting leaves little, quickly; only that is searched. */
+        Conflict runCounting() {
+            counting = true;
+            List<Requirement> counted = filter(all(problem));
+            counting = false;
+            return new Conflict(filter(counted), sure, seconds);
+        }
+
+        private List<Requirement> filter(List<Requirement> all) {
+            List<Requirement> kept = all;
             for (int portion = Math.max(1, kept.size() / 2); portion >= 1; portion /= 2) {
                 kept = pass(kept, portion);
             }
-            return new Conflict(kept, sure, seconds);
+            return kept;
         }
 
         private List<Requirement> pass(List<Requirement> all, int portion) {
@@ -68,11 +85,31 @@ public record Conflict(List<Requirement> requirements, boolean irreducible, doub
         }
 
         private boolean canBeKept(PlanProblem smaller, boolean last) {
+            if (!Overfull.counted(smaller).isEmpty()) {
+                return false;
+            }
+            if (counting) {
+                return true;
+            }
+            if (open >= MOST_OPEN) {
+                sure = false;
+                return true;
+            }
             CpSat.Answer answer = PlanModel.of(smaller, Loosened.NOTHING).sat.solve(WORK_PER_CHECK);
             seconds += answer.seconds();
+            open += answer.verdict() == CpSat.Verdict.UNKNOWN ? 1 : 0;
             sure &= !last || answer.verdict() != CpSat.Verdict.UNKNOWN;
             return answer.verdict() != CpSat.Verdict.INFEASIBLE;
         }
+    }
+
+    /** @return the problem's conflict where a part of it is proven to have no plan; empty where none is found */
+    static Optional<Conflict> ofPart(PlanProblem problem) {
+        Overfull.Found found = Overfull.of(problem);
+        return Optional.ofNullable(found.part()).map(part -> {
+            Conflict conflict = of(part);
+            return new Conflict(conflict.requirements(), conflict.irreducible(), conflict.seconds() + found.seconds());
+        });
     }
 
     static List<Requirement> all(PlanProblem problem) {
@@ -82,9 +119,8 @@ public record Conflict(List<Requirement> requirements, boolean irreducible, doub
                 .filter(Lag::isHard)
                 .forEach(lag -> all.add(new Requirement(Requirement.Kind.LAG, lag.id())));
         problem.resources().forEach(one -> all.add(new Requirement(Requirement.Kind.RESOURCE, one.id())));
-        Set<String> clearances = new TreeSet<>();
-        problem.tasks().forEach(task -> task.people().forEach(need -> clearances.add(need.clearance())));
-        clearances.forEach(one -> all.add(new Requirement(Requirement.Kind.CLEARANCE, one)));
+        PersonNeed.clearances(problem.tasks())
+                .forEach(one -> all.add(new Requirement(Requirement.Kind.CLEARANCE, one)));
         if (problem.tasks().stream().anyMatch(task -> !task.motors().isEmpty())) {
             all.add(new Requirement(Requirement.Kind.MOTORS, "motors"));
         }
@@ -110,16 +146,15 @@ public record Conflict(List<Requirement> requirements, boolean irreducible, doub
         List<Resource> resources = problem.resources().stream()
                 .filter(one -> those.contains(new Requirement(Requirement.Kind.RESOURCE, one.id())))
                 .toList();
-        return PlanProblem.of(tasks, resources, lags)
-                .withPeople(problem.people(), List.of())
-                .withMotorRest(problem.motorRest());
+        return new PlanProblem(tasks, resources, lags, problem.people(), problem.motorRest(), List.of(), null);
     }
 
     private static Task bare(Task task, Set<Requirement> those) {
         var needs = new TreeMap<>(task.needs());
         needs.keySet().removeIf(need -> !those.contains(new Requirement(Requirement.Kind.RESOURCE, need)));
         List<PersonNeed> people = task.people().stream()
-                .filter(need -> those.contains(new Requirement(Requirement.Kind.CLEARANCE, need.clearance())))
+                .filter(need -> need.clearance() == null
+                        || those.contains(new Requirement(Requirement.Kind.CLEARANCE, need.clearance())))
                 .toList();
         return task.without(needs, people, those.contains(new Requirement(Requirement.Kind.MOTORS, "motors")));
     }

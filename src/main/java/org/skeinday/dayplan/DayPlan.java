@@ -57,6 +57,14 @@ public record DayPlan(
         return new DayPlan(when, who, which);
     }
 
+    DayPlan withPeople(SortedMap<String, List<String>> others) {
+        return new DayPlan(starts, others, motors);
+    }
+
+    boolean sameButPeople(DayPlan other) {
+        return starts.equals(other.starts) && motors.equals(other.motors);
+    }
+
     List<String> peopleOf(String task) {
         return people.getOrDefault(task, List.of());
     }

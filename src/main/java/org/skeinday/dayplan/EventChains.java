@@ -12,6 +12,7 @@ public final class EventChains {
     static final String STATION = "winding station";
     static final String AIR = "air";
     static final String TIMEKEEPER = "timekeeper";
+    static final String POLE = "pole";
     /** How much more it hurts when an attempt that counts gets the lesser motor. */
     private static final int COUNTS = 10;
 
@@ -41,21 +42,69 @@ public final class EventChains {
             EventSetting setting,
             long now,
             @Nullable DayPlan inForce) {
+        return of(attempts, estimates, setting, Besides.NOTHING, now, inForce);
+    }
+
+    /** As above, with absences, repairs and retrievals. */
+    public static PlanProblem of(
+            List<AttemptAhead> attempts,
+            Map<Part, Estimate> estimates,
+            EventSetting setting,
+            Besides besides,
+            long now,
+            @Nullable DayPlan inForce) {
         EventChains chains = new EventChains(estimates, setting, now);
         attempts.forEach(chains::chain);
+        chains.besides(besides, attempts);
         List<Resource> places = List.of(
                 new Resource(STATION, setting.stations()),
                 new Resource(AIR, setting.air()),
-                new Resource(TIMEKEEPER, setting.timekeepers()));
-        return PlanProblem.of(chains.tasks, places, chains.lags)
-                .withPeople(setting.crew(), chains.together)
-                .withMotorRest(setting.motorRest())
-                .withInForce(inForce);
+                new Resource(TIMEKEEPER, setting.timekeepers()),
+                new Resource(POLE, besides.poles()));
+        return new PlanProblem(
+                chains.tasks, places, chains.lags, setting.crew(), setting.motorRest(), chains.together, inForce);
     }
 
     /** @return the name of the task */
     public static String task(AttemptAhead attempt, Part part) {
         return attempt.id() + " " + part.word();
+    }
+
+    private void besides(Besides besides, List<AttemptAhead> attempts) {
+        besides.absences().stream().filter(one -> one.until() > now).forEach(this::away);
+        for (Besides.Retrieval one : besides.retrievals()) {
+            Task task = Task.of(one.entry() + " retrieval before " + one.before(), one.seconds())
+                    .within(Math.max(now, one.earliest()), null)
+                    .needing(POLE, 1);
+            tasks.add(person(task, Besides.RETRIEVES));
+            holdUp(task.id(), one.seconds(), attempts, one.entry(), one.before());
+        }
+        for (Besides.Repair one : besides.repairs()) {
+            String id = one.entry() + " repair before " + one.before();
+            tasks.add(Task.of(id, one.work()).within(Math.max(now, one.earliest()), null));
+            holdUp(id, one.work() + one.cure(), attempts, one.entry(), one.before());
+            besides.retrievals().stream()
+                    .filter(down -> down.entry().equals(one.entry()) && down.before() == one.before())
+                    .forEach(down -> lags.add(Lag.between(
+                            down.entry() + " retrieval before " + down.before(), id, down.seconds(), null)));
+        }
+    }
+
+    private void away(Besides.Absence one) {
+        long from = Math.max(now, one.from());
+        tasks.add(Task.of(one.person() + " away from " + one.from(), one.until() - from)
+                .needingPerson(PersonNeed.of(one.person()))
+                .fixedAt(from));
+    }
+
+    /** The first attempt that needs the model waits; what comes after it follows. */
+    private void holdUp(String id, long least, List<AttemptAhead> attempts, String entry, int before) {
+        attempts.stream()
+                .filter(attempt -> attempt.entry().equals(entry)
+                        && attempt.number() >= before
+                        && attempt.begun().isEmpty())
+                .findFirst()
+                .ifPresent(attempt -> lags.add(Lag.between(id, task(attempt, Part.PREPARE), least, null)));
     }
 
     private void chain(AttemptAhead attempt) {

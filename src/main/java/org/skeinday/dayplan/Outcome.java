@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param plan null unless optimal or feasible
  * @param keptInForce whether it is the plan in force, since nothing strictly better was found
  * @param conflict that leaves no plan; empty unless infeasible
+ * @param irreducible false when one of the conflict may be needless, since a check of it ended without an answer
  * @param seconds the solver took, 0 or more
  */
 public record Outcome(
@@ -20,6 +21,7 @@ public record Outcome(
         @Nullable DayPlan plan,
         boolean keptInForce,
         List<Requirement> conflict,
+        boolean irreducible,
         double seconds) {
     /** How sure it is. */
     public enum Status {

@@ -1,23 +1,50 @@
 package org.skeinday.dayplan;
 
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
  * One person who may do something.
  *
- * @param clearance what that person must be cleared for, for example {@code loads}
- * @param person the one who already does it; anyone cleared when null
+ * @param clearance what that person must be cleared for, for example {@code loads}; nothing when null
+ * @param person the one who already does it; anyone cleared when null. Not null when the clearance is
  */
-public record PersonNeed(String clearance, @Nullable String person) {
+public record PersonNeed(
+        @Nullable String clearance, @Nullable String person) {
     public PersonNeed {
-        Require.name("A clearance", clearance);
+        if (clearance != null) {
+            Require.name("A clearance", clearance);
+        } else if (person == null) {
+            throw new IllegalArgumentException("A need must name a clearance or a person, but named neither");
+        }
     }
 
     public static PersonNeed anyone(String clearance) {
         return new PersonNeed(clearance, null);
     }
 
+    /** Whatever they are cleared for. */
+    public static PersonNeed of(String person) {
+        return new PersonNeed(null, person);
+    }
+
     boolean mayBe(Person someone) {
-        return someone.clearances().contains(clearance) && (person == null || person.equals(someone.id()));
+        return (clearance == null || someone.clearances().contains(clearance))
+                && (person == null || person.equals(someone.id()));
+    }
+
+    /** @return the clearances that tasks ask for, each once, in the order of the alphabet */
+    static SortedSet<String> clearances(List<Task> tasks) {
+        SortedSet<String> asked = new TreeSet<>();
+        for (Task task : tasks) {
+            for (PersonNeed need : task.people()) {
+                if (need.clearance() != null) {
+                    asked.add(need.clearance());
+                }
+            }
+        }
+        return asked;
     }
 }

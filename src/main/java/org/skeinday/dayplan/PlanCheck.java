@@ -91,7 +91,8 @@ public final class PlanCheck {
             String id = there.get(i);
             PersonNeed need = task.people().get(i);
             if (problem.people().stream().noneMatch(person -> person.id().equals(id) && need.mayBe(person))) {
-                faults.add(id + " may not do " + need.clearance() + " in " + task.id());
+                String what = need.clearance() == null ? "what " + need.person() + " does" : need.clearance();
+                faults.add(id + " may not do " + what + " in " + task.id());
             }
         }
         String motor = plan.motors().get(task.id());

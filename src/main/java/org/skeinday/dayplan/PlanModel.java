@@ -5,12 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A problem in the solver's terms. People of the same clearances are counted here, not told apart: who does what is
- * settled once the starts are known ({@link CrewModel}), which is always possible then.
+ * settled once the starts are known ({@link Crewing}), which is always possible then.
  */
 final class PlanModel {
     final CpSat sat;
@@ -36,7 +37,7 @@ final class PlanModel {
         problem.lags().stream().filter(Lag::isHard).forEach(model::lag);
         problem.resources().forEach(model::resource);
         new CrewGroups(problem).into(model);
-        problem.tasks().forEach(model::motor);
+        WorthTaking.of(problem).forEach(model::motor);
         model.motorIntervals.values().forEach(model.sat::oneAtATime);
         return model;
     }
@@ -86,12 +87,9 @@ final class PlanModel {
         }
     }
 
-    private void motor(Task task) {
-        if (task.motors().isEmpty() || task.duration() == 0) {
-            return;
-        }
+    private void motor(Task task, Set<String> worthTaking) {
         Map<String, Integer> taken = new LinkedHashMap<>();
-        for (String motor : task.motors().keySet()) {
+        for (String motor : worthTaking) {
             int choice = sat.choice();
             taken.put(motor, choice);
             motorIntervals
@@ -199,33 +197,55 @@ final class PlanModel {
         return sum;
     }
 
-    /** How far starts move from the plan in force, how early new ones are, and how many motors change. */
-    Sum change(DayPlan inForce) {
+    /** As {@link Figures#change} counts, people aside. */
+    Sum change() {
+        DayPlan inForce = problem.inForce();
         Sum sum = new Sum();
         starts.forEach((id, start) -> {
-            Long before = inForce.starts().get(id);
+            Long before = inForce == null ? null : inForce.starts().get(id);
             if (before == null) {
                 sum.plus(start, 1);
             } else {
-                int moved = sat.variable(0, span() + Math.abs(before));
-                sat.atLeast(Sum.of(moved).plus(start, 1), before);
-                sat.atLeast(Sum.of(moved).plus(start, -1), -before);
-                sum.plus(moved, 1);
+                sum.plus(moved(start, before), 1);
             }
         });
-        motors.forEach((id, taken) -> taken.forEach((motor, choice) -> {
-            if (inForce.motors().containsKey(id)
-                    && !motor.equals(inForce.motors().get(id))) {
-                sum.plus(choice, 1);
-            }
-        }));
+        if (inForce != null) {
+            motors.forEach((id, taken) -> otherMotor(taken, inForce.motors().get(id), sum));
+        }
         return sum;
     }
 
-    Sum allStarts() {
-        Sum sum = new Sum();
-        starts.values().forEach(start -> sum.plus(start, 1));
-        return sum;
+    /** @return the steps that a start lies from where it was */
+    private int moved(int start, long before) {
+        int moved = sat.variable(0, span() + Math.abs(before));
+        sat.atLeast(Sum.of(moved).plus(start, 1), before);
+        sat.atLeast(Sum.of(moved).plus(start, -1), -before);
+        return moved;
+    }
+
+    private static void otherMotor(Map<String, Integer> taken, @Nullable String before, Sum sum) {
+        taken.forEach((motor, choice) -> {
+            if (before != null && !motor.equals(before)) {
+                sum.plus(choice, 1);
+            }
+        });
+    }
+
+    /** Where a plan has them, with their motors, all but those that move stay. */
+    void hold(DayPlan plan, Set<String> moving) {
+        starts.forEach((id, start) -> {
+            if (!moving.contains(id)) {
+                sat.atLeast(Sum.of(start), plan.start(id));
+                sat.atMost(Sum.of(start), plan.start(id));
+            }
+        });
+        motors.forEach((id, taken) -> {
+            taken.forEach((motor, choice) -> {
+                if (!moving.contains(id) && motor.equals(plan.motors().get(id))) {
+                    sat.atLeast(Sum.of(choice), 1);
+                }
+            });
+        });
     }
 
     void lookFirstAt(DayPlan plan) {

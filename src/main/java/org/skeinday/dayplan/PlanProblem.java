@@ -101,6 +101,22 @@ public record PlanProblem(
         return new PlanProblem(tasks, others, lags, people, motorRest, together, inForce);
     }
 
+    /** @return these tasks and what lies between them */
+    PlanProblem part(Set<String> ids) {
+        return new PlanProblem(
+                tasks.stream().filter(task -> ids.contains(task.id())).toList(),
+                resources,
+                lags.stream()
+                        .filter(lag -> ids.contains(lag.from()) && ids.contains(lag.to()))
+                        .toList(),
+                people,
+                motorRest,
+                together.stream()
+                        .filter(pair -> ids.contains(pair.first()) && ids.contains(pair.second()))
+                        .toList(),
+                inForce);
+    }
+
     Map<String, Task> byId() {
         Map<String, Task> map = new LinkedHashMap<>();
         tasks.forEach(task -> map.put(task.id(), task));

@@ -1,24 +1,28 @@
 package org.skeinday.dayplan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Finds a plan by solving for one goal after the other, each time keeping what was reached: windows and the headline
  * proven, then preferences (holds among them), motors, few hand-overs, little change or, in a first plan, early starts as
- * well as the effort allows. Hand-overs are few among the starts found.
+ * well as the effort allows. What {@link Bounds} show to be reached is not searched for again.
  */
 public final class Planner {
     private final PlanProblem problem;
     private final Goal goal;
     private final Effort effort;
+    private final Figures least;
     private double seconds;
 
     private Planner(PlanProblem problem, Goal goal, Effort effort) {
         this.problem = problem;
         this.goal = goal;
         this.effort = effort;
+        this.least = Bounds.of(problem, goal);
     }
 
     /**
@@ -42,33 +46,44 @@ public final class Planner {
     }
 
     private Outcome run() {
-        PlanModel model = PlanModel.of(problem, Loosened.NOTHING);
         DayPlan near = near();
-        if (near != null) {
-            model.lookFirstAt(near);
+        if (near != null && figures(near).equals(least)) {
+            return outcome(near, true);
         }
+        PlanModel model = PlanModel.of(problem, Loosened.NOTHING);
         Sum headline = model.headline(goal);
-        if (!headline.isEmpty()) {
-            model.sat.minimise(headline);
+        if (near != null && figures(near).headline() == least.headline()) {
+            keep(model, headline, least.headline());
+            return outcome(further(model, near), true);
         }
-        CpSat.Answer answer = solve(model, effort.proofWork());
+        CpSat.Answer answer = headline(model, headline, near);
         if (!answer.found()) {
             return none(answer.verdict());
         }
-        if (!headline.isEmpty()) {
-            model.sat.atMost(headline, answer.objective());
+        DayPlan first = better(near, model.read(answer));
+        keep(model, headline, figures(first).headline());
+        return outcome(further(model, first), answer.verdict() == CpSat.Verdict.OPTIMAL);
+    }
+
+    private CpSat.Answer headline(PlanModel model, Sum headline, @Nullable DayPlan near) {
+        if (near != null) {
+            model.lookFirstAt(near);
         }
-        DayPlan when = further(model, better(near, model.read(answer)));
-        CrewModel.Staffed found = CrewModel.staff(problem, when, effort.goalWork());
-        seconds += found.seconds();
-        DayPlan chosen = Replan.choose(problem, goal, found.plan());
-        boolean proven = answer.verdict() == CpSat.Verdict.OPTIMAL;
+        if (!headline.isEmpty()) {
+            model.sat.minimise(headline);
+        }
+        return solve(model, effort.proofWork());
+    }
+
+    private Outcome outcome(DayPlan found, boolean proven) {
+        DayPlan chosen = Replan.choose(problem, goal, found);
         return new Outcome(
                 proven ? Outcome.Status.OPTIMAL : Outcome.Status.FEASIBLE,
                 objective(chosen),
                 chosen,
                 chosen.equals(problem.inForce()),
                 List.of(),
+                true,
                 seconds);
     }
 
@@ -90,36 +105,44 @@ public final class Planner {
         return Figures.of(problem, goal, plan);
     }
 
+    /** Hand-overs can be few at the starts so far, or at those that change least: the better of the two. */
     private DayPlan further(PlanModel model, DayPlan first) {
-        DayPlan plan = next(model, model.preferences(), figures(first).preferences(), first);
-        plan = next(model, model.motorDislikes(), figures(plan).motors(), plan);
-        DayPlan inForce = problem.inForce();
-        if (inForce == null) {
-            return next(model, model.allStarts(), Long.MAX_VALUE, plan);
-        }
-        return plan.equals(inForce) ? plan : next(model, model.change(inForce), Long.MAX_VALUE, plan);
+        DayPlan plan = next(model, model.preferences(), Figures::preferences, first);
+        plan = next(model, model.motorDislikes(), Figures::motors, plan);
+        DayPlan crewed = crew(plan);
+        DayPlan moved = next(model, model.change(), Figures::change, plan);
+        DayPlan other = moved.sameButPeople(plan) ? crewed : crew(moved);
+        return figures(other).betterThan(figures(crewed)) ? other : crewed;
     }
 
-    /**
-     * @param reached by {@code before}; at 0 nothing is left to gain
-     * @return the better plan, or the one before when the effort ends too soon
-     */
-    private DayPlan next(PlanModel model, Sum cost, long reached, DayPlan before) {
-        if (cost.isEmpty()) {
-            return before;
+    private DayPlan crew(DayPlan plan) {
+        Crewing crewing = new Crewing(problem, goal, effort.goalWork());
+        DayPlan crewed = crewing.crew(plan);
+        seconds += crewing.seconds();
+        return crewed;
+    }
+
+    /** @return the better plan, or the one before when the effort ends too soon or nothing is left to gain */
+    private DayPlan next(PlanModel model, Sum cost, ToLongFunction<Figures> figure, DayPlan before) {
+        DayPlan plan = before;
+        long reached = figure.applyAsLong(figures(before));
+        if (!cost.isEmpty() && reached > figure.applyAsLong(least)) {
+            model.lookFirstAt(before);
+            model.sat.minimise(cost);
+            CpSat.Answer answer = solve(model, effort.goalWork());
+            if (answer.found() && answer.objective() < reached) {
+                plan = model.read(answer);
+                reached = answer.objective();
+            }
         }
-        if (reached == 0) {
-            model.sat.atMost(cost, 0);
-            return before;
+        keep(model, cost, reached);
+        return plan;
+    }
+
+    private static void keep(PlanModel model, Sum cost, long reached) {
+        if (!cost.isEmpty()) {
+            model.sat.atMost(cost, reached);
         }
-        model.lookFirstAt(before);
-        model.sat.minimise(cost);
-        CpSat.Answer answer = solve(model, effort.goalWork());
-        if (!answer.found()) {
-            return before;
-        }
-        model.sat.atMost(cost, answer.objective());
-        return model.read(answer);
     }
 
     private CpSat.Answer solve(PlanModel model, double work) {
@@ -135,14 +158,15 @@ public final class Planner {
     }
 
     private Outcome none(CpSat.Verdict verdict) {
-        boolean proven = verdict == CpSat.Verdict.INFEASIBLE;
-        Conflict conflict = proven ? Conflict.of(problem) : Conflict.NONE;
+        Optional<Conflict> conflict =
+                verdict == CpSat.Verdict.INFEASIBLE ? Optional.of(Conflict.of(problem)) : Conflict.ofPart(problem);
         return new Outcome(
-                proven ? Outcome.Status.INFEASIBLE : Outcome.Status.UNKNOWN,
+                conflict.isPresent() ? Outcome.Status.INFEASIBLE : Outcome.Status.UNKNOWN,
                 OptionalLong.empty(),
                 null,
                 false,
-                conflict.requirements(),
-                seconds + conflict.seconds());
+                conflict.map(Conflict::requirements).orElse(List.of()),
+                conflict.map(Conflict::irreducible).orElse(true),
+                seconds + conflict.map(Conflict::seconds).orElse(0.0));
     }
 }

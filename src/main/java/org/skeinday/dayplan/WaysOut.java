@@ -148,16 +148,8 @@ public final class WaysOut {
     }
 
     private static PlanProblem without(PlanProblem problem, Set<String> gone) {
-        List<Task> tasks = problem.tasks().stream()
-                .filter(task -> !gone.contains(task.id()))
-                .toList();
-        List<Lag> lags = problem.lags().stream()
-                .filter(lag -> !gone.contains(lag.from()) && !gone.contains(lag.to()))
-                .toList();
-        List<Together> pairs = problem.together().stream()
-                .filter(pair -> !gone.contains(pair.first()) && !gone.contains(pair.second()))
-                .toList();
-        return new PlanProblem(
-                tasks, problem.resources(), lags, problem.people(), problem.motorRest(), pairs, problem.inForce());
+        Set<String> left = new LinkedHashSet<>(problem.byId().keySet());
+        left.removeAll(gone);
+        return problem.part(left);
     }
 }

@@ -55,12 +55,13 @@ class DayPlanCommandTest {
         JsonNode answer = json(TWO_ON_ONE);
         List<String> names = new ArrayList<>();
         answer.fieldNames().forEachRemaining(names::add);
-        assertEquals(List.of("status", "objective", "starts", "conflict", "seconds"), names);
+        assertEquals(List.of("status", "objective", "starts", "conflict", "irreducible", "seconds"), names);
         assertEquals("optimal", answer.get("status").asText());
         assertEquals(2, answer.get("objective").asInt());
         assertEquals(0, answer.get("starts").get("a").asInt());
         assertEquals(4, answer.get("starts").get("b").asInt());
         assertEquals(0, answer.get("conflict").size());
+        assertTrue(answer.get("irreducible").isNull(), "nothing conflicts");
         assertTrue(answer.get("seconds").isNumber() && answer.get("seconds").asDouble() >= 0);
     }
 
@@ -71,6 +72,8 @@ class DayPlanCommandTest {
         assertTrue(answer.get("objective").isNull());
         assertEquals(0, answer.get("starts").size());
         assertEquals("[\"c\",\"a\",\"b\",\"station\"]", answer.get("conflict").toString());
+        assertTrue(answer.get("irreducible").isBoolean()
+                && answer.get("irreducible").asBoolean());
         String late = """
                 {"tasks":[{"id":"wind","duration":4},{"id":"fly","duration":1,"latestEnd":4},{"id":"x","duration":1}],
                  "lags":[{"from":"wind","to":"fly","min":4,"max":6},{"from":"wind","to":"x","min":4}]}""";
@@ -97,6 +100,7 @@ class DayPlanCommandTest {
         assertTrue(out.toString().contains("4  b, at the latest 6"), out.toString());
         assertTrue(out.toString().contains("b waits for station, held by a"), out.toString());
         assertEquals(0, run(THREE_ON_ONE), err::toString);
+        assertTrue(out.toString().contains("cannot be kept together; each of them is needed"), out.toString());
         assertTrue(out.toString().contains("- of station there is 1"), out.toString());
         assertTrue(out.toString().contains("- let b end up to 2 later"), out.toString());
         assertTrue(out.toString().contains("- leave out c"), out.toString());

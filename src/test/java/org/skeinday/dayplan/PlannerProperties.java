@@ -34,6 +34,24 @@ class PlannerProperties {
         }
     }
 
+    /** A first plan, then one after a plan in force that is not good: hand-overs come before change in both. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void all_goals_are_those_of_trying_everything_in_their_order(long seed) {
+        PlanProblem problem = TinyProblem.withWishes(seed);
+        DayPlan first = plan(problem, Goal.SLACK).plan();
+        assertEquals(BestOfAll.of(problem, TinyProblem.LAST_START), figures(problem, first), () -> "seed " + seed);
+        if (first != null) {
+            PlanProblem again = problem.withInForce(TinyProblem.shuffled(problem, first, seed));
+            DayPlan next = plan(again, Goal.SLACK).plan();
+            assertEquals(BestOfAll.of(again, TinyProblem.LAST_START), figures(again, next), () -> "seed " + seed);
+        }
+    }
+
+    private static Figures figures(PlanProblem problem, DayPlan plan) {
+        return plan == null ? null : Figures.of(problem, Goal.SLACK, plan);
+    }
+
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void a_plan_keeps_capacities_lags_windows_and_what_is_fixed(long seed) {

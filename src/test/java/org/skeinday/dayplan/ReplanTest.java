@@ -64,12 +64,39 @@ class ReplanTest {
     }
 
     @Test
-    void preferences_then_motors_then_hand_overs_decide_between_equals() {
-        assertTrue(new Figures(-9, 5, 5, 5).betterThan(new Figures(-8, 0, 0, 0)));
-        assertTrue(new Figures(-9, 4, 9, 9).betterThan(new Figures(-9, 5, 0, 0)));
-        assertTrue(new Figures(-9, 4, 1, 9).betterThan(new Figures(-9, 4, 2, 0)));
-        assertTrue(new Figures(-9, 4, 1, 0).betterThan(new Figures(-9, 4, 1, 1)));
-        assertFalse(new Figures(-9, 4, 1, 0).betterThan(new Figures(-9, 4, 1, 0)));
+    void preferences_then_motors_then_hand_overs_then_change_decide_between_equals() {
+        assertTrue(new Figures(-9, 5, 5, 5, 5).betterThan(new Figures(-8, 0, 0, 0, 0)));
+        assertTrue(new Figures(-9, 4, 9, 9, 9).betterThan(new Figures(-9, 5, 0, 0, 0)));
+        assertTrue(new Figures(-9, 4, 1, 9, 9).betterThan(new Figures(-9, 4, 2, 0, 0)));
+        assertTrue(new Figures(-9, 4, 1, 0, 9).betterThan(new Figures(-9, 4, 1, 1, 0)));
+        assertTrue(new Figures(-9, 4, 1, 0, 8).betterThan(new Figures(-9, 4, 1, 0, 9)));
+        assertFalse(new Figures(-9, 4, 1, 0, 8).betterThan(new Figures(-9, 4, 1, 0, 8)));
+    }
+
+    @Test
+    void a_task_moves_so_that_one_person_does_both_and_no_further() {
+        Task first = Task.of("first", 4).needingPerson(new PersonNeed("winds", "kim"));
+        Task second = Task.of("second", 4).needingPerson(PersonNeed.anyone("winds"));
+        Task last = Task.of("last", 2).within(null, 30L);
+        PlanProblem problem = PlanProblem.of(List.of(), List.of(), List.of())
+                .withPeople(
+                        List.of(Person.cleared("kim", Set.of("winds")), Person.cleared("sam", Set.of("winds"))),
+                        List.of())
+                .withTasks(List.of(first, second, last))
+                .withLags(List.of(Lag.between("first", "last", 4L, 9L)));
+        problem = problem.withPeople(problem.people(), List.of(new Together("first", "second")));
+        DayPlan inForce = new DayPlan(
+                new TreeMap<>(Map.of("first", 0L, "second", 1L, "last", 4L)),
+                new TreeMap<>(Map.of("first", List.of("kim"), "second", List.of("sam"))),
+                new TreeMap<>());
+        assertEquals(1, Figures.of(problem, Goal.SLACK, inForce).handOvers());
+        Outcome outcome = replan(problem, inForce);
+        assertEquals(List.of("kim"), outcome.plan().peopleOf("second"));
+        assertEquals(
+                DayPlan.ofStarts(Map.of("first", 0L, "second", 4L, "last", 4L)).starts(),
+                outcome.plan().starts());
+        assertEquals(
+                new Figures(-24, 0, 0, 0, 4), Figures.of(problem.withInForce(inForce), Goal.SLACK, outcome.plan()));
     }
 
     @Test
@@ -95,7 +122,9 @@ class ReplanTest {
                 .withMotorRest(Map.of("best", 60L));
         Outcome outcome = Planner.plan(problem, Goal.SLACK, Effort.live());
         DayPlan plan = outcome.plan();
-        assertEquals(new Figures(-32, 0, 1, 0), Figures.of(problem, Goal.SLACK, plan));
+        Figures figures = Figures.of(problem, Goal.SLACK, plan);
+        assertEquals(-32, figures.headline(), "the official one is over at 8, of 40");
+        assertEquals(List.of(0L, 1L, 0L), List.of(figures.preferences(), figures.motors(), figures.handOvers()));
         assertEquals(new TreeMap<>(Map.of("practice", "spare", "official", "best")), plan.motors());
         assertEquals(plan.peopleOf("practice"), plan.peopleOf("official"));
         assertEquals(plan.start("official") + 4, plan.start("fly"));

@@ -31,6 +31,37 @@ final class TinyProblem {
                 .withMotorRest(Map.of("m1", 1L));
     }
 
+    /** With a soft lag, and one more person need so that hand-overs are at stake. */
+    static PlanProblem withWishes(long seed) {
+        PlanProblem problem = of(seed);
+        SplittableRandom random = new SplittableRandom(seed + 1000);
+        List<Task> tasks = problem.tasks().stream()
+                .map(task ->
+                        Set.of("t0", "t1").contains(task.id()) && task.people().isEmpty()
+                                ? task.needingPerson(PersonNeed.anyone("loads"))
+                                : task)
+                .toList();
+        List<Lag> lags = new ArrayList<>(problem.lags());
+        lags.add(Lag.preferred("t0", "t2", 0L, (long) random.nextInt(3), 1 + random.nextInt(2)));
+        return problem.withTasks(tasks).withLags(lags);
+    }
+
+    /** The plan with its people turned round and its starts moved a little: it need not hold. */
+    static DayPlan shuffled(PlanProblem problem, DayPlan plan, long seed) {
+        SplittableRandom random = new SplittableRandom(seed + 2000);
+        TreeMap<String, Long> starts = new TreeMap<>();
+        plan.starts().forEach((id, start) -> starts.put(id, start + random.nextInt(3)));
+        TreeMap<String, List<String>> people = new TreeMap<>();
+        plan.people()
+                .keySet()
+                .forEach(id -> people.put(
+                        id,
+                        List.of(problem.people()
+                                .get(random.nextInt(problem.people().size()))
+                                .id())));
+        return new DayPlan(starts, people, plan.motors());
+    }
+
     private static Task task(SplittableRandom random, int i) {
         Task task = Task.of("t" + i, random.nextInt(4));
         long earliest = random.nextInt(3);

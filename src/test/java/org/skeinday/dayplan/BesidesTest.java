@@ -1,0 +1,85 @@
+package org.skeinday.dayplan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class BesidesTest {
+    private static final Besides.Retrieval DOWN = new Besides.Retrieval("Heron", 2, 2000, 400);
+    private static final Besides.Repair MENDED = new Besides.Repair("Heron", 2, 0, 600, 1800);
+    private static final List<AttemptAhead> ATTEMPTS = List.of(
+            AttemptAhead.of("Heron", 1, 600L, 1800L, Map.of()), AttemptAhead.of("Heron", 2, 600L, 9000L, Map.of()));
+
+    private static PlanProblem day(Besides besides, Person... crew) {
+        EventSetting setting = EventSetting.smallest().withCrew(List.of(crew));
+        return EventChains.of(ATTEMPTS, Map.of(), setting, besides, 0, null);
+    }
+
+    private static Outcome plan(PlanProblem problem) {
+        return Planner.plan(problem, Goal.SLACK, Effort.live());
+    }
+
+    private static Person person(String id, String... clearances) {
+        return Person.cleared(id, Set.of(clearances));
+    }
+
+    private static Besides away(long from, long until) {
+        return new Besides(List.of(new Besides.Absence("kim", from, until)), List.of(), List.of(), 0);
+    }
+
+    @Test
+    void a_repair_and_its_cure_hold_up_the_attempt_that_needs_the_model_and_no_earlier_one() {
+        PlanProblem problem = day(new Besides(List.of(), List.of(MENDED), List.of(DOWN), 1));
+        DayPlan plan = plan(problem).plan();
+        assertEquals(List.of(), PlanCheck.faults(problem, plan));
+        assertEquals(600, plan.start("Heron 1 wind"), "flown with the spare");
+        assertEquals(2000, plan.start("Heron retrieval before 2"));
+        assertEquals(2400, plan.start("Heron repair before 2"), "once it is down");
+        assertEquals(4800, plan.start("Heron 2 prepare"), "600 of work and 1800 of cure");
+    }
+
+    @Test
+    void a_model_comes_down_only_with_a_pole_and_somebody_cleared() {
+        Besides down = new Besides(List.of(), List.of(), List.of(DOWN), 0);
+        assertEquals(
+                List.of("Heron retrieval before 2", "pole"),
+                plan(day(down)).conflict().stream().map(Requirement::id).toList());
+        Besides pole = new Besides(List.of(), List.of(), List.of(DOWN), 1);
+        Person winder = person("kim", EventSetting.WINDS, EventSetting.LOADS);
+        assertEquals(
+                List.of("Heron retrieval before 2", Besides.RETRIEVES),
+                plan(day(pole, winder)).conflict().stream().map(Requirement::id).toList());
+        DayPlan plan = plan(day(pole, winder, person("sam", Besides.RETRIEVES))).plan();
+        assertEquals(List.of("sam"), plan.peopleOf("Heron retrieval before 2"));
+    }
+
+    @Test
+    void who_is_away_does_nothing_meanwhile() {
+        Person kim = person("kim", EventSetting.WINDS, EventSetting.LOADS);
+        PlanProblem problem = day(away(500, 1000), kim);
+        DayPlan plan = plan(problem).plan();
+        assertEquals(List.of(), PlanCheck.faults(problem, plan));
+        assertEquals(1000, plan.start("Heron 1 wind"), "600, were it not for that");
+        Outcome none = plan(day(away(500, 1700), kim));
+        assertEquals(Outcome.Status.INFEASIBLE, none.status());
+        assertTrue(
+                none.conflict().contains(new Requirement(Requirement.Kind.TASK, "kim away from 500")),
+                () -> none.conflict().toString());
+        DayPlan other = plan(day(away(500, 1700), kim, person("sam", EventSetting.WINDS, EventSetting.LOADS)))
+                .plan();
+        assertEquals(List.of("sam"), other.peopleOf("Heron 1 wind"));
+    }
+
+    @Test
+    void what_cannot_be_is_refused() {
+        assertThrows(IllegalArgumentException.class, () -> new Besides.Absence("kim", 5, 4));
+        assertThrows(IllegalArgumentException.class, () -> new Besides.Repair("Heron", 0, 0, 1, 1));
+        assertThrows(IllegalArgumentException.class, () -> new Besides.Retrieval("Heron", 1, 0, -1));
+        assertThrows(IllegalArgumentException.class, () -> new PersonNeed(null, null));
+    }
+}
