@@ -81,6 +81,7 @@ public record Proposed(
                         problem.inForce(),
                         true,
                         outcome.conflict(),
+                        outcome.irreducible(),
                         outcome.seconds()),
                 leftOut,
                 conflict,
