@@ -1,22 +1,16 @@
 package org.skeinday.browser;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.temporal.ChronoUnit;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriverException;
-import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
@@ -29,7 +23,6 @@ import org.skeinday.prepare.Prepared;
 /** The captain plans on the laptop, two others see it: slip, proposal, taken; a change tried; what does not fit. */
 @Timeout(180)
 class DayPlanBrowserIT {
-    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 
     private final ChromeDriver laptop = Browsers.of(Browsers.Size.LAPTOP);
     private final ChromeDriver phone = Browsers.of(Browsers.Size.PHONE);
@@ -51,28 +44,28 @@ class DayPlanBrowserIT {
             laptop.get(at(app, "/day"));
             Sight.look(laptop, "day-empty");
             press("Propose a plan");
-            waitFor(laptop, "Proven: no plan has more time in hand");
+            Sight.waitFor(laptop, "Proven: no plan has more time in hand");
             Sight.look(laptop, "day-proposal");
             press("Take this plan");
             for (ChromeDriver browser : new ChromeDriver[] {laptop, phone, tablet}) {
-                waitFor(browser, "Every window is kept with at least");
-                waitFor(browser, "Avocet 3 run back");
+                Sight.waitFor(browser, "Every window is kept with at least");
+                Sight.waitFor(browser, "Avocet 3 run back");
             }
-            assertTrue(text(phone).contains("Yours"), "Ines loads: " + text(phone));
+            assertTrue(Sight.text(phone).contains("Yours"), "Ines loads: " + Sight.text(phone));
             Sight.look(phone, "day-phone");
             Sight.look(laptop, "day-taken");
             clock.stepBy(Duration.ofMinutes(12));
             laptop.navigate().refresh();
-            waitFor(laptop, "later than planned");
+            Sight.waitFor(laptop, "later than planned");
             Sight.look(laptop, "day-slipped");
             press("Propose a plan");
-            waitFor(laptop, "Curlew 1 wind from");
+            Sight.waitFor(laptop, "Curlew 1 wind from");
             press("Take this plan");
-            waitFor(laptop, "Taken at");
+            Sight.waitFor(laptop, "Taken at");
             for (ChromeDriver browser : new ChromeDriver[] {laptop, phone, tablet}) {
                 new WebDriverWait(browser, Duration.ofSeconds(15))
                         .ignoring(WebDriverException.class)
-                        .until(b -> !text(browser).contains("later than planned"));
+                        .until(b -> !Sight.text(browser).contains("later than planned"));
             }
             Sight.look(tablet, "day-tablet");
             Sight.touch(
@@ -82,13 +75,13 @@ class DayPlanBrowserIT {
                     b -> new Select(b.findElement(By.id("change")))
                             .selectByVisibleText("wind takes longer each time, by"));
             press("Try it");
-            waitFor(laptop, "If wind takes longer each time, by 10 min");
+            Sight.waitFor(laptop, "If wind takes longer each time, by 10 min");
             Sight.look(laptop, "day-tried");
             window(app, "Curlew", 5, 17);
             laptop.navigate().refresh();
-            waitFor(laptop, "Slipped.");
+            Sight.waitFor(laptop, "Slipped.");
             press("Propose a plan");
-            waitFor(laptop, "Does not fit:");
+            Sight.waitFor(laptop, "Does not fit:");
             Sight.touch(
                     laptop,
                     b -> b.findElement(By.cssSelector(".conflict summary")).click());
@@ -97,13 +90,7 @@ class DayPlanBrowserIT {
     }
 
     private void window(App app, String entry, int from, int to) throws Exception {
-        var forms = new Prepared(new Visitor(app.port(), "", from + to));
-        LocalDateTime now = LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
-        var saved = forms.save(
-                "windows",
-                forms.row("windows", entry),
-                Map.of("opens", MINUTE.format(now.plusMinutes(from)), "closes", MINUTE.format(now.plusMinutes(to))));
-        assertEquals(204, saved.statusCode(), saved.body());
+        new Prepared(new Visitor(app.port(), "", from + to)).window(entry, clock, from, to);
     }
 
     private void join(ChromeDriver browser, App app, String person) {
@@ -114,7 +101,7 @@ class DayPlanBrowserIT {
                 .ignoring(WebDriverException.class)
                 .until(b -> !String.valueOf(b.getCurrentUrl()).contains("/join"));
         browser.get(app.address() + "/day"); // as the link names the laptop: there it has joined
-        waitFor(browser, "There is no plan yet");
+        Sight.waitFor(browser, "There is no plan yet");
     }
 
     private static String at(App app, String path) {
@@ -122,26 +109,6 @@ class DayPlanBrowserIT {
     }
 
     private void press(String words) {
-        Sight.touch(laptop, b -> button(b, words).click());
-    }
-
-    private static WebElement button(ChromeDriver browser, String words) {
-        return browser.findElements(By.tagName("button")).stream()
-                .filter(b -> b.isDisplayed() && b.getText().equals(words))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("No button '" + words + "' in " + text(browser)));
-    }
-
-    private static String text(ChromeDriver browser) {
-        return new WebDriverWait(browser, Duration.ofSeconds(5))
-                .ignoring(WebDriverException.class)
-                .until(b -> b.findElement(By.tagName("main")).getText());
-    }
-
-    private static void waitFor(ChromeDriver browser, String words) {
-        new WebDriverWait(browser, Duration.ofSeconds(20))
-                .ignoring(WebDriverException.class)
-                .withMessage(() -> "'" + words + "' in " + text(browser))
-                .until(b -> text(browser).contains(words));
+        Sight.touch(laptop, b -> Sight.button(b, words).click());
     }
 }

@@ -4,10 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
@@ -31,7 +29,6 @@ import org.skeinday.prepare.Prepared;
 /** A contested flight from the handshake to the signed result: a laptop, two timekeepers, and the hall's screen. */
 @Timeout(180)
 class OfficialTimeBrowserIT {
-    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 
     private final ChromeDriver laptop = Browsers.of(Browsers.Size.LAPTOP);
     private final ChromeDriver phone = Browsers.of(Browsers.Size.PHONE);
@@ -48,13 +45,7 @@ class OfficialTimeBrowserIT {
     @BeforeEach
     void start() throws Exception {
         app = Demo.start(root.resolve("day"));
-        var forms = new Prepared(new Visitor(app.port(), "", 77));
-        LocalDateTime opens =
-                LocalDateTime.now(java.time.Clock.systemDefaultZone()).truncatedTo(ChronoUnit.MINUTES);
-        forms.save(
-                "windows",
-                forms.row("windows", "Curlew"),
-                Map.of("opens", MINUTE.format(opens), "closes", MINUTE.format(opens.plusMinutes(12))));
+        new Prepared(new Visitor(app.port(), "", 77)).window("Curlew", Clock.systemDefaultZone(), 0, 12);
     }
 
     @AfterEach
@@ -75,34 +66,34 @@ class OfficialTimeBrowserIT {
         call();
         take(phone, 1);
         take(tablet, 2);
-        waitFor(laptop, "0 of 2 ready; 2 are taken");
+        Sight.waitFor(laptop, "0 of 2 ready; 2 are taken");
         Sight.look(phone, "official-before");
         tap(phone, "#watch-side");
         click(tablet, "#watch-side");
-        waitFor(laptop, "2 of 2 ready");
+        Sight.waitFor(laptop, "2 of 2 ready");
         Sight.look(phone, "official-ready");
         move("Start winding");
         move("Wound, holding");
         taps = 2; // the watch and "I am ready"
         tap(phone, "#watch-target");
         key(tablet, Keys.PAGE_DOWN);
-        waitFor(laptop, "in the air");
+        Sight.waitFor(laptop, "in the air");
         Sight.pastDoubleTap(phone);
         new Actions(phone)
                 .doubleClick(phone.findElement(By.id("watch-touched")))
                 .perform();
-        waitFor(phone, "touched at");
+        Sight.waitFor(phone, "touched at");
         key(tablet, Keys.PAGE_UP);
-        waitFor(tablet, "touched at");
+        Sight.waitFor(tablet, "touched at");
         Sight.look(phone, "official-air");
         mistakenStop();
         Sight.pastDoubleTap(tablet);
         tap(phone, "#watch-target");
         assertTrue(taps <= 4, "a timekeeper's taps over one flight: " + taps);
         key(tablet, Keys.PAGE_DOWN);
-        waitFor(phone, "Saved");
-        waitFor(tablet, "Saved");
-        waitFor(laptop, "Take the official time");
+        Sight.waitFor(phone, "Saved");
+        Sight.waitFor(tablet, "Saved");
+        Sight.waitFor(laptop, "Take the official time");
         Sight.look(laptop, "official-landed");
         String attempt = takeTheTime();
         sign(attempt);
@@ -115,17 +106,17 @@ class OfficialTimeBrowserIT {
         laptop.switchTo().newWindow(WindowType.TAB);
         hall = laptop.getWindowHandle();
         laptop.get(at("/results/wall"));
-        waitFor(laptop, "the window closes in");
+        Sight.waitFor(laptop, "the window closes in");
         laptop.switchTo().window(desk);
     }
 
     /** Nothing on it is more than results and the window; nothing can be pressed beside the bar. */
     private void seenInTheHall(String time) throws Exception {
         laptop.switchTo().window(hall);
-        waitFor(laptop, time);
+        Sight.waitFor(laptop, time);
         assertEquals(
                 0, laptop.findElements(By.cssSelector("main button, main form")).size());
-        assertTrue(!text(laptop).contains("touched"), text(laptop));
+        assertTrue(!Sight.text(laptop).contains("touched"), Sight.text(laptop));
         Sight.look(laptop, "official-hall");
         laptop.switchTo().window(desk);
     }
@@ -134,26 +125,26 @@ class OfficialTimeBrowserIT {
         browser.get(app.joinLink());
         Sight.look(browser, "official-join");
         browser.findElement(By.cssSelector("button[value=timekeeper]")).click();
-        waitFor(browser, "as soon as the captain calls");
+        Sight.waitFor(browser, "as soon as the captain calls");
         click(browser, "#watch-screen");
-        waitFor(browser, "as soon as the captain calls");
+        Sight.waitFor(browser, "as soon as the captain calls");
     }
 
     private void call() {
         laptop.get(at("/"));
-        Sight.touch(laptop, b -> button(b, "Call Curlew, attempt 1").click());
-        waitFor(laptop, "Start winding");
+        Sight.touch(laptop, b -> Sight.button(b, "Call Curlew, attempt 1").click());
+        Sight.waitFor(laptop, "Start winding");
     }
 
     private void take(ChromeDriver browser, int slot) {
-        waitFor(browser, "Which watch are you?");
-        Sight.touch(browser, b -> button(b, "Watch " + slot).click());
-        waitFor(browser, "watch " + slot);
-        waitFor(browser, "not ready yet");
+        Sight.waitFor(browser, "Which watch are you?");
+        Sight.touch(browser, b -> Sight.button(b, "Watch " + slot).click());
+        Sight.waitFor(browser, "watch " + slot);
+        Sight.waitFor(browser, "not ready yet");
     }
 
     private void move(String word) {
-        Sight.touch(laptop, b -> button(b, word).click());
+        Sight.touch(laptop, b -> Sight.button(b, word).click());
         new WebDriverWait(laptop, Duration.ofSeconds(10))
                 .ignoring(WebDriverException.class)
                 .until(b -> b.findElements(By.tagName("button")).stream()
@@ -163,34 +154,34 @@ class OfficialTimeBrowserIT {
     /** The tablet stops at the wrong moment and says so: the watch goes on as if it had not been stopped. */
     private void mistakenStop() throws Exception {
         key(tablet, Keys.PAGE_DOWN);
-        waitFor(laptop, "Take the official time");
-        waitFor(tablet, "Still flying");
+        Sight.waitFor(laptop, "Take the official time");
+        Sight.waitFor(tablet, "Still flying");
         Sight.look(tablet, "official-mistake");
         Thread.sleep(700); // a second tap of a double one is no answer
         click(tablet, "#watch-side");
-        waitFor(laptop, "in the air");
-        waitFor(tablet, "in the air");
+        Sight.waitFor(laptop, "in the air");
+        Sight.waitFor(tablet, "in the air");
     }
 
     private String takeTheTime() throws Exception {
         Sight.touch(
                 laptop,
                 b -> b.findElements(By.id("why")).forEach(why -> why.sendKeys("Two hands on one slow machine")));
-        Sight.touch(laptop, b -> button(b, "Take the official time").click());
-        waitFor(laptop, "Curlew, attempt 2");
+        Sight.touch(laptop, b -> Sight.button(b, "Take the official time").click());
+        Sight.waitFor(laptop, "Curlew, attempt 2");
         laptop.get(at("/results"));
-        waitFor(laptop, "to sign: watch 1, watch 2, captain");
+        Sight.waitFor(laptop, "to sign: watch 1, watch 2, captain");
         Sight.look(laptop, "official-sheet");
         click(laptop, "dl.hows a");
-        waitFor(laptop, "What the timekeepers pressed");
-        assertTrue(text(laptop).contains("corrected or taken back"), text(laptop));
-        assertTrue(text(laptop).contains("a second press"), "the double tap is kept: " + text(laptop));
+        Sight.waitFor(laptop, "What the timekeepers pressed");
+        assertTrue(Sight.text(laptop).contains("corrected or taken back"), Sight.text(laptop));
+        assertTrue(Sight.text(laptop).contains("a second press"), "the double tap is kept: " + Sight.text(laptop));
         return String.valueOf(laptop.getCurrentUrl());
     }
 
     private void sign(String attempt) throws Exception {
         for (ChromeDriver watch : List.of(phone, tablet)) {
-            waitFor(watch, "Official time:");
+            Sight.waitFor(watch, "Official time:");
             click(watch, "form[hx-post='/watch/sign'] button");
             new WebDriverWait(watch, Duration.ofSeconds(10))
                     .until(b -> b.findElements(By.cssSelector("form[hx-post='/watch/sign']"))
@@ -198,17 +189,17 @@ class OfficialTimeBrowserIT {
         }
         Sight.look(phone, "official-signed-phone");
         laptop.get(attempt);
-        waitFor(laptop, "signed at");
+        Sight.waitFor(laptop, "signed at");
         Sight.look(laptop, "official-record");
         type(laptop, "pin-captain", "nope");
         click(laptop, ".signs button");
-        waitFor(laptop, "not the coach");
+        Sight.waitFor(laptop, "not the coach");
         type(laptop, "pin-captain", app.newPin());
         click(laptop, ".signs button");
         new WebDriverWait(laptop, Duration.ofSeconds(15))
                 .until(b -> b.findElements(By.id("pin-captain")).isEmpty());
         laptop.get(at("/results"));
-        waitFor(laptop, "signed by all");
+        Sight.waitFor(laptop, "signed by all");
     }
 
     private void protestAndReopen(String attempt) throws Exception {
@@ -217,18 +208,18 @@ class OfficialTimeBrowserIT {
                 .filter(s -> s.getText().equals("Protest"))
                 .forEach(WebElement::click);
         laptop.findElement(By.id("words")).sendKeys("Touched the beam, section 5.2");
-        Sight.touch(laptop, b -> button(b, "Mark as protested").click());
-        waitFor(laptop, "How was it settled, and by whom?");
+        Sight.touch(laptop, b -> Sight.button(b, "Mark as protested").click());
+        Sight.waitFor(laptop, "How was it settled, and by whom?");
         laptop.findElements(By.tagName("summary")).stream()
                 .filter(s -> s.getText().equals("Open this result again"))
                 .forEach(WebElement::click);
         laptop.findElement(By.id("reason")).sendKeys("The jury wants the second watch only");
         laptop.findElement(By.id("pin-reopen")).sendKeys(app.newPin());
-        Sight.touch(laptop, b -> button(b, "Open it again").click());
-        waitFor(laptop, "opened again: The jury wants the second watch only");
+        Sight.touch(laptop, b -> Sight.button(b, "Open it again").click());
+        Sight.waitFor(laptop, "opened again: The jury wants the second watch only");
         Sight.look(laptop, "official-reopened");
         laptop.get(at("/results"));
-        waitFor(laptop, "protested");
+        Sight.waitFor(laptop, "protested");
     }
 
     /**
@@ -247,13 +238,13 @@ class OfficialTimeBrowserIT {
         for (String stuck : List.of("", "const d = Date.now; Date.now = () => d() + 3600000;")) {
             double released = System.currentTimeMillis() / 1000.0;
             press(x, y, released);
-            waitFor(phone, "Not released");
+            Sight.waitFor(phone, "Not released");
             phone.executeScript(
                     stuck
                             + "const end = performance.now() + 1600; setTimeout(() => { while (performance.now() < end); }, 1100);");
             Thread.sleep(1250);
             press(x, y, released + 1.2);
-            waitFor(phone, "Stopped");
+            Sight.waitFor(phone, "Stopped");
             String kept = (String)
                     phone.executeScript(
                             "return JSON.stringify(Object.values(localStorage).map((v) => { try { return JSON.parse(v).ms } catch { return null } }).filter((v) => v))");
@@ -261,17 +252,17 @@ class OfficialTimeBrowserIT {
             System.out.println("recorded " + ms + " ms for 1200 ms, the page hung for 500 ms");
             assertEquals(1200, ms, 5);
             if (!stuck.isEmpty()) {
-                waitFor(phone, "the clock jumped: slept, or was it set?");
+                Sight.waitFor(phone, "the clock jumped: slept, or was it set?");
                 laptop.get(at("/"));
-                waitFor(laptop, "came apart by 3600");
+                Sight.waitFor(laptop, "came apart by 3600");
             }
             Thread.sleep(700);
             click(phone, "#watch-side");
-            waitFor(phone, "in the air");
+            Sight.waitFor(phone, "in the air");
             phone.executeScript(
                     "const k = Object.keys(localStorage).find((n) => n.startsWith('skeinday.watch.')); localStorage.setItem(k, '{\"state\":\"ready\"}');");
             phone.navigate().refresh();
-            waitFor(phone, "not ready yet");
+            Sight.waitFor(phone, "not ready yet");
         }
     }
 
@@ -288,23 +279,23 @@ class OfficialTimeBrowserIT {
                 target);
         double released = System.currentTimeMillis() / 1000.0;
         press((int) (long) at.get(0), (int) (long) at.get(1), released);
-        waitFor(laptop, "in the air");
-        waitFor(phone, "Saved");
+        Sight.waitFor(laptop, "in the air");
+        Sight.waitFor(phone, "Saved");
         press((int) (long) at.get(0), (int) (long) at.get(1), released + 0.25); // as if it had come at once
         assertEquals("air", phone.findElement(By.cssSelector("[data-watch]")).getDomAttribute("data-state"));
         Thread.sleep(400);
         click(phone, "#watch-target");
-        waitFor(phone, "Stopped");
+        Sight.waitFor(phone, "Stopped");
         phone.navigate().refresh();
-        waitFor(phone, "Still flying");
+        Sight.waitFor(phone, "Still flying");
         Thread.sleep(700);
         click(phone, "#watch-side");
-        waitFor(phone, "in the air");
+        Sight.waitFor(phone, "in the air");
         Thread.sleep(500);
         double ended = System.currentTimeMillis() / 1000.0;
         press((int) (long) at.get(0), (int) (long) at.get(1), ended);
-        waitFor(phone, "Stopped");
-        waitFor(laptop, "was loaded anew while it ran");
+        Sight.waitFor(phone, "Stopped");
+        Sight.waitFor(laptop, "was loaded anew while it ran");
         String kept = (String)
                 phone.executeScript(
                         "return JSON.stringify(Object.values(localStorage).map((v) => { try { return JSON.parse(v).ms } catch { return null } }).filter((v) => v))");
@@ -364,25 +355,5 @@ class OfficialTimeBrowserIT {
 
     private String at(String path) {
         return "http://localhost:" + app.port() + path;
-    }
-
-    private static WebElement button(ChromeDriver browser, String words) {
-        return browser.findElements(By.tagName("button")).stream()
-                .filter(b -> b.isDisplayed() && b.getText().equals(words))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("No button '" + words + "' in " + text(browser)));
-    }
-
-    private static String text(ChromeDriver browser) {
-        return new WebDriverWait(browser, Duration.ofSeconds(5))
-                .ignoring(WebDriverException.class)
-                .until(b -> b.findElement(By.tagName("main")).getText());
-    }
-
-    private static void waitFor(ChromeDriver browser, String words) {
-        new WebDriverWait(browser, Duration.ofSeconds(15))
-                .ignoring(WebDriverException.class)
-                .withMessage(() -> "'" + words + "' in " + text(browser))
-                .until(b -> text(browser).contains(words));
     }
 }

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import org.openqa.selenium.By;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
@@ -38,6 +39,29 @@ final class Sight {
                     deed.accept(browser);
                     return true;
                 });
+    }
+
+    /** The button in sight with just these words. */
+    static WebElement button(ChromeDriver browser, String words) {
+        return browser.findElements(By.tagName("button")).stream()
+                .filter(b -> b.isDisplayed() && b.getText().equals(words))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("No button '" + words + "' in " + text(browser)));
+    }
+
+    /** What the page says. */
+    static String text(ChromeDriver browser) {
+        return new WebDriverWait(browser, Duration.ofSeconds(5))
+                .ignoring(WebDriverException.class)
+                .until(b -> b.findElement(By.tagName("main")).getText());
+    }
+
+    /** Until the page says so. */
+    static void waitFor(ChromeDriver browser, String words) {
+        new WebDriverWait(browser, Duration.ofSeconds(20))
+                .ignoring(WebDriverException.class)
+                .withMessage(() -> "'" + words + "' in " + text(browser))
+                .until(b -> text(browser).contains(words));
     }
 
     /** A device joins by the link as this person in this role, and is past the join page when this comes back. */

@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -13,6 +17,7 @@ import org.skeinday.Visitor;
 
 /** Fills the forms of Prepare as a browser does: every field that the page has, with what it shows, then what is typed. */
 public final class Prepared {
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
     private static final Pattern FORM = Pattern.compile("(?s)<form id=\"form\".*?</form>");
     private static final Pattern INPUT = Pattern.compile("(?s)<input([^>]*)>");
     private static final Pattern SELECT = Pattern.compile("(?s)<select id=\"[^\"]*\" name=\"([^\"]*)\".*?</select>");
@@ -75,6 +80,19 @@ public final class Prepared {
     public void add(String kind, Map<String, String> typed) throws Exception {
         HttpResponse<String> saved = save(kind, "/prepare/" + kind + "/new", typed);
         assertEquals(204, saved.statusCode(), saved.body());
+    }
+
+    /** Moves the window of an entry to so many minutes from this one. @return when it closes */
+    public LocalDateTime window(String entry, Clock clock, int from, int to) throws Exception {
+        LocalDateTime minute = LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
+        HttpResponse<String> saved = save(
+                "windows",
+                row("windows", entry),
+                Map.of(
+                        "opens", MINUTE.format(minute.plusMinutes(from)),
+                        "closes", MINUTE.format(minute.plusMinutes(to))));
+        assertEquals(204, saved.statusCode(), saved.body());
+        return minute.plusMinutes(to);
     }
 
     public HttpResponse<String> refused(String kind, Map<String, String> typed) throws Exception {

@@ -66,14 +66,10 @@ class OfficialTimeWebTest {
 
     /** The first window is open now. @return when it closes, epoch ms */
     private long openWindow() throws Exception {
-        LocalDateTime opens = LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
-        LocalDateTime closes = opens.plusMinutes(10);
-        HttpResponse<String> saved = forms.save(
-                "windows",
-                forms.row("windows", "Curlew"),
-                Map.of("opens", MINUTE.format(opens), "closes", MINUTE.format(closes)));
-        assertEquals(204, saved.statusCode(), saved.body());
-        return closes.atZone(ZoneId.systemDefault()).toInstant().toEpochMilli();
+        return forms.window("Curlew", clock, 0, 10)
+                .atZone(ZoneId.systemDefault())
+                .toInstant()
+                .toEpochMilli();
     }
 
     private void rules(Map<String, String> more) throws Exception {

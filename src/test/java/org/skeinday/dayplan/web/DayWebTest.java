@@ -9,9 +9,6 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -31,7 +28,6 @@ import org.skeinday.prepare.Prepared;
 @Timeout(90)
 class DayWebTest {
     private static final String EVENT = "Saltmarsh Rotor Day";
-    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 
     @TempDir
     Path root;
@@ -48,22 +44,13 @@ class DayWebTest {
         app = App.start(settings, clock, new SecureRandom());
         laptop = new Visitor(app.port(), "", 61);
         forms = new Prepared(laptop);
-        window("Curlew", 5, 65);
-        window("Avocet", 70, 130);
+        forms.window("Curlew", clock, 5, 65);
+        forms.window("Avocet", clock, 70, 130);
     }
 
     @AfterEach
     void stop() throws Exception {
         app.close();
-    }
-
-    private void window(String entry, int from, int to) throws Exception {
-        LocalDateTime now = LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
-        HttpResponse<String> saved = forms.save(
-                "windows",
-                forms.row("windows", entry),
-                Map.of("opens", MINUTE.format(now.plusMinutes(from)), "closes", MINUTE.format(now.plusMinutes(to))));
-        assertEquals(204, saved.statusCode(), saved.body());
     }
 
     private HttpResponse<String> propose(Map<String, String> change) throws Exception {
@@ -133,7 +120,7 @@ class DayWebTest {
 
     @Test
     void what_does_not_fit_is_given_up_last_first_with_the_reason_and_ways_out() throws Exception {
-        window("Curlew", 5, 17);
+        forms.window("Curlew", clock, 5, 17);
         String proposed = propose(Map.of()).body();
         assertSays("Does not fit:", proposed);
         assertSays("Curlew 3", proposed);
