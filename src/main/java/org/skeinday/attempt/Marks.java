@@ -14,8 +14,6 @@ import org.skeinday.units.FlightTime;
 
 /** The marks of one attempt's timekeepers and what they say. */
 public final class Marks {
-    public static final Marks NONE = new Marks(List.of());
-
     private final List<WatchMarked> all;
 
     /** @param all in the order in which the record took them in: a clock may have been set meanwhile */

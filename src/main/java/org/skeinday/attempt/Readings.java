@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.skeinday.timing.Contact;
 import org.skeinday.timing.HeldFlight;
@@ -88,6 +89,14 @@ public final class Readings {
                 String.valueOf(reading.slot()),
                 new FlightTime(ms),
                 held.map(HeldFlight::how).orElse(contacts));
+    }
+
+    /** Places whose watch the captain has judged failed or left out. */
+    public static Set<Integer> setAside(List<WatchJudged> judged) {
+        return last(judged).values().stream()
+                .filter(word -> !word.verdict().equals("counts"))
+                .map(WatchJudged::slot)
+                .collect(Collectors.toSet());
     }
 
     private static TreeMap<Integer, WatchJudged> last(List<WatchJudged> judged) {

@@ -1,6 +1,7 @@
 package org.skeinday.contest;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.timing.TimeRule;
 import org.skeinday.timing.WatchesRule;
@@ -38,6 +39,7 @@ public record Terms(
         @Nullable Integer protestMinutes,
         @Nullable Long spreadMs,
         @Nullable String ifOne) {
+    private static final long MINUTE_MS = 60_000;
     public static final List<String> DEVICES = List.of("free", "stands", "none");
     public static final List<String> OUTSIDE_HELP = List.of("free", "none");
     public static final List<String> IF_ONE = List.of("person", "take");
@@ -82,6 +84,13 @@ public record Terms(
                 visiting ? 1 : event.timekeepers(),
                 spreadMs == null ? WatchesRule.SPREAD_MS : spreadMs,
                 take ? WatchesRule.IfOne.TAKE : WatchesRule.IfOne.PERSON);
+    }
+
+    /** When the time to protest that began then is over, epoch ms; empty when there is no deadline or it has not begun. */
+    public Optional<Long> protestUntil(@Nullable Long fromMs) {
+        return protestMinutes == null || fromMs == null
+                ? Optional.empty()
+                : Optional.of(fromMs + protestMinutes * MINUTE_MS);
     }
 
     public List<String> columnsOfLog() {

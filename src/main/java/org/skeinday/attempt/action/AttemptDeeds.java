@@ -81,6 +81,18 @@ public final class AttemptDeeds {
                 new ActKind<>("attempt.close", CloseAttempt.Close.class, CloseAttempt::decide));
     }
 
+    static final String SAY_WHY = "Say why: it stays in the record";
+
+    /** What is wrong with words that must be there and fit the record; empty when nothing is. */
+    static Optional<Decision> wrongWords(String field, String words, String ifEmpty) {
+        if (words.isEmpty()) {
+            return Optional.of(Decision.refused(field, ifEmpty));
+        }
+        return words.length() > LONGEST_REASON
+                ? Optional.of(Decision.refused(field, tooLong(words)))
+                : Optional.empty();
+    }
+
     static String tooLong(String reason) {
         return "A reason has at most " + LONGEST_REASON + " characters, this one has " + reason.length();
     }
@@ -215,8 +227,9 @@ public final class AttemptDeeds {
             return outdated.get();
         }
         String reason = giveUp.reason().strip();
-        if (reason.isEmpty() || reason.length() > LONGEST_REASON) {
-            return Decision.refused("reason", reason.isEmpty() ? "Say why: it stays in the record" : tooLong(reason));
+        Optional<Decision> wrong = wrongWords("reason", reason, SAY_WHY);
+        if (wrong.isPresent()) {
+            return wrong.get();
         }
         long atMs = context.now().toEpochMilli();
         Attempt attempt = Attempt.of(now);

@@ -2,9 +2,7 @@ package org.skeinday.attempt.action;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.skeinday.attempt.AttemptNow;
@@ -51,17 +49,9 @@ public record Doubts(List<String> found, Watches watches, WatchesRule rule, Opti
                         : release(window, attempt, timed));
     }
 
-    /** Watches that the captain has judged failed or left out say nothing of the window either. */
-    private static Set<Integer> without(Timed timed) {
-        Map<Integer, String> last = new HashMap<>();
-        timed.judged().forEach(word -> last.put(word.slot(), word.verdict()));
-        last.values().removeIf("counts"::equals);
-        return last.keySet();
-    }
-
     /** The middle of the landings that the watches saw, each by its own release and duration. */
     private static ReleaseVerdict landing(FlightWindow window, AttemptNow attempt, Timed timed) {
-        Set<Integer> without = without(timed);
+        Set<Integer> without = Readings.setAside(timed.judged());
         List<WatchMarked> landings = Readings.thatCount(timed.readings()).stream()
                 .filter(r -> !without.contains(r.slot()))
                 .flatMap(r -> timed.marks().release(r.slot()).stream().map(m -> m.movedBy(r.durationMs())))
@@ -78,7 +68,7 @@ public record Doubts(List<String> found, Watches watches, WatchesRule rule, Opti
 
     private static ReleaseVerdict release(FlightWindow window, AttemptNow attempt, Timed timed) {
         Long released = attempt.releasedAtMs();
-        Optional<WatchMarked> mark = timed.marks().release(without(timed));
+        Optional<WatchMarked> mark = timed.marks().release(Readings.setAside(timed.judged()));
         if (mark.isEmpty()) {
             return window.place(released == null ? 0 : released, BY_EYE_MS);
         }

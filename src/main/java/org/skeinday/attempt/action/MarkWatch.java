@@ -56,17 +56,8 @@ final class MarkWatch {
             return Decision.refused("A watch has no key '" + mark.what() + "' at " + ms + " ms");
         }
         var seen = WatchDeeds.seen(attempt, context, mark.serverMs(), mark.boundMs());
-        var fact = new WatchMarked(
-                context.newId(0),
-                attempt.id(),
-                mark.slot(),
-                mark.what(),
-                ms,
-                about(tx, mark),
-                seen.atMs(),
-                seen.boundMs(),
-                context.person());
-        List<Fact> facts = new ArrayList<>(List.of(Fact.of("watch.marked", fact)));
+        List<Fact> facts = new ArrayList<>(
+                List.of(WatchDeeds.mark(context, 0, attempt.id(), mark.slot(), what.get(), ms, about(tx, mark), seen)));
         if (what.get() == WatchMark.NOT_RELEASED) {
             facts.addAll(neverLeft(tx, attempt, mark.slot(), seen.atMs()));
         } else if (what.get() == WatchMark.STILL_FLYING) {

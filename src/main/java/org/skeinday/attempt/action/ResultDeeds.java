@@ -22,8 +22,6 @@ import org.skeinday.platform.record.Fact;
 
 /** What is done with a result: it is signed, protested, opened again. Nothing of the old is lost. */
 public final class ResultDeeds {
-    private static final long MINUTE_MS = 60_000;
-
     /**
      * Signs.
      *
@@ -100,9 +98,9 @@ public final class ResultDeeds {
             return Decision.unknown("There is no such attempt; look again");
         }
         String words = protests.words().strip();
-        if (words.isEmpty() || words.length() > AttemptDeeds.LONGEST_REASON) {
-            return Decision.refused(
-                    "words", words.isEmpty() ? "Say what is protested, and why" : AttemptDeeds.tooLong(words));
+        Optional<Decision> wrong = AttemptDeeds.wrongWords("words", words, "Say what is protested, and why");
+        if (wrong.isPresent()) {
+            return wrong.get();
         }
         long atMs = context.now().toEpochMilli();
         EventAdded event = EventStore.find(tx, now.eventId()).orElseThrow();
@@ -113,11 +111,10 @@ public final class ResultDeeds {
 
     /** When the time to protest is over, from the closing or, elsewhere, from the announcement; epoch ms; empty for never. */
     public static Optional<Long> until(Tx tx, EventAdded event, AttemptNow attempt) {
-        Integer minutes = TermsStore.of(tx, event.id()).protestMinutes();
         Long from = event.kind().equals("visiting")
                 ? AttemptStore.note(tx, attempt.id()).announcedAtMs()
                 : attempt.closedAtMs();
-        return minutes == null || from == null ? Optional.empty() : Optional.of(from + minutes * MINUTE_MS);
+        return TermsStore.of(tx, event.id()).protestUntil(from);
     }
 
     static Decision settle(Tx tx, ActContext context, Settle settle) {
@@ -126,12 +123,11 @@ public final class ResultDeeds {
             return Decision.unknown("There is no such protest; look again");
         }
         String how = settle.how().strip();
-        if (how.isEmpty() || how.length() > AttemptDeeds.LONGEST_REASON || !protest.stillOpen()) {
-            return Decision.refused(
-                    "how",
-                    !protest.stillOpen()
-                            ? "This protest is settled"
-                            : how.isEmpty() ? "Say how it was settled, and by whom" : AttemptDeeds.tooLong(how));
+        Optional<Decision> wrong = protest.stillOpen()
+                ? AttemptDeeds.wrongWords("how", how, "Say how it was settled, and by whom")
+                : Optional.of(Decision.refused("how", "This protest is settled"));
+        if (wrong.isPresent()) {
+            return wrong.get();
         }
         return Decision.decided(
                 AttemptDeeds.TOPICS,
@@ -151,9 +147,9 @@ public final class ResultDeeds {
                             + now.state().word());
         }
         String reason = reopen.reason().strip();
-        if (reason.isEmpty() || reason.length() > AttemptDeeds.LONGEST_REASON) {
-            return Decision.refused(
-                    "reason", reason.isEmpty() ? "Say why: it stays in the record" : AttemptDeeds.tooLong(reason));
+        Optional<Decision> wrong = AttemptDeeds.wrongWords("reason", reason, AttemptDeeds.SAY_WHY);
+        if (wrong.isPresent()) {
+            return wrong.get();
         }
         if (!reopen.pin() && !ResultRecord.signatures(tx, now.id()).given().isEmpty()) {
             return Decision.refused("pin", "What was signed is opened again with the coach's PIN");

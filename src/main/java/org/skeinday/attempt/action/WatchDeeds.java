@@ -105,7 +105,7 @@ public final class WatchDeeds {
         TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
         List<Fact> facts = new ArrayList<>(movedTo(tx, context, State.RELEASED, attempt, when.atMs(), when.atMs()));
         if (AttemptStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) { // a landing may have told it
-            facts.add(mark(context, 0, seen.attempt(), seen.slot(), WatchMark.RELEASED, null, when));
+            facts.add(mark(context, 0, seen.attempt(), seen.slot(), WatchMark.RELEASED, null, null, when));
         }
         return new Decision.Decided(facts, java.util.Map.of(), AttemptDeeds.MOVED);
     }
@@ -130,6 +130,7 @@ public final class WatchDeeds {
                             seen.slot(),
                             WatchMark.RELEASED,
                             null,
+                            null,
                             new TapTime.Moment(releasedAtMs, when.boundMs())));
         }
         var reading = new ReadingTaken(
@@ -145,21 +146,22 @@ public final class WatchDeeds {
         facts.add(Fact.of("attempt.reading", reading));
         Long gapMs = seen.gapMs();
         if (gapMs != null) {
-            facts.add(mark(context, 1, attempt.id(), seen.slot(), WatchMark.GAP, gapMs, when));
+            facts.add(mark(context, 1, attempt.id(), seen.slot(), WatchMark.GAP, gapMs, null, when));
         }
         if (Boolean.TRUE.equals(seen.reloaded())) {
-            facts.add(mark(context, 2, attempt.id(), seen.slot(), WatchMark.RELOADED, null, when));
+            facts.add(mark(context, 2, attempt.id(), seen.slot(), WatchMark.RELOADED, null, null, when));
         }
         return new Decision.Decided(facts, java.util.Map.of(), AttemptDeeds.MOVED);
     }
 
-    private static Fact mark(
+    static Fact mark(
             ActContext context,
             int number,
             String attempt,
             int slot,
             WatchMark what,
             @Nullable Long ms,
+            @Nullable String about,
             TapTime.Moment when) {
         return Fact.of(
                 "watch.marked",
@@ -169,7 +171,7 @@ public final class WatchDeeds {
                         slot,
                         what.word(),
                         ms,
-                        null,
+                        about,
                         when.atMs(),
                         when.boundMs(),
                         context.person()));

@@ -15,8 +15,6 @@ import org.skeinday.units.FlightTime;
 
 /** The officials' time beside our own watches, in words. */
 public final class Announced {
-    private static final long MINUTE_MS = 60_000;
-
     private Announced() {}
 
     /** Empty before a time was announced. @param quiet nobody's readings are told */
@@ -77,8 +75,6 @@ public final class Announced {
 
     /** When the time to protest is over, epoch ms; never, when the terms set none. */
     public static long until(Terms terms, AttemptNoted noted) {
-        Integer minutes = terms.protestMinutes();
-        Long at = noted.announcedAtMs();
-        return minutes == null || at == null ? Long.MAX_VALUE : at + minutes * MINUTE_MS;
+        return terms.protestUntil(noted.announcedAtMs()).orElse(Long.MAX_VALUE);
     }
 }

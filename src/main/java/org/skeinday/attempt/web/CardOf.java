@@ -180,6 +180,7 @@ final class CardOf {
         Optional<Long> choosing = collision
                 .filter(c -> c.holds(nowMs, today.rules()).isEmpty())
                 .map(c -> c.toldAtMs() + today.rules().collisionMs());
+        WindowClock clock = WindowClock.of(before ? today.flightWindow(entry) : Optional.empty(), nowMs);
         boolean visiting = today.event().kind().equals("visiting");
         Announced.of(AttemptStore.note(tx, attempt.id()), readings, quiet.isPresent())
                 .ifPresent(words -> lines.add(new NowView.Line("announced", words)));
@@ -189,11 +190,9 @@ final class CardOf {
                 attempt.state() == State.RELEASED
                         ? "in the air"
                         : attempt.state().word(),
-                before
-                        ? WindowClock.of(today.flightWindow(entry), nowMs).label()
-                        : "keep the time or fly again: time left",
-                before ? WindowClock.of(today.flightWindow(entry), nowMs).until() : choosing.orElse(0L),
-                before ? WindowClock.of(today.flightWindow(entry), nowMs) : WindowClock.of(Optional.empty(), nowMs),
+                before ? clock.label() : "keep the time or fly again: time left",
+                before ? clock.until() : choosing.orElse(0L),
+                clock,
                 entry.id(),
                 attempt.number(),
                 attempt.id(),

@@ -13,13 +13,13 @@ import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.FlightTrend;
 import org.skeinday.attempt.MotorPlan;
-import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.BreakEvidence;
 import org.skeinday.motor.BreakRisk;
 import org.skeinday.motor.BreakingTurns;
 import org.skeinday.motor.MotorAdded;
@@ -70,11 +70,7 @@ final class ChoiceOf {
                 .flatMap(motor -> options(motor, models.get(0)).stream())
                 .toList();
         List<AttemptsLeft.Choice> ranked = AttemptsLeft.ranked(
-                OfficialFlights.tally(today.of(entry), today.scoring()).officialMs(),
-                left,
-                today.scoring().score(),
-                options,
-                Map.of());
+                today.tally(entry).officialMs(), left, today.scoring().score(), options, Map.of());
         return new ChoiceView(
                 title(),
                 left + (left == 1 ? " attempt" : " attempts") + " ahead, " + Words.score(today)
@@ -96,12 +92,14 @@ final class ChoiceOf {
             missing.add(motor.tag() + ": " + plan.why() + ".");
             return List.of();
         }
+        BreakEvidence evidence = BreakEvidenceOf.evidence(tx, motor.batchId());
+        List<Flight> flights = flights(motor, model);
         List<AttemptsLeft.Option> options = new ArrayList<>();
         for (BigDecimal fraction : List.of(
                 request.fraction().subtract(STEP),
                 request.fraction(),
                 request.fraction().add(STEP).min(MOST))) {
-            Optional<AttemptsLeft.Option> option = option(motor, model, request, fraction);
+            Optional<AttemptsLeft.Option> option = option(motor, model, request, evidence, flights, fraction);
             if (option.isEmpty()) {
                 return List.of(); // said once for this motor
             }
@@ -111,16 +109,21 @@ final class ChoiceOf {
     }
 
     private Optional<AttemptsLeft.Option> option(
-            MotorAdded motor, ModelAdded model, WindingRequest request, BigDecimal fraction) {
+            MotorAdded motor,
+            ModelAdded model,
+            WindingRequest request,
+            BreakEvidence evidence,
+            List<Flight> flights,
+            BigDecimal fraction) {
         double turns = fraction.multiply(request.breakingTurns()).doubleValue();
-        BreakRisk risk = BreakEvidenceOf.evidence(tx, motor.batchId())
-                .at(BreakingTurns.k(turns, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG())));
+        BreakRisk risk =
+                evidence.at(BreakingTurns.k(turns, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG())));
         if (!(risk instanceof BreakRisk.Estimated estimated)) {
             missing.add(
                     motor.tag() + ": the risk of breaking is not known, " + ((BreakRisk.NotKnown) risk).reason() + ".");
             return Optional.empty();
         }
-        Optional<List<Double>> likely = likely(motor, model, request, fraction.doubleValue());
+        Optional<List<Double>> likely = likely(motor, model, request, flights, fraction.doubleValue());
         return likely.map(seconds -> new AttemptsLeft.Option(
                 motor.tag(),
                 fraction.stripTrailingZeros().toPlainString(),
@@ -129,10 +132,8 @@ final class ChoiceOf {
     }
 
     /** By the line through time against fraction where the flights show one, else by their mean. */
-    private Optional<List<Double>> likely(MotorAdded motor, ModelAdded model, WindingRequest request, double fraction) {
-        List<Flight> flights = FlownStore.ofModel(tx, model.id()).stream()
-                .filter(f -> f.timeMs() != null && f.validity().isValid() && isOfBatch(f, motor))
-                .toList();
+    private Optional<List<Double>> likely(
+            MotorAdded motor, ModelAdded model, WindingRequest request, List<Flight> flights, double fraction) {
         if (flights.size() < FlightForecast.FEWEST_FLIGHTS) {
             missing.add(motor.tag() + ": a forecast needs " + FlightForecast.FEWEST_FLIGHTS + " valid flights of "
                     + model.name() + " with its batch, so far " + flights.size() + ".");
@@ -163,6 +164,13 @@ final class ChoiceOf {
     private static double launch(Flight flight) {
         Double turns = flight.launchCrankTurns();
         return turns == null ? 0 : turns;
+    }
+
+    /** Valid ones of this model with motors of this batch. */
+    private List<Flight> flights(MotorAdded motor, ModelAdded model) {
+        return FlownStore.ofModel(tx, model.id()).stream()
+                .filter(f -> f.timeMs() != null && f.validity().isValid() && isOfBatch(f, motor))
+                .toList();
     }
 
     private boolean isOfBatch(Flight flight, MotorAdded motor) {

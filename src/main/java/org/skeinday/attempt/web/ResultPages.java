@@ -91,19 +91,20 @@ public final class ResultPages {
         Scoring scoring = today.scoring();
         Map<String, List<Flown>> flown = new LinkedHashMap<>();
         today.entries().forEach(entry -> flown.put(entry.name(), OfficialFlights.of(today.of(entry))));
+        int columns = columns(today);
         return scoring.order(flown).stream()
-                .map(placed -> row(today, placed, scoring))
+                .map(placed -> row(today, placed, scoring, columns))
                 .toList();
     }
 
-    private static ResultView.Row row(Today today, Standings.Placed placed, Scoring scoring) {
+    private static ResultView.Row row(Today today, Standings.Placed placed, Scoring scoring, int columns) {
         EntryAdded entry = today.entries().stream()
                 .filter(e -> e.name().equals(placed.entry()))
                 .findFirst()
                 .orElseThrow();
         List<AttemptNow> counted = counted(today, entry);
         FlightTally tally = today.tally(entry);
-        List<ResultView.Cell> cells = IntStream.range(0, columns(today))
+        List<ResultView.Cell> cells = IntStream.range(0, columns)
                 .mapToObj(i ->
                         i < counted.size() ? cell(today, counted.get(i), i + 1, tally) : new ResultView.Cell("", "–"))
                 .toList();

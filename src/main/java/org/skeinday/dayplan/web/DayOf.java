@@ -236,7 +236,8 @@ final class DayOf {
         }
     }
 
-    private List<DayView.Choice> choices() {
+    /** What a change may be tried on. */
+    List<DayView.Choice> choices() {
         List<DayView.Choice> choices = new ArrayList<>();
         TreeSet<String> entries = new TreeSet<>();
         TreeSet<String> motors = new TreeSet<>();

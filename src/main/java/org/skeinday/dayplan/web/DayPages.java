@@ -143,7 +143,7 @@ public final class DayPages {
                 new Kept(day.event().id(), tasks, taken == null ? null : taken.atMs()),
                 new DayView.Proposal(
                         id,
-                        supposing(of, day, change),
+                        supposing(of, change),
                         words(proposed, stays),
                         stays ? List.of() : of.moved(tasks),
                         proposed.leftOut(),
@@ -164,10 +164,10 @@ public final class DayPages {
                 : proposed.keepingInForce();
     }
 
-    private static String supposing(DayOf of, DayNow day, Supposed.Change change) {
+    private static String supposing(DayOf of, Supposed.Change change) {
         return change.what() == Supposed.What.NOTHING
                 ? ""
-                : of.view("", true).choices().stream()
+                : of.choices().stream()
                         .filter(c -> c.value().equals(change.what() + " " + change.which()))
                         .findFirst()
                         .map(c -> c.words() + (c.words().endsWith(" by") ? " " + change.minutes() + " min" : ""))
