@@ -24,6 +24,7 @@ import org.skeinday.attempt.web.TimingPages;
 import org.skeinday.bench.web.AlonePages;
 import org.skeinday.bench.web.BenchPages;
 import org.skeinday.bench.web.WindingPages;
+import org.skeinday.dayplan.web.DayBeside;
 import org.skeinday.dayplan.web.DayPages;
 import org.skeinday.device.Device;
 import org.skeinday.device.store.DeviceStore;
@@ -108,7 +109,8 @@ public final class App implements AutoCloseable {
                     routes -> {
                         routes.quietWhile(
                                 () -> record.read(AttemptStore::quietNow).isPresent());
-                        new NowPages(record, forms, page, clock).register(routes);
+                        new NowPages(record, forms, page, clock, new DayBeside(record.people()::name, clock.getZone()))
+                                .register(routes);
                         new TimingPages(record, forms, page, clock).register(routes);
                         new ChoicePages(record, page).register(routes);
                         new RecordPages(record, forms, page, clock, pins).register(routes);

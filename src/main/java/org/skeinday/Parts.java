@@ -12,6 +12,7 @@ import org.skeinday.attempt.store.AttemptFacts;
 import org.skeinday.bench.action.BenchDeeds;
 import org.skeinday.bench.action.WindDeeds;
 import org.skeinday.contest.store.ContestFacts;
+import org.skeinday.dayplan.action.SetbackDeeds;
 import org.skeinday.dayplan.action.TakePlan;
 import org.skeinday.dayplan.store.PlanStore;
 import org.skeinday.device.action.DeviceDeeds;
@@ -85,6 +86,7 @@ final class Parts {
         kinds.addAll(AfterFlight.kinds());
         kinds.addAll(WatchDeeds.kinds());
         kinds.addAll(TakePlan.kinds());
+        kinds.addAll(SetbackDeeds.kinds());
         kinds.addAll(BenchDeeds.kinds());
         kinds.addAll(WindDeeds.kinds());
         kinds.addAll(DeviceDeeds.actKinds());

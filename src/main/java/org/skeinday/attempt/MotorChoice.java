@@ -5,6 +5,11 @@ import java.util.List;
 
 /** Which motor for the next attempt: all of them ranked, each with the reason for its place. */
 public final class MotorChoice {
+    /** Added to the rank of one that cannot be wound at once. */
+    private static final int WAITS = 3;
+
+    private static final int UNFIT = 6;
+
     private MotorChoice() {}
 
     /**
@@ -12,6 +17,7 @@ public final class MotorChoice {
      *
      * @param directionFits that of the model's rotor
      * @param notReady why it cannot be wound now, for example "gritty"; empty when it can
+     * @param waits what it still waits for, for example "resting"; empty when it can be wound at once
      * @param uses windings beyond half of its breaking turns so far
      * @param retireAfter uses before it is retired from official attempts
      */
@@ -19,6 +25,7 @@ public final class MotorChoice {
             String motorId,
             boolean directionFits,
             String notReady,
+            String waits,
             int uses,
             int retireAfter,
             FlightForecast forecast) {
@@ -35,7 +42,10 @@ public final class MotorChoice {
 
     private record Judged(Ranked ranked, int rank, double seconds, int uses) {}
 
-    /** Fit ones first: longest expected flight, then without forecast those used before, then fresh ones. */
+    /**
+     * Fit ones first, those that wait for nothing before the others: longest expected flight, then without forecast those
+     * used before, the least used first, then fresh ones.
+     */
     public static List<Ranked> rank(List<Candidate> candidates) {
         return candidates.stream()
                 .map(MotorChoice::judge)
@@ -70,10 +80,15 @@ public final class MotorChoice {
     }
 
     private static Judged fit(Candidate c, int rank, double seconds, String reason) {
-        return new Judged(new Ranked(c.motorId(), true, reason), rank, seconds, c.uses());
+        boolean ready = c.waits().isBlank();
+        return new Judged(
+                new Ranked(c.motorId(), true, ready ? reason : c.waits() + "; " + reason),
+                ready ? rank : rank + WAITS,
+                seconds,
+                c.uses());
     }
 
     private static Judged unfit(Candidate c, String reason) {
-        return new Judged(new Ranked(c.motorId(), false, reason), 3, 0, c.uses());
+        return new Judged(new Ranked(c.motorId(), false, reason), UNFIT, 0, c.uses());
     }
 }

@@ -15,7 +15,7 @@ public record CrewAdded(
         String eventId,
         String roles,
         @Nullable Integer cleanWinds) {
-    public static final List<String> ROLES = List.of("winds", "reads", "loads", "times", "releases");
+    public static final List<String> ROLES = List.of("winds", "reads", "loads", "times", "releases", "retrieves");
 
     public CrewAdded {
         for (String role : roles.isEmpty() ? List.<String>of() : List.of(roles.split(",", -1))) {

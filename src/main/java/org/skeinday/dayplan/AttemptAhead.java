@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Part;
 
 /**
  * An attempt that is to be flown, or is under way. Times are seconds since the plan's zero.

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Estimate;
+import org.skeinday.attempt.Part;
 
 /** The problem of a day, in seconds: one chain of parts for each attempt, an entry's attempts one after the other. */
 public final class EventChains {

@@ -7,8 +7,18 @@ import org.jspecify.annotations.Nullable;
  * Fact {@code plan.taken}: from now on people work by this plan, in place of any before.
  *
  * @param atMs when it was taken, ms since 1970 UTC
+ * @param windows as they were then; empty where nobody noted them
  */
-public record PlanTaken(String eventId, long atMs, @Nullable String personId, List<Planned> tasks) {
+public record PlanTaken(
+        String eventId,
+        long atMs,
+        @Nullable String personId,
+        List<Planned> tasks,
+        @Nullable List<Window> windows) {
+    /** An entry's window, ms since 1970 UTC; null where it has no such end. */
+    public record Window(
+            String entry, @Nullable Long opensMs, @Nullable Long closesMs) {}
+
     /**
      * One task of it.
      *
@@ -37,5 +47,12 @@ public record PlanTaken(String eventId, long atMs, @Nullable String personId, Li
 
     public PlanTaken {
         tasks = List.copyOf(tasks);
+        windows = windows == null ? List.of() : List.copyOf(windows);
+    }
+
+    /** Never null: plans that were taken before windows were noted have none. */
+    @Override
+    public List<Window> windows() {
+        return windows == null ? List.of() : windows;
     }
 }

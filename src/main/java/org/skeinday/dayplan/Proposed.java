@@ -35,7 +35,7 @@ public record Proposed(
         List<String> waysOut = new ArrayList<>();
         Supposed left = day;
         while (true) {
-            PlanProblem problem = EventChains.of(left.attempts(), left.estimates(), left.setting(), now, inForce);
+            PlanProblem problem = left.problem(now, inForce);
             Outcome outcome = Planner.plan(problem, Goal.SLACK, effort);
             String last = lastThatMayGo(left);
             if (outcome.plan() != null || last.isEmpty()) {

@@ -5,14 +5,19 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Estimate;
+import org.skeinday.attempt.Part;
 
 /**
  * What goes into the plan of a day, and the same with one thing otherwise: to see what a change would do before it is made.
  *
  * @param attempts in the order of their entries and numbers
  * @param estimates how long each part takes
+ * @param besides absences, repairs and retrievals
  */
-public record Supposed(List<AttemptAhead> attempts, Map<Part, Estimate> estimates, EventSetting setting) {
+public record Supposed(
+        List<AttemptAhead> attempts, Map<Part, Estimate> estimates, EventSetting setting, Besides besides) {
     /** What may be otherwise. */
     public enum What {
         /** Nothing: the day as it is. */
@@ -66,18 +71,19 @@ public record Supposed(List<AttemptAhead> attempts, Map<Part, Estimate> estimate
                         estimates,
                         setting.withCrew(setting.crew().stream()
                                 .filter(p -> !p.id().equals(change.which()))
-                                .toList()));
-            case PART_LONGER -> new Supposed(attempts, longer(change), setting);
+                                .toList()),
+                        besides);
+            case PART_LONGER -> new Supposed(attempts, longer(change), setting, besides);
         };
     }
 
     /** Without one attempt; those after it are flown all the same. */
     public Supposed withoutAttempt(String id) {
-        return new Supposed(attempts.stream().filter(a -> !a.id().equals(id)).toList(), estimates, setting);
+        return new Supposed(attempts.stream().filter(a -> !a.id().equals(id)).toList(), estimates, setting, besides);
     }
 
     private Supposed attempts(java.util.function.UnaryOperator<AttemptAhead> deed) {
-        return new Supposed(attempts.stream().map(deed).toList(), estimates, setting);
+        return new Supposed(attempts.stream().map(deed).toList(), estimates, setting, besides);
     }
 
     private static AttemptAhead moved(AttemptAhead attempt, int minutes) {
@@ -123,6 +129,11 @@ public record Supposed(List<AttemptAhead> attempts, Map<Part, Estimate> estimate
             }
         }
         return others;
+    }
+
+    /** What the plan is made of. @param now seconds since the plan's zero @param inForce null before the first plan */
+    public PlanProblem problem(long now, @Nullable DayPlan inForce) {
+        return EventChains.of(attempts, estimates, setting, besides, now, inForce);
     }
 
     /** The attempts as ids, in order. */

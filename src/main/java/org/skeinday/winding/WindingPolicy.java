@@ -10,9 +10,6 @@ public final class WindingPolicy {
     /** Full windings before a motor is kept from official attempts. */
     public static final int MOST_USES = 5;
 
-    /** From the first crank turn to the release, in ms (own history later). */
-    public static final long WIND_TO_RELEASE_MS = 210_000;
-
     public static final int BACK_OFF_PRACTISED = 2;
     public static final int BACK_OFF_FIRST_HANDLING = 5;
     private static final List<BigDecimal> FRACTIONS = List.of(

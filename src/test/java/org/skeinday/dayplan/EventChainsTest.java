@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.skeinday.attempt.Estimate;
+import org.skeinday.attempt.Part;
 
 class EventChainsTest {
     private static final AttemptAhead FIRST = AttemptAhead.of("Heron", 1, 600L, 1800L, Map.of("m1", 0, "m2", 1));

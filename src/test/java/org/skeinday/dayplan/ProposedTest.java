@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.skeinday.attempt.Part;
 
 /** Proposals on small days, a change tried, and a whole day of eight entries that goes wrong at random. */
 class ProposedTest {
@@ -28,7 +29,7 @@ class ProposedTest {
     }
 
     private static Supposed day(AttemptAhead... attempts) {
-        return new Supposed(List.of(attempts), Map.of(), EventSetting.smallest());
+        return new Supposed(List.of(attempts), Map.of(), EventSetting.smallest(), Besides.NOTHING);
     }
 
     @Test
@@ -104,7 +105,7 @@ class ProposedTest {
         long now = 0;
         int plans = 0;
         for (int round = 0; round < 200 && total(flown) < 16; round++) {
-            Supposed day = new Supposed(ahead(begun, flown), Map.of(), EventSetting.smallest());
+            Supposed day = new Supposed(ahead(begun, flown), Map.of(), EventSetting.smallest(), Besides.NOTHING);
             Proposed proposed = of(day, now, inForce);
             DayPlan plan = proposed.outcome().plan();
             assertNotNull(plan, "windows are wide: there always is a plan, round " + round);

@@ -86,7 +86,7 @@ public class RubberBenchmark {
         List<MotorChoice.Candidate> motors = new ArrayList<>();
         for (int i = 0; i < flown.size(); i++) {
             FlightForecast forecast = FlightForecast.of(flown.get(i), 1 + i % 5, 0.9);
-            motors.add(new MotorChoice.Candidate("m" + i, i % 7 != 0, "", i % 6, 5, forecast));
+            motors.add(new MotorChoice.Candidate("m" + i, i % 7 != 0, "", "", i % 6, 5, forecast));
         }
         return MotorChoice.rank(motors);
     }

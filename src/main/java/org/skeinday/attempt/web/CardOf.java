@@ -3,39 +3,34 @@ package org.skeinday.attempt.web;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.BackwardSum;
 import org.skeinday.attempt.Collision;
+import org.skeinday.attempt.Estimate;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.Steps;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.action.Doubts;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
-import org.skeinday.contest.CrewAdded;
+import org.skeinday.attempt.store.StepsStore;
 import org.skeinday.contest.EntryAdded;
-import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
-import org.skeinday.contest.store.CrewStore;
-import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
-import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.FlightTime;
-import org.skeinday.units.Length;
-import org.skeinday.units.Mass;
 import org.skeinday.units.UnitSystem;
-import org.skeinday.winding.WindingPolicy;
 
 /** Makes the Next attempt card: the attempt under way, or the entry that must come next. */
 final class CardOf {
@@ -47,7 +42,8 @@ final class CardOf {
     private final Today today;
     private final UnitSystem units;
     private final UnaryOperator<String> nameOf;
-    private final Map<String, Integer> windings;
+    private final List<Steps> steps;
+    private final BackwardSum sum;
     private final ZoneId zone;
 
     /** @param nameOf display name of a person's id */
@@ -57,7 +53,9 @@ final class CardOf {
         this.units = units;
         this.nameOf = nameOf;
         this.zone = zone;
-        this.windings = AttemptStore.windings(tx);
+        this.steps = StepsStore.ofOwn(tx);
+        this.sum = new BackwardSum(
+                Estimate.ofAttempts(steps), today.rules().inside().equals("landing"));
     }
 
     /** @param chosen id of the attempt to show while it is open; any other, for the one called last */
@@ -69,92 +67,9 @@ final class CardOf {
         if (open.isPresent()) {
             return underWay(open.get(), nowMs);
         }
-        return today.nextEntry(nowMs).map(entry -> toCall(entry, nowMs)).orElse(null);
-    }
-
-    private NowView.Card toCall(EntryAdded entry, long nowMs) {
-        List<ModelAdded> models = ModelStore.ofEntry(tx, entry.id());
-        List<MotorAdded> motors = entry.own() ? new MotorsAtHand(tx).of(entry, models) : List.of();
-        NowView.@Nullable Plan plan = motors.isEmpty()
-                ? null
-                : PlanLines.of(tx, entry, null, motors.get(0), models.isEmpty() ? null : models.get(0), units);
-        List<NowView.Line> lines = new ArrayList<>();
-        if (motors.size() > 1) {
-            lines.add(new NowView.Line("spare", motors.get(1).tag()));
-        }
-        if (entry.own()) {
-            lines.addAll(whoDoesWhat(entry));
-        }
-        Optional<WindowAdded> window = today.window(entry);
-        boolean open = window.map(w -> w.opensAtMs() <= nowMs).orElse(true);
-        return new NowView.Card(
-                entry.name() + ", attempt " + today.nextNumber(entry),
-                "next",
-                open ? latest(entry) : "the window opens in",
-                window.map(w -> open ? closes(w, entry) : w.opensAtMs()).orElse(0L),
-                WindowClock.of(today.flightWindow(entry), nowMs),
-                entry.id(),
-                today.nextNumber(entry),
-                "",
-                "",
-                plan,
-                lines,
-                List.of(),
-                models.stream().map(m -> new NowView.Choice(m.id(), m.name())).toList(),
-                motors.stream().map(this::choice).toList(),
-                List.of(),
-                "",
-                false,
-                List.of(),
-                false,
-                entry.own());
-    }
-
-    private static String latest(EntryAdded entry) {
-        return entry.own() ? "start winding at the latest in" : "the window closes in";
-    }
-
-    private static long closes(WindowAdded window, EntryAdded entry) {
-        return entry.own() ? window.closesAtMs() - WindingPolicy.WIND_TO_RELEASE_MS : window.closesAtMs();
-    }
-
-    private int windings(MotorAdded motor) {
-        return motor.uses() + windings.getOrDefault(motor.id(), 0);
-    }
-
-    private NowView.Choice choice(MotorAdded motor) {
-        int windings = windings(motor);
-        String wound = windings == 0 ? "never wound" : "wound " + windings + (windings == 1 ? " time" : " times");
-        return new NowView.Choice(
-                motor.id(),
-                motor.tag() + " · " + units.length(Length.ofMillimetres(motor.loopMm())) + " · "
-                        + units.mass(Mass.ofGrams(motor.massG())) + " · " + wound);
-    }
-
-    private List<NowView.Line> whoDoesWhat(EntryAdded entry) {
-        List<EntryTask> named = EntryStore.tasksOf(tx, entry.id());
-        List<CrewAdded> crew = CrewStore.ofEvent(tx, today.event().id());
-        return List.of(
-                new NowView.Line("winds / reads", who(named, crew, "winds") + " / " + who(named, crew, "reads")),
-                new NowView.Line("loads / releases", who(named, crew, "loads") + " / " + who(named, crew, "releases")));
-    }
-
-    /** Who is named for it, else all who are cleared. */
-    private String who(List<EntryTask> named, List<CrewAdded> crew, String task) {
-        return named.stream()
-                .filter(t -> t.task().equals(task))
-                .findFirst()
-                .map(t -> nameOf.apply(t.personId()))
-                .orElseGet(() -> cleared(crew, task));
-    }
-
-    private String cleared(List<CrewAdded> crew, String task) {
-        String names = crew.stream()
-                .filter(c -> c.does(task))
-                .map(c -> nameOf.apply(c.personId()))
-                .distinct()
-                .collect(Collectors.joining(" or "));
-        return names.isEmpty() ? "–" : names;
+        return today.nextEntry(nowMs)
+                .map(entry -> new CardToCall(tx, today, sum, units, nameOf).of(entry, nowMs))
+                .orElse(null);
     }
 
     private NowView.Card underWay(AttemptNow attempt, long nowMs) {
@@ -185,13 +100,19 @@ final class CardOf {
         Announced.of(AttemptStore.note(tx, attempt.id()), readings, quiet.isPresent())
                 .ifPresent(words -> lines.add(new NowView.Line("announced", words)));
         Optional<WindowAdded> window = today.window(entry);
+        if (before && entry.own()) {
+            window.filter(w -> w.closesAtMs() > nowMs)
+                    .map(w -> TimeLeft.of(today, entry, sum, w, attempt, stepsOf(attempt), nowMs))
+                    .ifPresent(lines::add);
+        }
+        long latest = latestWinding(attempt, entry, window, nowMs);
         return new NowView.Card(
                 entry.name() + ", attempt " + attempt.number(),
                 attempt.state() == State.RELEASED
                         ? "in the air"
                         : attempt.state().word(),
-                before ? clock.label() : "keep the time or fly again: time left",
-                before ? clock.until() : choosing.orElse(0L),
+                latest > 0 ? CardToCall.LATEST : before ? clock.label() : "keep the time or fly again: time left",
+                latest > 0 ? latest : before ? clock.until() : choosing.orElse(0L),
                 clock,
                 entry.id(),
                 attempt.number(),
@@ -212,6 +133,23 @@ final class CardOf {
                         : List.of(),
                 !visiting && !found.isEmpty(),
                 false);
+    }
+
+    private Steps stepsOf(AttemptNow attempt) {
+        return steps.stream()
+                .filter(s -> s.attempt().equals(attempt.id()))
+                .findFirst()
+                .orElseGet(() -> new Steps(attempt.id(), attempt.calledAtMs(), null, null, null, null));
+    }
+
+    /** Until winding begins the one number is how late it may; 0 when another clock says more. */
+    private long latestWinding(AttemptNow attempt, EntryAdded entry, Optional<WindowAdded> window, long nowMs) {
+        return attempt.state() == State.CALLED && entry.own()
+                ? window.filter(w -> w.opensAtMs() <= nowMs)
+                        .map(w -> sum.latestWindingMs(w.closesAtMs()))
+                        .filter(latest -> latest > nowMs)
+                        .orElse(0L)
+                : 0;
     }
 
     /** While it is quiet nobody is told what the watches say; a collision is no secret. */

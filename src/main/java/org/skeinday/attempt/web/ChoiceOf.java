@@ -3,7 +3,6 @@ package org.skeinday.attempt.web;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -15,7 +14,6 @@ import org.skeinday.attempt.FlightTrend;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.AttemptStore;
-import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.store.ModelStore;
@@ -25,7 +23,6 @@ import org.skeinday.motor.BreakingTurns;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.Sample;
 import org.skeinday.motor.StraightLine;
-import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.FlightTime;
 import org.skeinday.units.Length;
@@ -37,19 +34,20 @@ import org.skeinday.winding.store.BreakEvidenceOf;
 final class ChoiceOf {
     private static final int POINTS = 7;
     private static final int MOST_ROWS = 5;
-    private static final double CONFIDENCE = 0.9;
     private static final BigDecimal STEP = new BigDecimal("0.05");
     private static final BigDecimal MOST = new BigDecimal("0.95");
 
     private final Tx tx;
     private final Today today;
     private final EntryAdded entry;
+    private final FlightsOf flown;
     private final List<String> missing = new ArrayList<>();
 
     ChoiceOf(Tx tx, Today today, EntryAdded entry) {
         this.tx = tx;
         this.today = today;
         this.entry = entry;
+        this.flown = new FlightsOf(tx);
     }
 
     ChoiceView view() {
@@ -93,7 +91,7 @@ final class ChoiceOf {
             return List.of();
         }
         BreakEvidence evidence = BreakEvidenceOf.evidence(tx, motor.batchId());
-        List<Flight> flights = flights(motor, model);
+        List<Flight> flights = flown.valid(model, motor);
         List<AttemptsLeft.Option> options = new ArrayList<>();
         for (BigDecimal fraction : List.of(
                 request.fraction().subtract(STEP),
@@ -147,7 +145,7 @@ final class ChoiceOf {
                         new FlightTime(millis(f)),
                         f.validity()))
                 .toList();
-        if (FlightTrend.of(points, CONFIDENCE) instanceof FlightTrend.Shown) {
+        if (FlightTrend.of(points, FlightsOf.CONFIDENCE) instanceof FlightTrend.Shown) {
             StraightLine line = StraightLine.through(
                     points.stream().mapToDouble(FlightTrend.Point::measured).toArray(),
                     points.stream().mapToDouble(p -> p.time().millis() / 1000.0).toArray());
@@ -166,20 +164,6 @@ final class ChoiceOf {
         return turns == null ? 0 : turns;
     }
 
-    /** Valid ones of this model with motors of this batch. */
-    private List<Flight> flights(MotorAdded motor, ModelAdded model) {
-        return FlownStore.ofModel(tx, model.id()).stream()
-                .filter(f -> f.timeMs() != null && f.validity().isValid() && isOfBatch(f, motor))
-                .toList();
-    }
-
-    private boolean isOfBatch(Flight flight, MotorAdded motor) {
-        return Optional.ofNullable(flight.motorId())
-                .flatMap(id -> MotorStore.find(tx, id))
-                .filter(m -> m.batchId().equals(motor.batchId()))
-                .isPresent();
-    }
-
     private ChoiceView.Row row(AttemptsLeft.Choice choice) {
         String flights = choice.options().stream()
                 .map(o -> o.motorId() + " at " + o.fraction() + ", about "
@@ -188,17 +172,13 @@ final class ChoiceOf {
         return new ChoiceView.Row(
                 flights,
                 new FlightTime(today.scoring().shownMs(Math.round(choice.expectedMs())) / 100 * 100).text(1),
-                percent(choice.noScore()),
+                PlanForecast.percent(choice.noScore()),
                 reason(choice));
     }
 
     private static String reason(AttemptsLeft.Choice choice) {
         TreeSet<String> risks = new TreeSet<>();
-        choice.options().forEach(o -> risks.add(o.motorId() + " breaks in " + percent(o.risk())));
+        choice.options().forEach(o -> risks.add(o.motorId() + " breaks in " + PlanForecast.percent(o.risk())));
         return String.join(", ", risks);
-    }
-
-    private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.1f %%", 100 * share);
     }
 }

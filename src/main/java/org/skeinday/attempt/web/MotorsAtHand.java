@@ -1,8 +1,12 @@
 package org.skeinday.attempt.web;
 
-import java.util.Comparator;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.skeinday.attempt.FlightForecast;
+import org.skeinday.attempt.MotorChoice;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
@@ -12,37 +16,85 @@ import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.MotorStage;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.winding.WindingPolicy;
 
-/** Which motors an entry may fly with now, on the page Now and on the printed card alike. */
+/** Which motors an entry may fly with now, in one order on every page: Now, Bench, Day, the choice, the printed card. */
 public final class MotorsAtHand {
+    private static final FlightForecast NO_MODEL = new FlightForecast.NotKnown("no model is named");
+
     private final Tx tx;
-    private final List<MotorAdded> motors;
+    private final List<MotorLife> motors;
     private final Map<String, Integer> windings;
+    private final FlightsOf flights;
+
+    /** @param reason of its place among them, in words */
+    record Offer(MotorAdded motor, int windings, String reason) {}
 
     /** Reads the motors once, for every entry that is asked about. */
     public MotorsAtHand(Tx tx) {
         this.tx = tx;
         this.motors = MotorLifeStore.all(tx).stream()
                 .filter(life -> life.whyNotFlown().isEmpty() && life.stage() != MotorStage.RETIRED)
-                .map(MotorLife::motor)
                 .toList();
         this.windings = AttemptStore.windings(tx);
+        this.flights = new FlightsOf(tx);
+    }
+
+    /** As {@link #offers}, the motors alone. */
+    public List<MotorAdded> of(EntryAdded entry, List<ModelAdded> models) {
+        return offers(entry, models).stream().map(Offer::motor).toList();
     }
 
     /**
-     * Those that it has declared, else the team's, that can be flown (not handed in, gritty, broken, lost or retired)
-     * and turn the right way; fewest windings first, so that none is worn out while others lie fresh.
+     * Those that it has declared, else the team's, that can be flown (not handed in, gritty, broken, lost or retired) and
+     * turn the right way, as {@link MotorChoice} ranks them.
      */
-    public List<MotorAdded> of(EntryAdded entry, List<ModelAdded> models) {
+    List<Offer> offers(EntryAdded entry, List<ModelAdded> models) {
         List<String> declared = EntryStore.motorsOf(tx, entry.id());
-        return motors.stream()
-                .filter(motor -> motor.team().equals(entry.team()))
-                .filter(motor -> declared.isEmpty() || declared.contains(motor.id()))
-                .filter(motor -> models.isEmpty()
-                        || models.stream().anyMatch(m -> m.direction().equals(motor.direction())))
-                .sorted(Comparator.comparingInt(
-                                (MotorAdded motor) -> motor.uses() + windings.getOrDefault(motor.id(), 0))
-                        .thenComparing(MotorAdded::tag))
+        Map<String, MotorLife> lives = new LinkedHashMap<>();
+        motors.stream()
+                .filter(life -> life.motor().team().equals(entry.team()))
+                .filter(life ->
+                        declared.isEmpty() || declared.contains(life.motor().id()))
+                .filter(life -> models.isEmpty() || models.stream().anyMatch(m -> fits(m, life.motor())))
+                .sorted(java.util.Comparator.comparing(life -> life.motor().tag()))
+                .forEach(life -> lives.put(life.motor().id(), life));
+        List<MotorChoice.Candidate> candidates = new ArrayList<>();
+        lives.values().forEach(life -> candidates.add(candidate(life, models)));
+        return MotorChoice.rank(candidates).stream()
+                .map(r -> offer(Objects.requireNonNull(lives.get(r.motorId())).motor(), r.reason()))
                 .toList();
+    }
+
+    private Offer offer(MotorAdded motor, String reason) {
+        return new Offer(motor, windings(motor), reason);
+    }
+
+    private int windings(MotorAdded motor) {
+        return motor.uses() + windings.getOrDefault(motor.id(), 0);
+    }
+
+    private MotorChoice.Candidate candidate(MotorLife life, List<ModelAdded> models) {
+        MotorAdded motor = life.motor();
+        FlightForecast forecast = models.stream()
+                .filter(m -> fits(m, motor))
+                .findFirst()
+                .map(m -> flights.forecast(m, motor, windings(motor) + 1))
+                .orElse(NO_MODEL);
+        return new MotorChoice.Candidate(
+                motor.id(), true, "", waits(life), windings(motor), WindingPolicy.MOST_USES, forecast);
+    }
+
+    private static boolean fits(ModelAdded model, MotorAdded motor) {
+        return model.direction().equals(motor.direction());
+    }
+
+    /** What it still waits for; empty when it may be wound at once. */
+    private static String waits(MotorLife life) {
+        return switch (life.stage()) {
+            case RESTING, LUBRICATED, CONDITIONED, WOUND, ON_MODEL, FLOWN ->
+                life.stage().word();
+            default -> "";
+        };
     }
 }

@@ -15,6 +15,7 @@ import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.motor.store.MotorStore;
+import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.FormErrors;
@@ -27,12 +28,17 @@ import org.skeinday.units.UnitSystem;
 
 /** Now: the next attempt, and the deeds that move it on. */
 public final class NowPages {
+    /** A plan slips while nobody does anything. */
+    private static final long LOOK_AGAIN_MS = 60_000;
+
     private final Record record;
     private final FormActs forms;
     private final Page page;
     private final Clock clock;
+    private final PlanBeside plan;
 
-    public NowPages(Record record, FormActs forms, Page page, Clock clock) {
+    public NowPages(Record record, FormActs forms, Page page, Clock clock, PlanBeside plan) {
+        this.plan = plan;
         this.record = record;
         this.forms = forms;
         this.page = page;
@@ -139,27 +145,48 @@ public final class NowPages {
     }
 
     private NowView view(Context ctx, FormErrors form) {
-        boolean mayAct = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
-        UnitSystem units = ReaderUnits.of(ctx);
-        String other = (units == UnitSystem.METRIC ? UnitSystem.INCH : UnitSystem.METRIC).word();
+        long nowMs = clock.millis();
         return record.read(tx -> Today.read(tx)
-                .map(today -> new NowView(
-                        today.event().name(),
-                        Words.rules(today.event())
-                                + Words.devices(TermsStore.of(tx, today.event().id()))
-                                + Words.flightRules(today),
-                        form,
-                        new CardOf(tx, today, units, record.people()::name, clock.getZone())
-                                .card(clock.millis(), shown(ctx)),
-                        today.whyNone(),
-                        today.byWindow().stream()
-                                .map(entry -> line(today, entry))
-                                .toList(),
-                        mayAct,
-                        other,
-                        Announced.open(tx, today, clock.millis())))
+                .map(today -> view(ctx, form, tx, today, nowMs))
                 .orElse(new NowView(
-                        "No event yet", "", form, null, Today.NO_EVENT, List.of(), mayAct, other, List.of())));
+                        "No event yet",
+                        "",
+                        form,
+                        null,
+                        Today.NO_EVENT,
+                        List.of(),
+                        mayAct(ctx),
+                        other(ReaderUnits.of(ctx)),
+                        List.of(),
+                        List.of(),
+                        0)));
+    }
+
+    private NowView view(Context ctx, FormErrors form, Tx tx, Today today, long nowMs) {
+        PlanBeside.Said said = plan.at(tx, nowMs);
+        UnitSystem units = ReaderUnits.of(ctx);
+        return new NowView(
+                today.event().name(),
+                Words.rules(today.event())
+                        + Words.devices(TermsStore.of(tx, today.event().id()))
+                        + Words.flightRules(today),
+                form,
+                new CardOf(tx, today, units, record.people()::name, clock.getZone()).card(nowMs, shown(ctx)),
+                today.whyNone(),
+                today.byWindow().stream().map(entry -> line(today, entry)).toList(),
+                mayAct(ctx),
+                other(units),
+                Announced.open(tx, today, nowMs),
+                said.slipped(),
+                said.isThere() ? (nowMs / LOOK_AGAIN_MS + 1) * LOOK_AGAIN_MS : 0);
+    }
+
+    private static boolean mayAct(Context ctx) {
+        return Access.callerOf(ctx).role().covers(Role.CAPTAIN);
+    }
+
+    private static String other(UnitSystem units) {
+        return (units == UnitSystem.METRIC ? UnitSystem.INCH : UnitSystem.METRIC).word();
     }
 
     /** The attempt that was chosen from the list, or that the form was about; it stays in sight while it is open. */

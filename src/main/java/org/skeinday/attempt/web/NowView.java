@@ -11,6 +11,8 @@ import org.skeinday.platform.http.FormErrors;
  * @param card the next attempt, null when none is left
  * @param none why there is no card, empty when there is one
  * @param protests announced times that can still be protested
+ * @param slipped what the plan of the day no longer keeps; empty while it holds or where there is none
+ * @param again epoch ms at which the page is to be looked at again, since time passes for a plan; 0 for no such moment
  */
 public record NowView(
         String event,
@@ -21,7 +23,9 @@ public record NowView(
         List<EntryLine> entries,
         boolean mayAct,
         String otherUnits,
-        List<Protest> protests) {
+        List<Protest> protests,
+        List<String> slipped,
+        long again) {
 
     public String wrong(String field) {
         return form.message(field);

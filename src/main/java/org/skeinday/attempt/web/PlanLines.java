@@ -45,6 +45,8 @@ final class PlanLines {
             plan.line("winding plan", winding.why());
         } else {
             plan.add(winding.request(), winding.plan(), winding.aim());
+            plan.lines.addAll(
+                    new PlanForecast(tx, motor, units).lines(model, winding.use(), winding.request(), winding.plan()));
         }
         return new NowView.Plan(List.copyOf(plan.lines), List.copyOf(plan.walkIn), List.copyOf(plan.warnings));
     }

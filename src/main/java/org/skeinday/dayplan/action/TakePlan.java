@@ -25,6 +25,7 @@ public final class TakePlan {
     public record Take(
             String event,
             List<PlanTaken.Planned> tasks,
+            @Nullable List<PlanTaken.Window> windows,
             @Nullable Long seenAtMs) {}
 
     private TakePlan() {}
@@ -45,7 +46,8 @@ public final class TakePlan {
         if (!java.util.Objects.equals(there, take.seenAtMs())) {
             return new Decision.Outdated("Someone else has taken another plan meanwhile. Look again, then decide.");
         }
-        var fact = new PlanTaken(take.event(), context.now().toEpochMilli(), context.person(), take.tasks());
+        var fact = new PlanTaken(
+                take.event(), context.now().toEpochMilli(), context.person(), take.tasks(), take.windows());
         return Decision.decided(TOPICS, Fact.of("plan.taken", fact));
     }
 }

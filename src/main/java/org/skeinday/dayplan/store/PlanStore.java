@@ -1,11 +1,15 @@
 package org.skeinday.dayplan.store;
 
+import static org.skeinday.platform.db.schema.Tables.DAYPLAN_SETBACK;
 import static org.skeinday.platform.db.schema.Tables.DAYPLAN_TAKEN;
 import static org.skeinday.platform.db.schema.Tables.DAYPLAN_TASK;
+import static org.skeinday.platform.db.schema.Tables.DAYPLAN_WINDOW;
 
 import java.util.List;
 import java.util.Optional;
 import org.skeinday.dayplan.PlanTaken;
+import org.skeinday.dayplan.Setback;
+import org.skeinday.dayplan.SetbackOver;
 import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.FactKind;
@@ -15,16 +19,84 @@ public final class PlanStore {
     private PlanStore() {}
 
     public static List<FactKind> kinds() {
-        return List.of(FactKind.of("plan.taken", PlanTaken.class, PlanStore::taken));
+        return List.of(
+                FactKind.of("plan.taken", PlanTaken.class, PlanStore::taken),
+                FactKind.of("day.setback", Setback.class, PlanStore::setBack),
+                FactKind.of("day.setback-over", SetbackOver.class, PlanStore::over));
+    }
+
+    private static void setBack(Tx tx, Setback fact) {
+        tx.sql()
+                .insertInto(
+                        DAYPLAN_SETBACK,
+                        DAYPLAN_SETBACK.ID,
+                        DAYPLAN_SETBACK.EVENT_ID,
+                        DAYPLAN_SETBACK.KIND,
+                        DAYPLAN_SETBACK.WHO,
+                        DAYPLAN_SETBACK.BEFORE_ATTEMPT,
+                        DAYPLAN_SETBACK.FROM_MS,
+                        DAYPLAN_SETBACK.LASTS_S,
+                        DAYPLAN_SETBACK.CURES_S,
+                        DAYPLAN_SETBACK.BY_PERSON)
+                .values(
+                        fact.id(),
+                        fact.eventId(),
+                        fact.kind(),
+                        fact.who(),
+                        fact.before(),
+                        fact.fromMs(),
+                        fact.lastsS(),
+                        fact.curesS(),
+                        fact.byPerson())
+                .execute();
+    }
+
+    private static void over(Tx tx, SetbackOver fact) {
+        tx.sql()
+                .update(DAYPLAN_SETBACK)
+                .set(DAYPLAN_SETBACK.OVER_MS, fact.atMs())
+                .where(DAYPLAN_SETBACK.ID.eq(fact.id()))
+                .execute();
+    }
+
+    /** Those of an event that are not over, in the order in which they were told. */
+    public static List<Setback> setbacks(Tx tx, String event) {
+        return tx.sql()
+                .select(
+                        DAYPLAN_SETBACK.ID,
+                        DAYPLAN_SETBACK.EVENT_ID,
+                        DAYPLAN_SETBACK.KIND,
+                        DAYPLAN_SETBACK.WHO,
+                        DAYPLAN_SETBACK.BEFORE_ATTEMPT,
+                        DAYPLAN_SETBACK.FROM_MS,
+                        DAYPLAN_SETBACK.LASTS_S,
+                        DAYPLAN_SETBACK.CURES_S,
+                        DAYPLAN_SETBACK.BY_PERSON)
+                .from(DAYPLAN_SETBACK)
+                .where(DAYPLAN_SETBACK.EVENT_ID.eq(event).and(DAYPLAN_SETBACK.OVER_MS.isNull()))
+                .orderBy(DAYPLAN_SETBACK.FROM_MS, DAYPLAN_SETBACK.ID)
+                .fetchInto(Setback.class);
     }
 
     private static void taken(Tx tx, PlanTaken fact) {
         Rows.remove(tx, DAYPLAN_TAKEN.EVENT_ID, fact.eventId());
         Rows.remove(tx, DAYPLAN_TASK.EVENT_ID, fact.eventId());
+        Rows.remove(tx, DAYPLAN_WINDOW.EVENT_ID, fact.eventId());
         tx.sql()
                 .insertInto(DAYPLAN_TAKEN, DAYPLAN_TAKEN.EVENT_ID, DAYPLAN_TAKEN.AT_MS, DAYPLAN_TAKEN.PERSON_ID)
                 .values(fact.eventId(), fact.atMs(), fact.personId())
                 .execute();
+        for (PlanTaken.Window window : fact.windows()) {
+            tx.sql()
+                    .insertInto(
+                            DAYPLAN_WINDOW,
+                            DAYPLAN_WINDOW.EVENT_ID,
+                            DAYPLAN_WINDOW.ENTRY,
+                            DAYPLAN_WINDOW.OPENS_MS,
+                            DAYPLAN_WINDOW.CLOSES_MS)
+                    .values(fact.eventId(), window.entry(), window.opensMs(), window.closesMs())
+                    .execute();
+        }
         for (PlanTaken.Planned task : fact.tasks()) {
             tx.sql()
                     .insertInto(
@@ -53,9 +125,15 @@ public final class PlanStore {
                 .where(DAYPLAN_TASK.EVENT_ID.eq(event))
                 .orderBy(DAYPLAN_TASK.START_MS, DAYPLAN_TASK.TASK)
                 .fetchInto(PlanTaken.Planned.class);
+        List<PlanTaken.Window> windows = tx.sql()
+                .select(DAYPLAN_WINDOW.ENTRY, DAYPLAN_WINDOW.OPENS_MS, DAYPLAN_WINDOW.CLOSES_MS)
+                .from(DAYPLAN_WINDOW)
+                .where(DAYPLAN_WINDOW.EVENT_ID.eq(event))
+                .orderBy(DAYPLAN_WINDOW.ENTRY)
+                .fetchInto(PlanTaken.Window.class);
         return tx.sql()
                 .selectFrom(DAYPLAN_TAKEN)
                 .where(DAYPLAN_TAKEN.EVENT_ID.eq(event))
-                .fetchOptional(r -> new PlanTaken(r.getEventId(), r.getAtMs(), r.getPersonId(), tasks));
+                .fetchOptional(r -> new PlanTaken(r.getEventId(), r.getAtMs(), r.getPersonId(), tasks, windows));
     }
 }

@@ -9,8 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Part;
 import org.skeinday.attempt.web.Words;
-import org.skeinday.dayplan.Part;
 import org.skeinday.dayplan.PlanTaken;
 
 /** Draws a plan: a lane for each attempt, then one for each person. */

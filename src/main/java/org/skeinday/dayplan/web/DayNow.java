@@ -1,7 +1,6 @@
 package org.skeinday.dayplan.web;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,10 +9,13 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Estimate;
 import org.skeinday.attempt.OfficialFlights;
+import org.skeinday.attempt.Part;
+import org.skeinday.attempt.Steps;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.StepsStore;
 import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
@@ -28,12 +30,12 @@ import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.contest.store.WindowStore;
 import org.skeinday.dayplan.AttemptAhead;
+import org.skeinday.dayplan.Besides;
 import org.skeinday.dayplan.DayPlan;
-import org.skeinday.dayplan.Estimate;
 import org.skeinday.dayplan.EventSetting;
-import org.skeinday.dayplan.Part;
 import org.skeinday.dayplan.Person;
 import org.skeinday.dayplan.PlanTaken;
+import org.skeinday.dayplan.Setback;
 import org.skeinday.dayplan.Supposed;
 import org.skeinday.dayplan.store.PlanStore;
 import org.skeinday.motor.MotorAdded;
@@ -45,6 +47,9 @@ import org.skeinday.standing.Scoring;
  *
  * @param zeroMs the plan's zero, ms since 1970 UTC: whole minutes, not after anything that is planned or has begun
  * @param now seconds since then
+ * @param setbacks what keeps people or models away and is not over
+ * @param crew ids of everybody who helps with the event
+ * @param entryNames of own entries, by id
  * @param taken the plan in force, null before the first
  */
 record DayNow(
@@ -52,6 +57,9 @@ record DayNow(
         long zeroMs,
         long now,
         Supposed day,
+        List<Setback> setbacks,
+        List<String> crew,
+        SortedMap<String, String> entryNames,
         @Nullable PlanTaken taken) {
     private static final long MINUTE_MS = 60_000;
     /** Own default: what is in the air or lies wound waits no longer than this for the release. */
@@ -83,6 +91,26 @@ record DayNow(
         return new DayPlan(starts, people, motors);
     }
 
+    /** As they are now, one for each own entry that still flies; of no window where it has none. */
+    List<PlanTaken.Window> windows() {
+        SortedMap<String, PlanTaken.Window> windows = new TreeMap<>();
+        for (AttemptAhead attempt : day.attempts()) {
+            Long opens = attempt.opens();
+            Long closes = attempt.closes();
+            windows.put(
+                    attempt.entry(),
+                    new PlanTaken.Window(
+                            attempt.entry(),
+                            opens == null ? null : (Long) ms(opens),
+                            closes == null ? null : (Long) ms(closes)));
+        }
+        return List.copyOf(windows.values());
+    }
+
+    String entryName(String id) {
+        return entryNames.getOrDefault(id, "An entry");
+    }
+
     long ms(long seconds) {
         return zeroMs + seconds * 1000;
     }
@@ -93,8 +121,9 @@ record DayNow(
         private final long nowMs;
         private final FlightRules rules;
         private final List<AttemptNow> attempts;
-        private final Map<String, AttemptImported> told = new TreeMap<>();
+        private final Map<String, Steps> told = new TreeMap<>();
         private final MotorsAtHand motors;
+        private final List<Setback> setbacks;
 
         Reader(Tx tx, EventAdded event, long nowMs) {
             this.tx = tx;
@@ -103,12 +132,17 @@ record DayNow(
             this.rules = FlightRulesStore.of(tx, event.id());
             this.attempts = AttemptStore.ofEvent(tx, event.id());
             this.motors = new MotorsAtHand(tx);
-            AttemptStore.asImported(tx).forEach(a -> told.put(a.id(), a));
+            this.setbacks = PlanStore.setbacks(tx, event.id());
+            StepsStore.ofOwn(tx).forEach(s -> told.put(s.attempt(), s));
         }
 
         DayNow read() {
             @Nullable PlanTaken taken = PlanStore.inForce(tx, event.id()).orElse(null);
             long zero = zero(taken);
+            SortedMap<String, String> names = new TreeMap<>();
+            EntryStore.ofEvent(tx, event.id()).stream()
+                    .filter(EntryAdded::own)
+                    .forEach(e -> names.put(e.id(), e.name()));
             List<AttemptAhead> ahead = EntryStore.ofEvent(tx, event.id()).stream()
                     .filter(EntryAdded::own)
                     .flatMap(entry -> ahead(entry, zero))
@@ -117,7 +151,17 @@ record DayNow(
                     event,
                     zero,
                     Math.max(0, (nowMs - zero) / 1000),
-                    new Supposed(ahead, estimates(), setting()),
+                    new Supposed(
+                            ahead,
+                            Estimate.ofAttempts(List.copyOf(told.values())),
+                            setting(),
+                            new SetbacksNow(setbacks, nowMs, zero, id -> names.getOrDefault(id, id)).besides()),
+                    setbacks,
+                    CrewStore.ofEvent(tx, event.id()).stream()
+                            .map(CrewAdded::personId)
+                            .distinct()
+                            .toList(),
+                    names,
                     taken);
         }
 
@@ -184,7 +228,7 @@ record DayNow(
         }
 
         /** What was passed over took no time. */
-        private List<AttemptAhead.Begun> begun(@Nullable AttemptImported a, long zero) {
+        private List<AttemptAhead.Begun> begun(@Nullable Steps a, long zero) {
             if (a == null || a.calledAtMs() == null) {
                 return List.of();
             }
@@ -236,10 +280,16 @@ record DayNow(
         private List<Person> crew() {
             Map<String, TreeSet<String>> may = new TreeMap<>();
             for (CrewAdded one : CrewStore.ofEvent(tx, event.id())) {
-                Stream.of(EventSetting.WINDS, EventSetting.LOADS)
+                if (setbacks.stream().anyMatch(s -> SetbacksNow.isGone(s, one.personId()))) {
+                    continue;
+                }
+                Stream.of(EventSetting.WINDS, EventSetting.LOADS, Besides.RETRIEVES)
                         .filter(one::does)
                         .forEach(task -> may.computeIfAbsent(one.personId(), p -> new TreeSet<>())
                                 .add(task));
+            }
+            if (may.values().stream().noneMatch(p -> p.contains(Besides.RETRIEVES))) {
+                may.put(SetbacksNow.VENUE, new TreeSet<>(List.of(Besides.RETRIEVES)));
             }
             boolean both = Stream.of(EventSetting.WINDS, EventSetting.LOADS)
                     .allMatch(task -> may.values().stream().anyMatch(p -> p.contains(task)));
@@ -248,27 +298,6 @@ record DayNow(
                             .map(e -> new Person(e.getKey(), e.getValue()))
                             .toList()
                     : List.of(); // a crew that nobody has entered is no reason to have no plan
-        }
-
-        private Map<Part, Estimate> estimates() {
-            Map<Part, List<Long>> took = new EnumMap<>(Part.class);
-            told.values().forEach(a -> {
-                add(took, Part.PREPARE, a.calledAtMs(), a.windingAtMs());
-                add(took, Part.WIND, a.windingAtMs(), a.holdingAtMs());
-                add(took, Part.LOAD, a.holdingAtMs(), a.releasedAtMs());
-                add(took, Part.FLY, a.releasedAtMs(), a.landedAtMs());
-            });
-            Map<Part, Estimate> estimates = new EnumMap<>(Part.class);
-            for (Part part : Part.values()) {
-                estimates.put(part, Estimate.of(part, took.getOrDefault(part, List.of())));
-            }
-            return estimates;
-        }
-
-        private static void add(Map<Part, List<Long>> took, Part part, @Nullable Long from, @Nullable Long to) {
-            if (from != null && to != null && to >= from) {
-                took.computeIfAbsent(part, p -> new ArrayList<>()).add((to - from) / 1000);
-            }
         }
     }
 }

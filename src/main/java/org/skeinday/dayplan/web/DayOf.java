@@ -11,20 +11,21 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Part;
 import org.skeinday.attempt.web.Words;
 import org.skeinday.dayplan.AttemptAhead;
 import org.skeinday.dayplan.DayPlan;
-import org.skeinday.dayplan.EventChains;
 import org.skeinday.dayplan.HoldUp;
 import org.skeinday.dayplan.InHand;
-import org.skeinday.dayplan.Part;
 import org.skeinday.dayplan.Person;
 import org.skeinday.dayplan.PlanProblem;
 import org.skeinday.dayplan.PlanTaken;
+import org.skeinday.dayplan.Setback;
 import org.skeinday.dayplan.Slip;
 import org.skeinday.dayplan.Supposed;
 import org.skeinday.dayplan.Task;
 import org.skeinday.dayplan.TimeWords;
+import org.skeinday.dayplan.Upset;
 
 /** Makes the day's page: the plan in force as it stands now, and what a proposal would change. */
 final class DayOf {
@@ -32,6 +33,8 @@ final class DayOf {
     private static final long WORTH_SECONDS = 60;
 
     private static final long MINUTE_S = 60;
+    private static final Map<String, String> OVER =
+            Map.of(Setback.AWAY, "Is back", Setback.REPAIR, "Is mended", Setback.RETRIEVAL, "Is down");
 
     private final DayNow day;
     private final UnaryOperator<String> nameOf;
@@ -41,7 +44,7 @@ final class DayOf {
     /** @param nameOf display name of a person's id */
     DayOf(DayNow day, UnaryOperator<String> nameOf, ZoneId zone, long nowMs) {
         this.day = day;
-        this.nameOf = nameOf;
+        this.nameOf = id -> id.equals(SetbacksNow.VENUE) ? id : nameOf.apply(id);
         this.zone = zone;
         this.nowMs = nowMs;
     }
@@ -68,12 +71,15 @@ final class DayOf {
                 day.event().name(),
                 "",
                 "Taken at " + Words.clock(taken.atMs(), zone) + by(taken.personId()),
-                slipped(slip, problem),
+                slipped(),
                 BandsOf.of(tasks, finding(problem, goesOn), nowMs, nameOf, zone),
                 rows(tasks, goesOn == null ? null : InHand.of(problem, shown)),
                 own(tasks, person),
                 goesOn == null ? List.of() : holdsUp(problem, goesOn),
                 choices(),
+                setbacks(),
+                mayAct ? tellable() : List.of(),
+                day.event().id(),
                 mayAct);
     }
 
@@ -88,11 +94,14 @@ final class DayOf {
                 List.of(),
                 List.of(),
                 choices(),
+                setbacks(),
+                List.of(),
+                day.event().id(),
                 mayAct && !day.day().attempts().isEmpty());
     }
 
     PlanProblem problem(Supposed supposed, long now) {
-        return EventChains.of(supposed.attempts(), supposed.estimates(), supposed.setting(), now, day.inForce());
+        return supposed.problem(now, day.inForce());
     }
 
     /** A plan by the clock on the wall, for the tasks that it was made for. */
@@ -124,23 +133,67 @@ final class DayOf {
         return person == null || person.isEmpty() ? "" : " by " + nameOf.apply(person);
     }
 
-    private List<String> slipped(Slip slip, PlanProblem problem) {
+    /** What has happened since the plan was taken, and what it no longer keeps; empty while it holds. */
+    List<String> slipped() {
+        if (day.taken() == null) {
+            return List.of();
+        }
+        PlanProblem problem = problem(day.day(), day.now());
+        Slip slip = Slip.of(problem);
+        List<String> lines = new ArrayList<>(because(problem));
         if (slip.goesOn() == null) {
-            boolean unknown = problem.tasks().stream()
-                    .anyMatch(
-                            t -> !Objects.requireNonNull(day.inForce()).starts().containsKey(t.id()));
-            return List.of(
-                    unknown
-                            ? "There is something to do that this plan does not know. Ask for a new one."
-                            : "In its order this plan cannot be kept any more: a window would be missed, or somebody is not"
-                                    + " there. Ask for a new one.");
+            lines.add("In its order the plan cannot be kept any more");
+            return lines;
         }
         Map<String, Long> byAttempt = new TreeMap<>();
         slip.later().forEach((task, by) -> byAttempt.merge(BandsOf.attempt(task), by, Math::max));
-        return byAttempt.entrySet().stream()
-                .filter(e -> e.getValue() >= WORTH_SECONDS)
-                .map(e -> e.getKey() + ": " + lasting(e.getValue()) + " later than planned")
+        byAttempt.forEach((attempt, by) -> {
+            if (by >= WORTH_SECONDS) {
+                lines.add(attempt + ": " + lasting(by) + " later than planned");
+            }
+        });
+        return lines;
+    }
+
+    /** Why the plan in force does not fit the day any more. */
+    List<String> because(PlanProblem problem) {
+        PlanTaken taken = day.taken();
+        if (taken == null) {
+            return List.of();
+        }
+        List<String> lines = new ArrayList<>();
+        day.setbacks().stream().filter(s -> s.fromMs() > taken.atMs()).forEach(s -> lines.add(setback(s)));
+        lines.addAll(Upset.of(taken, problem, day.day().attempts(), day.zeroMs(), words(), nameOf));
+        return lines;
+    }
+
+    private List<DayView.Going> setbacks() {
+        return day.setbacks().stream()
+                .map(s -> new DayView.Going(s.id(), setback(s), OVER.getOrDefault(s.kind(), "")))
                 .toList();
+    }
+
+    private String setback(Setback one) {
+        Integer lasts = one.lastsS();
+        String until = lasts == null
+                ? " for the rest of the day"
+                : ", until " + Words.clock(one.fromMs() + (lasts + one.curesS()) * 1000L, zone);
+        return switch (one.kind()) {
+            case Setback.REPAIR -> day.entryName(one.who()) + ": the model is mended" + until;
+            case Setback.RETRIEVAL -> day.entryName(one.who()) + ": the model is stuck aloft" + until;
+            default -> nameOf.apply(one.who()) + " is away" + until;
+        };
+    }
+
+    /** What may be told. */
+    private List<DayView.Choice> tellable() {
+        List<DayView.Choice> tellable = new ArrayList<>();
+        day.crew().forEach(p -> tellable.add(new DayView.Choice(Setback.AWAY + " " + p, nameOf.apply(p) + " is away")));
+        day.entryNames().forEach((id, name) -> {
+            tellable.add(new DayView.Choice(Setback.REPAIR + " " + id, name + ": the model must be mended"));
+            tellable.add(new DayView.Choice(Setback.RETRIEVAL + " " + id, name + ": the model is stuck aloft"));
+        });
+        return tellable;
     }
 
     private static String finding(PlanProblem problem, @Nullable DayPlan plan) {
@@ -167,7 +220,7 @@ final class DayOf {
                     OptionalLong left = inHand == null ? OptionalLong.empty() : inHand.timeInHand(t.task());
                     return new DayView.Row(
                             Words.clock(t.startMs(), zone) + " – " + Words.clock(t.endMs(), zone),
-                            t.task(),
+                            said(t.task()),
                             people(t),
                             t.motor() == null ? "" : t.motor(),
                             latest.isEmpty() || t.startMs() < nowMs
@@ -177,6 +230,12 @@ final class DayOf {
                             t.endMs() <= nowMs ? "done" : t.startMs() <= nowMs ? "now" : "");
                 })
                 .toList();
+    }
+
+    /** A task's name for people: an absence has a person's id in it. */
+    private String said(String task) {
+        int at = task.indexOf(" away");
+        return at < 0 ? task : nameOf.apply(task.substring(0, at)) + " away";
     }
 
     private String people(PlanTaken.Planned task) {
@@ -250,6 +309,9 @@ final class DayOf {
             choices.add(new DayView.Choice("PART_LONGER " + part.word(), part.word() + " takes longer each time, by"));
         }
         for (Person person : day.day().setting().crew()) {
+            if (person.id().equals(SetbacksNow.VENUE)) {
+                continue;
+            }
             choices.add(new DayView.Choice("PERSON_AWAY " + person.id(), nameOf.apply(person.id()) + " is away"));
         }
         motors.forEach(m -> choices.add(new DayView.Choice("MOTOR_OUT " + m, "motor " + m + " is out")));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.dayplan.DayPlan;
 import org.skeinday.dayplan.Effort;
 import org.skeinday.dayplan.Outcome;
@@ -15,6 +16,7 @@ import org.skeinday.dayplan.PlanTaken;
 import org.skeinday.dayplan.Proposed;
 import org.skeinday.dayplan.SolverMissing;
 import org.skeinday.dayplan.Supposed;
+import org.skeinday.dayplan.action.SetbackDeeds;
 import org.skeinday.dayplan.action.TakePlan;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.FormActs;
@@ -42,6 +44,7 @@ public final class DayPages {
     private record Kept(
             String event,
             List<PlanTaken.Planned> tasks,
+            List<PlanTaken.Window> windows,
             @Nullable Long seenAtMs) {}
 
     private record Made(Kept kept, DayView.Proposal view) {}
@@ -57,7 +60,7 @@ public final class DayPages {
     }
 
     public void register(Routes routes) {
-        routes.get("/day", Role.VIEWER, ctx -> page.show(ctx, "Day", "dayplan/day.jte", view(ctx)));
+        routes.get("/day", Role.VIEWER, ctx -> page.show(ctx, "Day", "dayplan/day.jte", page(ctx)));
         routes.get("/day/part", Role.VIEWER, ctx -> page.fragment(ctx, "dayplan/_day.jte", view(ctx)));
         routes.post("/day/propose", Role.CAPTAIN, ctx -> {
             routes.refuseAdvice();
@@ -65,6 +68,48 @@ public final class DayPages {
         });
         routes.get("/day/proposal", Role.CAPTAIN, ctx -> answer(ctx, "", null));
         routes.post("/day/take", Role.CAPTAIN, this::take);
+        routes.post("/day/tell", Role.CAPTAIN, this::tell);
+        routes.post(
+                "/day/over",
+                Role.CAPTAIN,
+                ctx -> told(ctx, "day.end-setback", new SetbackDeeds.End(field(ctx, "event"), field(ctx, "id"))));
+    }
+
+    /** Opened with something slipped, it comes with a proposal at once: unless nobody may be helped. */
+    private DayView.Opened page(Context ctx) {
+        DayView view = view(ctx);
+        boolean asks = view.mayAct()
+                && !view.slipped().isEmpty()
+                && record.read(AttemptStore::quietNow).isEmpty();
+        return new DayView.Opened(view, asks);
+    }
+
+    private void tell(Context ctx) {
+        String[] what = field(ctx, "what").split(" ", 2);
+        told(
+                ctx,
+                "day.tell-setback",
+                new SetbackDeeds.Tell(
+                        field(ctx, "event"),
+                        what[0],
+                        what.length < 2 ? "" : what[1],
+                        field(ctx, "minutes"),
+                        field(ctx, "cure"),
+                        field(ctx, "before")));
+    }
+
+    private static String field(Context ctx, String name) {
+        String value = ctx.formParam(name);
+        return value == null ? "" : value.strip();
+    }
+
+    /** What was told makes the plan slip, or leaves it: the page says so, and with it comes what can be done. */
+    private void told(Context ctx, String kind, Object content) {
+        String problem = FormActs.words(ctx, forms.submit(ctx, kind, content));
+        page.fragment(
+                ctx,
+                "dayplan/_proposal.jte",
+                new ProposalView(problem, null, problem.isEmpty() && page(ctx).asks()));
     }
 
     private DayView view(Context ctx) {
@@ -83,6 +128,9 @@ public final class DayPages {
                         List.of(),
                         List.of(),
                         List.of(),
+                        List.of(),
+                        List.of(),
+                        "",
                         false));
     }
 
@@ -140,11 +188,12 @@ public final class DayPages {
         boolean stays = proposed.outcome().keptInForce() && proposed.leftOut().isEmpty();
         String id = newId.get();
         return new Made(
-                new Kept(day.event().id(), tasks, taken == null ? null : taken.atMs()),
+                new Kept(day.event().id(), tasks, day.windows(), taken == null ? null : taken.atMs()),
                 new DayView.Proposal(
                         id,
                         supposing(of, change),
                         words(proposed, stays),
+                        of.because(of.problem(day.day(), day.now())),
                         stays ? List.of() : of.moved(tasks),
                         proposed.leftOut(),
                         proposed.conflict(),
@@ -212,12 +261,12 @@ public final class DayPages {
             answer(ctx, "This proposal is too old. Ask for another one.", null);
             return;
         }
-        var content = new TakePlan.Take(kept.event(), kept.tasks(), kept.seenAtMs());
+        var content = new TakePlan.Take(kept.event(), kept.tasks(), kept.windows(), kept.seenAtMs());
         answer(ctx, FormActs.words(ctx, forms.submit(ctx, "plan.take", content)), null);
     }
 
     /** Beside the day, which goes on living: what somebody reads must not go away under the eyes. */
     private void answer(Context ctx, String problem, DayView.@Nullable Proposal proposal) {
-        page.fragment(ctx, "dayplan/_proposal.jte", new ProposalView(problem, proposal));
+        page.fragment(ctx, "dayplan/_proposal.jte", new ProposalView(problem, proposal, false));
     }
 }

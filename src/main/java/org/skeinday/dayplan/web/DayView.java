@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param slipped what the plan in force no longer keeps; empty while it holds
  * @param own what the reader's person does, in order
  * @param choices what a change may be tried on
+ * @param setbacks what keeps people or models away now
+ * @param tellable what of that may be told; empty for who may not
  */
 public record DayView(
         String title,
@@ -21,7 +23,16 @@ public record DayView(
         List<Own> own,
         List<String> holdsUp,
         List<Choice> choices,
+        List<Going> setbacks,
+        List<Choice> tellable,
+        String event,
         boolean mayAct) {
+    /** The whole page. @param asks whether a proposal is asked for with it */
+    public record Opened(DayView day, boolean asks) {}
+
+    /** Something that keeps a person or a model away. @param over the word that ends it */
+    public record Going(String id, String words, String over) {}
+
     /** One task of the table. @param inHand minutes, empty where no window follows @param is waiting, now, done or late */
     public record Row(String time, String task, String people, String motor, String latest, String inHand, String is) {}
 
@@ -36,13 +47,15 @@ public record DayView(
      *
      * @param id by which it is taken
      * @param supposing the change that was tried; empty for the day as it is
-     * @param moved what it changes, and why; empty when the plan in force stays
+     * @param because what has happened since the plan in force was taken
+     * @param moved what it changes; empty when the plan in force stays
      * @param unfit attempts that do not fit
      */
     public record Proposal(
             String id,
             String supposing,
             String words,
+            List<String> because,
             List<String> moved,
             List<String> unfit,
             List<String> conflict,

@@ -2,5 +2,10 @@ package org.skeinday.dayplan.web;
 
 import org.jspecify.annotations.Nullable;
 
-/** What stands beside the day. @param problem why there is nothing to show; empty when nothing is wrong */
-public record ProposalView(String problem, DayView.@Nullable Proposal proposal) {}
+/**
+ * What came of the last deed on the page Day.
+ *
+ * @param problem why it was refused; empty when it was not
+ * @param asks whether a proposal is asked for next
+ */
+public record ProposalView(String problem, DayView.@Nullable Proposal proposal, boolean asks) {}

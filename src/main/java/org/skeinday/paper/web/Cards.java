@@ -7,10 +7,13 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.BackwardSum;
+import org.skeinday.attempt.Estimate;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.StepsStore;
 import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EntryTask;
@@ -18,6 +21,7 @@ import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.WindowStore;
 import org.skeinday.motor.MotorAdded;
@@ -26,7 +30,6 @@ import org.skeinday.paper.AttemptCard.Line;
 import org.skeinday.paper.CardOrder;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.UnitSystem;
-import org.skeinday.winding.WindingPolicy;
 
 /** The cards of an event: one for each attempt that own entries still have. */
 final class Cards {
@@ -35,6 +38,7 @@ final class Cards {
     private final UnitSystem units;
     private final UnaryOperator<String> nameOf;
     private final Map<String, Integer> windings;
+    private final BackwardSum sum;
 
     Cards(Tx tx, EventAdded event, UnitSystem units, UnaryOperator<String> nameOf) {
         this.tx = tx;
@@ -42,6 +46,9 @@ final class Cards {
         this.units = units;
         this.nameOf = nameOf;
         this.windings = AttemptStore.windings(tx);
+        this.sum = new BackwardSum(
+                Estimate.ofAttempts(StepsStore.ofOwn(tx)),
+                FlightRulesStore.of(tx, event.id()).inside().equals("landing"));
     }
 
     List<AttemptCard> all() {
@@ -133,16 +140,16 @@ final class Cards {
         return WindowStore.ofEvent(tx, event.id()).stream()
                 .filter(w -> w.entryId() == null || w.entryId().equals(entry.id()))
                 .findFirst()
-                .map(Cards::minutes)
+                .map(this::minutes)
                 .orElse(event.windowMinutes() == 0 ? "any time" : minutes(event.windowMinutes() * 60_000L));
     }
 
-    private static String minutes(WindowAdded window) {
+    private String minutes(WindowAdded window) {
         return minutes(window.closesAtMs() - window.opensAtMs());
     }
 
-    private static String minutes(long windowMs) {
-        long s = Math.max(0, windowMs - WindingPolicy.WIND_TO_RELEASE_MS) / 1000;
+    private String minutes(long windowMs) {
+        long s = Math.max(0, sum.latestWindingMs(windowMs)) / 1000;
         return s / 60 + ":" + String.format("%02d", s % 60) + " after opening";
     }
 }

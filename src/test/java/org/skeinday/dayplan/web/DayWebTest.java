@@ -22,6 +22,7 @@ import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.browser.SteppedClock;
 import org.skeinday.platform.http.Pace;
+import org.skeinday.platform.record.Json;
 import org.skeinday.prepare.Prepared;
 
 /** The page Day on the real server, with the real solver and a clock that the test sets. */
@@ -141,6 +142,104 @@ class DayWebTest {
         assertSays(
                 "If Curlew 3 is left out",
                 propose(Map.of("change", "ATTEMPT_OUT Curlew 3")).body());
+    }
+
+    @Test
+    void who_is_away_upsets_the_plan_says_so_everywhere_and_leads_to_a_proposal() throws Exception {
+        take();
+        String page = laptop.get("/day").body();
+        String ines = choice(page, "away", "Ines is away");
+        HttpResponse<String> told = laptop.form("/day/tell", Map.of("event", event(page), "what", ines, "minutes", ""));
+        assertEquals(200, told.statusCode(), told.body());
+        assertSays("hx-post=\"/day/propose\" hx-trigger=\"load\"", told.body());
+        String after = laptop.get("/day").body();
+        assertSays("Ines is away for the rest of the day", after);
+        assertSays("Ines is away for the rest of the day", laptop.get("/").body());
+        assertSays("Ines is away for the rest of the day", propose(Map.of()).body());
+        assertSays(
+                "That is known already",
+                laptop.form("/day/tell", Map.of("event", event(page), "what", ines, "minutes", ""))
+                        .body());
+        Matcher going = Pattern.compile("name=\"id\" value=\"([^\"]+)\"").matcher(after);
+        assertTrue(going.find(), after);
+        assertEquals(
+                200,
+                laptop.form("/day/over", Map.of("event", event(page), "id", going.group(1)))
+                        .statusCode());
+        assertFalse(laptop.get("/day").body().contains("for the rest of the day</li>"));
+        assertFalse(laptop.get("/").body().contains("The plan has slipped"));
+    }
+
+    @Test
+    void a_person_who_comes_back_is_planned_again_from_then_on() throws Exception {
+        String page = laptop.get("/day").body();
+        take();
+        page = laptop.get("/day").body();
+        laptop.form(
+                "/day/tell",
+                Map.of("event", event(page), "what", choice(page, "away", "Ines is away"), "minutes", "30"));
+        String proposed = propose(Map.of()).body();
+        laptop.form("/day/take", Map.of("proposal", proposal(proposed)));
+        String day = laptop.get("/day").body();
+        assertSays("Every window is kept with at least", day);
+        assertSays("Ines away", day);
+        assertFalse(laptop.get("/").body().contains("The plan has slipped"), "taken: nothing is new");
+        clock.stepBy(Duration.ofMinutes(3));
+        assertFalse(
+                laptop.get("/day").body().contains("cannot be kept"),
+                laptop.get("/day").body());
+    }
+
+    @Test
+    void a_model_to_be_mended_holds_its_entry_up_and_minutes_must_be_minutes() throws Exception {
+        take();
+        String page = laptop.get("/day").body();
+        String curlew = choice(page, "repair", "Curlew: the model must be mended");
+        String wrong = laptop.form("/day/tell", Map.of("event", event(page), "what", curlew, "minutes", "soon"))
+                .body();
+        assertSays("Minutes are whole numbers from 0 to 720", wrong);
+        laptop.form("/day/tell", Map.of("event", event(page), "what", curlew, "minutes", "10", "cure", "5"));
+        assertSays("Curlew: the model is mended, until", laptop.get("/").body());
+        String proposed = propose(Map.of()).body();
+        assertSays("Curlew 1 prepare from", proposed);
+        laptop.form("/day/take", Map.of("proposal", proposal(proposed)));
+        clock.stepBy(Duration.ofMinutes(2));
+        assertFalse(
+                laptop.get("/day").body().contains("cannot be kept"),
+                laptop.get("/day").body());
+    }
+
+    @Test
+    void a_motor_that_breaks_and_a_window_that_moves_are_named() throws Exception {
+        String day = take();
+        Matcher planned = Pattern.compile("Avocet 1 wind</th><td>[^<]*</td><td>([^<]+)</td>")
+                .matcher(day);
+        assertTrue(planned.find(), day);
+        forms.window("Curlew", clock, 10, 70);
+        String moved = laptop.get("/").body();
+        assertSays("The window of Curlew closes at", moved);
+        assertSays("no longer at", moved);
+        assertSays("/day?propose=yes", moved);
+        assertSays("hx-trigger=\"load\"", laptop.get("/day?propose=yes").body());
+        String motor = forms.row("motors", planned.group(1)).replaceFirst(".*/", "");
+        laptop.tap(
+                "bench.step", Json.MAPPER.createObjectNode().put("motor", motor).put("deed", "break"));
+        assertSays(
+                "Motor " + planned.group(1) + " cannot be used any more",
+                laptop.get("/").body());
+    }
+
+    private static String event(String page) {
+        Matcher found = Pattern.compile("name=\"event\" value=\"([^\"]+)\"").matcher(page);
+        assertTrue(found.find(), page);
+        return found.group(1);
+    }
+
+    private static String choice(String page, String kind, String words) {
+        Matcher found = Pattern.compile("value=\"(" + kind + " [^\"]+)\">" + Pattern.quote(words))
+                .matcher(page);
+        assertTrue(found.find(), words + " in " + page);
+        return found.group(1);
     }
 
     @Test

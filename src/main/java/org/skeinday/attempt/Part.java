@@ -1,4 +1,4 @@
-package org.skeinday.dayplan;
+package org.skeinday.attempt;
 
 import java.util.Locale;
 
@@ -15,6 +15,11 @@ public enum Part {
     /** What is left is run back and counted. */
     RUN_BACK(120);
 
+    /** Whoever tells a step afterwards tells the next with it: what looks so much quicker or slower was not noted. */
+    private static final long TOO_QUICK = 5;
+
+    private static final long TOO_SLOW = 10;
+
     private final long defaultSeconds;
 
     Part(long defaultSeconds) {
@@ -28,5 +33,10 @@ public enum Part {
     /** As in a task's name. */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** Whether people did take so long, and did not tell two steps at once; a flight may be as short as it was. */
+    boolean isNoted(long seconds) {
+        return seconds <= TOO_SLOW * defaultSeconds && (this == FLY || seconds * TOO_QUICK >= defaultSeconds);
     }
 }

@@ -1,6 +1,8 @@
-package org.skeinday.dayplan;
+package org.skeinday.attempt;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * How long a part takes, in seconds.
@@ -14,8 +16,10 @@ public record Estimate(Part part, long median, long careful, int rests) {
     public static final int ENOUGH = 3;
 
     public Estimate {
-        Require.span("The median of " + part.word(), median);
-        Require.span("The 90th percentile of " + part.word(), careful);
+        if (median < 0) {
+            throw new IllegalArgumentException(
+                    "The median of " + part.word() + " must be 0 s or more, but was " + median);
+        }
         if (careful < median) {
             throw new IllegalArgumentException("The 90th percentile of " + part.word()
                     + " must be no less than its median, but was " + careful + " s beside " + median + " s");
@@ -32,9 +36,28 @@ public record Estimate(Part part, long median, long careful, int rests) {
         if (seconds.size() < ENOUGH) {
             return new Estimate(part, part.defaultSeconds(), part.defaultSeconds(), 0);
         }
-        seconds.forEach(one -> Require.span("A time of " + part.word(), one));
+        seconds.stream().filter(one -> one < 0).findFirst().ifPresent(one -> {
+            throw new IllegalArgumentException("A time of " + part.word() + " must be 0 s or more, but was " + one);
+        });
         List<Long> sorted = seconds.stream().sorted().toList();
         return new Estimate(part, quantile(sorted, 5), quantile(sorted, 9), sorted.size());
+    }
+
+    /** Of every part, from the steps of earlier attempts; a part whose steps were told at once is not counted. */
+    public static Map<Part, Estimate> ofAttempts(List<Steps> attempts) {
+        Map<Part, Estimate> estimates = new EnumMap<>(Part.class);
+        for (Part part : Part.values()) {
+            estimates.put(
+                    part,
+                    of(
+                            part,
+                            attempts.stream()
+                                    .flatMapToLong(steps -> steps.tookSeconds(part).stream())
+                                    .filter(part::isNoted)
+                                    .boxed()
+                                    .toList()));
+        }
+        return estimates;
     }
 
     /** In whole numbers, so that it rounds up only where it lies between two. */

@@ -1,0 +1,35 @@
+package org.skeinday.attempt;
+
+import java.util.OptionalLong;
+import org.jspecify.annotations.Nullable;
+
+/** When an attempt took its steps, ms since 1970 UTC; null for those that were not reached or not noted. */
+public record Steps(
+        String attempt,
+        @Nullable Long calledAtMs,
+        @Nullable Long windingAtMs,
+        @Nullable Long holdingAtMs,
+        @Nullable Long releasedAtMs,
+        @Nullable Long landedAtMs) {
+
+    /** When this part began. */
+    public @Nullable Long began(Part part) {
+        return switch (part) {
+            case PREPARE -> calledAtMs;
+            case WIND -> windingAtMs;
+            case LOAD -> holdingAtMs;
+            case FLY -> releasedAtMs;
+            case RUN_BACK -> landedAtMs;
+        };
+    }
+
+    /** How long it took, whole seconds; empty where its start or the next was not noted, and for running back. */
+    OptionalLong tookSeconds(Part part) {
+        if (part == Part.RUN_BACK) {
+            return OptionalLong.empty();
+        }
+        Long from = began(part);
+        Long to = began(Part.values()[part.ordinal() + 1]);
+        return from == null || to == null || to < from ? OptionalLong.empty() : OptionalLong.of((to - from) / 1000);
+    }
+}

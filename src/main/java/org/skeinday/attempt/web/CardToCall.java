@@ -1,0 +1,133 @@
+package org.skeinday.attempt.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.BackwardSum;
+import org.skeinday.contest.CrewAdded;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EntryTask;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.WindowAdded;
+import org.skeinday.contest.store.CrewStore;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+import org.skeinday.units.UnitSystem;
+
+/** The Next attempt card of an entry that is to be called. */
+final class CardToCall {
+    static final String LATEST = "start winding at the latest in";
+
+    private final Tx tx;
+    private final Today today;
+    private final BackwardSum sum;
+    private final UnitSystem units;
+    private final UnaryOperator<String> nameOf;
+
+    CardToCall(Tx tx, Today today, BackwardSum sum, UnitSystem units, UnaryOperator<String> nameOf) {
+        this.tx = tx;
+        this.today = today;
+        this.sum = sum;
+        this.units = units;
+        this.nameOf = nameOf;
+    }
+
+    NowView.Card of(EntryAdded entry, long nowMs) {
+        List<ModelAdded> models = ModelStore.ofEntry(tx, entry.id());
+        List<MotorsAtHand.Offer> motors = entry.own() ? new MotorsAtHand(tx).offers(entry, models) : List.of();
+        NowView.@Nullable Plan plan = motors.isEmpty()
+                ? null
+                : PlanLines.of(tx, entry, null, motors.get(0).motor(), models.isEmpty() ? null : models.get(0), units);
+        Optional<WindowAdded> window = today.window(entry);
+        boolean open = window.map(w -> w.opensAtMs() <= nowMs).orElse(true);
+        return new NowView.Card(
+                entry.name() + ", attempt " + today.nextNumber(entry),
+                "next",
+                open ? latest(entry) : "the window opens in",
+                window.map(w -> open ? closes(w, entry) : w.opensAtMs()).orElse(0L),
+                WindowClock.of(today.flightWindow(entry), nowMs),
+                entry.id(),
+                today.nextNumber(entry),
+                "",
+                "",
+                plan,
+                lines(entry, motors, window, nowMs),
+                List.of(),
+                models.stream().map(m -> new NowView.Choice(m.id(), m.name())).toList(),
+                motors.stream().map(this::choice).toList(),
+                List.of(),
+                "",
+                false,
+                List.of(),
+                false,
+                entry.own());
+    }
+
+    private List<NowView.Line> lines(
+            EntryAdded entry, List<MotorsAtHand.Offer> motors, Optional<WindowAdded> window, long nowMs) {
+        List<NowView.Line> lines = new ArrayList<>();
+        if (motors.size() > 1) {
+            lines.add(new NowView.Line("spare", motors.get(1).motor().tag()));
+        }
+        if (entry.own()) {
+            lines.addAll(whoDoesWhat(entry));
+            window.filter(w -> w.closesAtMs() > nowMs)
+                    .map(w -> TimeLeft.of(today, entry, sum, w, nowMs))
+                    .ifPresent(lines::addAll);
+        }
+        return lines;
+    }
+
+    private static String latest(EntryAdded entry) {
+        return entry.own() ? LATEST : "the window closes in";
+    }
+
+    private long closes(WindowAdded window, EntryAdded entry) {
+        return entry.own() ? sum.latestWindingMs(window.closesAtMs()) : window.closesAtMs();
+    }
+
+    private NowView.Choice choice(MotorsAtHand.Offer offer) {
+        return new NowView.Choice(
+                offer.motor().id(),
+                offer.motor().tag() + " · "
+                        + units.length(Length.ofMillimetres(offer.motor().loopMm())) + " · "
+                        + units.mass(Mass.ofGrams(offer.motor().massG())) + " · " + wound(offer.windings()) + " · "
+                        + offer.reason());
+    }
+
+    private static String wound(int windings) {
+        return windings == 0 ? "never wound" : "wound " + windings + (windings == 1 ? " time" : " times");
+    }
+
+    private List<NowView.Line> whoDoesWhat(EntryAdded entry) {
+        List<EntryTask> named = EntryStore.tasksOf(tx, entry.id());
+        List<CrewAdded> crew = CrewStore.ofEvent(tx, today.event().id());
+        return List.of(
+                new NowView.Line("winds / reads", who(named, crew, "winds") + " / " + who(named, crew, "reads")),
+                new NowView.Line("loads / releases", who(named, crew, "loads") + " / " + who(named, crew, "releases")));
+    }
+
+    /** Who is named for it, else all who are cleared. */
+    private String who(List<EntryTask> named, List<CrewAdded> crew, String task) {
+        return named.stream()
+                .filter(t -> t.task().equals(task))
+                .findFirst()
+                .map(t -> nameOf.apply(t.personId()))
+                .orElseGet(() -> cleared(crew, task));
+    }
+
+    private String cleared(List<CrewAdded> crew, String task) {
+        String names = crew.stream()
+                .filter(c -> c.does(task))
+                .map(c -> nameOf.apply(c.personId()))
+                .distinct()
+                .collect(Collectors.joining(" or "));
+        return names.isEmpty() ? "–" : names;
+    }
+}

@@ -1,0 +1,22 @@
+package org.skeinday.attempt.web;
+
+import java.util.List;
+import org.skeinday.platform.db.Tx;
+
+/** What the plan of the day says beside the next attempt: a later room knows it, and hands it in. */
+@FunctionalInterface
+public interface PlanBeside {
+    /**
+     * @param isThere whether a plan was taken
+     * @param slipped what it no longer keeps, in words; empty while it holds
+     */
+    record Said(boolean isThere, List<String> slipped) {
+        public static final Said NOTHING = new Said(false, List.of());
+
+        public Said {
+            slipped = List.copyOf(slipped);
+        }
+    }
+
+    Said at(Tx tx, long nowMs);
+}

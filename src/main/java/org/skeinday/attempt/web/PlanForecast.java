@@ -1,0 +1,106 @@
+package org.skeinday.attempt.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.FlightForecast;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.StationStore;
+import org.skeinday.motor.BreakRisk;
+import org.skeinday.motor.BreakingTurns;
+import org.skeinday.motor.Interval;
+import org.skeinday.motor.LaunchTorque;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.units.FlightTime;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+import org.skeinday.units.UnitSystem;
+import org.skeinday.winding.BatchWinds;
+import org.skeinday.winding.WindingPlan;
+import org.skeinday.winding.WindingRequest;
+import org.skeinday.winding.store.BreakEvidenceOf;
+import org.skeinday.winding.store.WindStore;
+
+/** What a winding plan is expected to bring, as far as the record can tell: time, torque at launch, risk of breaking. */
+final class PlanForecast {
+    private final Tx tx;
+    private final MotorAdded motor;
+    private final UnitSystem units;
+
+    PlanForecast(Tx tx, MotorAdded motor, UnitSystem units) {
+        this.tx = tx;
+        this.motor = motor;
+        this.units = units;
+    }
+
+    /** Nothing while it is quiet. @param use which winding of the motor it will be, from 1 */
+    List<NowView.Line> lines(@Nullable ModelAdded model, int use, WindingRequest request, WindingPlan plan) {
+        List<NowView.Line> lines = new ArrayList<>();
+        if (AttemptStore.quietNow(tx).isPresent()) {
+            return lines;
+        }
+        if (model != null) {
+            lines.add(new NowView.Line("expected time", time(new FlightsOf(tx).forecast(model, motor, use))));
+        }
+        if (launch(plan.launchMotorTurns().doubleValue()) instanceof LaunchTorque.Forecast forecast) {
+            lines.add(new NowView.Line(
+                    "torque to be expected at launch",
+                    units.torque(forecast.band().median()) + " ("
+                            + units.torque(forecast.band().low()) + " to "
+                            + units.torque(forecast.band().high()) + ")"));
+        }
+        lines.add(new NowView.Line("risk of breaking", risk(request, plan)));
+        return lines;
+    }
+
+    private static String time(FlightForecast forecast) {
+        if (forecast instanceof FlightForecast.Expected expected) {
+            Interval interval = expected.interval();
+            return seconds(expected.seconds()) + ", nine of ten from " + seconds(interval.low()) + " to "
+                    + seconds(interval.high()) + " (" + expected.flights() + " " + expected.basis() + ")";
+        }
+        return "not known: " + ((FlightForecast.NotKnown) forecast).reason();
+    }
+
+    private static String seconds(double seconds) {
+        return new FlightTime(Math.round(seconds) * 1000).text(0);
+    }
+
+    private LaunchTorque launch(double motorTurns) {
+        Map<String, BatchWinds.Size> sizes = MotorStore.all(tx).stream()
+                .filter(m -> m.batchId().equals(motor.batchId()))
+                .collect(Collectors.toMap(MotorAdded::id, PlanForecast::size));
+        String meter = StationStore.atWork(tx).map(StationAdded::meter).orElse(null);
+        return BatchWinds.of(WindStore.countedOfBatch(tx, motor.batchId()), sizes, meter)
+                .launch(size(motor), motorTurns);
+    }
+
+    private static BatchWinds.Size size(MotorAdded motor) {
+        return new BatchWinds.Size(Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()));
+    }
+
+    /** At the turns where winding stops, before the back-off: there it breaks, if it does. */
+    private String risk(WindingRequest request, WindingPlan plan) {
+        double turns = plan.targetCrankTurns() * request.ratio().doubleValue();
+        BreakRisk risk = BreakEvidenceOf.evidence(tx, motor.batchId())
+                .at(BreakingTurns.k(turns, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG())));
+        if (risk instanceof BreakRisk.Estimated known) {
+            return percent(known.probability()) + " at the stop count ("
+                    + percent(known.interval().low()) + " to "
+                    + percent(known.interval().high()) + "; " + known.basis().breaks() + " of "
+                    + known.basis().motors() + " motors broke)";
+        }
+        return "not known: " + ((BreakRisk.NotKnown) risk).reason();
+    }
+
+    static String percent(double share) {
+        return String.format(Locale.ROOT, share < 0.1 ? "%.1f %%" : "%.0f %%", 100 * share);
+    }
+}

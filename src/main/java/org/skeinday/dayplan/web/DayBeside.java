@@ -1,0 +1,26 @@
+package org.skeinday.dayplan.web;
+
+import java.time.ZoneId;
+import java.util.function.UnaryOperator;
+import org.skeinday.attempt.web.PlanBeside;
+import org.skeinday.platform.db.Tx;
+
+/** The plan of the day as the page Now shows it beside the next attempt. */
+public final class DayBeside implements PlanBeside {
+    private final UnaryOperator<String> nameOf;
+    private final ZoneId zone;
+
+    /** @param nameOf display name of a person's id */
+    public DayBeside(UnaryOperator<String> nameOf, ZoneId zone) {
+        this.nameOf = nameOf;
+        this.zone = zone;
+    }
+
+    @Override
+    public Said at(Tx tx, long nowMs) {
+        return DayNow.read(tx, nowMs)
+                .filter(day -> day.taken() != null && !day.day().attempts().isEmpty())
+                .map(day -> new Said(true, new DayOf(day, nameOf, zone, nowMs).slipped()))
+                .orElse(Said.NOTHING);
+    }
+}
