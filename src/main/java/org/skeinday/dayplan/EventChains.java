@@ -92,9 +92,15 @@ public final class EventChains {
         }
     }
 
+    /** The same however the plan's zero moves; a second absence of a person has its start in the name. */
+    private String awayName(Besides.Absence one) {
+        String name = one.person() + " away";
+        return tasks.stream().anyMatch(task -> task.id().equals(name)) ? name + " from " + one.from() : name;
+    }
+
     private void away(Besides.Absence one) {
         long from = Math.max(now, one.from());
-        tasks.add(Task.of(one.person() + " away from " + one.from(), one.until() - from)
+        tasks.add(Task.of(awayName(one), one.until() - from)
                 .needingPerson(PersonNeed.of(one.person()))
                 .fixedAt(from));
     }

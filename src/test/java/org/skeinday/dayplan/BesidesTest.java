@@ -68,7 +68,7 @@ class BesidesTest {
         Outcome none = plan(day(away(500, 1700), kim));
         assertEquals(Outcome.Status.INFEASIBLE, none.status());
         assertTrue(
-                none.conflict().contains(new Requirement(Requirement.Kind.TASK, "kim away from 500")),
+                none.conflict().contains(new Requirement(Requirement.Kind.TASK, "kim away")),
                 () -> none.conflict().toString());
         DayPlan other = plan(day(away(500, 1700), kim, person("sam", EventSetting.WINDS, EventSetting.LOADS)))
                 .plan();

@@ -210,7 +210,7 @@ class DayWebTest {
     }
 
     @Test
-    void a_motor_that_breaks_and_a_window_that_moves_are_named() throws Exception {
+    void a_motor_that_falls_and_a_window_that_moves_are_named() throws Exception {
         String day = take();
         Matcher planned = Pattern.compile("Avocet 1 wind</th><td>[^<]*</td><td>([^<]+)</td>")
                 .matcher(day);
@@ -223,7 +223,7 @@ class DayWebTest {
         assertSays("hx-trigger=\"load\"", laptop.get("/day?propose=yes").body());
         String motor = forms.row("motors", planned.group(1)).replaceFirst(".*/", "");
         laptop.tap(
-                "bench.step", Json.MAPPER.createObjectNode().put("motor", motor).put("deed", "break"));
+                "bench.step", Json.MAPPER.createObjectNode().put("motor", motor).put("deed", "fall"));
         assertSays(
                 "Motor " + planned.group(1) + " cannot be used any more",
                 laptop.get("/").body());
