@@ -20,6 +20,7 @@ import org.skeinday.timing.WatchesRule;
  * @param sections numbers of the rules' sections as officials cite them
  * @param protestMinutes from the announcement of a time, null when there is no deadline
  * @param spreadMs 0 to 60,000 ms: watches further apart are put before a person; null for the own default
+ * @param handInAtMs until when motors are handed in, ms since 1970 UTC; null where they stay with the team
  * @param ifOne person or take, when one watch is left of several; null for person
  */
 public record Terms(
@@ -38,7 +39,8 @@ public record Terms(
         @Nullable String sections,
         @Nullable Integer protestMinutes,
         @Nullable Long spreadMs,
-        @Nullable String ifOne) {
+        @Nullable String ifOne,
+        @Nullable Long handInAtMs) {
     private static final long MINUTE_MS = 60_000;
     public static final List<String> DEVICES = List.of("free", "stands", "none");
     public static final List<String> OUTSIDE_HELP = List.of("free", "none");
@@ -67,7 +69,8 @@ public record Terms(
     /** What holds for an event that says nothing: all free, no limit, no log. */
     public static Terms free(String eventId) {
         return new Terms(
-                eventId, "free", "free", null, null, null, null, null, false, 0, "", null, null, null, null, null);
+                eventId, "free", "free", null, null, null, null, null, false, 0, "", null, null, null, null, null,
+                null);
     }
 
     /** Whether nobody may be helped from the call to the sign-off. */

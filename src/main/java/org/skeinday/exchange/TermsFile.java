@@ -23,7 +23,8 @@ final class TermsFile implements DayFile {
             Column.text("sections", 400),
             Column.plain("protest minutes"),
             Column.time("spread limit"),
-            Column.choice("one watch left", "person", Terms.IF_ONE));
+            Column.choice("one watch left", "person", Terms.IF_ONE),
+            Column.plain("hand in by"));
 
     @Override
     public String name() {
@@ -55,6 +56,7 @@ final class TermsFile implements DayFile {
         Integer protest = Numbers.whole(row, "protest minutes", 1, 1440);
         Long spread = Numbers.time(row, "spread limit", 0, 60_000);
         String ifOne = row.word("one watch left");
+        Long handIn = intake.moments.read(row, "hand in by");
         if (event.isEmpty() || row.isWrong()) {
             return;
         }
@@ -75,7 +77,8 @@ final class TermsFile implements DayFile {
                 row.optional("sections"),
                 protest,
                 spread,
-                ifOne);
+                ifOne,
+                handIn);
         check(row, intake, terms);
         intake.take(row, "terms.set", () -> terms);
     }
@@ -120,7 +123,8 @@ final class TermsFile implements DayFile {
                     .put("sections", terms.sections())
                     .put("protest minutes", Numbers.text(terms.protestMinutes()))
                     .put("spread limit", terms.spreadMs() == null ? "" : new FlightTime(terms.spreadMs()).seconds(0))
-                    .put("one watch left", terms.ifOne() == null ? "person" : terms.ifOne());
+                    .put("one watch left", terms.ifOne() == null ? "person" : terms.ifOne())
+                    .put("hand in by", book.moment(terms.handInAtMs()));
         }
     }
 }

@@ -32,6 +32,7 @@ public final class Hints {
             Map.entry("terms.csv/log columns", "what must stand in it"),
             Map.entry("terms.csv/sections", "as the officials cite them, for a dispute"),
             Map.entry("terms.csv/protest minutes", "from the announcement of a time"),
+            Map.entry("terms.csv/hand in by", "when motors are handed in before the flights; empty when they are not"),
             Map.entry("terms.csv/spread limit", "watches further apart are put before a person; empty for 0.3 s"),
             Map.entry(
                     "terms.csv/one watch left",

@@ -59,7 +59,7 @@ class DayPlanBrowserIT {
             Sight.waitFor(laptop, "later than planned");
             Sight.look(laptop, "day-slipped");
             press("Propose a plan");
-            Sight.waitFor(laptop, "Curlew 1 wind from");
+            Sight.waitFor(laptop, " later, from ");
             press("Take this plan");
             Sight.waitFor(laptop, "Taken at");
             for (ChromeDriver browser : new ChromeDriver[] {laptop, phone, tablet}) {
@@ -79,7 +79,7 @@ class DayPlanBrowserIT {
             Sight.look(laptop, "day-tried");
             window(app, "Curlew", 5, 17);
             laptop.navigate().refresh();
-            Sight.waitFor(laptop, "Slipped.");
+            Sight.waitFor(laptop, "Since the plan was taken");
             press("Propose a plan");
             Sight.waitFor(laptop, "Does not fit:");
             Sight.touch(

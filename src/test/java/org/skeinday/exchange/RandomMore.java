@@ -98,7 +98,8 @@ final class RandomMore {
                 day.textOrNull(400),
                 day.maybe() ? 1 + day.upTo(1439) : null,
                 day.maybe() ? (Long) (long) day.upTo(60_000) : null,
-                Terms.IF_ONE.get(day.upTo(1)));
+                Terms.IF_ONE.get(day.upTo(1)),
+                day.maybe() ? (Long) (1_700_000_000_000L + 60_000L * day.upTo(1_000_000)) : null);
     }
 
     private FlightRules rules(EventAdded event) {

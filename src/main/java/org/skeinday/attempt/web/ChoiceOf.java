@@ -2,6 +2,8 @@ package org.skeinday.attempt.web;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +29,7 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.units.FlightTime;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.winding.WindingPolicy;
 import org.skeinday.winding.WindingRequest;
 import org.skeinday.winding.store.BreakEvidenceOf;
 
@@ -34,6 +37,9 @@ import org.skeinday.winding.store.BreakEvidenceOf;
 final class ChoiceOf {
     private static final int POINTS = 7;
     private static final int MOST_ROWS = 5;
+    /** The first ones by rank: every choice of them is counted out. */
+    private static final int MOST_MOTORS = 5;
+
     private static final BigDecimal STEP = new BigDecimal("0.05");
     private static final BigDecimal MOST = new BigDecimal("0.95");
 
@@ -41,6 +47,9 @@ final class ChoiceOf {
     private final Today today;
     private final EntryAdded entry;
     private final FlightsOf flown;
+    /** Motors whose flights show no effect of the fraction. */
+    private final TreeSet<String> alike = new TreeSet<>();
+
     private final List<String> missing = new ArrayList<>();
 
     ChoiceOf(Tx tx, Today today, EntryAdded entry) {
@@ -64,17 +73,30 @@ final class ChoiceOf {
             return new ChoiceView(title(), "", List.of(), missing);
         }
         List<AttemptsLeft.Option> options = motors.stream()
-                .limit(8)
+                .limit(MOST_MOTORS)
                 .flatMap(motor -> options(motor, models.get(0)).stream())
                 .toList();
+        Map<String, Integer> again = new HashMap<>();
+        motors.forEach(motor -> again.put(motor.tag(), usesLeft(motor, left)));
         List<AttemptsLeft.Choice> ranked = AttemptsLeft.ranked(
-                today.tally(entry).officialMs(), left, today.scoring().score(), options, Map.of());
+                today.tally(entry).officialMs(), left, today.scoring().score(), options, again);
+        if (!alike.isEmpty()) {
+            missing.add(
+                    "The flights show no effect of the fraction on the time yet, so the gentlest winding comes first: "
+                            + String.join(", ", alike) + ".");
+        }
         return new ChoiceView(
                 title(),
                 left + (left == 1 ? " attempt" : " attempts") + " ahead, " + Words.score(today)
                         + "; a motor that breaks brings no time",
-                ranked.stream().limit(MOST_ROWS).map(this::row).toList(),
+                apart(ranked).stream().map(this::row).toList(),
                 missing);
+    }
+
+    /** How often it may still be wound for an official attempt, at least once: who takes it all the same knows why. */
+    private int usesLeft(MotorAdded motor, int attempts) {
+        int windings = motor.uses() + AttemptStore.windingsOf(tx, motor.id());
+        return Math.max(1, Math.min(attempts, WindingPolicy.MOST_USES - windings));
     }
 
     private String title() {
@@ -151,6 +173,7 @@ final class ChoiceOf {
                     points.stream().mapToDouble(p -> p.time().millis() / 1000.0).toArray());
             return Optional.of(line.likely(fraction, POINTS));
         }
+        alike.add(motor.tag());
         return Optional.of(Sample.of(seconds).likely(POINTS));
     }
 
@@ -164,21 +187,31 @@ final class ChoiceOf {
         return turns == null ? 0 : turns;
     }
 
+    /** For each set of motors the best choice of fractions; with one set alone, the best few. */
+    private static List<AttemptsLeft.Choice> apart(List<AttemptsLeft.Choice> ranked) {
+        Map<String, AttemptsLeft.Choice> best = new LinkedHashMap<>();
+        ranked.forEach(c -> best.putIfAbsent(
+                c.options().stream().map(AttemptsLeft.Option::motorId).sorted().collect(Collectors.joining(" ")), c));
+        List<AttemptsLeft.Choice> apart = best.size() > 1 ? List.copyOf(best.values()) : ranked;
+        return apart.stream().limit(MOST_ROWS).toList();
+    }
+
     private ChoiceView.Row row(AttemptsLeft.Choice choice) {
-        String flights = choice.options().stream()
-                .map(o -> o.motorId() + " at " + o.fraction() + ", about "
-                        + new FlightTime(Math.round(o.expectedSeconds() * 1000) / 100 * 100).text(1))
-                .collect(Collectors.joining("; then "));
+        List<String> flights = choice.options().stream()
+                .map(o -> o.motorId() + " at " + o.fraction() + " of its breaking turns, about "
+                        + new FlightTime(Math.round(o.expectedSeconds()) * 1000).text(0))
+                .toList();
         return new ChoiceView.Row(
                 flights,
                 new FlightTime(today.scoring().shownMs(Math.round(choice.expectedMs())) / 100 * 100).text(1),
-                PlanForecast.percent(choice.noScore()),
-                reason(choice));
+                risks(choice));
     }
 
-    private static String reason(AttemptsLeft.Choice choice) {
+    private static String risks(AttemptsLeft.Choice choice) {
         TreeSet<String> risks = new TreeSet<>();
-        choice.options().forEach(o -> risks.add(o.motorId() + " breaks in " + PlanForecast.percent(o.risk())));
-        return String.join(", ", risks);
+        choice.options()
+                .forEach(o -> risks.add(
+                        o.motorId() + " at " + o.fraction() + " breaks in " + PlanForecast.percent(o.risk())));
+        return "no score at all: " + PlanForecast.percent(choice.noScore()) + "; " + String.join(", ", risks);
     }
 }

@@ -9,6 +9,6 @@ import java.util.List;
  * @param missing what a choice would need, one sentence each; empty when nothing is missing
  */
 public record ChoiceView(String title, String basis, List<Row> rows, List<String> missing) {
-    /** One choice. @param flights each motor with its fraction and expected time */
-    public record Row(String flights, String score, String noScore, String reason) {}
+    /** One choice. @param flights one for each, with motor, fraction and expected time @param risks in words */
+    public record Row(List<String> flights, String score, String risks) {}
 }

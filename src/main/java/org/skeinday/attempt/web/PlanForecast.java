@@ -101,6 +101,9 @@ final class PlanForecast {
     }
 
     static String percent(double share) {
+        if (share > 0 && share < 0.001) {
+            return "less than 0.1 %";
+        }
         return String.format(Locale.ROOT, share < 0.1 ? "%.1f %%" : "%.0f %%", 100 * share);
     }
 }

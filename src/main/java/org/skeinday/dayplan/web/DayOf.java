@@ -3,9 +3,11 @@ package org.skeinday.dayplan.web;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -50,16 +52,17 @@ final class DayOf {
     }
 
     /** @param person whose own list is shown, empty for nobody */
-    DayView view(String person, boolean mayAct) {
+    DayView view(String person, DayView.HandIn handIn, boolean mayAct) {
         PlanTaken taken = day.taken();
         if (day.day().attempts().isEmpty()) {
-            return empty("Every own entry has had its attempts, or there is none yet.", mayAct);
+            return empty("Every own entry has had its attempts, or there is none yet.", handIn, mayAct);
         }
         if (taken == null) {
             return empty(
                     mayAct
                             ? "There is no plan yet. Ask for one: it is computed in a second, and yours to take or leave."
                             : "There is no plan yet: the captain makes one.",
+                    handIn,
                     mayAct);
         }
         PlanProblem problem = problem(day.day(), day.now());
@@ -79,11 +82,12 @@ final class DayOf {
                 choices(),
                 setbacks(),
                 mayAct ? tellable() : List.of(),
+                handIn,
                 day.event().id(),
                 mayAct);
     }
 
-    private DayView empty(String none, boolean mayAct) {
+    private DayView empty(String none, DayView.HandIn handIn, boolean mayAct) {
         return new DayView(
                 day.event().name(),
                 none,
@@ -96,6 +100,7 @@ final class DayOf {
                 choices(),
                 setbacks(),
                 List.of(),
+                handIn,
                 day.event().id(),
                 mayAct && !day.day().attempts().isEmpty());
     }
@@ -259,22 +264,62 @@ final class DayOf {
                 .toList();
     }
 
-    /** What a proposal moves; "" where nothing worth a word is. */
+    /** What a proposal moves, an attempt that moves as a whole in one line; empty where nothing worth a word does. */
     List<String> moved(List<PlanTaken.Planned> after) {
         PlanTaken taken = day.taken();
-        List<String> moved = new ArrayList<>();
         if (taken == null) {
-            return moved;
+            return List.of();
         }
-        for (PlanTaken.Planned task : after) {
-            taken.tasks().stream()
-                    .filter(t -> t.task().equals(task.task()))
-                    .findFirst()
-                    .ifPresentOrElse(
-                            before -> moved(before, task, moved),
-                            () -> moved.add(task.task() + " is new, at " + Words.clock(task.startMs(), zone)));
-        }
+        Map<String, PlanTaken.Planned> before = new TreeMap<>();
+        taken.tasks().forEach(t -> before.put(t.task(), t));
+        Map<String, List<PlanTaken.Planned>> byAttempt = new LinkedHashMap<>();
+        after.stream()
+                .filter(t -> t.endMs() > t.startMs())
+                .forEach(t -> byAttempt
+                        .computeIfAbsent(BandsOf.attempt(t.task()), a -> new ArrayList<>())
+                        .add(t));
+        List<String> moved = new ArrayList<>();
+        byAttempt.forEach((attempt, parts) -> asOne(attempt, parts, before)
+                .ifPresentOrElse(
+                        moved::add,
+                        () -> parts.forEach(part -> {
+                            PlanTaken.Planned was = before.get(part.task());
+                            if (was == null) {
+                                moved.add(said(part.task()) + ", new, at " + Words.clock(part.startMs(), zone));
+                            } else {
+                                moved(was, part, moved);
+                            }
+                        })));
         return moved;
+    }
+
+    /** Empty where its parts move differently, or something else than the time changes. */
+    private Optional<String> asOne(
+            String attempt, List<PlanTaken.Planned> parts, Map<String, PlanTaken.Planned> before) {
+        List<PlanTaken.Planned> ahead =
+                parts.stream().filter(p -> p.startMs() > nowMs).toList();
+        List<Long> shifts = ahead.stream()
+                .filter(p -> before.containsKey(p.task()))
+                .map(p -> (p.startMs()
+                                - Objects.requireNonNull(before.get(p.task())).startMs())
+                        / 1000)
+                .toList();
+        boolean same = ahead.size() >= 2
+                && shifts.size() == ahead.size()
+                && shifts.stream().allMatch(s -> Math.abs(s - shifts.get(0)) < WORTH_SECONDS)
+                && Math.abs(shifts.get(0)) >= WORTH_SECONDS
+                && parts.stream().allMatch(p -> isSameBut(before.get(p.task()), p));
+        return same
+                ? Optional.of(attempt + ": " + lasting(Math.abs(shifts.get(0)))
+                        + (shifts.get(0) > 0 ? " later, from " : " earlier, from ")
+                        + Words.clock(ahead.get(0).startMs(), zone))
+                : Optional.empty();
+    }
+
+    private static boolean isSameBut(PlanTaken.@Nullable Planned before, PlanTaken.Planned after) {
+        return before != null
+                && before.people().equals(after.people())
+                && Objects.equals(before.motor(), after.motor());
     }
 
     private void moved(PlanTaken.Planned before, PlanTaken.Planned after, List<String> moved) {
@@ -291,7 +336,7 @@ final class DayOf {
             words.add("with motor " + after.motor() + (before.motor() == null ? "" : " in place of " + before.motor()));
         }
         if (!words.isEmpty()) {
-            moved.add(after.task() + " " + String.join(", ", words));
+            moved.add(said(after.task()) + " " + String.join(", ", words));
         }
     }
 

@@ -116,8 +116,9 @@ public final class DayPages {
         long nowMs = clock.millis();
         boolean mayAct = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
         String person = Access.callerOf(ctx).person();
-        return record.read(tx -> DayNow.read(tx, nowMs))
-                .map(day -> of(day, nowMs).view(person, mayAct))
+        return record.read(tx -> DayNow.read(tx, nowMs)
+                        .map(day -> of(day, nowMs)
+                                .view(person, new HandIn(tx, day.event(), clock.getZone(), nowMs).view(), mayAct)))
                 .orElseGet(() -> new DayView(
                         "No event yet",
                         "On the page Prepare a coach sets a day up in about ten minutes.",
@@ -130,6 +131,7 @@ public final class DayPages {
                         List.of(),
                         List.of(),
                         List.of(),
+                        DayView.HandIn.NONE,
                         "",
                         false));
     }

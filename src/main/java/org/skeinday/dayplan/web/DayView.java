@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param own what the reader's person does, in order
  * @param choices what a change may be tried on
  * @param setbacks what keeps people or models away now
+ * @param handIn whether motors are ready by when they are handed in
  * @param tellable what of that may be told; empty for who may not
  */
 public record DayView(
@@ -25,8 +26,14 @@ public record DayView(
         List<Choice> choices,
         List<Going> setbacks,
         List<Choice> tellable,
+        HandIn handIn,
         String event,
         boolean mayAct) {
+    /** @param title empty where nothing is handed in @param lines one for each motor */
+    public record HandIn(String title, List<String> lines) {
+        static final HandIn NONE = new HandIn("", List.of());
+    }
+
     /** The whole page. @param asks whether a proposal is asked for with it */
     public record Opened(DayView day, boolean asks) {}
 

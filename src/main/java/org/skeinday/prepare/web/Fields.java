@@ -17,7 +17,8 @@ import org.skeinday.prepare.Thing;
 /** The columns of a file as the fields of a form: what can be chosen is chosen, the rest is typed. */
 final class Fields {
     private static final Set<String> DAYS = Set.of("day", "opened", "pull tested", "ratio checked", "calibrated");
-    private static final Set<String> MOMENTS = Set.of("opens", "closes", "flown", "when", "ready", "inspected");
+    private static final Set<String> MOMENTS =
+            Set.of("opens", "closes", "flown", "when", "ready", "inspected", "hand in by");
     private static final Set<String> COUNTS = Set.of(
             "attempts",
             "window minutes",

@@ -114,7 +114,8 @@ class DayWebTest {
         String slipped = laptop.get("/day").body();
         assertSays("later than planned", slipped);
         String proposed = propose(Map.of()).body();
-        assertSays("Curlew 1 wind from", proposed);
+        assertSays("Curlew 1: ", proposed);
+        assertSays(" later, from ", proposed);
         laptop.form("/day/take", Map.of("proposal", proposal(proposed)));
         assertFalse(laptop.get("/day").body().contains("later than planned"));
     }
@@ -201,7 +202,7 @@ class DayWebTest {
         laptop.form("/day/tell", Map.of("event", event(page), "what", curlew, "minutes", "10", "cure", "5"));
         assertSays("Curlew: the model is mended, until", laptop.get("/").body());
         String proposed = propose(Map.of()).body();
-        assertSays("Curlew 1 prepare from", proposed);
+        assertSays("Curlew 1: ", proposed);
         laptop.form("/day/take", Map.of("proposal", proposal(proposed)));
         clock.stepBy(Duration.ofMinutes(2));
         assertFalse(
@@ -227,6 +228,28 @@ class DayWebTest {
         assertSays(
                 "Motor " + planned.group(1) + " cannot be used any more",
                 laptop.get("/").body());
+    }
+
+    @Test
+    void where_motors_are_handed_in_each_is_ready_by_then_or_said_to_be_late() throws Exception {
+        String by = java.time.LocalDateTime.now(clock)
+                .plusMinutes(16)
+                .format(java.time.format.DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm"));
+        forms.save("terms", forms.row("terms", EVENT), Map.of("hand-in-by", by));
+        String day = laptop.get("/day").body();
+        assertSays("Motors are handed in by", day);
+        assertSays("A3 needs 21 min on the Bench: it fits only with the least waits (3 min), at once", day);
+        String a3 = forms.row("motors", "A3").replaceFirst(".*/", "");
+        for (String deed : new String[] {"lubricate", "condition", "rest", "ready"}) {
+            laptop.tap(
+                    "bench.step",
+                    Json.MAPPER.createObjectNode().put("motor", a3).put("deed", deed));
+        }
+        assertSays("A3 is ready", laptop.get("/day").body());
+        clock.stepBy(Duration.ofMinutes(14));
+        assertSays(
+                "B2 needs 21 min on the Bench: it does not fit any more",
+                laptop.get("/day").body());
     }
 
     private static String event(String page) {
