@@ -227,7 +227,7 @@ class DayWebTest {
                 "bench.step", Json.MAPPER.createObjectNode().put("motor", motor).put("deed", "fall"));
         assertSays(
                 "Motor " + planned.group(1) + " cannot be used any more",
-                laptop.get("/").body());
+                laptop.get("/day").body());
     }
 
     @Test
@@ -240,7 +240,7 @@ class DayWebTest {
         assertSays("Motors are handed in by", day);
         assertSays("A3 needs 21 min on the Bench: it fits only with the least waits (3 min), at once", day);
         String a3 = forms.row("motors", "A3").replaceFirst(".*/", "");
-        for (String deed : new String[] {"lubricate", "condition", "rest", "ready"}) {
+        for (String deed : new String[] {"lubricate", "condition", "rest", "ready-now"}) {
             laptop.tap(
                     "bench.step",
                     Json.MAPPER.createObjectNode().put("motor", a3).put("deed", deed));
