@@ -106,6 +106,12 @@ final class HouseRules {
                 .dependOnClassesThat()
                 .resideInAPackage("de.siegmar.fastcsv..")
                 .because("CsvLines alone splits text into cells"));
+        rules.add(noClasses()
+                .that(resideInAPackage(room("exchange")).and(not("XlsxBook")))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage("org.dhatim.fastexcel..", "java.io")
+                        .and(not(IOException.class.getSimpleName())))
+                .because("XlsxBook alone knows workbooks and their bytes"));
         return all(rules);
     }
 
@@ -115,7 +121,7 @@ final class HouseRules {
         ROOMS.subList(0, i + 1).forEach(earlier -> allowed.add(room(earlier)));
         allowed.addAll(OWN.getOrDefault(name, List.of()));
         if (name.equals("exchange")) {
-            allowed.add("de.siegmar.fastcsv..");
+            allowed.addAll(List.of("de.siegmar.fastcsv..", "org.dhatim.fastexcel..", "java.io"));
         }
         return classes()
                 .that()
