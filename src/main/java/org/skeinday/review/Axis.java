@@ -5,8 +5,17 @@ package org.skeinday.review;
  *
  * @param words for example "launch torque"
  * @param unit empty for a count or a share
+ * @param whole whether only whole numbers have a meaning, as for a count
  */
-public record Axis(String words, String unit) {
+public record Axis(String words, String unit, boolean whole) {
+    public Axis(String words, String unit) {
+        this(words, unit, false);
+    }
+
+    static Axis ofCount(String words) {
+        return new Axis(words, "", true);
+    }
+
     public Axis {
         Check.filled("What an axis measures", words);
     }

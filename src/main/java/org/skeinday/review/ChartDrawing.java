@@ -54,10 +54,10 @@ final class ChartDrawing {
     private Field field() {
         double top = Chart.FONT + legendRows() * LEGEND_LINE;
         double bottom = height - 3 * Chart.FONT - GAP;
-        Ticks y = ticks(picture.allY().toArray(), Math.max(2, (int) ((bottom - top) / (2.5 * Chart.FONT))));
+        Ticks y = ticks(picture.y(), picture.allY().toArray(), Math.max(2, (int) ((bottom - top) / (2.5 * Chart.FONT))));
         double left = Chart.FONT + 2 * GAP + longest(y) * Chart.LETTER + GAP;
         for (int most = 10; ; most--) {
-            Ticks x = ticks(picture.allX().toArray(), most);
+            Ticks x = ticks(picture.x(), picture.allX().toArray(), most);
             double right = width - longest(x) * Chart.LETTER / 2 - GAP;
             double apart = (right - left) / (x.values().size() - 1);
             if (apart >= longest(x) * Chart.LETTER + GAP || most == 2) {
@@ -66,10 +66,10 @@ final class ChartDrawing {
         }
     }
 
-    private static Ticks ticks(double[] values, int most) {
+    private static Ticks ticks(Axis axis, double[] values, int most) {
         double low = java.util.Arrays.stream(values).min().orElse(0);
         double high = java.util.Arrays.stream(values).max().orElse(1);
-        return Ticks.over(low, high, most);
+        return axis.whole() ? Ticks.ofWhole(low, high, most) : Ticks.over(low, high, most);
     }
 
     private static int longest(Ticks ticks) {

@@ -25,7 +25,7 @@ public record FlightPictures(List<FlightRow> flights, List<Finding> findings, Un
 
     public Picture timeByUse() {
         var use = new Measure(
-                new Axis("use of the motor", ""),
+                Axis.ofCount("use of the motor"),
                 Figure.USE,
                 r -> number(r.wound().use()));
         return picture(Finding.Kind.FIRST_USE, "Flight time by use of the motor", use, TIME, false);
@@ -62,7 +62,7 @@ public record FlightPictures(List<FlightRow> flights, List<Finding> findings, Un
     }
 
     private Picture inOrder(Finding.@Nullable Kind kind, String plain, Measure y) {
-        var order = new Measure(new Axis("flight", ""), Figure.DAY, r -> flights.indexOf(r) + 1.0);
+        var order = new Measure(Axis.ofCount("flight"), Figure.DAY, r -> flights.indexOf(r) + 1.0);
         return picture(kind, plain, order, y, false);
     }
 

@@ -17,6 +17,15 @@ public record Ticks(List<Double> values, List<String> labels) {
      * @throws IllegalArgumentException unless low and high are finite and low is not above high
      */
     public static Ticks over(double low, double high, int most) {
+        return over(low, high, most, Integer.MIN_VALUE);
+    }
+
+    /** The same in steps of one or more, for counts. */
+    public static Ticks ofWhole(double low, double high, int most) {
+        return over(low, high, most, 0);
+    }
+
+    private static Ticks over(double low, double high, int most, int leastPower) {
         Check.finite("The least value", low);
         Check.finite("The largest value", high);
         if (low > high || most < 2) {
@@ -25,9 +34,9 @@ public record Ticks(List<Double> values, List<String> labels) {
         }
         if (high - low <= Math.abs(high) * 1e-9) { // all alike: they stand in the middle of something
             double around = Math.max(1, Math.abs(high)) / 4;
-            return over(low - around, high + around, most);
+            return over(low - around, high + around, most, leastPower);
         }
-        int power = (int) Math.floor(Math.log10((high - low) / most));
+        int power = Math.max(leastPower, (int) Math.floor(Math.log10((high - low) / most)));
         for (int i = 0; ; i++) {
             int factor = List.of(1, 2, 5).get(i % 3);
             BigDecimal step = BigDecimal.valueOf(factor).scaleByPowerOfTen(power + i / 3);

@@ -58,6 +58,13 @@ class ChartTest {
     }
 
     @Test
+    void ticks_of_counts_are_whole() {
+        assertEquals(List.of("1", "2", "3", "4", "5"), Ticks.ofWhole(1, 5, 10).labels());
+        assertEquals(List.of("1", "2"), Ticks.ofWhole(1, 2, 10).labels());
+        assertEquals(List.of("0", "20", "40", "60"), Ticks.ofWhole(1, 45, 3).labels());
+    }
+
+    @Test
     void ticks_refuse_what_is_no_range() {
         assertThrows(IllegalArgumentException.class, () -> Ticks.over(2, 1, 5));
         assertThrows(IllegalArgumentException.class, () -> Ticks.over(0, Double.NaN, 5));
