@@ -122,8 +122,13 @@ public record ColumnMapping(String file, Map<Integer, Meaning> meanings, Map<Str
 
     private List<CellError> headErrors() {
         List<CellError> errors = new ArrayList<>();
-        missing().forEach(column -> errors.add(new CellError(
-                file, 1, column, "no column means this and every row needs it", "choose one, or one value for all rows")));
+        missing()
+                .forEach(column -> errors.add(new CellError(
+                        file,
+                        1,
+                        column,
+                        "no column means this and every row needs it",
+                        "choose one, or one value for all rows")));
         for (Column column : columns()) {
             String unit = unit(column.name());
             if (!unit.isEmpty()) {
@@ -150,7 +155,8 @@ public record ColumnMapping(String file, Map<Integer, Meaning> meanings, Map<Str
 
     private String unit(String column) {
         return places(column).stream()
-                .map(place -> meanings.getOrDefault(place, new Meaning(column, "")).unit())
+                .map(place ->
+                        meanings.getOrDefault(place, new Meaning(column, "")).unit())
                 .filter(unit -> !unit.isEmpty())
                 .findFirst()
                 .orElse("");

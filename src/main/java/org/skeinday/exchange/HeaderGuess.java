@@ -57,7 +57,8 @@ final class HeaderGuess {
             int at = place;
             meaning(known, header.get(place))
                     .filter(m -> m.column().equals("flown")
-                            || meanings.values().stream().noneMatch(o -> o.column().equals(m.column())))
+                            || meanings.values().stream()
+                                    .noneMatch(o -> o.column().equals(m.column())))
                     .ifPresent(m -> meanings.put(at, m));
         }
         return meanings;

@@ -54,7 +54,8 @@ final class ChartDrawing {
     private Field field() {
         double top = Chart.FONT + legendRows() * LEGEND_LINE;
         double bottom = height - 3 * Chart.FONT - GAP;
-        Ticks y = ticks(picture.y(), picture.allY().toArray(), Math.max(2, (int) ((bottom - top) / (2.5 * Chart.FONT))));
+        Ticks y =
+                ticks(picture.y(), picture.allY().toArray(), Math.max(2, (int) ((bottom - top) / (2.5 * Chart.FONT))));
         double left = Chart.FONT + 2 * GAP + longest(y) * Chart.LETTER + GAP;
         for (int most = 10; ; most--) {
             Ticks x = ticks(picture.x(), picture.allX().toArray(), most);

@@ -69,7 +69,8 @@ class ColumnMappingTest {
                         7, new ColumnMapping.Meaning("note", "")),
                 guess.meanings());
         assertEquals(List.of(), guess.missing());
-        ColumnMapping slip = ColumnMapping.guess("flights.csv", List.of("remainng", "crank_turns", "launch torque (kg)", "x"));
+        ColumnMapping slip =
+                ColumnMapping.guess("flights.csv", List.of("remainng", "crank_turns", "launch torque (kg)", "x"));
         assertEquals(
                 Map.of(
                         0, new ColumnMapping.Meaning("remaining", ""),
@@ -96,8 +97,18 @@ class ColumnMappingTest {
         assertEquals("=good", first.note());
         assertEquals(
                 Map.of(
-                        "flown", "2.5.2026 18:00", "motor", "R-01", "crank turns", "212", "launch torque", "0.34", "time",
-                        "1:35.23", "note", "=good"),
+                        "flown",
+                        "2.5.2026 18:00",
+                        "motor",
+                        "R-01",
+                        "crank turns",
+                        "212",
+                        "launch torque",
+                        "0.34",
+                        "time",
+                        "1:35.23",
+                        "note",
+                        "=good"),
                 mapping.preview(rows, 1).get(0));
     }
 
@@ -109,7 +120,9 @@ class ColumnMappingTest {
                 row("yesterday", "", "A9", "many", "0.34", "1:35.23"));
         ColumnMapping.Taken taken = take(ColumnMapping.guess("flights.csv", HEADER), rows);
         assertEquals(List.of(), taken.facts());
-        assertEquals(List.of(3, 3, 3), taken.errors().stream().map(ColumnMapping.WrongCell::row).toList());
+        assertEquals(
+                List.of(3, 3, 3),
+                taken.errors().stream().map(ColumnMapping.WrongCell::row).toList());
         assertEquals(
                 List.of(List.of(2), List.of(0, 1), List.of(3)),
                 taken.errors().stream().map(ColumnMapping.WrongCell::places).toList());
@@ -123,7 +136,8 @@ class ColumnMappingTest {
                 "flights.csv line 1, column \"motor\": no column means this and every row needs it; choose one, or one"
                         + " value for all rows",
                 take(guess, rows).errors().get(0).error().text());
-        ColumnMapping whole = new ColumnMapping("flights.csv", guess.meanings(), Map.of("motor", "R-01", "ratio", "15"));
+        ColumnMapping whole =
+                new ColumnMapping("flights.csv", guess.meanings(), Map.of("motor", "R-01", "ratio", "15"));
         PracticeFlown flown = (PracticeFlown) take(whole, rows).facts().get(0).body();
         assertEquals(15, flown.winderRatio());
         assertEquals(1, take(whole, List.of(rows.get(0))).errors().size());
@@ -132,13 +146,12 @@ class ColumnMappingTest {
     @Test
     void a_unit_that_does_not_fit_and_a_column_that_is_not_there_are_refused() {
         List<List<String>> rows = List.of(List.of("Date", "Duration"), row("2026-05-02 18:00", "95.2"));
-        Map<Integer, ColumnMapping.Meaning> meanings = Map.of(
-                0, new ColumnMapping.Meaning("flown", ""), 1, new ColumnMapping.Meaning("time", "kg"));
+        Map<Integer, ColumnMapping.Meaning> meanings =
+                Map.of(0, new ColumnMapping.Meaning("flown", ""), 1, new ColumnMapping.Meaning("time", "kg"));
         ColumnMapping.Taken taken = take(new ColumnMapping("flights.csv", meanings, Map.of("motor", "R-01")), rows);
         assertEquals(List.of(1), taken.errors().get(0).places());
         assertThrows(
-                IllegalArgumentException.class,
-                () -> new ColumnMapping("flights.csv", meanings, Map.of("time", "95")));
+                IllegalArgumentException.class, () -> new ColumnMapping("flights.csv", meanings, Map.of("time", "95")));
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new ColumnMapping("flights.csv", Map.of(0, new ColumnMapping.Meaning("speed", "")), Map.of()));
