@@ -191,7 +191,9 @@ final class Commands {
             mixinStandardHelpOptions = true,
             footer = {"", "Example:", "  import my-files --data my-season"})
     static final class Import extends OnFolder {
-        @Parameters(paramLabel = "DIR", description = "the folder with event.csv, entries.csv, motors.csv …")
+        @Parameters(
+                paramLabel = "DIR",
+                description = "the folder with event.csv, entries.csv, motors.csv …, or one workbook.xlsx")
         Path dir = Path.of(".");
 
         @Option(names = "--json", description = "one JSON object: rows by file, or every error with its place")
@@ -199,11 +201,12 @@ final class Commands {
 
         @Override
         public Integer call() throws Exception {
-            if (!Files.isDirectory(dir)) {
+            if (!Files.isDirectory(dir) && !WorkbookFile.isOne(dir)) {
                 throw new ParameterException(spec.commandLine(), "There is no folder " + dir);
             }
-            Exchange.Taken taken = Exchange.take(
-                    folder("skeinday"), DayFolder.read(dir), 0, Clock.systemDefaultZone(), new SecureRandom());
+            var texts = Files.isDirectory(dir) ? DayFolder.read(dir) : WorkbookFile.read(dir);
+            Exchange.Taken taken =
+                    Exchange.take(folder("skeinday"), texts, 0, Clock.systemDefaultZone(), new SecureRandom());
             if (json) {
                 out().println(ExchangeJson.of(taken));
             } else if (taken.errors().isEmpty()) {
@@ -224,7 +227,9 @@ final class Commands {
             mixinStandardHelpOptions = true,
             footer = {"", "Example:", "  export files-out --data my-season"})
     static final class Export extends OnFolder {
-        @Parameters(paramLabel = "DIR", description = "the folder to write: new, empty, or of an earlier export")
+        @Parameters(
+                paramLabel = "DIR",
+                description = "the folder to write (new, empty, or of an earlier export), or one workbook.xlsx")
         Path dir = Path.of(".");
 
         @Option(names = "--json", description = "one JSON object: rows by file")
@@ -234,7 +239,11 @@ final class Commands {
         public Integer call() throws Exception {
             Path folder = existing(folder("skeinday"));
             DayFiles.Written written = Exchange.write(folder, Clock.systemDefaultZone());
-            DayFolder.write(dir, written.texts());
+            if (WorkbookFile.isOne(dir)) {
+                WorkbookFile.write(dir, written.texts());
+            } else {
+                DayFolder.write(dir, written.texts());
+            }
             if (json) {
                 out().println(ExchangeJson.of(written, dir));
             } else {

@@ -78,6 +78,30 @@ class ExchangeCommandsTest {
     }
 
     @Test
+    void a_workbook_goes_out_and_comes_in_as_the_same_files() throws Exception {
+        demo();
+        Path workbook = root.resolve("season.xlsx");
+        assertEquals(0, save(workbook), complained);
+        assertEquals(0, save(workbook), complained); // in the place of the one before
+        assertEquals(0, save(out), complained);
+        TreeMap<String, String> files = contents(out);
+        data = root.resolve("other");
+        assertEquals(0, load(workbook), complained);
+        out = root.resolve("again");
+        assertEquals(0, save(out), complained);
+        assertEquals(files, contents(out));
+    }
+
+    @Test
+    void what_is_no_workbook_is_not_taken_and_says_why() throws Exception {
+        Path wrong = folder("wrong", "season.xlsx", "a,b").resolve("season.xlsx");
+        assertEquals(2, load(wrong));
+        assertTrue(complained.contains("season.xlsx: this is no workbook that can be read"), complained);
+        assertEquals(2, load(root.resolve("none.xlsx")));
+        assertTrue(complained.contains("There is no workbook"), complained);
+    }
+
+    @Test
     void import_counts_the_rows_of_each_file() {
         demo();
         assertTrue(said.contains("motors.csv: 14\n"), said);

@@ -42,6 +42,7 @@ final class HouseRules {
             "attempt",
             "bench",
             "dayplan",
+            "review",
             "exchange",
             "prepare",
             "paper");
@@ -79,6 +80,7 @@ final class HouseRules {
             "motor", List.of("org.hipparchus.."),
             "device", List.of("java.security", "java.nio.charset"),
             "dayplan", List.of("com.google.ortools.."),
+            "review", List.of("org.hipparchus..", "java.text"), // java.text: letters without their accents
             "exchange", List.of("java.nio", "java.nio.charset"));
 
     /** The one class that speaks to the solver. */
@@ -104,6 +106,12 @@ final class HouseRules {
                 .dependOnClassesThat()
                 .resideInAPackage("de.siegmar.fastcsv..")
                 .because("CsvLines alone splits text into cells"));
+        rules.add(noClasses()
+                .that(resideInAPackage(room("exchange")).and(not("XlsxBook")))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage("org.dhatim.fastexcel..", "java.io")
+                        .and(not(IOException.class.getSimpleName())))
+                .because("XlsxBook alone knows workbooks and their bytes"));
         return all(rules);
     }
 
@@ -113,7 +121,7 @@ final class HouseRules {
         ROOMS.subList(0, i + 1).forEach(earlier -> allowed.add(room(earlier)));
         allowed.addAll(OWN.getOrDefault(name, List.of()));
         if (name.equals("exchange")) {
-            allowed.add("de.siegmar.fastcsv..");
+            allowed.addAll(List.of("de.siegmar.fastcsv..", "org.dhatim.fastexcel..", "java.io"));
         }
         return classes()
                 .that()

@@ -1,0 +1,164 @@
+package org.skeinday.exchange;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+import org.dhatim.fastexcel.reader.Cell;
+import org.dhatim.fastexcel.reader.CellType;
+import org.dhatim.fastexcel.reader.ExcelReaderException;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.ReadingOptions;
+
+/**
+ * The same files as one workbook (XLSX, ISO/IEC 29500), a sheet for each. The one user of fastexcel. A cell that is a
+ * number and nothing else is a number; any other is text in a cell kept for text, so that nothing is ever run, nor when
+ * it is edited. Reading gives the texts back as the files would have them; rules and errors are theirs.
+ */
+public final class XlsxBook {
+    /** What follows it is a number of a character: a text that happens to hold such a thing is written so, too. */
+    private static final Pattern ESCAPE = Pattern.compile("_x([0-9A-Fa-f]{4})_");
+
+    private static final Pattern LIKE_ESCAPE = Pattern.compile("_(?=x[0-9A-Fa-f]{4}_)");
+
+    private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9]\\d{0,14})(\\.\\d{0,13}[1-9])?");
+    private static final Pattern DATE_FORMAT = Pattern.compile("(?i).*[ydhs].*");
+    private static final int MOST_DIGITS = 15;
+    private static final String ENDING = ".csv";
+
+    /** @param texts by file name. @param errors why the workbook could not be read; then there are no texts */
+    public record Read(Map<String, String> texts, List<CellError> errors) {}
+
+    private XlsxBook() {}
+
+    /** @param texts by file name, as export writes them */
+    public static byte[] write(Map<String, String> texts) {
+        var bytes = new ByteArrayOutputStream();
+        try (Workbook book = new Workbook(bytes, "Skeinday", "1.0")) {
+            texts.forEach((file, text) -> write(book.newWorksheet(file.replace(ENDING, "")), file, text));
+        } catch (IOException e) {
+            throw new IllegalStateException("Bytes in memory cannot fail to be written", e);
+        }
+        return bytes.toByteArray();
+    }
+
+    private static void write(Worksheet sheet, String file, String text) {
+        List<CellError> errors = new ArrayList<>();
+        List<CsvLines.Line> lines = CsvLines.read(file, text, errors);
+        if (!errors.isEmpty()) {
+            throw new IllegalArgumentException("The texts must be as export writes them, but "
+                    + errors.get(0).text());
+        }
+        sheet.freezePane(0, 1);
+        for (int r = 0; r < lines.size(); r++) {
+            List<String> cells = lines.get(r).cells();
+            for (int c = 0; c < cells.size(); c++) {
+                write(sheet, r, c, CellText.unguarded(cells.get(c)));
+            }
+        }
+    }
+
+    private static void write(Worksheet sheet, int row, int column, String text) {
+        if (text.isEmpty()) {
+            return;
+        }
+        if (row > 0 && isNumber(text)) {
+            sheet.value(row, column, new BigDecimal(text));
+            return;
+        }
+        sheet.value(row, column, LIKE_ESCAPE.matcher(text).replaceAll("_x005F_"));
+        if (row == 0) {
+            sheet.style(row, column).bold().format("@").set();
+        } else {
+            sheet.style(row, column).format("@").set();
+        }
+    }
+
+    /** Whether it would be read back as it is: without a zero too many, and no longer than a spreadsheet reckons. */
+    static boolean isNumber(String text) {
+        return NUMBER.matcher(text).matches()
+                && !text.equals("-0")
+                && text.chars().filter(Character::isDigit).count() <= MOST_DIGITS;
+    }
+
+    /** @param name of the workbook, for its errors */
+    public static Read read(String name, byte[] bytes) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        try (ReadableWorkbook book =
+                new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, false))) {
+            for (org.dhatim.fastexcel.reader.Sheet sheet : book.getSheets().toList()) {
+                List<List<String>> rows = rows(sheet);
+                if (!rows.isEmpty()) {
+                    texts.put(sheet.getName().strip().toLowerCase(Locale.ROOT) + ENDING, CsvLines.write(rows));
+                }
+            }
+            return new Read(texts, List.of());
+        } catch (IOException | ExcelReaderException | IllegalArgumentException e) {
+            return new Read(
+                    Map.of(),
+                    List.of(new CellError(
+                            name, 0, "", "this is no workbook that can be read", "save it as .xlsx and try again")));
+        }
+    }
+
+    /** Rows that a sheet leaves out are empty lines, so that lines keep their numbers. */
+    private static List<List<String>> rows(org.dhatim.fastexcel.reader.Sheet sheet) throws IOException {
+        List<List<String>> rows = new ArrayList<>();
+        try (Stream<org.dhatim.fastexcel.reader.Row> stream = sheet.openStream()) {
+            stream.forEach(row -> {
+                while (rows.size() < row.getRowNum() - 1) {
+                    rows.add(List.of());
+                }
+                List<String> cells = new ArrayList<>();
+                for (int c = 0; c < row.getCellCount(); c++) {
+                    Cell cell = row.getCell(c);
+                    cells.add(cell == null ? "" : CellText.guarded(text(cell)));
+                }
+                rows.add(cells);
+            });
+        }
+        return rows;
+    }
+
+    private static String text(Cell cell) {
+        if (cell.getType() == CellType.NUMBER) {
+            String format = cell.getDataFormatString();
+            return format != null
+                            && !format.equals("General")
+                            && DATE_FORMAT.matcher(plain(format)).matches()
+                    ? date(cell.asDate())
+                    : cell.asNumber().stripTrailingZeros().toPlainString();
+        }
+        if (cell.getType() == CellType.FORMULA) { // what it came to when the workbook was saved
+            return cell.getRawValue() == null ? "" : cell.getRawValue();
+        }
+        String text = cell.getText() == null ? "" : cell.getText();
+        Matcher escapes = ESCAPE.matcher(text);
+        return escapes.replaceAll(
+                m -> Matcher.quoteReplacement(String.valueOf((char) Integer.parseInt(m.group(1), 16))));
+    }
+
+    /** Without colours, conditions and quoted words. */
+    private static String plain(String format) {
+        return format.replaceAll("\\[[^\\]]*\\]|\"[^\"]*\"", "");
+    }
+
+    /** A day, or a day with its time, as files have them. */
+    private static String date(LocalDateTime at) {
+        return at.toLocalTime().toSecondOfDay() == 0
+                ? at.toLocalDate().toString()
+                : at.format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss", Locale.ROOT));
+    }
+}

@@ -1,0 +1,25 @@
+package org.skeinday.review;
+
+import org.jspecify.annotations.Nullable;
+import org.skeinday.dayplan.Part;
+
+/**
+ * How long a part of an attempt was planned to take and took; null where it was not planned or not seen.
+ *
+ * @param plannedSeconds zero or more
+ * @param actualSeconds zero or more
+ */
+public record StepTime(
+        Part part, @Nullable Long plannedSeconds, @Nullable Long actualSeconds) {
+    private static final long LONGEST = 86_400;
+
+    public StepTime {
+        Check.within("The planned seconds", plannedSeconds, 0, LONGEST);
+        Check.within("The actual seconds", actualSeconds, 0, LONGEST);
+    }
+
+    /** How much longer than planned; null unless both are known. */
+    public @Nullable Long overSeconds() {
+        return plannedSeconds == null || actualSeconds == null ? null : (Long) (actualSeconds - plannedSeconds);
+    }
+}

@@ -1,0 +1,111 @@
+package org.skeinday.review;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Torque;
+import org.skeinday.units.UnitSystem;
+
+/**
+ * Whether flight time goes with something that was read or set: one slope over all models, each with a level of its own
+ * ({@link CommonSlope}). Only valid flights of a known model.
+ */
+enum TimeAgainst {
+    LAUNCH_TORQUE(Finding.Kind.LAUNCH_TORQUE, "launch torque", r -> r.flight().launchTorqueNmm()),
+    HOLDING(Finding.Kind.HOLDING, "the seconds of holding", r -> r.wound().holdSeconds()),
+    TEMPERATURE(Finding.Kind.TEMPERATURE, "temperature", r -> r.conditions().celsius());
+
+    static final int FEWEST_FLIGHTS = 5;
+
+    private final Finding.Kind kind;
+    private final String words;
+    private final Function<FlightRow, @Nullable Double> measured;
+
+    TimeAgainst(Finding.Kind kind, String words, Function<FlightRow, @Nullable Double> measured) {
+        this.kind = kind;
+        this.words = words;
+        this.measured = measured;
+    }
+
+    @Nullable
+    Double of(FlightRow row) {
+        return measured.apply(row);
+    }
+
+    /** Those that enter. */
+    List<FlightRow> with(List<FlightRow> rows) {
+        return rows.stream()
+                .filter(FlightRow::isValid)
+                .filter(r -> r.flown().model() != null && r.seconds() != null && measured.apply(r) != null)
+                .toList();
+    }
+
+    Asked ask(List<FlightRow> rows, UnitSystem units) {
+        List<FlightRow> used = with(rows);
+        var question = new Asked.Question(
+                kind,
+                "flight time",
+                "flight time goes with " + words,
+                used.stream().map(FlightRow::id).toList(),
+                "s per " + step(units));
+        if (used.size() < FEWEST_FLIGHTS) {
+            return question.tooFew(
+                    used.size(), "it needs " + FEWEST_FLIGHTS + " valid flights with both, so far " + used.size());
+        }
+        return CommonSlope.through(groups(used))
+                .map(line -> answer(question, line, units))
+                .orElseGet(() -> question.tooFew(used.size(), "it was the same on each model's flights"));
+    }
+
+    private Asked answer(Asked.Question question, CommonSlope line, UnitSystem units) {
+        Effect effect = line.effect(Asked.CONFIDENCE).times(perStep(units));
+        String claim = "With " + step(units) + " more " + what() + " flights were " + Findings.size(effect) + " s "
+                + (effect.value() < 0 ? "shorter" : "longer");
+        return question.answered(line.n(), effect, claim);
+    }
+
+    private String what() {
+        return this == HOLDING ? "of holding" : this == TEMPERATURE ? "in the hall" : words;
+    }
+
+    /** By how much more is asked. */
+    String step(UnitSystem units) {
+        return switch (this) {
+            case LAUNCH_TORQUE -> units == UnitSystem.METRIC ? "1 mN·m" : "0.1 in·ozf";
+            case HOLDING -> "10 s";
+            case TEMPERATURE -> "1 °C";
+        };
+    }
+
+    private double perStep(UnitSystem units) {
+        return switch (this) {
+            case LAUNCH_TORQUE ->
+                units == UnitSystem.METRIC ? 1 : Torque.ofInchOunces(0.1).newtonMillimetres();
+            case HOLDING -> 10;
+            case TEMPERATURE -> 1;
+        };
+    }
+
+    private List<CommonSlope.Group> groups(List<FlightRow> rows) {
+        Map<String, List<FlightRow>> byModel = new LinkedHashMap<>();
+        for (FlightRow row : rows) {
+            String model = Objects.requireNonNull(row.flown().model()).id();
+            byModel.computeIfAbsent(model, k -> new ArrayList<>()).add(row);
+        }
+        return byModel.values().stream()
+                .map(flights -> new CommonSlope.Group(
+                        flights.stream().mapToDouble(this::must).toArray(),
+                        flights.stream()
+                                .mapToDouble(r -> Objects.requireNonNull(r.seconds()))
+                                .toArray()))
+                .toList();
+    }
+
+    private double must(FlightRow row) {
+        return Objects.requireNonNull(measured.apply(row));
+    }
+}
