@@ -50,6 +50,9 @@ public final class Planner {
         if (near != null && figures(near).equals(least)) {
             return outcome(near, true);
         }
+        if (near == null && Overfull.isCounted(problem)) {
+            return none(CpSat.Verdict.INFEASIBLE); // no search is needed for that
+        }
         PlanModel model = PlanModel.of(problem, Loosened.NOTHING);
         Sum headline = model.headline(goal);
         if (near != null && figures(near).headline() == least.headline()) {
@@ -107,12 +110,17 @@ public final class Planner {
 
     /** Hand-overs can be few at the starts so far, or at those that change least: the better of the two. */
     private DayPlan further(PlanModel model, DayPlan first) {
-        DayPlan plan = next(model, model.preferences(), Figures::preferences, first);
+        DayPlan plan = next(model, model.preferences(), Figures::preferences, eased(first));
         plan = next(model, model.motorDislikes(), Figures::motors, plan);
         DayPlan crewed = crew(plan);
         DayPlan moved = next(model, model.change(), Figures::change, plan);
         DayPlan other = moved.sameButPeople(plan) ? crewed : crew(moved);
         return figures(other).betterThan(figures(crewed)) ? other : crewed;
+    }
+
+    private DayPlan eased(DayPlan plan) {
+        DayPlan eased = Eased.of(problem, plan);
+        return figures(eased).betterThan(figures(plan)) ? eased : plan;
     }
 
     private DayPlan crew(DayPlan plan) {
@@ -159,7 +167,8 @@ public final class Planner {
 
     private Outcome none(CpSat.Verdict verdict) {
         Optional<Conflict> conflict =
-                verdict == CpSat.Verdict.INFEASIBLE ? Optional.of(Conflict.of(problem)) : Conflict.ofPart(problem);
+                verdict == CpSat.Verdict.INFEASIBLE ? Optional.of(Conflict.of(problem, effort))
+                        : Conflict.ofPart(problem, effort);
         return new Outcome(
                 conflict.isPresent() ? Outcome.Status.INFEASIBLE : Outcome.Status.UNKNOWN,
                 OptionalLong.empty(),

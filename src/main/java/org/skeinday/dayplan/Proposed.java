@@ -1,7 +1,11 @@
 package org.skeinday.dayplan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,20 +38,57 @@ public record Proposed(
         List<String> conflict = new ArrayList<>();
         List<String> waysOut = new ArrayList<>();
         Supposed left = day;
+        int atOnce = 1;
         while (true) {
             PlanProblem problem = EventChains.of(left.attempts(), left.estimates(), left.setting(), now, inForce);
+            Set<String> counted = leftOut.isEmpty() ? Set.of() : Overfull.counted(problem);
+            List<String> last = lastThatMayGo(left, counted);
+            if (!last.isEmpty() && !counted.isEmpty()) {
+                left = without(left, last, 1, leftOut);
+                continue; // no search is needed to see that it is still too much
+            }
             Outcome outcome = Planner.plan(problem, Goal.SLACK, effort);
-            String last = lastThatMayGo(left);
+            last = lastThatMayGo(left, tasks(outcome.conflict()));
             if (outcome.plan() != null || last.isEmpty()) {
                 return new Proposed(problem, outcome, leftOut, conflict, waysOut);
             }
-            if (leftOut.isEmpty() && outcome.status() == Outcome.Status.INFEASIBLE) {
-                conflict.addAll(WhyNot.words(problem, outcome.conflict(), words));
-                WaysOut.of(problem, outcome.conflict()).forEach(way -> waysOut.add(way.words(words)));
+            if (leftOut.isEmpty()) {
+                explain(problem, outcome, effort, words, conflict, waysOut);
             }
-            leftOut.add(last);
-            left = left.withoutAttempt(last);
+            // Without a proof of what conflicts, more and more: the page waits.
+            atOnce = outcome.conflict().isEmpty() ? 2 * atOnce : 1;
+            left = without(left, last, atOnce, leftOut);
         }
+    }
+
+    private static void explain(
+            PlanProblem problem,
+            Outcome outcome,
+            Effort effort,
+            TimeWords words,
+            List<String> conflict,
+            List<String> waysOut) {
+        if (outcome.status() != Outcome.Status.INFEASIBLE) {
+            conflict.add("no plan with all attempts was found in time, and no proof that there is none");
+        }
+        conflict.addAll(WhyNot.inShort(problem, outcome.conflict(), words));
+        WaysOut.of(problem, outcome.conflict(), effort).forEach(way -> waysOut.add(way.words(problem, words)));
+    }
+
+    private static Supposed without(Supposed day, List<String> last, int count, List<String> leftOut) {
+        Supposed left = day;
+        for (String id : last.subList(0, Math.min(count, last.size()))) {
+            leftOut.add(id);
+            left = left.withoutAttempt(id);
+        }
+        return left;
+    }
+
+    private static Set<String> tasks(List<Requirement> conflict) {
+        return conflict.stream()
+                .filter(one -> one.kind() == Requirement.Kind.TASK)
+                .map(Requirement::id)
+                .collect(Collectors.toSet());
     }
 
     /**
@@ -88,12 +129,20 @@ public record Proposed(
                 waysOut);
     }
 
-    /** The highest number that has not begun: the first attempts of every entry are kept longest. */
-    private static String lastThatMayGo(Supposed day) {
-        return day.attempts().stream()
+    /**
+     * Attempts that have not begun, the highest number first: the first attempts of every entry are kept longest. Of those
+     * that are too much together, when any are known; else of all.
+     */
+    private static List<String> lastThatMayGo(Supposed day, Set<String> tooMuch) {
+        List<AttemptAhead> open = day.attempts().stream()
                 .filter(a -> a.begun().isEmpty())
-                .max(java.util.Comparator.comparingInt(AttemptAhead::number).thenComparing(AttemptAhead::entry))
-                .map(AttemptAhead::id)
-                .orElse("");
+                .sorted(Comparator.comparingInt(AttemptAhead::number)
+                        .thenComparing(AttemptAhead::entry)
+                        .reversed())
+                .toList();
+        List<AttemptAhead> among = open.stream()
+                .filter(a -> Stream.of(Part.values()).anyMatch(part -> tooMuch.contains(EventChains.task(a, part))))
+                .toList();
+        return (among.isEmpty() ? open : among).stream().map(AttemptAhead::id).toList();
     }
 }

@@ -60,9 +60,9 @@ class OverfullTest {
 
     @Test
     void a_search_that_gives_up_at_once_is_helped_by_a_part_and_says_nothing_where_there_is_a_plan() {
-        Conflict conflict = Conflict.ofPart(windings(6)).orElseThrow();
+        Conflict conflict = Conflict.ofPart(windings(6), Effort.live()).orElseThrow();
         assertEquals(true, conflict.irreducible());
-        List<WayOut> ways = WaysOut.of(windings(6), conflict.requirements());
+        List<WayOut> ways = WaysOut.of(windings(6), conflict.requirements(), Effort.live());
         assertNotNull(ways.get(0));
         for (WayOut way : ways) {
             assertEquals(
@@ -70,7 +70,7 @@ class OverfullTest {
                     Planner.plan(WaysOut.taken(windings(6), way), Goal.SLACK, Effort.live())
                             .status());
         }
-        assertEquals(true, Conflict.ofPart(windings(4)).isEmpty());
+        assertEquals(true, Conflict.ofPart(windings(4), Effort.live()).isEmpty());
     }
 
     /** Counting must never find too much in what can be planned. */

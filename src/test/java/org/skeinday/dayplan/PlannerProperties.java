@@ -95,7 +95,7 @@ class PlannerProperties {
             PlanProblem rest = Conflict.only(problem, others);
             assertTrue(BruteForce.possible(rest, 20), () -> "seed " + seed + ": needless is " + one);
         }
-        for (WayOut way : WaysOut.of(problem, conflict)) {
+        for (WayOut way : WaysOut.of(problem, conflict, Effort.live())) {
             Outcome after = plan(WaysOut.taken(problem, way), Goal.SLACK);
             assertEquals(Outcome.Status.OPTIMAL, after.status(), () -> "seed " + seed + ": " + way);
         }
