@@ -30,7 +30,11 @@ public record AttemptAhead(
      * @param end null while it runs
      * @param who does or did what the part asks a person for; null when nobody knows
      */
-    public record Begun(Part part, long start, @Nullable Long end, @Nullable String who) {
+    public record Begun(
+            Part part,
+            long start,
+            @Nullable Long end,
+            @Nullable String who) {
         public Begun {
             if (who != null) {
                 Require.name("Who does " + part.word(), who);

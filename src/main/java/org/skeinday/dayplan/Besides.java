@@ -37,7 +37,12 @@ public record Besides(List<Absence> absences, List<Repair> repairs, List<Retriev
      * @param began when it runs; null while it is ahead
      */
     public record Repair(
-            String entry, int before, long earliest, long work, long cure, @Nullable Long began) {
+            String entry,
+            int before,
+            long earliest,
+            long work,
+            long cure,
+            @Nullable Long began) {
         public Repair {
             model(entry, before, "a repair", earliest, began);
             Require.span("The work of a repair", work);
@@ -61,7 +66,11 @@ public record Besides(List<Absence> absences, List<Repair> repairs, List<Retriev
      * @param began when it runs; null while it is ahead
      */
     public record Retrieval(
-            String entry, int before, long earliest, long seconds, @Nullable Long began) {
+            String entry,
+            int before,
+            long earliest,
+            long seconds,
+            @Nullable Long began) {
         public Retrieval {
             model(entry, before, "a retrieval", earliest, began);
             Require.span("What a retrieval takes", seconds);

@@ -60,8 +60,7 @@ public record Conflict(List<Requirement> requirements, boolean irreducible, doub
 
         /** One resource or clearance mostly conflicts by itself: then the others need not be looked at. */
         private List<Requirement> oneHolder(List<Requirement> all) {
-            List<Requirement> bare =
-                    all.stream().filter(one -> !one.isHolder()).toList();
+            List<Requirement> bare = all.stream().filter(one -> !one.isHolder()).toList();
             if (!bare.isEmpty() && !canBeKept(only(problem, bare), false)) {
                 return bare;
             }
@@ -79,20 +78,27 @@ public record Conflict(List<Requirement> requirements, boolean irreducible, doub
 
         /** Whole attempts first, in shrinking portions: half an attempt has no window and conflicts with nothing. */
         private List<Requirement> chains(List<Requirement> all) {
-            List<String> kept = all.stream().map(this::chain).distinct().filter(c -> !c.isEmpty()).toList();
+            List<String> kept = all.stream()
+                    .map(this::chain)
+                    .distinct()
+                    .filter(c -> !c.isEmpty())
+                    .toList();
             List<Requirement> left = all;
             for (int portion = kept.size() / 2; portion >= 1; portion /= 2) {
                 for (int at = 0; at < kept.size(); ) {
                     Set<String> out = Set.copyOf(kept.subList(at, Math.min(kept.size(), at + portion)));
-                    List<Requirement> fewer =
-                            left.stream().filter(one -> !out.contains(chain(one))).toList();
+                    List<Requirement> fewer = left.stream()
+                            .filter(one -> !out.contains(chain(one)))
+                            .toList();
                     PlanProblem smaller = only(problem, fewer);
                     if (smaller.tasks().isEmpty() || canBeKept(smaller, false)) {
                         at += portion;
                     } else {
                         Set<Requirement> there = new HashSet<>(all(smaller));
                         left = fewer.stream().filter(there::contains).toList();
-                        kept = kept.stream().filter(chain -> !out.contains(chain)).toList();
+                        kept = kept.stream()
+                                .filter(chain -> !out.contains(chain))
+                                .toList();
                     }
                 }
             }

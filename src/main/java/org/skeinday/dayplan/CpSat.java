@@ -172,11 +172,7 @@ final class CpSat {
         List<Long> values = found ? variables.stream().map(solver::value).toList() : List.of();
         long objective = found && model.hasObjective() ? Math.round(solver.objectiveValue()) : 0;
         return new Answer(
-                verdict,
-                objective,
-                values,
-                solver.wallTime(),
-                solver.response().getDeterministicTime());
+                verdict, objective, values, solver.wallTime(), solver.response().getDeterministicTime());
     }
 
     private Verdict verdict(CpSolverStatus status) {

@@ -89,9 +89,8 @@ public final class EventChains {
             tasks.add(begunOrFrom(Task.of(id, lasts), one.earliest(), one.began()));
             holdUp(id, lasts + one.cure(), attempts, one.entry(), one.before());
             besides.retrievals().stream()
-                    .filter(down -> one.began() == null
-                            && down.entry().equals(one.entry())
-                            && down.before() == one.before())
+                    .filter(down ->
+                            one.began() == null && down.entry().equals(one.entry()) && down.before() == one.before())
                     .forEach(down -> lags.add(Lag.between(
                             down.entry() + " retrieval before " + down.before(),
                             id,
@@ -145,7 +144,8 @@ public final class EventChains {
 
     private Task task(AttemptAhead attempt, Part part, long seconds) {
         AttemptAhead.Begun begun = attempt.begun(part);
-        Task task = Task.of(task(attempt, part), seconds).inChain("attempt " + attempt.number() + " of " + attempt.entry());
+        Task task =
+                Task.of(task(attempt, part), seconds).inChain("attempt " + attempt.number() + " of " + attempt.entry());
         if (begun == null) {
             Task ahead = needs(task, attempt, part);
             return ahead.within(earliest(attempt, part), latestEnd(attempt, part, seconds));

@@ -56,7 +56,7 @@ public final class Planner {
         PlanModel model = PlanModel.of(problem, Loosened.NOTHING);
         Sum headline = model.headline(goal);
         if (near != null && figures(near).headline() == least.headline()) {
-            keep(model, headline, least.headline());
+            model.keep(headline, least.headline());
             return outcome(further(model, near), true);
         }
         CpSat.Answer answer = headline(model, headline, near);
@@ -64,7 +64,7 @@ public final class Planner {
             return none(answer.verdict());
         }
         DayPlan first = better(near, model.read(answer));
-        keep(model, headline, figures(first).headline());
+        model.keep(headline, figures(first).headline());
         return outcome(further(model, first), answer.verdict() == CpSat.Verdict.OPTIMAL);
     }
 
@@ -143,14 +143,8 @@ public final class Planner {
                 reached = answer.objective();
             }
         }
-        keep(model, cost, reached);
+        model.keep(cost, reached);
         return plan;
-    }
-
-    private static void keep(PlanModel model, Sum cost, long reached) {
-        if (!cost.isEmpty()) {
-            model.sat.atMost(cost, reached);
-        }
     }
 
     private CpSat.Answer solve(PlanModel model, double work) {
@@ -166,9 +160,9 @@ public final class Planner {
     }
 
     private Outcome none(CpSat.Verdict verdict) {
-        Optional<Conflict> conflict =
-                verdict == CpSat.Verdict.INFEASIBLE ? Optional.of(Conflict.of(problem, effort))
-                        : Conflict.ofPart(problem, effort);
+        Optional<Conflict> conflict = verdict == CpSat.Verdict.INFEASIBLE
+                ? Optional.of(Conflict.of(problem, effort))
+                : Conflict.ofPart(problem, effort);
         return new Outcome(
                 conflict.isPresent() ? Outcome.Status.INFEASIBLE : Outcome.Status.UNKNOWN,
                 OptionalLong.empty(),

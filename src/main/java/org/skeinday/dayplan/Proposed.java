@@ -26,7 +26,9 @@ public record Proposed(
     }
 
     /**
-     * The best plan of the day; where not everything fits, of what is left when the last attempts are given up, one by one.
+     * The best plan of the day. Where not everything fits, of what is left when attempts are given up: of those that are
+     * proven to be too much together the last, one by one; where nothing is proven in time the last of all, more at once
+     * each time, so that it may be more than must be.
      *
      * @param now seconds since the plan's zero
      * @param inForce null before the first plan

@@ -10,7 +10,11 @@ final class Reason {
 
     /** @return empty where only a search shows that it conflicts */
     static Optional<String> of(PlanProblem problem, List<Requirement> conflict, TimeWords words) {
-        PlanProblem part = Conflict.only(problem, conflict);
+        return of(Conflict.only(problem, conflict), words).or(() -> of(problem, words));
+    }
+
+    /** The conflict may be smaller than any sum shows: then the day's own sum tells more. */
+    private static Optional<String> of(PlanProblem part, TimeWords words) {
         Reach reach = Reach.of(part);
         Task late = reach.tooLate(part);
         if (late != null) {

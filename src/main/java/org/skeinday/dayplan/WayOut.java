@@ -47,7 +47,8 @@ public record WayOut(Kind kind, Map<String, Long> amounts) {
             return "leave out " + TimeWords.some(wholes(problem), MOST_NAMES);
         }
         if (kind == Kind.END_LATER_TOGETHER && amounts.size() > MOST_NAMES) {
-            long most = amounts.values().stream().mapToLong(Long::longValue).max().orElse(0);
+            long most =
+                    amounts.values().stream().mapToLong(Long::longValue).max().orElse(0);
             return "let " + amounts.size() + " windows close later, by up to " + words.lasting(most);
         }
         List<String> parts = new ArrayList<>();

@@ -28,7 +28,6 @@ public final class WaysOut {
     private double left;
     private final Set<Set<String>> wholes = new HashSet<>();
 
-
     private WaysOut(PlanProblem problem, double work) {
         this.problem = problem;
         this.left = work;

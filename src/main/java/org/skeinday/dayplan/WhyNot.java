@@ -44,7 +44,8 @@ public final class WhyNot {
      * whole where their tasks make too many lines.
      */
     public static List<String> inShort(PlanProblem problem, List<Requirement> conflict, TimeWords words) {
-        List<String> lines = new ArrayList<>(Reason.of(problem, conflict, words).stream().toList());
+        List<String> lines =
+                new ArrayList<>(Reason.of(problem, conflict, words).stream().toList());
         List<String> each = words(problem, conflict, words);
         lines.addAll(each.size() <= MOST_LINES ? each : new WhyNot(problem, words, conflict).byAttempt(conflict));
         return lines;
