@@ -98,14 +98,12 @@ record Overload(Requirement what, long capacity, long from, long until, long wor
                 for (long end : until) {
                     long work = end > start ? work(start, end) : 0;
                     if (end > start && work > capacity * (end - start)) {
-                        Overload found = new Overload(what, capacity, start, end, work, tasks(start, end));
-                        if (first) {
-                            return found;
+                        if (fewest == null || count(start, end) < fewest.tasks().size()) {
+                            fewest = new Overload(what, capacity, start, end, work, tasks(start, end));
                         }
-                        fewest = fewest == null
-                                        || found.tasks().size() < fewest.tasks().size()
-                                ? found
-                                : fewest;
+                        if (first) {
+                            return fewest;
+                        }
                     }
                 }
             }
@@ -118,6 +116,14 @@ record Overload(Requirement what, long capacity, long from, long until, long wor
                 sum += one.least(from, until);
             }
             return sum;
+        }
+
+        private int count(long from, long until) {
+            int count = 0;
+            for (Piece one : pieces) {
+                count += one.least(from, until) > 0 ? 1 : 0;
+            }
+            return count;
         }
 
         private Set<String> tasks(long from, long until) {

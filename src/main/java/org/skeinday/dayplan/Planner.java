@@ -16,6 +16,7 @@ public final class Planner {
     private final Goal goal;
     private final Effort effort;
     private final Figures least;
+    private boolean explains = true;
     private double seconds;
 
     private Planner(PlanProblem problem, Goal goal, Effort effort) {
@@ -40,9 +41,36 @@ public final class Planner {
      * @throws SolverMissing when the solver does not run here
      */
     public static Outcome plan(PlanProblem problem, Goal goal, Effort effort) {
+        return of(problem, goal, effort).run();
+    }
+
+    private static Planner of(PlanProblem problem, Goal goal, Effort effort) {
         DayPlan inForce = problem.inForce();
-        return new Planner(inForce == null ? problem : problem.withInForce(inForce.fitting(problem)), goal, effort)
-                .run();
+        return new Planner(inForce == null ? problem : problem.withInForce(inForce.fitting(problem)), goal, effort);
+    }
+
+    /** The same, but of a conflict only in which part of the problem it lies: quicker, for one try of many. */
+    static Outcome planBriefly(PlanProblem problem, Goal goal, Effort effort) {
+        Outcome outcome = brief(problem, goal, effort).run();
+        if (outcome.plan() != null) {
+            return outcome;
+        }
+        Overfull.Found found = Overfull.of(problem, effort.proofWork() / 4);
+        PlanProblem part = found.part();
+        return new Outcome(
+                part == null ? outcome.status() : Outcome.Status.INFEASIBLE,
+                OptionalLong.empty(),
+                null,
+                false,
+                part == null ? List.of() : Conflict.all(part),
+                false,
+                outcome.seconds() + found.seconds());
+    }
+
+    private static Planner brief(PlanProblem problem, Goal goal, Effort effort) {
+        Planner planner = of(problem, goal, effort);
+        planner.explains = false;
+        return planner;
     }
 
     private Outcome run() {

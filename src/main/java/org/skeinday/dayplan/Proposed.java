@@ -2,7 +2,9 @@ package org.skeinday.dayplan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -43,14 +45,15 @@ public record Proposed(
         int atOnce = 1;
         while (true) {
             PlanProblem problem = EventChains.of(left.attempts(), left.estimates(), left.setting(), now, inForce);
-            Set<String> counted = leftOut.isEmpty() ? Set.of() : Overfull.counted(problem);
-            List<String> last = lastThatMayGo(left, counted);
-            if (!last.isEmpty() && !counted.isEmpty()) {
-                left = without(left, last, 1, leftOut);
+            List<String> surely = leftOut.isEmpty() ? List.of() : surely(left, problem);
+            if (!surely.isEmpty()) {
+                left = without(left, surely, surely.size(), leftOut);
                 continue; // no search is needed to see that it is still too much
             }
-            Outcome outcome = Planner.plan(problem, Goal.SLACK, effort);
-            last = lastThatMayGo(left, tasks(outcome.conflict()));
+            Outcome outcome = leftOut.isEmpty()
+                    ? Planner.plan(problem, Goal.SLACK, effort)
+                    : Planner.planBriefly(problem, Goal.SLACK, effort);
+            List<String> last = lastThatMayGo(left, tasks(outcome.conflict()));
             if (outcome.plan() != null || last.isEmpty()) {
                 return new Proposed(problem, outcome, leftOut, conflict, waysOut);
             }
@@ -61,6 +64,26 @@ public record Proposed(
             atOnce = outcome.conflict().isEmpty() ? 2 * atOnce : 1;
             left = without(left, last, atOnce, leftOut);
         }
+    }
+
+    /** Of each entry that comes too late by itself the last attempt; else one of those that are counted as too much. */
+    private static List<String> surely(Supposed day, PlanProblem problem) {
+        Set<String> late = Reach.of(problem).late(problem);
+        Set<String> counted = late.isEmpty() ? Overfull.counted(problem) : late;
+        if (counted.isEmpty()) {
+            return List.of();
+        }
+        List<String> last = lastThatMayGo(day, counted);
+        if (late.isEmpty()) {
+            return last.subList(0, Math.min(1, last.size()));
+        }
+        Map<String, String> byEntry = new LinkedHashMap<>();
+        for (String id : last) {
+            day.attempts().stream()
+                    .filter(attempt -> attempt.id().equals(id))
+                    .forEach(attempt -> byEntry.putIfAbsent(attempt.entry(), id));
+        }
+        return List.copyOf(byEntry.values());
     }
 
     private static void explain(

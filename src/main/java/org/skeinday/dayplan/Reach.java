@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -59,6 +61,20 @@ record Reach(Map<String, Long> earliest, Map<String, Long> latest) {
             }
         }
         return found;
+    }
+
+    /** @return all tasks that cannot start in time and have a window of their own */
+    Set<String> late(PlanProblem problem) {
+        Set<String> late = new TreeSet<>();
+        for (Task task : problem.tasks()) {
+            Long last = latest.get(task.id());
+            if (task.latestEnd() != null
+                    && last != null
+                    && Objects.requireNonNull(earliest.get(task.id())) > last) {
+                late.add(task.id());
+            }
+        }
+        return late;
     }
 
     private static boolean tighten(Lag lag, Map<String, Long> earliest, Map<String, Long> latest) {
