@@ -68,9 +68,7 @@ record Reach(Map<String, Long> earliest, Map<String, Long> latest) {
         Set<String> late = new TreeSet<>();
         for (Task task : problem.tasks()) {
             Long last = latest.get(task.id());
-            if (task.latestEnd() != null
-                    && last != null
-                    && Objects.requireNonNull(earliest.get(task.id())) > last) {
+            if (task.latestEnd() != null && last != null && Objects.requireNonNull(earliest.get(task.id())) > last) {
                 late.add(task.id());
             }
         }
