@@ -122,9 +122,9 @@ final class DayPlanCommand implements Callable<Integer> {
         } else {
             text.append("\nno plan was found, and no proof that there is none");
         }
-        List<WayOut> ways = WaysOut.of(problem, outcome.conflict());
+        List<WayOut> ways = WaysOut.of(problem, outcome.conflict(), Effort.patient());
         text.append(ways.isEmpty() ? "\nno way out was found in time" : "\nany of these would do:");
-        ways.forEach(way -> text.append("\n- " + way.words(TimeWords.NUMBERS)));
+        ways.forEach(way -> text.append("\n- " + way.words(problem, TimeWords.NUMBERS)));
         return text.toString();
     }
 

@@ -27,13 +27,31 @@ public record AttemptAhead(
         boolean counts,
         SortedMap<String, Integer> motors,
         List<Begun> begun) {
-    /** @param end null while it runs */
-    public record Begun(Part part, long start, @Nullable Long end) {
+    /**
+     * @param end null while it runs
+     * @param who does or did what the part asks a person for; null when nobody knows
+     */
+    public record Begun(
+            Part part,
+            long start,
+            @Nullable Long end,
+            @Nullable String who) {
         public Begun {
+            if (who != null) {
+                Require.name("Who does " + part.word(), who);
+            }
             if (end != null && end < start) {
                 throw new IllegalArgumentException(
                         part.word() + " must end after its start " + start + ", but ended at " + end);
             }
+        }
+
+        public Begun(Part part, long start, @Nullable Long end) {
+            this(part, start, end, null);
+        }
+
+        public Begun by(@Nullable String person) {
+            return new Begun(part, start, end, person);
         }
     }
 

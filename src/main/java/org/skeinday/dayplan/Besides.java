@@ -1,6 +1,7 @@
 package org.skeinday.dayplan;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a day holds besides attempts. Times are seconds since the plan's zero.
@@ -33,14 +34,27 @@ public record Besides(List<Absence> absences, List<Repair> repairs, List<Retriev
      * @param earliest start
      * @param work seconds at the bench
      * @param cure seconds after that, until the model may be prepared
+     * @param began when it runs; null while it is ahead
      */
-    public record Repair(String entry, int before, long earliest, long work, long cure) {
+    public record Repair(
+            String entry,
+            int before,
+            long earliest,
+            long work,
+            long cure,
+            @Nullable Long began) {
         public Repair {
-            Require.name("An entry", entry);
-            Require.within("The number of an attempt", (long) before, 1, 1000);
-            Require.time("The earliest start of a repair", earliest);
+            model(entry, before, "a repair", earliest, began);
             Require.span("The work of a repair", work);
             Require.span("The cure of a repair", cure);
+        }
+
+        public Repair(String entry, int before, long earliest, long work, long cure) {
+            this(entry, before, earliest, work, cure, null);
+        }
+
+        public Repair begun(long start) {
+            return new Repair(entry, before, earliest, work, cure, start);
         }
     }
 
@@ -49,14 +63,33 @@ public record Besides(List<Absence> absences, List<Repair> repairs, List<Retriev
      *
      * @param before the number of the first attempt that needs the model; earlier ones fly the spare
      * @param earliest start
+     * @param began when it runs; null while it is ahead
      */
-    public record Retrieval(String entry, int before, long earliest, long seconds) {
+    public record Retrieval(
+            String entry,
+            int before,
+            long earliest,
+            long seconds,
+            @Nullable Long began) {
         public Retrieval {
-            Require.name("An entry", entry);
-            Require.within("The number of an attempt", (long) before, 1, 1000);
-            Require.time("The earliest start of a retrieval", earliest);
+            model(entry, before, "a retrieval", earliest, began);
             Require.span("What a retrieval takes", seconds);
         }
+
+        public Retrieval(String entry, int before, long earliest, long seconds) {
+            this(entry, before, earliest, seconds, null);
+        }
+
+        public Retrieval begun(long start) {
+            return new Retrieval(entry, before, earliest, seconds, start);
+        }
+    }
+
+    private static void model(String entry, int before, String what, long earliest, @Nullable Long began) {
+        Require.name("An entry", entry);
+        Require.within("The number of an attempt", (long) before, 1, 1000);
+        Require.time("The earliest start of " + what, earliest);
+        Require.time("The start of " + what, began);
     }
 
     public Besides {

@@ -16,42 +16,98 @@ import java.util.TreeMap;
  * @param seconds the solver took
  */
 public record Conflict(List<Requirement> requirements, boolean irreducible, double seconds) {
-    static final Conflict NONE = new Conflict(List.of(), true, 0);
-    private static final double WORK_PER_CHECK = 0.1;
-    /** Checks without an answer after which the rest stays as it is. */
-    private static final int MOST_OPEN = 4;
+    /** Building the model costs, too: so bounded are the checks in number. */
+    private static final double LEAST_CHARGE = 0.001;
 
     public Conflict {
         requirements = List.copyOf(requirements);
     }
 
     /** @param problem that has no plan @throws SolverMissing when the solver does not run here */
-    public static Conflict of(PlanProblem problem) {
+    public static Conflict of(PlanProblem problem, Effort effort) {
         PlanProblem counted = Overfull.countedPart(problem);
-        return counted == null ? new Filter(problem).run() : new Filter(counted).runCounting();
+        return counted == null
+                ? new Filter(problem, effort.proofWork() / 4).run()
+                : new Filter(counted, effort.proofWork() / 4).runCounting();
     }
 
     private static final class Filter {
         private final PlanProblem problem;
+        private final double perCheck;
+        private double left;
         private boolean sure = true;
-        private int open;
         private boolean counting;
         private double seconds;
 
-        Filter(PlanProblem problem) {
+        /** @param work for all checks together, counted by the solver */
+        Filter(PlanProblem problem, double work) {
             this.problem = problem;
+            this.left = work;
+            this.perCheck = work / 8;
         }
 
         Conflict run() {
-            return new Conflict(filter(all(problem)), sure, seconds);
+            return new Conflict(filter(chains(oneHolder(all(problem)))), sure, seconds);
         }
 
         /** Counting leaves little, quickly; only that is searched. */
         Conflict runCounting() {
             counting = true;
-            List<Requirement> counted = filter(all(problem));
+            List<Requirement> counted = filter(chains(oneHolder(all(problem))));
             counting = false;
             return new Conflict(filter(counted), sure, seconds);
+        }
+
+        /** One resource or clearance mostly conflicts by itself: then the others need not be looked at. */
+        private List<Requirement> oneHolder(List<Requirement> all) {
+            List<Requirement> bare = all.stream().filter(one -> !one.isHolder()).toList();
+            if (!bare.isEmpty() && !canBeKept(only(problem, bare), false)) {
+                return bare;
+            }
+            for (Requirement holder : all) {
+                if (holder.isHolder()) {
+                    List<Requirement> with = new ArrayList<>(bare);
+                    with.add(holder);
+                    if (!canBeKept(only(problem, with), false)) {
+                        return with;
+                    }
+                }
+            }
+            return all;
+        }
+
+        /** Whole attempts first, in shrinking portions: half an attempt has no window and conflicts with nothing. */
+        private List<Requirement> chains(List<Requirement> all) {
+            List<String> kept = all.stream()
+                    .map(this::chain)
+                    .distinct()
+                    .filter(c -> !c.isEmpty())
+                    .toList();
+            List<Requirement> left = all;
+            for (int portion = kept.size() / 2; portion >= 1; portion /= 2) {
+                for (int at = 0; at < kept.size(); ) {
+                    Set<String> out = Set.copyOf(kept.subList(at, Math.min(kept.size(), at + portion)));
+                    List<Requirement> fewer = left.stream()
+                            .filter(one -> !out.contains(chain(one)))
+                            .toList();
+                    PlanProblem smaller = only(problem, fewer);
+                    if (smaller.tasks().isEmpty() || canBeKept(smaller, false)) {
+                        at += portion;
+                    } else {
+                        Set<Requirement> there = new HashSet<>(all(smaller));
+                        left = fewer.stream().filter(there::contains).toList();
+                        kept = kept.stream()
+                                .filter(chain -> !out.contains(chain))
+                                .toList();
+                    }
+                }
+            }
+            return left;
+        }
+
+        private String chain(Requirement one) {
+            Task task = one.kind() == Requirement.Kind.TASK ? problem.byId().get(one.id()) : null;
+            return task == null || task.chain() == null ? "" : task.chain();
         }
 
         private List<Requirement> filter(List<Requirement> all) {
@@ -85,29 +141,26 @@ public record Conflict(List<Requirement> requirements, boolean irreducible, doub
         }
 
         private boolean canBeKept(PlanProblem smaller, boolean last) {
-            if (!Overfull.counted(smaller).isEmpty()) {
-                return false;
-            }
             if (counting) {
+                return !Overfull.isCounted(smaller);
+            }
+            if (left <= 0) {
+                sure &= !last;
                 return true;
             }
-            if (open >= MOST_OPEN) {
-                sure = false;
-                return true;
-            }
-            CpSat.Answer answer = PlanModel.of(smaller, Loosened.NOTHING).sat.solve(WORK_PER_CHECK);
+            CpSat.Answer answer = PlanModel.of(smaller, Loosened.NOTHING).sat.solve(Math.min(left, perCheck));
             seconds += answer.seconds();
-            open += answer.verdict() == CpSat.Verdict.UNKNOWN ? 1 : 0;
+            left -= Math.max(answer.work(), LEAST_CHARGE);
             sure &= !last || answer.verdict() != CpSat.Verdict.UNKNOWN;
             return answer.verdict() != CpSat.Verdict.INFEASIBLE;
         }
     }
 
     /** @return the problem's conflict where a part of it is proven to have no plan; empty where none is found */
-    static Optional<Conflict> ofPart(PlanProblem problem) {
-        Overfull.Found found = Overfull.of(problem);
+    static Optional<Conflict> ofPart(PlanProblem problem, Effort effort) {
+        Overfull.Found found = Overfull.of(problem, effort.proofWork() / 4);
         return Optional.ofNullable(found.part()).map(part -> {
-            Conflict conflict = of(part);
+            Conflict conflict = of(part, effort);
             return new Conflict(conflict.requirements(), conflict.irreducible(), conflict.seconds() + found.seconds());
         });
     }

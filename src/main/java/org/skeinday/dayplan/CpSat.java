@@ -30,8 +30,11 @@ final class CpSat {
         UNKNOWN
     }
 
-    /** @param values of all variables; empty unless optimal or feasible */
-    record Answer(Verdict verdict, long objective, List<Long> values, double seconds) {
+    /**
+     * @param values of all variables; empty unless optimal or feasible
+     * @param work that the solver counted
+     */
+    record Answer(Verdict verdict, long objective, List<Long> values, double seconds, double work) {
         boolean found() {
             return verdict == Verdict.OPTIMAL || verdict == Verdict.FEASIBLE;
         }
@@ -168,7 +171,8 @@ final class CpSat {
         boolean found = verdict == Verdict.OPTIMAL || verdict == Verdict.FEASIBLE;
         List<Long> values = found ? variables.stream().map(solver::value).toList() : List.of();
         long objective = found && model.hasObjective() ? Math.round(solver.objectiveValue()) : 0;
-        return new Answer(verdict, objective, values, solver.wallTime());
+        return new Answer(
+                verdict, objective, values, solver.wallTime(), solver.response().getDeterministicTime());
     }
 
     private Verdict verdict(CpSolverStatus status) {

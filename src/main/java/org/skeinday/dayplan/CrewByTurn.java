@@ -34,7 +34,11 @@ final class CrewByTurn {
     }
 
     private @Nullable Map<String, List<String>> deal() {
-        bundles().stream().sorted(Comparator.comparingLong(this::first)).forEach(this::together);
+        List<List<Task>> bundles =
+                bundles().stream().sorted(Comparator.comparingLong(this::first)).toList();
+        // Those who can go on as before first: else whoever takes the place of one pushes out the next, and so on.
+        bundles.forEach(this::asBefore);
+        bundles.stream().filter(bundle -> !who.containsKey(bundle.get(0).id())).forEach(this::together);
         List<Task> others = problem.tasks().stream()
                 .filter(task -> task.duration() > 0 && !task.people().isEmpty() && !who.containsKey(task.id()))
                 .sorted(Comparator.comparingLong((Task task) -> when.start(task.id()))
@@ -84,11 +88,21 @@ final class CrewByTurn {
         return task != null && task.people().size() == 1 && task.duration() > 0;
     }
 
+    private void asBefore(List<Task> bundle) {
+        problem.people().stream()
+                .filter(person -> asBefore(person, bundle) == bundle.size() && mayDo(person, bundle, 0))
+                .findFirst()
+                .ifPresent(person -> give(person, bundle));
+    }
+
     private void together(List<Task> bundle) {
+        give(choose(bundle, 0), bundle);
+    }
+
+    private void give(@Nullable Person person, List<Task> bundle) {
         boolean apart = bundle.stream()
                 .allMatch(task -> bundle.stream().noneMatch(other -> other != task && overlap(task, other)));
-        Person person = apart ? choose(bundle, 0) : null;
-        if (person != null) {
+        if (person != null && apart) {
             bundle.forEach(task -> {
                 take(person, task);
                 who.put(task.id(), List.of(person.id()));
@@ -103,14 +117,17 @@ final class CrewByTurn {
     /** Whoever does most of it in the plan in force, then the one who may do least else. */
     private @Nullable Person choose(List<Task> bundle, int need) {
         return problem.people().stream()
-                .filter(person ->
-                        bundle.stream().allMatch(task -> task.people().get(need).mayBe(person) && isFree(person, task)))
+                .filter(person -> mayDo(person, bundle, need))
                 .min(Comparator.comparingLong((Person person) -> -asBefore(person, bundle))
                         .thenComparing(person -> person.clearances().size())
                         .thenComparing(person ->
                                 busy.getOrDefault(person.id(), List.of()).size())
                         .thenComparing(Person::id))
                 .orElse(null);
+    }
+
+    private boolean mayDo(Person person, List<Task> bundle, int need) {
+        return bundle.stream().allMatch(task -> task.people().get(need).mayBe(person) && isFree(person, task));
     }
 
     private boolean isFree(Person person, Task task) {

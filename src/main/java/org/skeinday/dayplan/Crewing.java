@@ -15,6 +15,9 @@ final class Crewing {
     /** Up to so many choices of a person for a task all starts may move. */
     private static final int SMALL = 200;
 
+    /** Tasks of one bundle that go to somebody else for one that cannot stay. */
+    private static final int MOST_OTHERS = 2;
+
     private final PlanProblem problem;
     private final Goal goal;
     private final double work;
@@ -38,7 +41,7 @@ final class Crewing {
             return when;
         }
         DayPlan dealt = dealt(when);
-        if (figures(dealt).handOvers() == 0 && sameFolk(dealt)) {
+        if (figures(dealt).handOvers() == 0 && fewOthers(dealt)) {
             return dealt;
         }
         return fewer(dealt);
@@ -57,9 +60,20 @@ final class Crewing {
         return byTurn == null ? anyhow(when) : when.withPeople(new TreeMap<>(byTurn));
     }
 
-    private boolean sameFolk(DayPlan plan) {
+    /** Hardly anybody new beyond those whose tasks come to lie at once: a search would find next to nothing. */
+    private boolean fewOthers(DayPlan plan) {
         DayPlan inForce = problem.inForce();
-        return inForce == null || inForce.people().equals(plan.people());
+        if (inForce == null) {
+            return true;
+        }
+        long others = inForce.people().entrySet().stream()
+                .filter(task -> plan.people().containsKey(task.getKey()))
+                .filter(task -> !task.getValue().equals(plan.peopleOf(task.getKey())))
+                .count();
+        int atOnce = others == 0
+                ? 0
+                : PlanCheck.faults(problem, plan.withPeople(inForce.people())).size();
+        return isLarge() ? others <= MOST_OTHERS * atOnce : others == 0;
     }
 
     private DayPlan anyhow(DayPlan when) {
@@ -77,17 +91,11 @@ final class Crewing {
         Figures reached = figures(dealt);
         CrewModel model = CrewModel.of(problem, dealt, moving(dealt));
         PlanModel when = model.when;
-        keep(when, when.headline(goal), reached.headline());
-        keep(when, when.preferences(), reached.preferences());
-        keep(when, when.motorDislikes(), reached.motors());
+        when.keep(when.headline(goal), reached.headline());
+        when.keep(when.preferences(), reached.preferences());
+        when.keep(when.motorDislikes(), reached.motors());
         DayPlan plan = better(model, model.handOvers(), dealt);
         return better(model, model.change(), plan);
-    }
-
-    private static void keep(PlanModel when, Sum cost, long reached) {
-        if (!cost.isEmpty()) {
-            when.sat.atMost(cost, reached);
-        }
     }
 
     private DayPlan better(CrewModel model, Sum cost, DayPlan before) {
@@ -104,11 +112,7 @@ final class Crewing {
     }
 
     private Set<String> moving(DayPlan plan) {
-        long choices = problem.tasks().stream()
-                .flatMap(task -> task.people().stream())
-                .mapToLong(need -> problem.people().stream().filter(need::mayBe).count())
-                .sum();
-        if (choices <= SMALL) {
+        if (!isLarge()) {
             return problem.byId().keySet();
         }
         Set<String> chains = new HashSet<>();
@@ -120,6 +124,14 @@ final class Crewing {
         return tasks.keySet().stream()
                 .filter(id -> chains.contains(chain(tasks, id)))
                 .collect(Collectors.toSet());
+    }
+
+    private boolean isLarge() {
+        long choices = problem.tasks().stream()
+                .flatMap(task -> task.people().stream())
+                .mapToLong(need -> problem.people().stream().filter(need::mayBe).count())
+                .sum();
+        return choices > SMALL;
     }
 
     private static String chain(Map<String, Task> tasks, String id) {

@@ -17,6 +17,10 @@ public final class EventChains {
     static final String POLE = "pole";
     /** How much more it hurts when an attempt that counts gets the lesser motor. */
     private static final int COUNTS = 10;
+    /** Preparing ends at most so long before winding, where that costs nothing else (common practice). */
+    private static final long READY_SECONDS = 300;
+    /** A second of hold bleeds the motor, a second of standing prepared costs next to nothing. */
+    private static final long HOLD_WEIGHT = 100;
 
     private final Map<Part, Estimate> estimates;
     private final EventSetting setting;
@@ -75,20 +79,25 @@ public final class EventChains {
     private void besides(Besides besides, List<AttemptAhead> attempts) {
         besides.absences().stream().filter(one -> one.until() > now).forEach(this::away);
         for (Besides.Retrieval one : besides.retrievals()) {
-            Task task = Task.of(one.entry() + " retrieval before " + one.before(), one.seconds())
-                    .within(Math.max(now, one.earliest()), null)
+            long lasts = lasting(one.seconds(), one.began());
+            Task task = Task.of(one.entry() + " retrieval before " + one.before(), lasts)
                     .needing(POLE, 1);
-            tasks.add(person(task, Besides.RETRIEVES));
-            holdUp(task.id(), one.seconds(), attempts, one.entry(), one.before());
+            tasks.add(person(begunOrFrom(task, one.earliest(), one.began()), Besides.RETRIEVES));
+            holdUp(task.id(), lasts, attempts, one.entry(), one.before());
         }
         for (Besides.Repair one : besides.repairs()) {
             String id = one.entry() + " repair before " + one.before();
-            tasks.add(Task.of(id, one.work()).within(Math.max(now, one.earliest()), null));
-            holdUp(id, one.work() + one.cure(), attempts, one.entry(), one.before());
+            long lasts = lasting(one.work(), one.began());
+            tasks.add(begunOrFrom(Task.of(id, lasts), one.earliest(), one.began()));
+            holdUp(id, lasts + one.cure(), attempts, one.entry(), one.before());
             besides.retrievals().stream()
-                    .filter(down -> down.entry().equals(one.entry()) && down.before() == one.before())
+                    .filter(down ->
+                            one.began() == null && down.entry().equals(one.entry()) && down.before() == one.before())
                     .forEach(down -> lags.add(Lag.between(
-                            down.entry() + " retrieval before " + down.before(), id, down.seconds(), null)));
+                            down.entry() + " retrieval before " + down.before(),
+                            id,
+                            lasting(down.seconds(), down.began()),
+                            null)));
         }
     }
 
@@ -96,6 +105,15 @@ public final class EventChains {
     private String awayName(Besides.Absence one) {
         String name = one.person() + " away";
         return tasks.stream().anyMatch(task -> task.id().equals(name)) ? name + " from " + one.from() : name;
+    }
+
+    /** What runs takes as long as planned, or longer where it already has. */
+    private long lasting(long planned, @Nullable Long began) {
+        return began == null ? planned : Math.max(planned, now - began);
+    }
+
+    private Task begunOrFrom(Task task, long earliest, @Nullable Long began) {
+        return began == null ? task.within(Math.max(now, earliest), null) : task.fixedAt(began);
     }
 
     private void away(Besides.Absence one) {
@@ -122,6 +140,7 @@ public final class EventChains {
         for (int i = 1; i < Part.values().length; i++) {
             follow(attempt, Part.values()[i - 1], attempt, Part.values()[i]);
         }
+        prepareLate(attempt);
         hold(attempt);
         AttemptAhead before = last.put(attempt.entry(), attempt);
         if (before != null) {
@@ -133,7 +152,8 @@ public final class EventChains {
 
     private Task task(AttemptAhead attempt, Part part, long seconds) {
         AttemptAhead.Begun begun = attempt.begun(part);
-        Task task = Task.of(task(attempt, part), seconds).inChain(attempt.id());
+        Task task =
+                Task.of(task(attempt, part), seconds).inChain("attempt " + attempt.number() + " of " + attempt.entry());
         if (begun == null) {
             Task ahead = needs(task, attempt, part);
             return ahead.within(earliest(attempt, part), latestEnd(attempt, part, seconds));
@@ -142,7 +162,8 @@ public final class EventChains {
         if (begun.end() == null) {
             return needs(fixed, attempt, part);
         }
-        return part == Part.WIND ? fixed.takingOneOf(motors(attempt)) : fixed;
+        Task over = pinned(fixed, begun.who());
+        return part == Part.WIND ? over.takingOneOf(motors(attempt)) : over;
     }
 
     /** What ran takes what it took; what runs takes as long as planned, or longer where it already has. */
@@ -172,8 +193,10 @@ public final class EventChains {
     private Task needs(Task task, AttemptAhead attempt, Part part) {
         return switch (part) {
             case PREPARE -> task;
-            case WIND -> person(task.needing(STATION, 1), EventSetting.WINDS).takingOneOf(motors(attempt));
-            case LOAD -> person(task, EventSetting.LOADS);
+            case WIND ->
+                person(task.needing(STATION, 1), attempt.begun(part), EventSetting.WINDS)
+                        .takingOneOf(motors(attempt));
+            case LOAD -> person(task, attempt.begun(part), EventSetting.LOADS);
             case FLY ->
                 setting.perFlight() == 0
                         ? task.needing(AIR, 1)
@@ -186,6 +209,20 @@ public final class EventChains {
         return setting.crew().isEmpty() ? task : task.needingPerson(PersonNeed.anyone(clearance));
     }
 
+    /** Whoever does what runs goes on with it, cleared or not: it is a fact. */
+    private Task person(Task task, AttemptAhead.@Nullable Begun begun, String clearance) {
+        return begun != null && isCrew(begun.who()) ? pinned(task, begun.who()) : person(task, clearance);
+    }
+
+    /** Somebody who is not in the crew is nobody that the plan could miss. */
+    private Task pinned(Task task, @Nullable String who) {
+        return who != null && isCrew(who) ? task.needingPerson(PersonNeed.of(who)) : task;
+    }
+
+    private boolean isCrew(@Nullable String who) {
+        return setting.crew().stream().anyMatch(person -> person.id().equals(who));
+    }
+
     private Map<String, Integer> motors(AttemptAhead attempt) {
         Map<String, Integer> dislikes = new TreeMap<>();
         attempt.motors().forEach((motor, rank) -> dislikes.put(motor, attempt.counts() ? COUNTS * rank : rank));
@@ -195,6 +232,14 @@ public final class EventChains {
     private void follow(AttemptAhead before, Part first, AttemptAhead after, Part second) {
         if (after.begun(second) == null) {
             lags.add(Lag.between(task(before, first), task(after, second), seconds(before, first), null));
+        }
+    }
+
+    /** What stands prepared for long is prepared again: little matters, but nobody begins hours before. */
+    private void prepareLate(AttemptAhead attempt) {
+        if (attempt.begun(Part.PREPARE) == null) {
+            long most = seconds(attempt, Part.PREPARE) + READY_SECONDS;
+            lags.add(Lag.preferred(task(attempt, Part.PREPARE), task(attempt, Part.WIND), null, most, 1));
         }
     }
 
@@ -211,6 +256,6 @@ public final class EventChains {
             long most = wound + Math.max(setting.longestHold(), loaded);
             lags.add(new Lag(wind + " hold", wind, fly, null, most, 0));
         }
-        lags.add(Lag.preferred(wind, fly, null, wound + loaded, 1));
+        lags.add(Lag.preferred(wind, fly, null, wound + loaded, HOLD_WEIGHT));
     }
 }

@@ -145,6 +145,13 @@ final class PlanModel {
         return amounts;
     }
 
+    /** From now on the cost is no more than was reached; nothing where it has no variables. */
+    void keep(Sum cost, long reached) {
+        if (!cost.isEmpty()) {
+            sat.atMost(cost, reached);
+        }
+    }
+
     /** What the goal makes as small as can be; empty when nothing has a window that closes. */
     Sum headline(Goal goal) {
         Sum sum = new Sum();

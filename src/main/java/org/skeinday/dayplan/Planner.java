@@ -16,6 +16,7 @@ public final class Planner {
     private final Goal goal;
     private final Effort effort;
     private final Figures least;
+    private boolean explains = true;
     private double seconds;
 
     private Planner(PlanProblem problem, Goal goal, Effort effort) {
@@ -40,9 +41,36 @@ public final class Planner {
      * @throws SolverMissing when the solver does not run here
      */
     public static Outcome plan(PlanProblem problem, Goal goal, Effort effort) {
+        return of(problem, goal, effort).run();
+    }
+
+    private static Planner of(PlanProblem problem, Goal goal, Effort effort) {
         DayPlan inForce = problem.inForce();
-        return new Planner(inForce == null ? problem : problem.withInForce(inForce.fitting(problem)), goal, effort)
-                .run();
+        return new Planner(inForce == null ? problem : problem.withInForce(inForce.fitting(problem)), goal, effort);
+    }
+
+    /** The same, but of a conflict only in which part of the problem it lies: quicker, for one try of many. */
+    static Outcome planBriefly(PlanProblem problem, Goal goal, Effort effort) {
+        Outcome outcome = brief(problem, goal, effort).run();
+        if (outcome.plan() != null) {
+            return outcome;
+        }
+        Overfull.Found found = Overfull.of(problem, effort.proofWork() / 4);
+        PlanProblem part = found.part();
+        return new Outcome(
+                part == null ? outcome.status() : Outcome.Status.INFEASIBLE,
+                OptionalLong.empty(),
+                null,
+                false,
+                part == null ? List.of() : Conflict.all(part),
+                false,
+                outcome.seconds() + found.seconds());
+    }
+
+    private static Planner brief(PlanProblem problem, Goal goal, Effort effort) {
+        Planner planner = of(problem, goal, effort);
+        planner.explains = false;
+        return planner;
     }
 
     private Outcome run() {
@@ -50,10 +78,13 @@ public final class Planner {
         if (near != null && figures(near).equals(least)) {
             return outcome(near, true);
         }
+        if (near == null && Overfull.isCounted(problem)) {
+            return none(CpSat.Verdict.INFEASIBLE); // no search is needed for that
+        }
         PlanModel model = PlanModel.of(problem, Loosened.NOTHING);
         Sum headline = model.headline(goal);
         if (near != null && figures(near).headline() == least.headline()) {
-            keep(model, headline, least.headline());
+            model.keep(headline, least.headline());
             return outcome(further(model, near), true);
         }
         CpSat.Answer answer = headline(model, headline, near);
@@ -61,7 +92,7 @@ public final class Planner {
             return none(answer.verdict());
         }
         DayPlan first = better(near, model.read(answer));
-        keep(model, headline, figures(first).headline());
+        model.keep(headline, figures(first).headline());
         return outcome(further(model, first), answer.verdict() == CpSat.Verdict.OPTIMAL);
     }
 
@@ -107,12 +138,17 @@ public final class Planner {
 
     /** Hand-overs can be few at the starts so far, or at those that change least: the better of the two. */
     private DayPlan further(PlanModel model, DayPlan first) {
-        DayPlan plan = next(model, model.preferences(), Figures::preferences, first);
+        DayPlan plan = next(model, model.preferences(), Figures::preferences, eased(first));
         plan = next(model, model.motorDislikes(), Figures::motors, plan);
         DayPlan crewed = crew(plan);
         DayPlan moved = next(model, model.change(), Figures::change, plan);
         DayPlan other = moved.sameButPeople(plan) ? crewed : crew(moved);
         return figures(other).betterThan(figures(crewed)) ? other : crewed;
+    }
+
+    private DayPlan eased(DayPlan plan) {
+        DayPlan eased = Eased.of(problem, plan);
+        return figures(eased).betterThan(figures(plan)) ? eased : plan;
     }
 
     private DayPlan crew(DayPlan plan) {
@@ -135,14 +171,8 @@ public final class Planner {
                 reached = answer.objective();
             }
         }
-        keep(model, cost, reached);
+        model.keep(cost, reached);
         return plan;
-    }
-
-    private static void keep(PlanModel model, Sum cost, long reached) {
-        if (!cost.isEmpty()) {
-            model.sat.atMost(cost, reached);
-        }
     }
 
     private CpSat.Answer solve(PlanModel model, double work) {
@@ -158,8 +188,9 @@ public final class Planner {
     }
 
     private Outcome none(CpSat.Verdict verdict) {
-        Optional<Conflict> conflict =
-                verdict == CpSat.Verdict.INFEASIBLE ? Optional.of(Conflict.of(problem)) : Conflict.ofPart(problem);
+        Optional<Conflict> conflict = verdict == CpSat.Verdict.INFEASIBLE
+                ? Optional.of(Conflict.of(problem, effort))
+                : Conflict.ofPart(problem, effort);
         return new Outcome(
                 conflict.isPresent() ? Outcome.Status.INFEASIBLE : Outcome.Status.UNKNOWN,
                 OptionalLong.empty(),

@@ -1,8 +1,15 @@
 package org.skeinday.dayplan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Part;
 
 /**
  * A plan that is put before the captain.
@@ -22,7 +29,9 @@ public record Proposed(
     }
 
     /**
-     * The best plan of the day; where not everything fits, of what is left when the last attempts are given up, one by one.
+     * The best plan of the day. Where not everything fits, of what is left when attempts are given up: of those that are
+     * proven to be too much together the last, one by one; where nothing is proven in time the last of all, more at once
+     * each time, so that it may be more than must be.
      *
      * @param now seconds since the plan's zero
      * @param inForce null before the first plan
@@ -34,20 +43,78 @@ public record Proposed(
         List<String> conflict = new ArrayList<>();
         List<String> waysOut = new ArrayList<>();
         Supposed left = day;
+        int atOnce = 1;
         while (true) {
             PlanProblem problem = left.problem(now, inForce);
-            Outcome outcome = Planner.plan(problem, Goal.SLACK, effort);
-            String last = lastThatMayGo(left);
+            List<String> surely = leftOut.isEmpty() ? List.of() : surely(left, problem);
+            if (!surely.isEmpty()) {
+                left = without(left, surely, surely.size(), leftOut);
+                continue; // no search is needed to see that it is still too much
+            }
+            Outcome outcome = leftOut.isEmpty()
+                    ? Planner.plan(problem, Goal.SLACK, effort)
+                    : Planner.planBriefly(problem, Goal.SLACK, effort);
+            List<String> last = lastThatMayGo(left, tasks(outcome.conflict()));
             if (outcome.plan() != null || last.isEmpty()) {
                 return new Proposed(problem, outcome, leftOut, conflict, waysOut);
             }
-            if (leftOut.isEmpty() && outcome.status() == Outcome.Status.INFEASIBLE) {
-                conflict.addAll(WhyNot.words(problem, outcome.conflict(), words));
-                WaysOut.of(problem, outcome.conflict()).forEach(way -> waysOut.add(way.words(words)));
+            if (leftOut.isEmpty()) {
+                explain(problem, outcome, effort, words, conflict, waysOut);
             }
-            leftOut.add(last);
-            left = left.withoutAttempt(last);
+            // Without a proof of what conflicts, more and more: the page waits.
+            atOnce = outcome.conflict().isEmpty() ? 2 * atOnce : 1;
+            left = without(left, last, atOnce, leftOut);
         }
+    }
+
+    /** Of each entry that comes too late by itself the last attempt; else one of those that are counted as too much. */
+    private static List<String> surely(Supposed day, PlanProblem problem) {
+        Set<String> late = Reach.of(problem).late(problem);
+        Set<String> counted = late.isEmpty() ? Overfull.counted(problem) : late;
+        if (counted.isEmpty()) {
+            return List.of();
+        }
+        List<String> last = lastThatMayGo(day, counted);
+        if (late.isEmpty()) {
+            return last.subList(0, Math.min(1, last.size()));
+        }
+        Map<String, String> byEntry = new LinkedHashMap<>();
+        for (String id : last) {
+            day.attempts().stream()
+                    .filter(attempt -> attempt.id().equals(id))
+                    .forEach(attempt -> byEntry.putIfAbsent(attempt.entry(), id));
+        }
+        return List.copyOf(byEntry.values());
+    }
+
+    private static void explain(
+            PlanProblem problem,
+            Outcome outcome,
+            Effort effort,
+            TimeWords words,
+            List<String> conflict,
+            List<String> waysOut) {
+        if (outcome.status() != Outcome.Status.INFEASIBLE) {
+            conflict.add("no plan with all attempts was found in time, and no proof that there is none");
+        }
+        conflict.addAll(WhyNot.inShort(problem, outcome.conflict(), words));
+        WaysOut.of(problem, outcome.conflict(), effort).forEach(way -> waysOut.add(way.words(problem, words)));
+    }
+
+    private static Supposed without(Supposed day, List<String> last, int count, List<String> leftOut) {
+        Supposed left = day;
+        for (String id : last.subList(0, Math.min(count, last.size()))) {
+            leftOut.add(id);
+            left = left.withoutAttempt(id);
+        }
+        return left;
+    }
+
+    private static Set<String> tasks(List<Requirement> conflict) {
+        return conflict.stream()
+                .filter(one -> one.kind() == Requirement.Kind.TASK)
+                .map(Requirement::id)
+                .collect(Collectors.toSet());
     }
 
     /**
@@ -88,12 +155,20 @@ public record Proposed(
                 waysOut);
     }
 
-    /** The highest number that has not begun: the first attempts of every entry are kept longest. */
-    private static String lastThatMayGo(Supposed day) {
-        return day.attempts().stream()
+    /**
+     * Attempts that have not begun, the highest number first: the first attempts of every entry are kept longest. Of those
+     * that are too much together, when any are known; else of all.
+     */
+    private static List<String> lastThatMayGo(Supposed day, Set<String> tooMuch) {
+        List<AttemptAhead> open = day.attempts().stream()
                 .filter(a -> a.begun().isEmpty())
-                .max(java.util.Comparator.comparingInt(AttemptAhead::number).thenComparing(AttemptAhead::entry))
-                .map(AttemptAhead::id)
-                .orElse("");
+                .sorted(Comparator.comparingInt(AttemptAhead::number)
+                        .thenComparing(AttemptAhead::entry)
+                        .reversed())
+                .toList();
+        List<AttemptAhead> among = open.stream()
+                .filter(a -> Stream.of(Part.values()).anyMatch(part -> tooMuch.contains(EventChains.task(a, part))))
+                .toList();
+        return (among.isEmpty() ? open : among).stream().map(AttemptAhead::id).toList();
     }
 }

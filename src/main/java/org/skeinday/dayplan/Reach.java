@@ -3,6 +3,10 @@ package org.skeinday.dayplan;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Between which starts windows and hard lags leave each task, everything else aside: longest paths, in as many passes
@@ -34,6 +38,41 @@ record Reach(Map<String, Long> earliest, Map<String, Long> latest) {
             }
         }
         return new Reach(earliest, latest);
+    }
+
+    /** Empty where no window follows. */
+    OptionalLong latest(String task) {
+        Long start = latest.get(task);
+        return start == null ? OptionalLong.empty() : OptionalLong.of(start);
+    }
+
+    /**
+     * @return a task that cannot start in time, whatever the others hold: one with a window of its own, where there is
+     *     one; null when all can
+     */
+    @Nullable
+    Task tooLate(PlanProblem problem) {
+        Task found = null;
+        for (Task task : problem.tasks()) {
+            Long last = latest.get(task.id());
+            boolean late = last != null && Objects.requireNonNull(earliest.get(task.id())) > last;
+            if (late && (found == null || task.latestEnd() != null)) {
+                found = task;
+            }
+        }
+        return found;
+    }
+
+    /** @return all tasks that cannot start in time and have a window of their own */
+    Set<String> late(PlanProblem problem) {
+        Set<String> late = new TreeSet<>();
+        for (Task task : problem.tasks()) {
+            Long last = latest.get(task.id());
+            if (task.latestEnd() != null && last != null && Objects.requireNonNull(earliest.get(task.id())) > last) {
+                late.add(task.id());
+            }
+        }
+        return late;
     }
 
     private static boolean tighten(Lag lag, Map<String, Long> earliest, Map<String, Long> latest) {

@@ -15,4 +15,9 @@ public record Requirement(Kind kind, String id) {
         /** A motor is taken by one task at a time, and rests. */
         MOTORS
     }
+
+    /** Whether it is something that tasks hold. */
+    boolean isHolder() {
+        return kind == Kind.RESOURCE || kind == Kind.CLEARANCE || kind == Kind.MOTORS;
+    }
 }

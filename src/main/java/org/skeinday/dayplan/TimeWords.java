@@ -1,5 +1,7 @@
 package org.skeinday.dayplan;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.function.LongFunction;
 
 /**
@@ -18,5 +20,12 @@ public record TimeWords(LongFunction<String> clock, LongFunction<String> span) {
 
     String lasting(long time) {
         return span.apply(time);
+    }
+
+    /** Names in a row, those after the first few counted. */
+    static String some(Collection<String> names, int most) {
+        List<String> first = names.stream().limit(most).toList();
+        int more = names.size() - first.size();
+        return String.join(", ", first) + (more == 0 ? "" : " and " + more + " more");
     }
 }

@@ -2,6 +2,7 @@ package org.skeinday.dayplan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,23 +17,39 @@ import java.util.TreeSet;
  * left. When no single one will do, the least delay of windows that together will.
  */
 public final class WaysOut {
-    private static final double WORK_PER_CHECK = 0.2;
-    private final PlanProblem problem;
+    /** The solver needs a little even to say that it has no time. */
+    private static final double LEAST_WORK = 1e-4;
 
-    private WaysOut(PlanProblem problem) {
+    /** Building the model costs, too: so bounded are the checks in number. */
+    private static final double LEAST_CHARGE = 0.002;
+
+    private final PlanProblem problem;
+    private final double perCheck;
+    private double left;
+    private final Set<Set<String>> wholes = new HashSet<>();
+
+    private WaysOut(PlanProblem problem, double work) {
         this.problem = problem;
+        this.left = work;
+        this.perCheck = work / 4;
     }
 
     /**
      * @param conflict of {@code problem}, as {@link Outcome#conflict} tells
+     * @param effort of which half the work for a proof is spent on all checks together: what is not reached is not offered
      * @return those preferred first, the least amount first among equals
      * @throws SolverMissing when the solver does not run here
      */
-    public static List<WayOut> of(PlanProblem problem, List<Requirement> conflict) {
-        WaysOut out = new WaysOut(problem);
+    public static List<WayOut> of(PlanProblem problem, List<Requirement> conflict, Effort effort) {
+        WaysOut out = new WaysOut(problem, effort.proofWork() / 2);
         List<WayOut> ways = new ArrayList<>();
-        conflict.forEach(one -> out.candidates(one).forEach(ways::add));
+        // What is held first: it is few, and one more of it often does for a whole day.
+        conflict.stream().filter(Requirement::isHolder).forEach(one -> ways.addAll(out.candidates(one)));
+        if (out.othersFit(conflict)) {
+            conflict.stream().filter(one -> !one.isHolder()).forEach(one -> ways.addAll(out.candidates(one)));
+        }
         if (ways.isEmpty()) {
+            out.left = effort.proofWork() / 4;
             out.least(WayOut.Kind.END_LATER_TOGETHER, Loosened.What.LATEST_END, "")
                     .ifPresent(ways::add);
         }
@@ -40,6 +57,13 @@ public final class WaysOut {
                 .thenComparingLong(WayOut::total)
                 .thenComparing(way -> way.amounts().toString()));
         return ways.stream().distinct().toList();
+    }
+
+    /** Where something else conflicts, too, no single task or lag will do. */
+    private boolean othersFit(List<Requirement> conflict) {
+        Set<String> others = new LinkedHashSet<>(problem.byId().keySet());
+        conflict.stream().filter(one -> one.kind() == Requirement.Kind.TASK).forEach(one -> others.remove(one.id()));
+        return !Overfull.isCounted(problem.part(others));
     }
 
     private List<WayOut> candidates(Requirement one) {
@@ -64,12 +88,15 @@ public final class WaysOut {
 
     /** The least that will do, found by the solver and then checked on the changed problem. */
     private Optional<WayOut> least(WayOut.Kind kind, Loosened.What what, String id) {
+        if (left <= 0) {
+            return Optional.empty();
+        }
         PlanModel model = PlanModel.of(problem, new Loosened(what, id));
         if (model.give().isEmpty()) {
             return Optional.empty();
         }
         model.sat.minimise(model.give());
-        CpSat.Answer answer = model.sat.solve(WORK_PER_CHECK);
+        CpSat.Answer answer = solve(model);
         Map<String, Long> amounts = answer.found() ? model.given(answer) : Map.of();
         return amounts.isEmpty() ? Optional.empty() : checked(new WayOut(kind, amounts));
     }
@@ -85,6 +112,9 @@ public final class WaysOut {
                 gone.add(task.id());
             }
         }
+        if (left <= 0 || !wholes.add(gone)) {
+            return Optional.empty();
+        }
         Map<String, Long> amounts = new LinkedHashMap<>();
         gone.forEach(task -> amounts.put(task, 1L));
         return checked(new WayOut(WayOut.Kind.LEAVE_OUT, amounts));
@@ -99,11 +129,16 @@ public final class WaysOut {
     }
 
     private Optional<WayOut> checked(WayOut way) {
-        boolean plan = PlanModel.of(taken(problem, way), Loosened.NOTHING)
-                .sat
-                .solve(WORK_PER_CHECK)
-                .found();
+        PlanProblem after = taken(problem, way);
+        boolean plan = !Overfull.isCounted(after)
+                && solve(PlanModel.of(after, Loosened.NOTHING)).found();
         return plan ? Optional.of(way) : Optional.empty();
+    }
+
+    private CpSat.Answer solve(PlanModel model) {
+        CpSat.Answer answer = model.sat.solve(Math.max(Math.min(left, perCheck), LEAST_WORK));
+        left -= Math.max(answer.work(), LEAST_CHARGE);
+        return answer;
     }
 
     /** @return the problem as it is once the way is taken */
@@ -150,6 +185,28 @@ public final class WaysOut {
     private static PlanProblem without(PlanProblem problem, Set<String> gone) {
         Set<String> left = new LinkedHashSet<>(problem.byId().keySet());
         left.removeAll(gone);
-        return problem.part(left);
+        return bridged(problem, gone).part(left);
+    }
+
+    /** What came after it comes after what came before it. */
+    private static PlanProblem bridged(PlanProblem problem, Set<String> gone) {
+        Map<String, Lag> lags = new LinkedHashMap<>();
+        problem.lags().forEach(lag -> lags.put(lag.id(), lag));
+        for (Lag into : problem.lags()) {
+            for (Lag out : problem.lags()) {
+                boolean across = into.isHard()
+                        && out.isHard()
+                        && gone.contains(into.to())
+                        && gone.contains(out.from())
+                        && !gone.contains(into.from())
+                        && !gone.contains(out.to())
+                        && !into.from().equals(out.to());
+                if (across && into.min() != null && out.min() != null) {
+                    Lag over = Lag.between(into.from(), out.to(), into.min(), null);
+                    lags.putIfAbsent(over.id(), over);
+                }
+            }
+        }
+        return problem.withLags(List.copyOf(lags.values()));
     }
 }

@@ -76,6 +76,32 @@ class BesidesTest {
     }
 
     @Test
+    void what_runs_stays_where_it_began_and_lasts_at_least_until_now() {
+        PlanProblem mended = EventChains.of(
+                ATTEMPTS,
+                Map.of(),
+                EventSetting.smallest(),
+                new Besides(List.of(), List.of(MENDED.begun(100)), List.of(), 0),
+                1000,
+                null);
+        Task repair = mended.byId().get("Heron repair before 2");
+        assertEquals(100, repair.fixedStart());
+        assertEquals(900, repair.duration(), "600 planned, 900 gone");
+        assertTrue(plan(mended).plan().start("Heron 2 prepare") >= 100 + 900 + 1800);
+        PlanProblem down = EventChains.of(
+                ATTEMPTS,
+                Map.of(),
+                EventSetting.smallest(),
+                new Besides(List.of(), List.of(), List.of(DOWN.begun(800)), 1),
+                1000,
+                null);
+        assertEquals(800, down.byId().get("Heron retrieval before 2").fixedStart());
+        assertEquals(400, down.byId().get("Heron retrieval before 2").duration());
+        assertEquals(List.of(), PlanCheck.faults(down, plan(down).plan()));
+        assertThrows(IllegalArgumentException.class, () -> MENDED.begun(2_000_000_000L));
+    }
+
+    @Test
     void what_cannot_be_is_refused() {
         assertThrows(IllegalArgumentException.class, () -> new Besides.Absence("kim", 5, 4));
         assertThrows(IllegalArgumentException.class, () -> new Besides.Repair("Heron", 0, 0, 1, 1));

@@ -39,20 +39,20 @@ class ConflictTest {
         assertEquals(
                 List.of("a takes 4 min, ends by minute 7", "b takes 4 min, ends by minute 7", "of station there is 1"),
                 WhyNot.words(late(), outcome.conflict(), MINUTES));
-        assertTrue(Conflict.of(late()).irreducible());
+        assertTrue(Conflict.of(late(), Effort.live()).irreducible());
     }
 
     @Test
     void ways_out_are_ranked_the_least_that_will_do_and_an_attempt_falls_as_a_whole() {
-        List<WayOut> ways = WaysOut.of(late(), plan(late()).conflict());
+        List<WayOut> ways = WaysOut.of(late(), plan(late()).conflict(), Effort.live());
         assertEquals(
                 List.of(
                         "1 more of station",
                         "let a end up to 1 min later",
                         "let b end up to 1 min later",
                         "leave out b",
-                        "leave out a; leave out a fly"),
-                ways.stream().map(way -> way.words(MINUTES)).toList());
+                        "leave out first"),
+                ways.stream().map(way -> way.words(late(), MINUTES)).toList());
         for (WayOut way : ways) {
             PlanProblem after = WaysOut.taken(late(), way);
             assertEquals(List.of(), PlanCheck.faults(after, plan(after).plan()), way.toString());
@@ -75,11 +75,11 @@ class ConflictTest {
                 WhyNot.words(problem, outcome.conflict(), MINUTES));
         assertEquals(
                 List.of(
-                        "let the least lag wind->fly be 1 min shorter",
+                        "let fly start 1 min sooner after wind than asked",
                         "let fly end up to 1 min later",
                         "leave out fly"),
-                WaysOut.of(problem, outcome.conflict()).stream()
-                        .map(way -> way.words(MINUTES))
+                WaysOut.of(problem, outcome.conflict(), Effort.live()).stream()
+                        .map(way -> way.words(problem, MINUTES))
                         .toList());
     }
 
@@ -94,8 +94,8 @@ class ConflictTest {
                 WhyNot.words(nobody, plan(nobody).conflict(), MINUTES).get(1));
         assertEquals(
                 List.of("one more person cleared for winds", "leave out wind"),
-                WaysOut.of(nobody, plan(nobody).conflict()).stream()
-                        .map(way -> way.words(MINUTES))
+                WaysOut.of(nobody, plan(nobody).conflict(), Effort.live()).stream()
+                        .map(way -> way.words(nobody, MINUTES))
                         .toList());
         Task one = Task.of("one", 4).takingOneOf(Map.of("m1", 0)).within(null, 9L);
         Task two = Task.of("two", 4).takingOneOf(Map.of("m1", 0)).within(null, 9L);
@@ -111,6 +111,6 @@ class ConflictTest {
         assertEquals(List.of("b"), ids(plan(twice)), "one of the two is enough to have no plan");
         assertEquals(
                 List.of(new WayOut(WayOut.Kind.END_LATER_TOGETHER, Map.of("a", 1L, "b", 2L))),
-                WaysOut.of(twice, plan(twice).conflict()));
+                WaysOut.of(twice, plan(twice).conflict(), Effort.live()));
     }
 }

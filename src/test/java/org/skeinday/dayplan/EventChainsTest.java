@@ -156,6 +156,77 @@ class EventChainsTest {
         assertEquals("Heron 1 fly", late.conflict().get(0).id());
     }
 
+    private static final Person KIM = Person.cleared("kim", Set.of(EventSetting.WINDS, EventSetting.LOADS));
+    private static final Person SAM = Person.cleared("sam", Set.of(EventSetting.WINDS, EventSetting.LOADS));
+
+    private static AttemptAhead wound(AttemptAhead attempt, Long end, String who) {
+        return new AttemptAhead(
+                attempt.entry(),
+                attempt.number(),
+                attempt.opens(),
+                attempt.closes(),
+                true,
+                attempt.motors(),
+                List.of(
+                        new AttemptAhead.Begun(Part.PREPARE, 300, 600L),
+                        new AttemptAhead.Begun(Part.WIND, 600, end).by(who)));
+    }
+
+    @Test
+    void who_does_what_runs_goes_on_with_it_and_does_nothing_else_meanwhile() {
+        EventSetting two = EventSetting.smallest().with(2, 1, 1, 1).withCrew(List.of(KIM, SAM));
+        AttemptAhead other = AttemptAhead.of("Crane", 1, 600L, 3000L, Map.of());
+        for (String who : List.of("kim", "sam")) {
+            DayPlan plan = plan(day(two, 700, wound(FIRST, null, who), other));
+            assertEquals(List.of(who), plan.peopleOf("Heron 1 wind"));
+        }
+        EventSetting untrained = two.withCrew(List.of(KIM, Person.cleared("ash", Set.of(EventSetting.LOADS))));
+        DayPlan plan = plan(day(untrained, 700, wound(FIRST, null, "ash"), other));
+        assertEquals(List.of("ash"), plan.peopleOf("Heron 1 wind"), "not cleared, but it is a fact");
+        assertEquals(List.of("kim"), plan.peopleOf("Crane 1 wind"));
+        PlanProblem visitor = day(two, 700, wound(FIRST, null, "somebody else"), other);
+        assertEquals(
+                List.of(PersonNeed.anyone(EventSetting.WINDS)),
+                task(visitor, FIRST, Part.WIND).people());
+        assertThrows(IllegalArgumentException.class, () -> new AttemptAhead.Begun(Part.WIND, 0, null, " "));
+    }
+
+    @Test
+    void who_wound_before_winds_again_so_that_nothing_is_handed_over() {
+        EventSetting two = EventSetting.smallest().withCrew(List.of(KIM, SAM));
+        for (String who : List.of("kim", "sam")) {
+            PlanProblem problem = day(two, 850, wound(FIRST, 840L, who), SECOND);
+            assertEquals(
+                    List.of(PersonNeed.of(who)), task(problem, FIRST, Part.WIND).people());
+            DayPlan plan = plan(problem);
+            assertEquals(List.of(who), plan.peopleOf("Heron 2 wind"));
+            assertEquals(0, Figures.of(problem, Goal.SLACK, plan).handOvers());
+        }
+    }
+
+    @Test
+    void preparing_ends_close_before_winding_and_costs_no_time_in_hand() {
+        AttemptAhead late = AttemptAhead.of("Heron", 1, 7200L, 9000L, Map.of());
+        PlanProblem problem = day(EventSetting.smallest(), 0, late);
+        DayPlan plan = plan(problem);
+        assertEquals(7200, plan.start("Heron 1 wind"));
+        assertEquals(6600, plan.start("Heron 1 prepare"), "300 of preparing, ready 300 before");
+        PlanProblem without =
+                problem.withLags(problem.lags().stream().filter(Lag::isHard).toList());
+        assertEquals(
+                Figures.of(problem, Goal.SLACK, plan(without)).headline(),
+                Figures.of(problem, Goal.SLACK, plan).headline());
+    }
+
+    @Test
+    void holds_weigh_more_than_standing_prepared() {
+        PlanProblem problem = day(EventSetting.smallest(), 0, FIRST, SECOND);
+        assertEquals(0, Figures.of(problem, Goal.SLACK, plan(problem)).preferences());
+        Map<String, Long> weights = new TreeMap<>();
+        problem.lags().stream().filter(lag -> !lag.isHard()).forEach(lag -> weights.put(lag.id(), lag.weight()));
+        assertTrue(weights.get("Heron 1 wind~>Heron 1 fly") > weights.get("Heron 1 prepare~>Heron 1 wind"));
+    }
+
     @Test
     void parts_begin_in_order() {
         List<AttemptAhead.Begun> skipped = List.of(new AttemptAhead.Begun(Part.WIND, 0, null));

@@ -3,9 +3,11 @@ package org.skeinday.dayplan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,9 +62,9 @@ class OverfullTest {
 
     @Test
     void a_search_that_gives_up_at_once_is_helped_by_a_part_and_says_nothing_where_there_is_a_plan() {
-        Conflict conflict = Conflict.ofPart(windings(6)).orElseThrow();
+        Conflict conflict = Conflict.ofPart(windings(6), Effort.live()).orElseThrow();
         assertEquals(true, conflict.irreducible());
-        List<WayOut> ways = WaysOut.of(windings(6), conflict.requirements());
+        List<WayOut> ways = WaysOut.of(windings(6), conflict.requirements(), Effort.live());
         assertNotNull(ways.get(0));
         for (WayOut way : ways) {
             assertEquals(
@@ -70,7 +72,85 @@ class OverfullTest {
                     Planner.plan(WaysOut.taken(windings(6), way), Goal.SLACK, Effort.live())
                             .status());
         }
-        assertEquals(true, Conflict.ofPart(windings(4)).isEmpty());
+        assertEquals(true, Conflict.ofPart(windings(4), Effort.live()).isEmpty());
+    }
+
+    @Test
+    void the_sum_that_does_not_come_out_is_said_first() {
+        PlanProblem six = windings(6);
+        Outcome outcome = Planner.plan(six, Goal.SLACK, Effort.live());
+        assertTrue(outcome.irreducible());
+        assertEquals(
+                "from 10 to 20, 6 tasks need 24 of station in all, but there is room for 20 (2 at a time)",
+                WhyNot.inShort(six, outcome.conflict(), TimeWords.NUMBERS).get(0));
+    }
+
+    /** By hand: released at 585 at the earliest, run back from 735 to 855, prepared until 1155, released 285 later. */
+    @Test
+    void an_entry_that_has_no_time_is_named_alone_among_sixty_in_a_line_for_each_task() {
+        List<AttemptAhead> day = new ArrayList<>();
+        for (int e = 0; e < 60; e++) {
+            long closes = e == 7 ? 300 + 1139 : 9_000 + 700L * e;
+            day.add(AttemptAhead.of("E" + e, 1, 300L, closes, Map.of()));
+            day.add(AttemptAhead.of("E" + e, 2, 300L, closes, Map.of()));
+        }
+        EventSetting setting = EventSetting.smallest().with(5, 3, 6, 2);
+        PlanProblem problem = EventChains.of(day, Map.of(), setting, 0, null);
+        Outcome outcome = Planner.plan(problem, Goal.SLACK, Effort.live());
+        assertEquals(Outcome.Status.INFEASIBLE, outcome.status());
+        assertTrue(outcome.irreducible());
+        List<String> lines = WhyNot.inShort(problem, outcome.conflict(), TimeWords.NUMBERS);
+        assertEquals("E7 2 fly can start at 1440 at the earliest, but has to by 1439", lines.get(0));
+        assertEquals(9, lines.size(), lines::toString);
+        assertTrue(lines.stream().allMatch(line -> line.startsWith("E7")), lines::toString);
+        List<String> ways = WaysOut.of(problem, outcome.conflict(), Effort.live()).stream()
+                .map(way -> way.words(problem, TimeWords.NUMBERS))
+                .toList();
+        assertTrue(ways.contains("leave out attempt 2 of E7"), ways::toString);
+        assertTrue(ways.stream().noneMatch(way -> way.contains("->")), ways::toString);
+    }
+
+    @Test
+    void a_long_conflict_is_told_by_attempts() {
+        List<AttemptAhead> day = new ArrayList<>();
+        for (int e = 0; e < 12; e++) {
+            day.add(AttemptAhead.of("E" + e, 1, 300L, 1500L, Map.of()));
+        }
+        PlanProblem problem = EventChains.of(day, Map.of(), EventSetting.smallest(), 0, null);
+        Outcome outcome = Planner.plan(problem, Goal.SLACK, Effort.live());
+        List<String> lines = WhyNot.inShort(problem, outcome.conflict(), TimeWords.NUMBERS);
+        assertTrue(lines.get(0).contains("in all, but there is room for"), lines::toString);
+        assertTrue(lines.get(1).contains("attempt 1 of E"), lines::toString);
+        assertEquals(3, lines.size(), lines::toString);
+    }
+
+    @Test
+    void attempts_are_given_up_where_it_is_too_much_and_nowhere_else() {
+        AttemptAhead narrow = AttemptAhead.of("A", 2, 300L, 300L + 1139, Map.of());
+        AttemptAhead wide = AttemptAhead.of("Z", 2, 300L, 90_000L, Map.of());
+        Supposed day = new Supposed(
+                List.of(
+                        AttemptAhead.of("A", 1, 300L, 300L + 1139, Map.of()),
+                        narrow,
+                        AttemptAhead.of("Z", 1, 300L, 90_000L, Map.of()),
+                        wide),
+                Map.of(),
+                EventSetting.smallest().with(2, 2, 2, 1));
+        Proposed proposed = Proposed.of(day, 0, null, Effort.live(), TimeWords.NUMBERS);
+        assertEquals(List.of("A 2"), proposed.leftOut());
+        assertNotNull(proposed.outcome().plan());
+    }
+
+    @Test
+    void what_follows_an_attempt_that_is_left_out_still_follows_the_one_before() {
+        List<Task> tasks = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            tasks.add(Task.of("t" + i, 4).inChain("c" + i).within(null, i == 2 ? 9L : 30L));
+        }
+        PlanProblem problem = PlanProblem.of(
+                tasks, List.of(), List.of(Lag.between("t0", "t1", 4L, null), Lag.between("t1", "t2", 4L, null)));
+        PlanProblem after = WaysOut.taken(problem, new WayOut(WayOut.Kind.LEAVE_OUT, Map.of("t1", 1L)));
+        assertEquals(List.of(Lag.between("t0", "t2", 4L, null)), after.lags());
     }
 
     /** Counting must never find too much in what can be planned. */

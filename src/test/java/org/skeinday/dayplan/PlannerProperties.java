@@ -95,7 +95,7 @@ class PlannerProperties {
             PlanProblem rest = Conflict.only(problem, others);
             assertTrue(BruteForce.possible(rest, 20), () -> "seed " + seed + ": needless is " + one);
         }
-        for (WayOut way : WaysOut.of(problem, conflict)) {
+        for (WayOut way : WaysOut.of(problem, conflict, Effort.live())) {
             Outcome after = plan(WaysOut.taken(problem, way), Goal.SLACK);
             assertEquals(Outcome.Status.OPTIMAL, after.status(), () -> "seed " + seed + ": " + way);
         }
@@ -150,5 +150,53 @@ class PlannerProperties {
                         || !holds
                         || Figures.of(news, Goal.SLACK, chosen).betterThan(before),
                 () -> "seed " + seed);
+    }
+
+    /** Found out here step by step, not by the program's own check. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void lags_and_windows_are_kept_what_is_fixed_stays_and_no_place_or_person_is_taken_twice(long seed) {
+        PlanProblem problem = TinyProblem.withWishes(seed);
+        DayPlan plan = plan(problem, Goal.SLACK).plan();
+        if (plan == null) {
+            return;
+        }
+        for (Task task : problem.tasks()) {
+            long start = plan.start(task.id());
+            assertTrue(task.fixedStart() == null || task.fixedStart() == start, () -> "seed " + seed + task);
+            assertTrue(task.latestEnd() == null || start + task.duration() <= task.latestEnd(), () -> "seed " + seed);
+        }
+        for (Lag lag : problem.lags()) {
+            long apart = plan.start(lag.to()) - plan.start(lag.from());
+            boolean kept = (lag.min() == null || apart >= lag.min()) && (lag.max() == null || apart <= lag.max());
+            assertTrue(lag.weight() > 0 || kept, () -> "seed " + seed + lag);
+        }
+        for (long t = 0; t < 20; t++) {
+            long now = t;
+            List<Task> running = problem.tasks().stream()
+                    .filter(task -> plan.start(task.id()) <= now && now < plan.start(task.id()) + task.duration())
+                    .toList();
+            for (Resource resource : problem.resources()) {
+                long used = running.stream()
+                        .mapToLong(task -> task.needs().getOrDefault(resource.id(), 0))
+                        .sum();
+                assertTrue(used <= resource.capacity(), () -> "seed " + seed + " at " + now);
+            }
+            List<String> busy = running.stream()
+                    .flatMap(task -> plan.people().getOrDefault(task.id(), List.of()).stream())
+                    .toList();
+            assertEquals(busy.size(), busy.stream().distinct().count(), () -> "seed " + seed + " at " + now);
+        }
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void to_ease_a_plan_breaks_nothing(long seed) {
+        PlanProblem problem = TinyProblem.withWishes(seed);
+        DayPlan plan = plan(problem, Goal.SLACK).plan();
+        if (plan != null) {
+            DayPlan eased = Eased.of(problem, plan);
+            assertEquals(List.of(), PlanCheck.faults(problem, eased), () -> "seed " + seed);
+        }
     }
 }

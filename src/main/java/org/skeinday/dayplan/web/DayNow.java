@@ -19,6 +19,7 @@ import org.skeinday.attempt.store.StepsStore;
 import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.WindowAdded;
@@ -124,6 +125,7 @@ record DayNow(
         private final Map<String, Steps> told = new TreeMap<>();
         private final MotorsAtHand motors;
         private final List<Setback> setbacks;
+        private final @Nullable PlanTaken taken;
 
         Reader(Tx tx, EventAdded event, long nowMs) {
             this.tx = tx;
@@ -132,13 +134,13 @@ record DayNow(
             this.rules = FlightRulesStore.of(tx, event.id());
             this.attempts = AttemptStore.ofEvent(tx, event.id());
             this.motors = new MotorsAtHand(tx);
+            this.taken = PlanStore.inForce(tx, event.id()).orElse(null);
             this.setbacks = PlanStore.setbacks(tx, event.id());
             StepsStore.ofOwn(tx).forEach(s -> told.put(s.attempt(), s));
         }
 
         DayNow read() {
-            @Nullable PlanTaken taken = PlanStore.inForce(tx, event.id()).orElse(null);
-            long zero = zero(taken);
+            long zero = zero();
             SortedMap<String, String> names = new TreeMap<>();
             EntryStore.ofEvent(tx, event.id()).stream()
                     .filter(EntryAdded::own)
@@ -165,7 +167,7 @@ record DayNow(
                     taken);
         }
 
-        private long zero(@Nullable PlanTaken taken) {
+        private long zero() {
             long first = nowMs;
             for (AttemptNow attempt : attempts) {
                 Long called = attempt.calledAtMs();
@@ -207,7 +209,7 @@ record DayNow(
                     window.map(w -> Math.max(0, (w.closesAtMs() - zero) / 1000)).orElse(null),
                     true,
                     ranked(entry, open),
-                    open == null ? List.of() : begun(told.get(open.id()), zero));
+                    open == null ? List.of() : begun(told.get(open.id()), zero, entry, number));
         }
 
         private SortedMap<String, Integer> ranked(EntryAdded entry, @Nullable AttemptNow open) {
@@ -228,7 +230,7 @@ record DayNow(
         }
 
         /** What was passed over took no time. */
-        private List<AttemptAhead.Begun> begun(@Nullable Steps a, long zero) {
+        private List<AttemptAhead.Begun> begun(@Nullable Steps a, long zero, EntryAdded entry, int number) {
             if (a == null || a.calledAtMs() == null) {
                 return List.of();
             }
@@ -242,10 +244,29 @@ record DayNow(
             long start = second(starts[0], zero, 0);
             for (int i = 0; i <= last; i++) {
                 long next = i == last ? 0 : second(later(starts, i + 1), zero, start);
-                begun.add(new AttemptAhead.Begun(Part.values()[i], start, i == last ? null : (Long) next));
+                Part part = Part.values()[i];
+                begun.add(new AttemptAhead.Begun(part, start, i == last ? null : (Long) next)
+                        .by(who(entry, number, part)));
                 start = next;
             }
             return begun;
+        }
+
+        /** Whom the plan in force names, else who is named for the entry: nobody notes it while it runs. */
+        private @Nullable String who(EntryAdded entry, int number, Part part) {
+            String task = entry.name() + " " + number + " " + part.word();
+            Optional<String> planned = taken == null
+                    ? Optional.empty()
+                    : taken.tasks().stream()
+                            .filter(t -> t.task().equals(task))
+                            .flatMap(t -> t.who().stream())
+                            .findFirst();
+            String does = part == Part.WIND ? EventSetting.WINDS : part == Part.LOAD ? EventSetting.LOADS : "";
+            return planned.or(() -> EntryStore.tasksOf(tx, entry.id()).stream()
+                            .filter(t -> t.task().equals(does))
+                            .map(EntryTask::personId)
+                            .findFirst())
+                    .orElse(null);
         }
 
         private static @Nullable Long later(@Nullable Long[] starts, int from) {

@@ -198,8 +198,8 @@ public final class DayPages {
                         of.because(of.problem(day.day(), day.now())),
                         stays ? List.of() : of.moved(tasks),
                         proposed.leftOut(),
-                        proposed.conflict(),
-                        proposed.waysOut(),
+                        named(day, proposed.conflict()),
+                        named(day, proposed.waysOut()),
                         plan == null || stays
                                 ? null
                                 : BandsOf.of(tasks, "As proposed", nowMs, record.people()::name, clock.getZone()),
@@ -213,6 +213,19 @@ public final class DayPages {
         return inForce == null || proposed.isWorthTaking(of.problem(supposed, Math.max(0, day.now() - LEAD_S)), LEAD_S)
                 ? proposed
                 : proposed.keepingInForce();
+    }
+
+    /** The plan knows people by their ids. */
+    private List<String> named(DayNow day, List<String> lines) {
+        return lines.stream()
+                .map(line -> {
+                    String named = line;
+                    for (String person : day.crew()) {
+                        named = named.replace(person, record.people().name(person));
+                    }
+                    return named;
+                })
+                .toList();
     }
 
     private static String supposing(DayOf of, Supposed.Change change) {

@@ -43,7 +43,8 @@ final class SetbacksNow {
                 String entry = entryOf.apply(one.who());
                 switch (one.kind()) {
                     case Setback.REPAIR -> repairs.add(new Besides.Repair(entry, one.before(), now, left, cures));
-                    case Setback.RETRIEVAL -> retrievals.add(new Besides.Retrieval(entry, one.before(), now, left));
+                    case Setback.RETRIEVAL ->
+                        retrievals.add(new Besides.Retrieval(entry, one.before(), from, lasts).begun(from));
                     default -> absences.add(new Besides.Absence(one.who(), from, from + lasts));
                 }
             }
