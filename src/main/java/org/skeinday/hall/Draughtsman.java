@@ -20,6 +20,7 @@ final class Draughtsman {
     private final Verdict verdict;
     private final UnitSystem units;
     private final List<Shape> shapes = new ArrayList<>();
+    private final List<Spot> extent = new ArrayList<>();
     private final List<Consumer<Labels>> words = new ArrayList<>();
 
     Draughtsman(WindingPlace place, Separation separation, Verdict verdict, UnitSystem units) {
@@ -72,8 +73,6 @@ final class Draughtsman {
     private void fixed(List<Taped> all) {
         all.stream().filter(this::meets).forEach(at -> extent.add(down(at.on(place.lane()))));
     }
-
-    private final List<Spot> extent = new ArrayList<>();
 
     private void reach(Line line, Length by, Shape.Role role, Rule rule, Rule orRule) {
         Coordinate[] round = new GeometryFactory()

@@ -85,7 +85,7 @@ class TwoLanesTest {
     @ValueSource(longs = {3, 29, 71})
     void the_depth_of_two_rectangles_is_the_least_way_that_parts_them(long seed) {
         Random random = new Random(seed);
-        for (int i = 0; i < 300; i++) {
+        for (int i = 0; i < 80; i++) {
             List<Spot> one = rectangle(random);
             List<Spot> other = rectangle(random);
             double depth = Overlap.depth(one, other);
