@@ -135,7 +135,8 @@ class OverfullTest {
                         AttemptAhead.of("Z", 1, 300L, 90_000L, Map.of()),
                         wide),
                 Map.of(),
-                EventSetting.smallest().with(2, 2, 2, 1));
+                EventSetting.smallest().with(2, 2, 2, 1),
+                Besides.NOTHING);
         Proposed proposed = Proposed.of(day, 0, null, Effort.live(), TimeWords.NUMBERS);
         assertEquals(List.of("A 2"), proposed.leftOut());
         assertNotNull(proposed.outcome().plan());

@@ -35,8 +35,10 @@ final class HouseRules {
             "units",
             "motor",
             "winding",
+            "hall",
             "timing",
             "contest",
+            "steps",
             "standing",
             "device",
             "attempt",
@@ -78,6 +80,7 @@ final class HouseRules {
     /** What a room is there for, beyond that: mathematics, the solver, the hash of a token, characters of a file. */
     private static final Map<String, List<String>> OWN = Map.of(
             "motor", List.of("org.hipparchus.."),
+            "hall", List.of("org.locationtech.jts.."),
             "device", List.of("java.security", "java.nio.charset"),
             "dayplan", List.of("com.google.ortools.."),
             "review", List.of("org.hipparchus..", "java.text"), // java.text: letters without their accents
@@ -167,13 +170,14 @@ final class HouseRules {
                 .mayNotBeAccessedByAnyLayer();
     }
 
-    /** 3: Javalin only where pages are, jOOQ and the database only where tables are, the solver in one class. */
+    /** 3: Javalin only where pages are, jOOQ and the database only where tables are, geometry in the hall, the solver in one class. */
     static ArchRule libraries() {
         return all(List.of(
                 only("io.javalin..", room("*.web"), room("platform.http"), room("platform.live")),
                 only("org.jooq..", room("*.store"), room("platform.db..")),
                 only("org.h2..", room("platform.db")),
                 only("org.flywaydb..", room("platform.db")),
+                only("org.locationtech.jts..", room("hall")),
                 noClasses()
                         .that(describe("are not the day plan's solver class", c -> !isSolver(c)))
                         .should()

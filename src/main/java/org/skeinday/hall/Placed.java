@@ -1,0 +1,39 @@
+package org.skeinday.hall;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** A model stand or a person beside a lane. */
+public record Placed(String name, Kind kind, Taped at) {
+    public enum Kind {
+        STAND,
+        SPECTATOR,
+        HELPER,
+        READER;
+
+        public static final List<String> WORDS =
+                Arrays.stream(values()).map(Kind::word).toList();
+
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        public boolean isPerson() {
+            return this != STAND;
+        }
+
+        /** @throws IllegalArgumentException for another word */
+        public static Kind ofWord(String word) {
+            if (!WORDS.contains(word)) {
+                throw new IllegalArgumentException(
+                        "'" + word + "' does not stand beside a lane; write one of " + String.join(", ", WORDS));
+            }
+            return valueOf(word.toUpperCase(Locale.ROOT));
+        }
+    }
+
+    public Placed {
+        Limit.filled("The name of what stands beside the lane", name);
+    }
+}

@@ -1,0 +1,22 @@
+package org.skeinday.steps;
+
+import java.util.List;
+
+/**
+ * Fact {@code gate.passed}: the supervising adult lets winding start although something is open.
+ *
+ * @param subjectId the attempt
+ * @param adultId the supervising adult, whose name is kept beside the record
+ * @param reason never empty
+ * @param steps ids of the items that were open and are answered for; what opens later is not among them
+ * @param atMs by the server's clock, epoch ms
+ */
+public record GatePassed(
+        String id, String subjectId, String adultId, String reason, List<String> steps, long atMs, String device) {
+    public GatePassed {
+        steps = List.copyOf(steps);
+        Must.beFilled("The attempt", subjectId);
+        Must.beFilled("The supervising adult", adultId);
+        Must.beFilled("The reason to pass the gate", reason);
+    }
+}

@@ -1,0 +1,22 @@
+package org.skeinday.steps;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Fact {@code list.read-aloud}: a whole list was read aloud and answered, with one tap: each of its items is ticked.
+ *
+ * @param revision of the list that was read
+ * @param atMs by the server's clock, epoch ms
+ */
+public record ReadAloud(
+        String id,
+        String runId,
+        int revision,
+        long atMs,
+        @Nullable String personId,
+        String device) implements RunFact {
+    public ReadAloud {
+        Must.beFilled("The run", runId);
+        Must.beWithin("The revision", revision, 1, 9999);
+    }
+}

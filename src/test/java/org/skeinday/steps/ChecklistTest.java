@@ -1,0 +1,131 @@
+package org.skeinday.steps;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.skeinday.steps.Lists.list;
+import static org.skeinday.steps.Lists.ok;
+import static org.skeinday.steps.Lists.value;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+
+class ChecklistTest {
+    private static Step[] items(int count) {
+        return IntStream.range(0, count).mapToObj(i -> ok("item-" + i, false)).toArray(Step[]::new);
+    }
+
+    private static void refused(String part, Executable making) {
+        String message = String.valueOf(
+                assertThrows(IllegalArgumentException.class, making).getMessage());
+        assertTrue(message.contains(part), message);
+    }
+
+    @Test
+    void a_coachs_own_list_has_at_most_nine_items() {
+        assertEquals(9, list(Moment.ARRIVAL, false, items(9)).steps().size());
+        refused("1 to 9, but was 10", () -> list(Moment.ARRIVAL, false, items(10)));
+        refused("1 to 9, but was 0", () -> list(Moment.ARRIVAL, false));
+    }
+
+    @Test
+    void more_than_four_items_are_warned_of_and_not_refused() {
+        assertEquals(List.of(), ListRules.advice(list(Moment.ARRIVAL, false, items(4))));
+        assertEquals(
+                List.of("'A list' has 5 items: more than 4 at one pause are not read to their end."),
+                ListRules.advice(list(Moment.ARRIVAL, false, items(5))));
+    }
+
+    @Test
+    void critical_items_come_first() {
+        list(Moment.ARRIVAL, false, ok("a", true), ok("b", false));
+        refused("must come first", () -> list(Moment.ARRIVAL, false, ok("a", false), ok("b", true)));
+    }
+
+    @Test
+    void an_item_stands_once() {
+        refused("'a' stands twice", () -> list(Moment.ARRIVAL, false, ok("a", true), ok("a", true)));
+    }
+
+    @Test
+    void a_list_read_aloud_asks_for_no_value() {
+        list(Moment.BEFORE_LOADING, true, ok("a", true));
+        refused("one asks for a value", () -> list(Moment.BEFORE_LOADING, true, value("a", true, Answer.COUNT)));
+        list(Moment.AFTER_LANDING, false, value("a", true, Answer.COUNT));
+    }
+
+    @Test
+    void what_the_gate_waits_for_cannot_be_edited_away() {
+        list(Moment.WINDING_PLACE, false, ok("mount", true));
+        refused("at least one critical item", () -> list(Moment.WINDING_PLACE, false, ok("mount", false)));
+        list(Moment.BEFORE_WINDING, false, ok(Step.EYES, true));
+        refused("eye protection", () -> list(Moment.BEFORE_WINDING, false, ok(Step.EYES, false)));
+        refused("eye protection", () -> list(Moment.BEFORE_WINDING, false, ok("direction", true)));
+    }
+
+    @Test
+    void a_list_says_what_comes_next_and_an_item_why() {
+        refused(
+                "what comes next",
+                () -> new Checklist("l", 1, "t", Moment.ARRIVAL, Way.READ_THEN_DO, false, " ", List.of(ok("a", true))));
+        refused("The reason of 'Do it'", () -> new Step("a", "Do it", " ", true, Answer.OK));
+    }
+
+    @Test
+    void an_attempt_has_at_most_three_lists_to_tap_through() {
+        List<Checklist> three = List.of(
+                list(Moment.BEFORE_WINDING, false, ok(Step.EYES, true)),
+                list(Moment.BEFORE_LOADING, true, ok("a", true)),
+                list(Moment.AFTER_LANDING, false, ok("a", true)));
+        assertEquals(List.of(), ListRules.wrong(three));
+        var four = new java.util.ArrayList<>(three);
+        four.add(list(Moment.AFTER_LANDING, false, ok("b", true)));
+        assertEquals(
+                List.of(
+                        "There is more than one list at the pause after-landing.",
+                        "An attempt has 4 lists: more than 3 are tapped without reading."),
+                ListRules.wrong(four));
+    }
+
+    @Test
+    void words_of_files_are_read_back() {
+        for (Moment moment : Moment.values()) {
+            assertEquals(moment, Moment.ofWord(moment.word()));
+        }
+        for (Way way : Way.values()) {
+            assertEquals(way, Way.ofWord(way.word()));
+        }
+        for (Answer answer : Answer.values()) {
+            assertEquals(answer, Answer.ofWord(answer.word()));
+        }
+        refused("must be one of packing, arrival", () -> Moment.ofWord("lunch"));
+    }
+
+    @Test
+    void only_the_time_before_release_is_quiet() {
+        for (Moment moment : Moment.values()) {
+            assertEquals(moment == Moment.RELEASE, moment.isQuiet());
+        }
+    }
+
+    @Test
+    void an_answer_takes_its_own_kind_and_says_what_would_be_right() {
+        takes(Answer.DIRECTION, "cw", "left");
+        takes(Answer.LAUNCH_TORQUE, "0.55 in-ozf", "strong");
+        takes(Answer.LANE_LENGTH, "4.6 m", "4.6 kg");
+        takes(Answer.NEWTONS, "12.5", "0");
+        takes(Answer.RATIO, "10", "51");
+        takes(Answer.MASS, "4.02 g", "4 m");
+        takes(Answer.COUNT, "0", "-1");
+        takes(Answer.PLACE, "clear", " ");
+        assertTrue(Answer.OK.refuses("").isEmpty());
+        assertTrue(Answer.COUNT.refuses("x").orElseThrow().contains("; write a whole number"));
+    }
+
+    private static void takes(Answer answer, String good, String bad) {
+        assertTrue(answer.refuses(good).isEmpty(), answer + " " + answer.refuses(good));
+        assertTrue(answer.refuses(bad).isPresent(), answer + " took " + bad);
+    }
+}

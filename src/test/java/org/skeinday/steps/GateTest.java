@@ -1,0 +1,109 @@
+package org.skeinday.steps;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.skeinday.steps.Lists.ids;
+import static org.skeinday.steps.Lists.list;
+import static org.skeinday.steps.Lists.ok;
+import static org.skeinday.steps.Lists.reopen;
+import static org.skeinday.steps.Lists.run;
+import static org.skeinday.steps.Lists.tick;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class GateTest {
+    private static final Checklist PLACE =
+            list(Moment.WINDING_PLACE, false, ok("mount", true), ok("distances", true), ok("lane", false));
+    private static final Checklist BEFORE =
+            list(Moment.BEFORE_WINDING, false, ok("direction", true), ok(Step.EYES, true), ok("roles", false));
+    private static final Run PLACE_DONE = run(PLACE, tick("1", "mount", 0), tick("2", "distances", 0));
+    private static final Run EYES_DONE = run(BEFORE, tick("3", Step.EYES, 0));
+
+    private static GatePassed pass(String id, long at, String... steps) {
+        return new GatePassed(id, "attempt", "adult", "post is held by two", List.of(steps), at, "t");
+    }
+
+    @Test
+    void winding_starts_when_the_places_critical_items_and_eye_protection_are_done() {
+        Gate.Verdict verdict = Gate.startWinding(PLACE_DONE, EYES_DONE, List.of());
+        assertFalse(verdict.isHeld());
+        assertEquals(Optional.empty(), verdict.refused());
+    }
+
+    @Test
+    void what_is_open_besides_holds_nothing() {
+        assertEquals(List.of("lane"), ids(PLACE_DONE.open()));
+        assertEquals(List.of("direction", "roles"), ids(EYES_DONE.open()));
+        assertFalse(Gate.startWinding(PLACE_DONE, EYES_DONE, List.of()).isHeld());
+    }
+
+    @Test
+    void lists_that_nobody_began_hold_winding_and_name_what_is_open() {
+        Gate.Verdict verdict = Gate.startWinding(run(PLACE), run(BEFORE), List.of());
+        assertTrue(verdict.isHeld());
+        assertEquals(
+                Optional.of("Winding waits for: Do eye-protection; Do mount; Do distances. The supervising adult may"
+                        + " answer for it with a reason."),
+                verdict.refused());
+    }
+
+    @Test
+    void each_of_them_alone_holds_winding() {
+        assertEquals(
+                List.of(Step.EYES),
+                ids(Gate.startWinding(PLACE_DONE, run(BEFORE), List.of()).open()));
+        Run half = run(PLACE, tick("1", "mount", 0));
+        assertEquals(
+                List.of("distances"),
+                ids(Gate.startWinding(half, EYES_DONE, List.of()).open()));
+    }
+
+    @Test
+    void an_item_that_was_reopened_holds_winding_again() {
+        Run moved = run(PLACE, tick("1", "mount", 0), tick("2", "distances", 0), reopen("4", "distances", 5));
+        assertTrue(Gate.startWinding(moved, EYES_DONE, List.of()).isHeld());
+    }
+
+    @Test
+    void the_supervising_adult_passes_it_with_a_reason() {
+        GatePassed pass = pass("p", 10, "mount", "distances");
+        Gate.Verdict verdict = Gate.startWinding(run(PLACE), EYES_DONE, List.of(pass));
+        assertFalse(verdict.isHeld());
+        assertEquals(Optional.of(pass), verdict.passed());
+        assertEquals(List.of("mount", "distances"), ids(verdict.open()));
+        assertThrows(IllegalArgumentException.class, () -> new GatePassed("p", "a", " ", "why", List.of(), 0, "t"));
+        assertThrows(IllegalArgumentException.class, () -> new GatePassed("p", "a", "adult", " ", List.of(), 0, "t"));
+    }
+
+    @Test
+    void what_opens_after_the_pass_is_not_passed() {
+        assertTrue(Gate.startWinding(run(PLACE), EYES_DONE, List.of(pass("p", 10, "mount")))
+                .isHeld());
+    }
+
+    @Test
+    void the_latest_of_two_passes_is_named() {
+        GatePassed later = pass("q", 20, "mount", "distances");
+        List<GatePassed> both = List.of(later, pass("p", 10, "mount", "distances"));
+        assertEquals(
+                Optional.of(later),
+                Gate.startWinding(run(PLACE), EYES_DONE, both).passed());
+    }
+
+    @Test
+    void a_pass_that_is_not_needed_is_not_named() {
+        assertEquals(
+                Optional.empty(),
+                Gate.startWinding(PLACE_DONE, EYES_DONE, List.of(pass("p", 10, "mount")))
+                        .passed());
+    }
+
+    @Test
+    void the_gate_takes_no_other_list() {
+        assertThrows(IllegalArgumentException.class, () -> Gate.startWinding(EYES_DONE, PLACE_DONE, List.of()));
+    }
+}
