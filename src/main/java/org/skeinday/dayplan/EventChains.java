@@ -117,7 +117,7 @@ public final class EventChains {
     }
 
     private void away(Besides.Absence one) {
-        long from = Math.max(now, one.from());
+        long from = Math.max(0, one.from()); // it keeps its start, so that a plan that knows it stays as it is
         tasks.add(Task.of(awayName(one), one.until() - from)
                 .needingPerson(PersonNeed.of(one.person()))
                 .fixedAt(from));

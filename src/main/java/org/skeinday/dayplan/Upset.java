@@ -82,6 +82,9 @@ public final class Upset {
     }
 
     private void task(Task task) {
+        if (task.chain() == null) {
+            return; // absences, repairs and retrievals are told apart
+        }
         PlanTaken.Planned before = planned.get(task.id());
         if (before == null) {
             if (task.duration() > 0) {

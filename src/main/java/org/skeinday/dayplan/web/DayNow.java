@@ -266,6 +266,9 @@ record DayNow(
                             .filter(t -> t.task().equals(does))
                             .map(EntryTask::personId)
                             .findFirst())
+                    .filter(person -> setbacks.stream()
+                            .noneMatch(s ->
+                                    s.kind().equals(Setback.AWAY) && s.who().equals(person)))
                     .orElse(null);
         }
 
