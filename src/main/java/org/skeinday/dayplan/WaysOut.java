@@ -25,6 +25,9 @@ public final class WaysOut {
 
     private final PlanProblem problem;
     private final double perCheck;
+    /** Nothing begins before: what may begin then cannot be asked to begin earlier. */
+    private final long first;
+
     private double left;
     private final Set<Set<String>> wholes = new HashSet<>();
 
@@ -32,6 +35,11 @@ public final class WaysOut {
         this.problem = problem;
         this.left = work;
         this.perCheck = work / 4;
+        this.first = problem.tasks().stream()
+                .filter(task -> !task.isFixed())
+                .mapToLong(Task::earliestStart)
+                .min()
+                .orElse(0);
     }
 
     /**
@@ -46,7 +54,10 @@ public final class WaysOut {
         // What is held first: it is few, and one more of it often does for a whole day.
         conflict.stream().filter(Requirement::isHolder).forEach(one -> ways.addAll(out.candidates(one)));
         if (out.othersFit(conflict)) {
-            conflict.stream().filter(one -> !one.isHolder()).forEach(one -> ways.addAll(out.candidates(one)));
+            conflict.stream()
+                    .filter(one -> !one.isHolder())
+                    .sorted(Comparator.comparing(one -> one.kind() != Requirement.Kind.TASK))
+                    .forEach(one -> ways.addAll(out.candidates(one)));
         }
         if (ways.isEmpty()) {
             out.left = effort.proofWork() / 4;
@@ -71,12 +82,16 @@ public final class WaysOut {
         List<Optional<WayOut>> tried = new ArrayList<>();
         switch (one.kind()) {
             case TASK -> {
-                tried.add(least(WayOut.Kind.START_EARLIER, Loosened.What.EARLIEST, id));
                 tried.add(least(WayOut.Kind.END_LATER, Loosened.What.LATEST_END, id));
                 tried.add(without(id));
+                if (find(id).earliestStart() > first) {
+                    tried.add(least(WayOut.Kind.START_EARLIER, Loosened.What.EARLIEST, id));
+                }
             }
             case LAG -> {
-                tried.add(least(WayOut.Kind.SOONER_AFTER, Loosened.What.LEAST_LAG, id));
+                if (!follows(id)) {
+                    tried.add(least(WayOut.Kind.SOONER_AFTER, Loosened.What.LEAST_LAG, id));
+                }
                 tried.add(least(WayOut.Kind.LATER_AFTER, Loosened.What.MOST_LAG, id));
             }
             case RESOURCE -> tried.add(least(WayOut.Kind.MORE_OF, Loosened.What.CAPACITY, id));
@@ -122,6 +137,14 @@ public final class WaysOut {
 
     private Optional<WayOut> oneMore(String clearance) {
         return checked(new WayOut(WayOut.Kind.CLEAR_ONE_MORE, Map.of(clearance, 1L)));
+    }
+
+    /** What begins when the other is done cannot begin sooner, whoever asks. */
+    private boolean follows(String lagId) {
+        return problem.lags().stream()
+                .filter(lag -> lag.id().equals(lagId))
+                .anyMatch(lag ->
+                        lag.min() != null && lag.min() == find(lag.from()).duration());
     }
 
     private Task find(String id) {

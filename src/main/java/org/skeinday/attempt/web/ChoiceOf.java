@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -87,8 +88,8 @@ final class ChoiceOf {
         }
         return new ChoiceView(
                 title(),
-                left + (left == 1 ? " attempt" : " attempts") + " ahead, " + Words.score(today)
-                        + "; a motor that breaks brings no time",
+                left + (left == 1 ? " attempt" : " attempts") + " ahead; score: "
+                        + Words.score(today).toLowerCase(Locale.ROOT) + "; a motor that breaks brings no time",
                 apart(ranked).stream().map(this::row).toList(),
                 missing);
     }
@@ -192,8 +193,12 @@ final class ChoiceOf {
         Map<String, AttemptsLeft.Choice> best = new LinkedHashMap<>();
         ranked.forEach(c -> best.putIfAbsent(
                 c.options().stream().map(AttemptsLeft.Option::motorId).sorted().collect(Collectors.joining(" ")), c));
-        List<AttemptsLeft.Choice> apart = best.size() > 1 ? List.copyOf(best.values()) : ranked;
-        return apart.stream().limit(MOST_ROWS).toList();
+        if (best.size() > 1) {
+            return best.values().stream().limit(MOST_ROWS).toList();
+        }
+        Map<Long, AttemptsLeft.Choice> scores = new LinkedHashMap<>();
+        ranked.forEach(c -> scores.putIfAbsent(Math.round(c.expectedMs() / 100), c)); // as it is shown
+        return scores.values().stream().limit(MOST_ROWS).toList();
     }
 
     private ChoiceView.Row row(AttemptsLeft.Choice choice) {

@@ -40,6 +40,9 @@ import org.skeinday.dayplan.Setback;
 import org.skeinday.dayplan.Supposed;
 import org.skeinday.dayplan.store.PlanStore;
 import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.Wait;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.standing.Scoring;
 
@@ -65,6 +68,9 @@ record DayNow(
     private static final long MINUTE_MS = 60_000;
     /** Own default: what is in the air or lies wound waits no longer than this for the release. */
     private static final long LONGEST_HOLD_S = 60;
+    /** From the end of winding to where a motor lies down to rest: loaded, flown, run back. */
+    private static final long TURN_ROUND_S =
+            Part.LOAD.defaultSeconds() + Part.FLY.defaultSeconds() + Part.RUN_BACK.defaultSeconds();
 
     static Optional<DayNow> read(Tx tx, long nowMs) {
         return EventStore.next(tx).map(event -> new Reader(tx, event, nowMs).read());
@@ -220,7 +226,7 @@ record DayNow(
             }
             String chosen = open == null ? null : open.motorId();
             if (chosen != null) {
-                Optional<MotorAdded> motor = org.skeinday.motor.store.MotorStore.find(tx, chosen);
+                Optional<MotorAdded> motor = MotorStore.find(tx, chosen);
                 if (motor.isPresent()) {
                     ranked.clear();
                     ranked.put(motor.get().tag(), 0);
@@ -298,7 +304,17 @@ record DayNow(
                     LONGEST_HOLD_S,
                     true,
                     crew(),
-                    new TreeMap<>());
+                    rests());
+        }
+
+        /** From the end of winding: the flight and the running back are part of the least rest that is asked for. */
+        private SortedMap<String, Long> rests() {
+            long least = MotorLifeStore.wait(tx, Wait.Name.REST).minimumS();
+            SortedMap<String, Long> rests = new TreeMap<>();
+            if (least > 0) {
+                MotorStore.all(tx).forEach(m -> rests.put(m.tag(), least + TURN_ROUND_S));
+            }
+            return rests;
         }
 
         private List<Person> crew() {

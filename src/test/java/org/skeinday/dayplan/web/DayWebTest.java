@@ -128,6 +128,8 @@ class DayWebTest {
         assertSays("Curlew 3", proposed);
         assertSays("These cannot be kept together", proposed);
         assertSays("Any one of these would do", proposed);
+        assertSays("let Curlew 2 fly end up to", proposed);
+        assertFalse(proposed.contains("sooner after"), "nothing begins before what it follows: " + proposed);
         assertSays("Take this plan", proposed);
     }
 
