@@ -65,6 +65,7 @@ public final class App implements AutoCloseable {
     private final LiveHub live;
     private final Server server;
     private final Addresses addresses;
+    private final Backups backups;
     private final String joinToken;
     private final String newPin;
 
@@ -87,10 +88,11 @@ public final class App implements AutoCloseable {
         this.live = new LiveHub(settings.pace(), hex(random));
         this.joinToken = kept(settings.data().resolve("join-code"), () -> hex(random));
         this.addresses = new Addresses();
+        this.backups = new Backups(settings.data(), clock);
         this.writer = new Writer(record, Parts.actKinds(record), clock, WriterSettings.normal(), live::publish);
         TemplateEngine engine = settings.dev() ? Page.fromFolder(Path.of("src/main/jte")) : Page.precompiled();
         Page page = new Page(engine, Parts.BAR, settings.pace(), record.people()::name);
-        page.sayTrouble(writer::trouble);
+        page.sayTrouble(() -> (writer.trouble() + " " + backups.trouble()).strip());
         page.sayMoment(live::moment);
         FormActs forms = new FormActs(writer, clock);
         PinGate pins = new PinGate(typed -> PinHash.fits(typed, record.people().pinHash()), clock);
@@ -135,6 +137,7 @@ public final class App implements AutoCloseable {
         }
         this.clockWatch = Executors.newSingleThreadScheduledExecutor();
         new ClockWatch(clock, System::nanoTime, by -> jumped(by, clock, hex(random))).every(CLOCK_LOOK_MS, clockWatch);
+        backups.everyHour(clockWatch);
         this.newPin = makePin(record, random); // after the port is known to be free: it is told once
         record.runningAt("http://localhost:" + server.port());
     }
@@ -263,6 +266,7 @@ public final class App implements AutoCloseable {
         live.close();
         server.close();
         writer.close();
+        backups.now();
         record.close();
     }
 }

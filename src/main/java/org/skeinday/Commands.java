@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +32,10 @@ final class Commands {
     private Commands() {}
 
     static Object[] all() {
-        return new Object[] {new Serve(), new Demo(), new Import(), new Export(), new VerifyRecord(), new Rebuild()};
+        List<Object> all = new ArrayList<>(
+                List.of(new Serve(), new Demo(), new Import(), new Export(), new VerifyRecord(), new Rebuild()));
+        all.addAll(List.of(Keeping.all()));
+        return all.toArray();
     }
 
     /** What these commands share. */

@@ -53,7 +53,8 @@ public record MotorPlan(
         }
     }
 
-    private static Optional<BigDecimal> breakingTurns(MotorAdded motor, @Nullable BatchAdded batch) {
+    /** As stated for the motor, else by its batch's K; empty while neither is known. */
+    public static Optional<BigDecimal> breakingTurns(MotorAdded motor, @Nullable BatchAdded batch) {
         if (motor.breakingTurns() != null) {
             return Optional.of(BigDecimal.valueOf(motor.breakingTurns()));
         }

@@ -51,7 +51,8 @@ public record DayPlan(
                 who.put(task.id(), there);
             }
             if (motor != null && !task.motors().isEmpty() && task.duration() > 0) {
-                which.put(task.id(), motor);
+                // Where just one will do, another was taken than planned.
+                which.put(task.id(), task.motors().size() == 1 ? task.motors().firstKey() : motor);
             }
         }
         return new DayPlan(when, who, which);

@@ -63,12 +63,30 @@ public final class EventChains {
         attempts.forEach(chains::chain);
         chains.besides(besides, attempts);
         List<Resource> places = List.of(
-                new Resource(STATION, setting.stations()),
-                new Resource(AIR, setting.air()),
-                new Resource(TIMEKEEPER, setting.timekeepers()),
-                new Resource(POLE, besides.poles()));
+                chains.place(STATION, setting.stations()),
+                chains.place(AIR, setting.air()),
+                chains.place(TIMEKEEPER, setting.timekeepers()),
+                chains.place(POLE, besides.poles()));
         return new PlanProblem(
                 chains.tasks, places, chains.lags, setting.crew(), setting.motorRest(), chains.together, inForce);
+    }
+
+    /** What runs at once is a fact and no reason to have no plan: then there is room for just that. */
+    private Resource place(String id, int capacity) {
+        int most = capacity;
+        for (Task at : tasks) {
+            if (at.isFixed() && at.duration() > 0) {
+                long begun = at.earliestStart();
+                int held = tasks.stream()
+                        .filter(other -> other.isFixed()
+                                && other.earliestStart() <= begun
+                                && begun < other.earliestStart() + other.duration())
+                        .mapToInt(other -> other.needs().getOrDefault(id, 0))
+                        .sum();
+                most = Math.max(most, held);
+            }
+        }
+        return new Resource(id, most);
     }
 
     /** @return the name of the task */
@@ -77,7 +95,10 @@ public final class EventChains {
     }
 
     private void besides(Besides besides, List<AttemptAhead> attempts) {
-        besides.absences().stream().filter(one -> one.until() > now).forEach(this::away);
+        // Whoever does nothing that is planned may be away.
+        besides.absences().stream()
+                .filter(one -> one.until() > now && isCrew(one.person()))
+                .forEach(this::away);
         for (Besides.Retrieval one : besides.retrievals()) {
             long lasts = lasting(one.seconds(), one.began());
             Task task = Task.of(one.entry() + " retrieval before " + one.before(), lasts)
@@ -126,11 +147,11 @@ public final class EventChains {
     /** The first attempt that needs the model waits; what comes after it follows. */
     private void holdUp(String id, long least, List<AttemptAhead> attempts, String entry, int before) {
         attempts.stream()
-                .filter(attempt -> attempt.entry().equals(entry)
-                        && attempt.number() >= before
-                        && attempt.begun().isEmpty())
+                .filter(attempt ->
+                        attempt.entry().equals(entry) && attempt.number() >= before && attempt.begun(Part.WIND) == null)
                 .findFirst()
-                .ifPresent(attempt -> lags.add(Lag.between(id, task(attempt, Part.PREPARE), least, null)));
+                .ifPresent(attempt -> lags.add(Lag.between(
+                        id, task(attempt, attempt.begun().isEmpty() ? Part.PREPARE : Part.WIND), least, null)));
     }
 
     private void chain(AttemptAhead attempt) {
@@ -187,7 +208,25 @@ public final class EventChains {
         if (part != Part.FLY || closes == null) {
             return null;
         }
-        return setting.startInside() ? (Long) (closes + seconds) : closes;
+        long inside = setting.startInside() ? closes + seconds : closes;
+        return attempt.begun().isEmpty() ? (Long) inside : (Long) Math.max(inside, soonestLanding(attempt));
+    }
+
+    /** What is under way is flown as soon as it can be: that it comes late is a fact and no reason to have no plan. */
+    private long soonestLanding(AttemptAhead attempt) {
+        long at = now;
+        for (Part part : Part.values()) {
+            AttemptAhead.Begun begun = attempt.begun(part);
+            if (begun == null) {
+                at += seconds(attempt, part);
+            } else if (begun.end() == null) {
+                at = Math.max(at, begun.start() + seconds(attempt, part));
+            }
+            if (part == Part.FLY) {
+                break;
+            }
+        }
+        return at;
     }
 
     private Task needs(Task task, AttemptAhead attempt, Part part) {

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
  * Fact {@code plan.taken}: from now on people work by this plan, in place of any before.
  *
  * @param atMs when it was taken, ms since 1970 UTC
+ * @param givenUp attempts that it leaves out, as {@link AttemptAhead#id} names them
  * @param windows as they were then; empty where nobody noted them
  */
 public record PlanTaken(
@@ -14,7 +15,8 @@ public record PlanTaken(
         long atMs,
         @Nullable String personId,
         List<Planned> tasks,
-        @Nullable List<Window> windows) {
+        @Nullable List<Window> windows,
+        @Nullable List<String> givenUp) {
     /** An entry's window, ms since 1970 UTC; null where it has no such end. */
     public record Window(
             String entry, @Nullable Long opensMs, @Nullable Long closesMs) {}
@@ -48,11 +50,18 @@ public record PlanTaken(
     public PlanTaken {
         tasks = List.copyOf(tasks);
         windows = windows == null ? List.of() : List.copyOf(windows);
+        givenUp = givenUp == null ? List.of() : List.copyOf(givenUp);
     }
 
     /** Never null: plans that were taken before windows were noted have none. */
     @Override
     public List<Window> windows() {
         return windows == null ? List.of() : windows;
+    }
+
+    /** Never null, as the windows. */
+    @Override
+    public List<String> givenUp() {
+        return givenUp == null ? List.of() : givenUp;
     }
 }

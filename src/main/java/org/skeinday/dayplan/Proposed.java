@@ -1,6 +1,7 @@
 package org.skeinday.dayplan;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -120,13 +121,14 @@ public record Proposed(
     /**
      * Whether the plan in force can no longer be kept, or leaves at least so much less in hand than this one.
      *
-     * @param asItIs the day with the plan in force
+     * @param asItIs the day with the plan in force, without what that has given up
+     * @param givenUp attempts that the plan in force has given up
      * @param least in the plan's unit
      */
-    public boolean isWorthTaking(PlanProblem asItIs, long least) {
+    public boolean isWorthTaking(PlanProblem asItIs, Collection<String> givenUp, long least) {
         Slip slip = Slip.of(asItIs);
         DayPlan goesOn = slip.goesOn();
-        if (goesOn == null || !slip.later().isEmpty() || !leftOut.isEmpty()) {
+        if (goesOn == null || !slip.later().isEmpty() || !Set.copyOf(leftOut).equals(Set.copyOf(givenUp))) {
             return true;
         }
         InHand inHand = InHand.of(asItIs, goesOn);
@@ -169,6 +171,7 @@ public record Proposed(
         List<AttemptAhead> among = open.stream()
                 .filter(a -> Stream.of(Part.values()).anyMatch(part -> tooMuch.contains(EventChains.task(a, part))))
                 .toList();
-        return (among.isEmpty() ? open : among).stream().map(AttemptAhead::id).toList();
+        // What cannot be kept and cannot be given up either is no reason to give up the others.
+        return (tooMuch.isEmpty() ? open : among).stream().map(AttemptAhead::id).toList();
     }
 }

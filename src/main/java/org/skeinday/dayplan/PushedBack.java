@@ -3,27 +3,46 @@ package org.skeinday.dayplan;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The plan in force after news, in its own order, with what is late pushed back: often good enough, always near. */
 final class PushedBack {
     private PushedBack() {}
 
-    /** @return null when a task is new, or when in this order something cannot be kept */
+    /** @return null when a task of an attempt is new, or when in this order something cannot be kept */
     static @Nullable DayPlan of(PlanProblem problem, DayPlan inForce) {
         Map<String, Long> starts = new TreeMap<>();
+        SortedMap<String, List<String>> people = new TreeMap<>(inForce.people());
         for (Task task : problem.tasks()) {
             Long before = inForce.starts().get(task.id());
-            if (before == null) {
+            if (before == null && task.chain() != null) {
                 return null;
             }
             Long fixed = task.fixedStart();
-            starts.put(task.id(), fixed != null ? fixed : Math.max(before, task.earliestStart()));
+            starts.put(
+                    task.id(),
+                    fixed != null
+                            ? fixed
+                            : before == null ? task.earliestStart() : Math.max(before, task.earliestStart()));
+            if (before == null) {
+                namedPeople(task).ifPresent(who -> people.put(task.id(), who));
+            }
         }
         push(Arcs.of(problem, inForce), starts);
-        DayPlan plan = new DayPlan(new TreeMap<>(starts), inForce.people(), inForce.motors());
+        DayPlan plan = new DayPlan(new TreeMap<>(starts), people, inForce.motors());
         return PlanCheck.faults(problem, plan).isEmpty() ? plan : null;
+    }
+
+    /** Of an absence; empty where anybody will do, which only a plan can choose. */
+    private static Optional<List<String>> namedPeople(Task task) {
+        List<String> named = task.people().stream()
+                .flatMap(need -> Stream.ofNullable(need.person()))
+                .toList();
+        return named.isEmpty() || named.size() < task.people().size() ? Optional.empty() : Optional.of(named);
     }
 
     /** A pass per link of the longest chain settles it, unless something circles: then the check finds it broken. */

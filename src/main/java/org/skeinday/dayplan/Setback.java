@@ -4,7 +4,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Fact {@code day.setback}: something that keeps a person or a model away, until somebody says that it is over.
+ * Fact {@code day.setback}: something that keeps a person or a model away, until its time is over or somebody says so; a
+ * model is aloft until somebody says so.
  *
  * @param kind one of {@link #KINDS}
  * @param who a person's id when away, else the entry's id

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param goesOn the plan in its own order with what is late pushed back; null when in this order it cannot be kept, or when
  *     something is to be done that it does not know
- * @param later by how much tasks that have not begun start later than planned, in the plan's unit, those of 0 left out
+ * @param later by how much tasks that have not begun start later than planned, in the plan's unit, those of 0 left out; of attempts alone, since a repair that runs ends when it ends
  */
 public record Slip(@Nullable DayPlan goesOn, SortedMap<String, Long> later) {
 
@@ -25,7 +25,7 @@ public record Slip(@Nullable DayPlan goesOn, SortedMap<String, Long> later) {
         if (goesOn != null) {
             for (Task task : problem.tasks()) {
                 long by = goesOn.start(task.id()) - fitting.start(task.id());
-                if (!task.isFixed() && by > 0) {
+                if (!task.isFixed() && by > 0 && task.chain() != null) {
                     later.put(task.id(), by);
                 }
             }

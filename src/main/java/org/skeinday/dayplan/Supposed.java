@@ -92,8 +92,8 @@ public record Supposed(
         return new AttemptAhead(
                 attempt.entry(),
                 attempt.number(),
-                opens == null ? null : (Long) Math.max(0, opens + (long) minutes * SECONDS),
-                closes == null ? null : (Long) Math.max(0, closes + (long) minutes * SECONDS),
+                opens == null ? null : (Long) (opens + (long) minutes * SECONDS),
+                closes == null ? null : (Long) (closes + (long) minutes * SECONDS),
                 attempt.counts(),
                 attempt.motors(),
                 attempt.begun());

@@ -78,7 +78,7 @@ public final class Upset {
     }
 
     private @Nullable Long second(@Nullable Long ms) {
-        return ms == null ? null : (Long) Math.max(0, (ms - zeroMs) / 1000);
+        return ms == null ? null : (Long) Math.floorDiv(ms - zeroMs, 1000L);
     }
 
     private void task(Task task) {
@@ -88,7 +88,7 @@ public final class Upset {
         PlanTaken.Planned before = planned.get(task.id());
         if (before == null) {
             if (task.duration() > 0) {
-                said.add(task.id() + " is not in it");
+                said.add(task.chain() + " is not in it");
             }
             return;
         }
@@ -113,7 +113,10 @@ public final class Upset {
     private void motor(Task task, PlanTaken.Planned before) {
         String motor = before.motor();
         if (motor != null && !task.motors().isEmpty() && !task.motors().containsKey(motor)) {
-            said.add("Motor " + motor + " cannot be used any more");
+            said.add(
+                    task.motors().size() == 1
+                            ? task.chain() + " takes motor " + task.motors().firstKey() + " in place of " + motor
+                            : "Motor " + motor + " cannot be used any more");
         }
     }
 

@@ -236,7 +236,8 @@ final class HouseRules {
 
     private static boolean startsTheProgram(JavaClass c) {
         String outermost = c.getName().replaceFirst("\\$.*", "");
-        return Set.of(ROOT + ".Main", ROOT + ".App", ROOT + ".Commands").contains(outermost);
+        return Set.of(ROOT + ".Main", ROOT + ".App", ROOT + ".Commands", ROOT + ".Keeping")
+                .contains(outermost);
     }
 
     private static boolean fromTheAir(JavaAccess<?> access) {

@@ -100,7 +100,7 @@ final class CardOf {
         Announced.of(AttemptStore.note(tx, attempt.id()), readings, quiet.isPresent())
                 .ifPresent(words -> lines.add(new NowView.Line("announced", words)));
         Optional<WindowAdded> window = today.window(entry);
-        if (before && entry.own()) {
+        if (before && entry.own() && quiet.isEmpty()) {
             window.filter(w -> w.closesAtMs() > nowMs)
                     .map(w -> TimeLeft.of(today, entry, sum, w, attempt, stepsOf(attempt), nowMs))
                     .ifPresent(lines::add);

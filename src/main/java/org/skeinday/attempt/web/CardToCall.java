@@ -24,6 +24,9 @@ import org.skeinday.units.UnitSystem;
 final class CardToCall {
     static final String LATEST = "start winding at the latest in";
 
+    private static final String TOO_LATE =
+            "By how long winding and loading take it is too late to be inside the window.";
+
     private final Tx tx;
     private final Today today;
     private final BackwardSum sum;
@@ -46,11 +49,15 @@ final class CardToCall {
                 : PlanLines.of(tx, entry, null, motors.get(0).motor(), models.isEmpty() ? null : models.get(0), units);
         Optional<WindowAdded> window = today.window(entry);
         boolean open = window.map(w -> w.opensAtMs() <= nowMs).orElse(true);
+        boolean late = open
+                && entry.own()
+                && window.filter(w -> sum.latestWindingMs(w.closesAtMs()) <= nowMs)
+                        .isPresent();
         return new NowView.Card(
                 entry.name() + ", attempt " + today.nextNumber(entry),
                 "next",
-                open ? latest(entry) : "the window opens in",
-                window.map(w -> open ? closes(w, entry) : w.opensAtMs()).orElse(0L),
+                open ? latest(entry, late) : "the window opens in",
+                window.map(w -> open ? closes(w, entry, late) : w.opensAtMs()).orElse(0L),
                 WindowClock.of(today.flightWindow(entry), nowMs),
                 entry.id(),
                 today.nextNumber(entry),
@@ -58,7 +65,7 @@ final class CardToCall {
                 "",
                 plan,
                 lines(entry, motors, window, nowMs),
-                List.of(),
+                late ? List.of(TOO_LATE) : List.of(),
                 models.stream().map(m -> new NowView.Choice(m.id(), m.name())).toList(),
                 motors.stream().map(this::choice).toList(),
                 List.of(),
@@ -84,12 +91,12 @@ final class CardToCall {
         return lines;
     }
 
-    private static String latest(EntryAdded entry) {
-        return entry.own() ? LATEST : "the window closes in";
+    private static String latest(EntryAdded entry, boolean late) {
+        return entry.own() && !late ? LATEST : "the window closes in";
     }
 
-    private long closes(WindowAdded window, EntryAdded entry) {
-        return entry.own() ? sum.latestWindingMs(window.closesAtMs()) : window.closesAtMs();
+    private long closes(WindowAdded window, EntryAdded entry, boolean late) {
+        return entry.own() && !late ? sum.latestWindingMs(window.closesAtMs()) : window.closesAtMs();
     }
 
     private NowView.Choice choice(MotorsAtHand.Offer offer) {

@@ -161,13 +161,8 @@ final class ChoiceOf {
             return Optional.empty();
         }
         double[] seconds = flights.stream().mapToDouble(f -> millis(f) / 1000.0).toArray();
-        List<FlightTrend.Point> points = flights.stream()
-                .filter(f -> f.launchCrankTurns() != null)
-                .map(f -> new FlightTrend.Point(
-                        launch(f) * f.ratio() / request.breakingTurns().doubleValue(),
-                        new FlightTime(millis(f)),
-                        f.validity()))
-                .toList();
+        List<FlightTrend.Point> points =
+                flights.stream().flatMap(f -> point(f).stream()).toList();
         if (FlightTrend.of(points, FlightsOf.CONFIDENCE) instanceof FlightTrend.Shown) {
             StraightLine line = StraightLine.through(
                     points.stream().mapToDouble(FlightTrend.Point::measured).toArray(),
@@ -178,14 +173,19 @@ final class ChoiceOf {
         return Optional.of(Sample.of(seconds).likely(POINTS));
     }
 
+    /** Wound to which fraction of its own motor's breaking turns, as the stop count says it of the choice. */
+    private Optional<FlightTrend.Point> point(Flight flight) {
+        Double stop = flight.stopCrankTurns();
+        return stop == null
+                ? Optional.empty()
+                : flown.breakingTurns(flight)
+                        .map(breaking -> new FlightTrend.Point(
+                                stop * flight.ratio() / breaking, new FlightTime(millis(flight)), flight.validity()));
+    }
+
     private static long millis(Flight flight) {
         Long ms = flight.timeMs();
         return ms == null ? 0 : ms;
-    }
-
-    private static double launch(Flight flight) {
-        Double turns = flight.launchCrankTurns();
-        return turns == null ? 0 : turns;
     }
 
     /** For each set of motors the best choice of fractions; with one set alone, the best few. */

@@ -1,17 +1,24 @@
 package org.skeinday.attempt.web;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.FlightForecast;
-import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.FlightTime;
@@ -23,13 +30,14 @@ final class FlightsOf {
 
     private final Tx tx;
     private final Map<String, MotorAdded> motors;
-    private final boolean quiet;
+    private final Map<String, BatchAdded> batches;
+    private @Nullable Map<String, Integer> uses;
     private final Map<String, List<Flight>> ofModel = new HashMap<>();
 
     FlightsOf(Tx tx) {
         this.tx = tx;
         this.motors = MotorStore.all(tx).stream().collect(Collectors.toMap(MotorAdded::id, Function.identity()));
-        this.quiet = AttemptStore.quietNow(tx).isPresent();
+        this.batches = BatchStore.all(tx).stream().collect(Collectors.toMap(BatchAdded::id, Function.identity()));
     }
 
     /** Timed and valid ones, in the order in which they were flown. */
@@ -40,27 +48,50 @@ final class FlightsOf {
     }
 
     /**
-     * How long a flight with this motor may last; nothing is forecast while it is quiet.
+     * How long a flight with this motor may last.
      *
      * @param use which winding of the motor it will be, from 1
      */
     FlightForecast forecast(ModelAdded model, MotorAdded motor, int use) {
-        if (quiet) {
-            return new FlightForecast.NotKnown("nothing is forecast while it is quiet");
-        }
         List<FlightForecast.Flown> flown = new ArrayList<>();
-        Map<String, Integer> used = new HashMap<>();
         for (Flight flight : ofModel(model)) {
             MotorAdded with = motors.get(String.valueOf(flight.motorId()));
             Long ms = flight.timeMs();
-            if (with != null) {
-                int itsUse = with.uses() + used.merge(with.id(), 1, Integer::sum);
-                if (ms != null && with.batchId().equals(motor.batchId())) {
-                    flown.add(new FlightForecast.Flown(new FlightTime(ms), itsUse, flight.validity()));
-                }
+            if (with != null && ms != null && with.batchId().equals(motor.batchId())) {
+                flown.add(new FlightForecast.Flown(
+                        new FlightTime(ms), uses().getOrDefault(flight.id(), 1), flight.validity()));
             }
         }
         return FlightForecast.of(flown, use, CONFIDENCE);
+    }
+
+    /** Of the motor that it was flown with; empty while not known. */
+    Optional<Double> breakingTurns(Flight flight) {
+        return Optional.ofNullable(motors.get(String.valueOf(flight.motorId())))
+                .flatMap(motor -> MotorPlan.breakingTurns(motor, batches.get(motor.batchId())))
+                .map(BigDecimal::doubleValue);
+    }
+
+    /** Which use of its motor each flight was, whatever model it flew. */
+    private Map<String, Integer> uses() {
+        Map<String, Integer> known = uses;
+        if (known == null) {
+            Map<String, Integer> counted = new HashMap<>();
+            Map<String, Integer> used = new HashMap<>();
+            ModelStore.all(tx).stream()
+                    .flatMap(model -> ofModel(model).stream())
+                    .sorted(Comparator.comparingLong(Flight::atMs).thenComparing(Flight::id))
+                    .forEach(f ->
+                            counted.put(f.id(), before(f) + used.merge(String.valueOf(f.motorId()), 1, Integer::sum)));
+            known = counted;
+            uses = known;
+        }
+        return known;
+    }
+
+    private int before(Flight flight) {
+        MotorAdded motor = motors.get(String.valueOf(flight.motorId()));
+        return motor == null ? 0 : motor.uses();
     }
 
     private List<Flight> ofModel(ModelAdded model) {

@@ -26,6 +26,7 @@ public final class TakePlan {
             String event,
             List<PlanTaken.Planned> tasks,
             @Nullable List<PlanTaken.Window> windows,
+            @Nullable List<String> givenUp,
             @Nullable Long seenAtMs) {}
 
     private TakePlan() {}
@@ -47,7 +48,12 @@ public final class TakePlan {
             return new Decision.Outdated("Someone else has taken another plan meanwhile. Look again, then decide.");
         }
         var fact = new PlanTaken(
-                take.event(), context.now().toEpochMilli(), context.person(), take.tasks(), take.windows());
+                take.event(),
+                context.now().toEpochMilli(),
+                context.person(),
+                take.tasks(),
+                take.windows(),
+                take.givenUp());
         return Decision.decided(TOPICS, Fact.of("plan.taken", fact));
     }
 }

@@ -1,5 +1,6 @@
 package org.skeinday.dayplan.store;
 
+import static org.skeinday.platform.db.schema.Tables.DAYPLAN_GIVEN_UP;
 import static org.skeinday.platform.db.schema.Tables.DAYPLAN_SETBACK;
 import static org.skeinday.platform.db.schema.Tables.DAYPLAN_TAKEN;
 import static org.skeinday.platform.db.schema.Tables.DAYPLAN_TASK;
@@ -82,10 +83,17 @@ public final class PlanStore {
         Rows.remove(tx, DAYPLAN_TAKEN.EVENT_ID, fact.eventId());
         Rows.remove(tx, DAYPLAN_TASK.EVENT_ID, fact.eventId());
         Rows.remove(tx, DAYPLAN_WINDOW.EVENT_ID, fact.eventId());
+        Rows.remove(tx, DAYPLAN_GIVEN_UP.EVENT_ID, fact.eventId());
         tx.sql()
                 .insertInto(DAYPLAN_TAKEN, DAYPLAN_TAKEN.EVENT_ID, DAYPLAN_TAKEN.AT_MS, DAYPLAN_TAKEN.PERSON_ID)
                 .values(fact.eventId(), fact.atMs(), fact.personId())
                 .execute();
+        for (String attempt : fact.givenUp()) {
+            tx.sql()
+                    .insertInto(DAYPLAN_GIVEN_UP, DAYPLAN_GIVEN_UP.EVENT_ID, DAYPLAN_GIVEN_UP.ATTEMPT)
+                    .values(fact.eventId(), attempt)
+                    .execute();
+        }
         for (PlanTaken.Window window : fact.windows()) {
             tx.sql()
                     .insertInto(
@@ -131,9 +139,16 @@ public final class PlanStore {
                 .where(DAYPLAN_WINDOW.EVENT_ID.eq(event))
                 .orderBy(DAYPLAN_WINDOW.ENTRY)
                 .fetchInto(PlanTaken.Window.class);
+        List<String> givenUp = tx.sql()
+                .select(DAYPLAN_GIVEN_UP.ATTEMPT)
+                .from(DAYPLAN_GIVEN_UP)
+                .where(DAYPLAN_GIVEN_UP.EVENT_ID.eq(event))
+                .orderBy(DAYPLAN_GIVEN_UP.ATTEMPT)
+                .fetch(DAYPLAN_GIVEN_UP.ATTEMPT);
         return tx.sql()
                 .selectFrom(DAYPLAN_TAKEN)
                 .where(DAYPLAN_TAKEN.EVENT_ID.eq(event))
-                .fetchOptional(r -> new PlanTaken(r.getEventId(), r.getAtMs(), r.getPersonId(), tasks, windows));
+                .fetchOptional(
+                        r -> new PlanTaken(r.getEventId(), r.getAtMs(), r.getPersonId(), tasks, windows, givenUp));
     }
 }

@@ -25,11 +25,14 @@ final class BandsOf {
 
     private final List<PlanTaken.Planned> tasks;
     private final UnaryOperator<String> nameOf;
+    private final UnaryOperator<String> said;
     private final ZoneId zone;
     private final long from;
     private final long to;
 
-    private BandsOf(List<PlanTaken.Planned> tasks, UnaryOperator<String> nameOf, ZoneId zone) {
+    private BandsOf(
+            List<PlanTaken.Planned> tasks, UnaryOperator<String> nameOf, UnaryOperator<String> said, ZoneId zone) {
+        this.said = said;
         this.tasks = tasks;
         this.nameOf = nameOf;
         this.zone = zone;
@@ -39,10 +42,15 @@ final class BandsOf {
                 tasks.stream().mapToLong(PlanTaken.Planned::endMs).max().orElse(0));
     }
 
-    /** Null without any task. */
+    /** Null without any task. @param said a task's name for people: that of an absence is another */
     static DayView.@Nullable Bands of(
-            List<PlanTaken.Planned> tasks, String finding, long nowMs, UnaryOperator<String> nameOf, ZoneId zone) {
-        return tasks.isEmpty() ? null : new BandsOf(tasks, nameOf, zone).draw(finding, nowMs);
+            List<PlanTaken.Planned> tasks,
+            String finding,
+            long nowMs,
+            UnaryOperator<String> nameOf,
+            UnaryOperator<String> said,
+            ZoneId zone) {
+        return tasks.isEmpty() ? null : new BandsOf(tasks, nameOf, said, zone).draw(finding, nowMs);
     }
 
     private DayView.Bands draw(String finding, long nowMs) {
@@ -68,15 +76,17 @@ final class BandsOf {
                                 Math.max(3, x(t.endMs()) - x(t.startMs())),
                                 part(t.task()).replace(' ', '-'),
                                 person ? attempt(t.task()) : "",
-                                t.task() + ", " + Words.clock(t.startMs(), zone) + " to "
+                                said.apply(t.task()) + ", " + Words.clock(t.startMs(), zone) + " to "
                                         + Words.clock(t.endMs(), zone)))
                         .toList());
     }
 
     private Map<String, List<PlanTaken.Planned>> byAttempt() {
         Map<String, List<PlanTaken.Planned>> lanes = new LinkedHashMap<>();
-        sorted().forEach(t ->
-                lanes.computeIfAbsent(attempt(t.task()), a -> new ArrayList<>()).add(t));
+        sorted().stream()
+                .filter(t -> said.apply(t.task()).equals(t.task())) // who is away has a lane as a person
+                .forEach(t -> lanes.computeIfAbsent(attempt(t.task()), a -> new ArrayList<>())
+                        .add(t));
         return lanes;
     }
 

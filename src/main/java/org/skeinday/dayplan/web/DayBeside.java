@@ -1,7 +1,9 @@
 package org.skeinday.dayplan.web;
 
 import java.time.ZoneId;
+import java.util.List;
 import java.util.function.UnaryOperator;
+import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.PlanBeside;
 import org.skeinday.platform.db.Tx;
 
@@ -20,7 +22,11 @@ public final class DayBeside implements PlanBeside {
     public Said at(Tx tx, long nowMs) {
         return DayNow.read(tx, nowMs)
                 .filter(day -> day.taken() != null && !day.day().attempts().isEmpty())
-                .map(day -> new Said(true, new DayOf(day, nameOf, zone, nowMs).slipped()))
+                .map(day -> new Said(
+                        true,
+                        AttemptStore.quietNow(tx).isPresent()
+                                ? List.of()
+                                : new DayOf(day, nameOf, zone, nowMs).slipped()))
                 .orElse(Said.NOTHING);
     }
 }

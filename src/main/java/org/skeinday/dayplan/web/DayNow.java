@@ -76,6 +76,21 @@ record DayNow(
         return EventStore.next(tx).map(event -> new Reader(tx, event, nowMs).read());
     }
 
+    /** The day without what the plan in force has given up: that is no news while it holds. */
+    Supposed asTaken() {
+        Supposed left = day;
+        for (AttemptAhead attempt : day.attempts()) {
+            left = attempt.begun().isEmpty() && givenUp().contains(attempt.id())
+                    ? left.withoutAttempt(attempt.id())
+                    : left;
+        }
+        return left;
+    }
+
+    List<String> givenUp() {
+        return taken == null ? List.of() : taken.givenUp();
+    }
+
     /** The plan in force by the plan's own clock; null before the first. */
     @Nullable
     DayPlan inForce() {
@@ -200,7 +215,10 @@ record DayNow(
             List<AttemptAhead> ahead = new ArrayList<>();
             open.ifPresent(a -> ahead.add(attempt(entry, a.number(), a, zero)));
             int next = own.size() + 1;
-            for (int i = ahead.size(); i < left; i++) {
+            boolean over = WindowStore.of(tx, event.id(), entry.id())
+                    .filter(w -> w.closesAtMs() <= nowMs)
+                    .isPresent();
+            for (int i = ahead.size(); i < left && !over; i++) {
                 ahead.add(attempt(entry, next++, null, zero));
             }
             return ahead.stream();
@@ -211,8 +229,8 @@ record DayNow(
             return new AttemptAhead(
                     entry.name(),
                     number,
-                    window.map(w -> Math.max(0, (w.opensAtMs() - zero) / 1000)).orElse(null),
-                    window.map(w -> Math.max(0, (w.closesAtMs() - zero) / 1000)).orElse(null),
+                    window.map(w -> Math.floorDiv(w.opensAtMs() - zero, 1000L)).orElse(null),
+                    window.map(w -> Math.floorDiv(w.closesAtMs() - zero, 1000L)).orElse(null),
                     true,
                     ranked(entry, open),
                     open == null ? List.of() : begun(told.get(open.id()), zero, entry, number));
@@ -272,9 +290,7 @@ record DayNow(
                             .filter(t -> t.task().equals(does))
                             .map(EntryTask::personId)
                             .findFirst())
-                    .filter(person -> setbacks.stream()
-                            .noneMatch(s ->
-                                    s.kind().equals(Setback.AWAY) && s.who().equals(person)))
+                    .filter(person -> setbacks.stream().noneMatch(s -> SetbacksNow.isAway(s, person, nowMs)))
                     .orElse(null);
         }
 
@@ -320,9 +336,6 @@ record DayNow(
         private List<Person> crew() {
             Map<String, TreeSet<String>> may = new TreeMap<>();
             for (CrewAdded one : CrewStore.ofEvent(tx, event.id())) {
-                if (setbacks.stream().anyMatch(s -> SetbacksNow.isGone(s, one.personId()))) {
-                    continue;
-                }
                 Stream.of(EventSetting.WINDS, EventSetting.LOADS, Besides.RETRIEVES)
                         .filter(one::does)
                         .forEach(task -> may.computeIfAbsent(one.personId(), p -> new TreeSet<>())
@@ -335,6 +348,7 @@ record DayNow(
                     .allMatch(task -> may.values().stream().anyMatch(p -> p.contains(task)));
             return both
                     ? may.entrySet().stream()
+                            .filter(e -> setbacks.stream().noneMatch(s -> SetbacksNow.isGone(s, e.getKey())))
                             .map(e -> new Person(e.getKey(), e.getValue()))
                             .toList()
                     : List.of(); // a crew that nobody has entered is no reason to have no plan

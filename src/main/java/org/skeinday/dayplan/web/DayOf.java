@@ -65,7 +65,7 @@ final class DayOf {
                     handIn,
                     mayAct);
         }
-        PlanProblem problem = problem(day.day(), day.now());
+        PlanProblem problem = problem(day.asTaken(), day.now());
         Slip slip = Slip.of(problem);
         DayPlan goesOn = slip.goesOn();
         DayPlan shown = goesOn == null ? Objects.requireNonNull(day.inForce()) : goesOn;
@@ -75,7 +75,7 @@ final class DayOf {
                 "",
                 "Taken at " + Words.clock(taken.atMs(), zone) + by(taken.personId()),
                 slipped(),
-                BandsOf.of(tasks, finding(problem, goesOn), nowMs, nameOf, zone),
+                bands(tasks, finding(problem, goesOn)),
                 rows(tasks, goesOn == null ? null : InHand.of(problem, shown)),
                 own(tasks, person),
                 goesOn == null ? List.of() : holdsUp(problem, goesOn),
@@ -99,7 +99,7 @@ final class DayOf {
                 List.of(),
                 choices(),
                 setbacks(),
-                List.of(),
+                mayAct ? tellable() : List.of(),
                 handIn,
                 day.event().id(),
                 mayAct && !day.day().attempts().isEmpty());
@@ -143,7 +143,7 @@ final class DayOf {
         if (day.taken() == null) {
             return List.of();
         }
-        PlanProblem problem = problem(day.day(), day.now());
+        PlanProblem problem = problem(day.asTaken(), day.now());
         Slip slip = Slip.of(problem);
         List<String> lines = new ArrayList<>(because(problem));
         if (slip.goesOn() == null) {
@@ -237,10 +237,27 @@ final class DayOf {
                 .toList();
     }
 
+    /** Absences stand in the lanes of people. */
+    DayView.@Nullable Bands bands(List<PlanTaken.Planned> tasks, String finding) {
+        return BandsOf.of(tasks, finding, nowMs, nameOf, this::said, zone);
+    }
+
     /** A task's name for people: an absence has a person's id in it. */
     private String said(String task) {
-        int at = task.indexOf(" away");
-        return at < 0 ? task : nameOf.apply(task.substring(0, at)) + " away";
+        return day.crew().stream()
+                .filter(person -> task.startsWith(person + " away"))
+                .findFirst()
+                .map(person -> nameOf.apply(person) + " away")
+                .orElse(task);
+    }
+
+    /** The plan knows people by their ids. */
+    String named(String line) {
+        String named = line;
+        for (String person : day.crew()) {
+            named = named.replace(person, nameOf.apply(person));
+        }
+        return named;
     }
 
     private String people(PlanTaken.Planned task) {
@@ -250,17 +267,18 @@ final class DayOf {
     private List<DayView.Own> own(List<PlanTaken.Planned> tasks, String person) {
         return tasks.stream()
                 .filter(t -> !person.isEmpty() && t.who().contains(person) && t.endMs() > nowMs)
+                .filter(t -> said(t.task()).equals(t.task()))
                 .map(t -> new DayView.Own(
                         Words.clock(t.startMs(), zone), t.task(), t.motor() == null ? "" : "motor " + t.motor()))
                 .toList();
     }
 
-    private static List<String> holdsUp(PlanProblem problem, DayPlan plan) {
+    private List<String> holdsUp(PlanProblem problem, DayPlan plan) {
         return HoldUp.ofTheTightest(problem, plan).stream()
                 .filter(h -> !h.because().startsWith("must not start before")
                         && !h.because().startsWith("is fixed at")
                         && !h.because().startsWith("follows " + BandsOf.attempt(h.task()) + " "))
-                .map(h -> h.task() + " " + h.because())
+                .map(h -> named(h.task() + " " + h.because()))
                 .toList();
     }
 

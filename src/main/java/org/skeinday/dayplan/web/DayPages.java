@@ -2,6 +2,7 @@ package org.skeinday.dayplan.web;
 
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,7 @@ public final class DayPages {
             String event,
             List<PlanTaken.Planned> tasks,
             List<PlanTaken.Window> windows,
+            List<String> givenUp,
             @Nullable Long seenAtMs) {}
 
     private record Made(Kept kept, DayView.Proposal view) {}
@@ -78,10 +80,12 @@ public final class DayPages {
     /** Opened with something slipped, it comes with a proposal at once: unless nobody may be helped. */
     private DayView.Opened page(Context ctx) {
         DayView view = view(ctx);
-        boolean asks = view.mayAct()
-                && !view.slipped().isEmpty()
-                && record.read(AttemptStore::quietNow).isEmpty();
+        boolean asks = view.mayAct() && !view.slipped().isEmpty() && !isQuiet();
         return new DayView.Opened(view, asks);
+    }
+
+    private boolean isQuiet() {
+        return record.read(AttemptStore::quietNow).isPresent();
     }
 
     private void tell(Context ctx) {
@@ -118,7 +122,8 @@ public final class DayPages {
         String person = Access.callerOf(ctx).person();
         return record.read(tx -> DayNow.read(tx, nowMs)
                         .map(day -> of(day, nowMs)
-                                .view(person, new HandIn(tx, day.event(), clock.getZone(), nowMs).view(), mayAct)))
+                                .view(person, new HandIn(tx, day.event(), clock.getZone(), nowMs).view(), mayAct))
+                        .map(view -> AttemptStore.quietNow(tx).isPresent() ? view.quiet() : view))
                 .orElseGet(() -> new DayView(
                         "No event yet",
                         "On the page Prepare a coach sets a day up in about ten minutes.",
@@ -190,19 +195,22 @@ public final class DayPages {
         boolean stays = proposed.outcome().keptInForce() && proposed.leftOut().isEmpty();
         String id = newId.get();
         return new Made(
-                new Kept(day.event().id(), tasks, day.windows(), taken == null ? null : taken.atMs()),
+                new Kept(
+                        day.event().id(),
+                        tasks,
+                        day.windows(),
+                        givenUp(change, proposed),
+                        taken == null ? null : taken.atMs()),
                 new DayView.Proposal(
                         id,
                         supposing(of, change),
                         words(proposed, stays),
-                        of.because(of.problem(day.day(), day.now())),
+                        of.because(of.problem(day.asTaken(), day.now())),
                         stays ? List.of() : of.moved(tasks),
                         proposed.leftOut(),
-                        named(day, proposed.conflict()),
-                        named(day, proposed.waysOut()),
-                        plan == null || stays
-                                ? null
-                                : BandsOf.of(tasks, "As proposed", nowMs, record.people()::name, clock.getZone()),
+                        proposed.conflict().stream().map(of::named).toList(),
+                        proposed.waysOut().stream().map(of::named).toList(),
+                        plan == null || stays ? null : of.bands(tasks, "As proposed"),
                         plan != null && !stays && !tasks.isEmpty()));
     }
 
@@ -210,22 +218,20 @@ public final class DayPages {
     private static Proposed proposed(DayOf of, DayNow day, Supposed supposed) {
         DayPlan inForce = day.inForce();
         Proposed proposed = Proposed.of(supposed, day.now() + LEAD_S, inForce, Effort.live(), of.words());
-        return inForce == null || proposed.isWorthTaking(of.problem(supposed, Math.max(0, day.now() - LEAD_S)), LEAD_S)
+        return inForce == null
+                        || proposed.isWorthTaking(
+                                of.problem(day.asTaken(), Math.max(0, day.now() - LEAD_S)), day.givenUp(), LEAD_S)
                 ? proposed
                 : proposed.keepingInForce();
     }
 
-    /** The plan knows people by their ids. */
-    private List<String> named(DayNow day, List<String> lines) {
-        return lines.stream()
-                .map(line -> {
-                    String named = line;
-                    for (String person : day.crew()) {
-                        named = named.replace(person, record.people().name(person));
-                    }
-                    return named;
-                })
-                .toList();
+    /** What does not fit, and what somebody chose to leave out. */
+    private static List<String> givenUp(Supposed.Change change, Proposed proposed) {
+        List<String> givenUp = new ArrayList<>(proposed.leftOut());
+        if (change.what() == Supposed.What.ATTEMPT_OUT) {
+            givenUp.add(change.which());
+        }
+        return givenUp;
     }
 
     private static String supposing(DayOf of, Supposed.Change change) {
@@ -276,7 +282,7 @@ public final class DayPages {
             answer(ctx, "This proposal is too old. Ask for another one.", null);
             return;
         }
-        var content = new TakePlan.Take(kept.event(), kept.tasks(), kept.windows(), kept.seenAtMs());
+        var content = new TakePlan.Take(kept.event(), kept.tasks(), kept.windows(), kept.givenUp(), kept.seenAtMs());
         answer(ctx, FormActs.words(ctx, forms.submit(ctx, "plan.take", content)), null);
     }
 

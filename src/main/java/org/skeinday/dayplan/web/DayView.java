@@ -29,6 +29,25 @@ public record DayView(
         HandIn handIn,
         String event,
         boolean mayAct) {
+    /** Without advice: the plan as it was taken, who does what, and no more. */
+    DayView quiet() {
+        return new DayView(
+                title,
+                none,
+                taken,
+                List.of(),
+                bands,
+                rows,
+                own,
+                List.of(),
+                List.of(),
+                setbacks,
+                tellable,
+                HandIn.NONE,
+                event,
+                mayAct);
+    }
+
     /** @param title empty where nothing is handed in @param lines one for each motor */
     public record HandIn(String title, List<String> lines) {
         static final HandIn NONE = new HandIn("", List.of());

@@ -76,8 +76,11 @@ final class HandIn {
     }
 
     private String line(MotorLife life, long until) {
-        BenchWork work = BenchWork.of(life, waits, nowMs);
         String tag = life.motor().tag();
+        if (life.stage().isOut()) {
+            return tag + " is " + life.stage().word() + ": declare another";
+        }
+        BenchWork work = BenchWork.of(life, waits, nowMs);
         String needs = " needs " + DayOf.lasting(work.wishedS()) + " on the Bench";
         if (life.handedIn()) {
             return work.wishedS() == 0

@@ -11,6 +11,9 @@ final class SetbacksNow {
     /** Where nobody of the team may bring a model down. */
     static final String VENUE = "the venue's people";
 
+    /** It is aloft until somebody says that it is down. */
+    private static final long AT_LEAST_S = 60;
+
     private final List<Setback> setbacks;
     private final long nowMs;
     private final long zeroMs;
@@ -29,6 +32,14 @@ final class SetbacksNow {
         return one.kind().equals(Setback.AWAY) && one.who().equals(person) && one.lastsS() == null;
     }
 
+    /** Not there now. */
+    static boolean isAway(Setback one, String person, long nowMs) {
+        Integer lasts = one.lastsS();
+        return one.kind().equals(Setback.AWAY)
+                && one.who().equals(person)
+                && (lasts == null || nowMs < one.fromMs() + lasts * 1000L);
+    }
+
     Besides besides() {
         List<Besides.Absence> absences = new ArrayList<>();
         List<Besides.Repair> repairs = new ArrayList<>();
@@ -44,7 +55,7 @@ final class SetbacksNow {
                 switch (one.kind()) {
                     case Setback.REPAIR -> repairs.add(new Besides.Repair(entry, one.before(), now, left, cures));
                     case Setback.RETRIEVAL ->
-                        retrievals.add(new Besides.Retrieval(entry, one.before(), from, lasts).begun(from));
+                        retrievals.add(new Besides.Retrieval(entry, one.before(), now, Math.max(AT_LEAST_S, left)));
                     default -> absences.add(new Besides.Absence(one.who(), from, from + lasts));
                 }
             }

@@ -68,14 +68,18 @@ public final class Record implements AutoCloseable {
             refuseWithoutJournal(folder);
             var record = new Record(folder, projection, clock, opener, lock, People.open(folder));
             record.reopen();
-            Files.writeString(
-                    folder.resolve(MARKER),
-                    "Skeinday's data. journal.jsonl and people.json are the record: keep them.\n");
+            mark(folder);
             return record;
         } catch (IOException | RuntimeException e) {
             lock.close();
             throw e;
         }
+    }
+
+    /** Leaves word that this folder is in use: without its journal it is never taken for a fresh one. */
+    static void mark(Path folder) throws IOException {
+        Files.writeString(
+                folder.resolve(MARKER), "Skeinday's data. journal.jsonl and people.json are the record: keep them.\n");
     }
 
     private static void refuseWithoutJournal(Path folder) {

@@ -21,6 +21,7 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.browser.SteppedClock;
+import org.skeinday.fault.CalledAttempt;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
 import org.skeinday.prepare.Prepared;
@@ -229,6 +230,84 @@ class DayWebTest {
                 "bench.step", Json.MAPPER.createObjectNode().put("motor", motor).put("deed", "fall"));
         assertSays(
                 "Motor " + planned.group(1) + " cannot be used any more",
+                laptop.get("/day").body());
+    }
+
+    private void tell(String kind, String words, String minutes) throws Exception {
+        String page = laptop.get("/day").body();
+        HttpResponse<String> told = laptop.form(
+                "/day/tell", Map.of("event", event(page), "what", choice(page, kind, words), "minutes", minutes));
+        assertEquals(200, told.statusCode(), told.body());
+    }
+
+    @Test
+    void who_does_nothing_that_is_planned_may_be_away_before_and_after_a_plan_and_nothing_slips() throws Exception {
+        tell("away", "Mattis is away", "20");
+        take();
+        tell("away", "Ayla is away", "30");
+        for (String path : new String[] {"/", "/day"}) {
+            HttpResponse<String> page = laptop.get(path);
+            assertEquals(200, page.statusCode(), page.body());
+            assertFalse(page.body().contains("cannot be kept"), page.body());
+        }
+        assertSays("Every window is kept with at least", laptop.get("/day").body());
+    }
+
+    @Test
+    void without_anybody_who_winds_there_is_no_plan_whether_it_is_tried_or_told() throws Exception {
+        String tomek = choice(laptop.get("/day").body(), "PERSON_AWAY", "Tomek is away");
+        String tried = propose(Map.of("change", tomek)).body();
+        tell("away", "Tomek is away", "");
+        String told = propose(Map.of()).body();
+        for (String proposed : new String[] {tried, told}) {
+            assertSays("cleared for winds: nobody", proposed);
+            assertFalse(proposed.contains("Proven:"), proposed);
+        }
+    }
+
+    @Test
+    void what_a_plan_has_given_up_is_no_news_until_it_fits_again() throws Exception {
+        forms.window("Curlew", clock, 5, 17);
+        take();
+        String page = laptop.get("/day").body();
+        assertFalse(page.contains("Since the plan was taken"), page);
+        assertSays("Every window is kept with at least", page);
+        assertSays("The plan in force stays", propose(Map.of()).body());
+        forms.window("Curlew", clock, 5, 65);
+        String wider = propose(Map.of()).body();
+        assertSays("Curlew 3", wider);
+        assertSays("Take this plan", wider);
+    }
+
+    @Test
+    void an_attempt_that_is_left_out_by_choice_stays_out() throws Exception {
+        take();
+        String tried = propose(Map.of("change", "ATTEMPT_OUT Avocet 3")).body();
+        laptop.form("/day/take", Map.of("proposal", proposal(tried)));
+        String page = laptop.get("/day").body();
+        assertFalse(page.contains("Avocet 3 wind"), page);
+        assertFalse(page.contains("Since the plan was taken"), page);
+    }
+
+    @Test
+    void one_attempt_that_is_late_takes_nothing_from_the_others() throws Exception {
+        take();
+        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        laptop.form("/attempt/call", Map.of("entry", entry));
+        clock.stepBy(Duration.ofMinutes(62));
+        String proposed = propose(Map.of()).body();
+        assertFalse(proposed.contains("Avocet 1,") || proposed.contains("There is no plan"), proposed);
+        assertSays("Avocet 1", proposed);
+    }
+
+    @Test
+    void a_repair_that_goes_as_told_is_no_slip() throws Exception {
+        take();
+        tell("repair", "Curlew: the model must be mended", "20");
+        laptop.form("/day/take", Map.of("proposal", proposal(propose(Map.of()).body())));
+        clock.stepBy(Duration.ofMinutes(9));
+        assertFalse(
+                laptop.get("/day").body().contains("later than planned"),
                 laptop.get("/day").body());
     }
 

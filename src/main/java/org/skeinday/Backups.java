@@ -1,0 +1,79 @@
+package org.skeinday;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import org.skeinday.platform.record.Backup;
+import org.skeinday.platform.record.Damaged;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Backups without being asked: soon after the start, every hour, at the close; the newest {@value Backup#KEPT} are kept.
+ * The first place is in the data folder and guards against a slip; a second one, a USB stick, guards against the laptop.
+ */
+final class Backups {
+    static final String FOLDER = "backups";
+    /** One line: where the second place is. */
+    static final String SECOND = "second-place";
+
+    private static final Logger LOG = LoggerFactory.getLogger(Backups.class);
+    private static final long HOUR_S = 3600;
+
+    private final Path data;
+    private final Clock clock;
+    private volatile String trouble = "";
+
+    Backups(Path data, Clock clock) {
+        this.data = data;
+        this.clock = clock;
+    }
+
+    void everyHour(ScheduledExecutorService on) {
+        on.scheduleWithFixedDelay(this::now, 1, HOUR_S, TimeUnit.SECONDS);
+    }
+
+    /** Why the last one failed, in words; empty when it did not. */
+    String trouble() {
+        return trouble;
+    }
+
+    /** To every place, whatever becomes of the other. */
+    synchronized void now() {
+        List<String> failed = new ArrayList<>();
+        for (Path place : places()) {
+            try {
+                Backup.Made made = Backup.make(data, place, clock.instant());
+                Backup.prune(place);
+                LOG.info("Backup of {} records", made.records());
+            } catch (IOException | Damaged e) {
+                LOG.warn("No backup could be made in {}", place, e);
+                failed.add("No backup could be made in " + place + ". Is the disk full, or the stick gone?");
+            }
+        }
+        trouble = String.join(" ", failed);
+    }
+
+    private List<Path> places() {
+        List<Path> places = new ArrayList<>(List.of(data.resolve(FOLDER)));
+        second(data).ifPresent(places::add);
+        return places;
+    }
+
+    /** Empty where none is named, or its word cannot be read. */
+    static java.util.Optional<Path> second(Path data) {
+        Path word = data.resolve(SECOND);
+        try {
+            String named = Files.exists(word) ? Files.readString(word).strip() : "";
+            return named.isEmpty() ? java.util.Optional.empty() : java.util.Optional.of(Path.of(named));
+        } catch (IOException e) {
+            LOG.warn("The second place for backups cannot be read", e);
+            return java.util.Optional.empty();
+        }
+    }
+}

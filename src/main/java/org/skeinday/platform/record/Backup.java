@@ -1,0 +1,218 @@
+package org.skeinday.platform.record;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.skeinday.platform.db.Database;
+
+/**
+ * A copy of the record in a folder of its own: the journal up to its last whole line with its chain checked, the people,
+ * and what devices need to find the server again. The database is none of it: it is built from the journal.
+ */
+public final class Backup {
+    /** Automatic ones beyond the newest so many are removed. */
+    public static final int KEPT = 20;
+
+    private static final String PREFIX = "backup-";
+    private static final String PART = ".part";
+    private static final String ABOUT = "backup.json";
+    /** Beside the journal: where devices found the server, so that their links and cookies go on. */
+    private static final List<String> BESIDE = List.of(People.FILE, "join-code", "port");
+
+    private static final DateTimeFormatter NAME =
+            DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss").withZone(ZoneOffset.UTC);
+
+    /** @param records whole lines of the journal @param head hash of the last, empty when there is none */
+    public record Made(Path folder, long records, String head) {}
+
+    private Backup() {}
+
+    /**
+     * Copies the record while the program goes on with it.
+     *
+     * @param place in which the backup's folder is made
+     * @throws Damaged when the journal is not whole: such a copy is not kept
+     * @throws IOException when it cannot be written; nothing half made is left under a backup's name
+     */
+    public static Made make(Path data, Path place, Instant now) throws IOException {
+        Files.createDirectories(place);
+        Path target = free(place.resolve(PREFIX + NAME.format(now)));
+        Path part = target.resolveSibling(target.getFileName() + PART);
+        remove(part);
+        Files.createDirectory(part);
+        Path journal = part.resolve(Journal.FILE);
+        Files.copy(data.resolve(Journal.FILE), journal);
+        JournalReader.End end = JournalReader.read(journal, line -> {});
+        cut(journal, end.length());
+        for (String file : BESIDE) {
+            if (Files.exists(data.resolve(file))) {
+                force(Files.copy(data.resolve(file), part.resolve(file)));
+            }
+        }
+        Files.writeString(
+                part.resolve(ABOUT),
+                Json.MAPPER
+                                .createObjectNode()
+                                .put("records", end.n())
+                                .put("head", end.hash())
+                                .put("atMs", now.toEpochMilli())
+                        + "\n");
+        Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+        return new Made(target, end.n(), end.hash());
+    }
+
+    private static Path free(Path wished) {
+        Path free = wished;
+        for (int i = 2; Files.exists(free); i++) {
+            free = wished.resolveSibling(wished.getFileName() + "-" + i);
+        }
+        return free;
+    }
+
+    private static void cut(Path file, long length) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.truncate(length);
+            channel.force(true);
+        }
+    }
+
+    private static void force(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.force(true);
+        }
+    }
+
+    /** The backups in a place, the oldest first. */
+    public static List<Path> in(Path place) throws IOException {
+        if (!Files.isDirectory(place)) {
+            return List.of();
+        }
+        try (Stream<Path> there = Files.list(place)) {
+            return there.filter(Files::isDirectory)
+                    .filter(p -> p.getFileName().toString().startsWith(PREFIX)
+                            && !p.getFileName().toString().endsWith(PART))
+                    .sorted(Comparator.comparing(p -> p.getFileName().toString()))
+                    .toList();
+        }
+    }
+
+    /** Removes the oldest beyond {@link #KEPT}, and what was left half made. */
+    public static void prune(Path place) throws IOException {
+        List<Path> all = in(place);
+        for (Path old : all.subList(0, Math.max(0, all.size() - KEPT))) {
+            remove(old);
+        }
+    }
+
+    /** Only files that a backup has: whatever else somebody put there stays, and with it the folder. */
+    private static void remove(Path backup) throws IOException {
+        if (!Files.isDirectory(backup)) {
+            return;
+        }
+        List<String> own = new ArrayList<>(BESIDE);
+        own.add(Journal.FILE);
+        own.add(ABOUT);
+        for (String file : own) {
+            Files.deleteIfExists(backup.resolve(file));
+        }
+        try (Stream<Path> left = Files.list(backup)) {
+            if (left.findAny().isPresent()) {
+                return;
+            }
+        }
+        Files.delete(backup);
+    }
+
+    /**
+     * Checks a backup by itself.
+     *
+     * @throws Damaged when its journal is not whole, or not what it was made from
+     */
+    public static Made check(Path backup) throws IOException {
+        Path journal = backup.resolve(Journal.FILE);
+        if (!Files.exists(journal)) {
+            throw new Damaged("record 1: there is no " + Journal.FILE + " in " + backup);
+        }
+        JournalReader.End end = JournalReader.read(journal, line -> {});
+        Path about = backup.resolve(ABOUT);
+        if (Files.exists(about)) {
+            JsonNode told = Json.MAPPER.readTree(Files.readAllBytes(about));
+            if (told.path("records").asLong() != end.n()
+                    || !told.path("head").asText().equals(end.hash())) {
+                throw new Damaged("record " + (end.n() + 1) + ": the backup " + backup + " was cut; it was made of "
+                        + told.path("records").asLong() + " records");
+            }
+        }
+        return new Made(backup, end.n(), end.hash());
+    }
+
+    /**
+     * Puts a backup in place of what is in the data folder, which is set aside in it and never overwritten. Killed in
+     * between, the folder is what it was, refuses to start, or is restored; never a fresh day.
+     *
+     * @throws AlreadyRunning when a program works on the folder
+     * @throws Damaged when the backup is not whole: then nothing was changed
+     */
+    public static Made restore(Path backup, Path data, Instant now) throws IOException {
+        Made made = check(backup);
+        Files.createDirectories(data);
+        try (FolderLock lock = FolderLock.take(data)) {
+            for (Step step : steps(backup, data, now)) {
+                step.run();
+            }
+        }
+        return made;
+    }
+
+    /** One step of restoring. */
+    interface Step {
+        void run() throws IOException;
+    }
+
+    /** The marker comes first and the journal last: in between a start finds a used folder without a journal, and refuses. */
+    static List<Step> steps(Path backup, Path data, Instant now) {
+        Path aside = data.resolve("set-aside-" + NAME.format(now));
+        List<String> files = new ArrayList<>(BESIDE);
+        files.add(Journal.FILE);
+        List<String> old = new ArrayList<>(List.of(Journal.FILE));
+        old.addAll(BESIDE);
+        old.add(Database.file(data, Record.DATABASE).getFileName().toString());
+        List<Step> steps = new ArrayList<>();
+        steps.add(() -> Record.mark(data));
+        for (String file : files) {
+            steps.add(() -> copyAside(backup.resolve(file), data.resolve(file + PART)));
+        }
+        steps.add(() -> Files.createDirectories(aside));
+        for (String file : old) {
+            steps.add(() -> moveIfThere(data.resolve(file), aside.resolve(file)));
+        }
+        for (String file : files) {
+            steps.add(() -> moveIfThere(data.resolve(file + PART), data.resolve(file)));
+        }
+        return steps;
+    }
+
+    private static void copyAside(Path from, Path to) throws IOException {
+        Files.deleteIfExists(to);
+        if (Files.exists(from)) {
+            force(Files.copy(from, to));
+        }
+    }
+
+    private static void moveIfThere(Path from, Path to) throws IOException {
+        if (Files.exists(from)) {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+        }
+    }
+}
