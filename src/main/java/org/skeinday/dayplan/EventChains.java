@@ -94,6 +94,11 @@ public final class EventChains {
         return attempt.id() + " " + part.word();
     }
 
+    /** Names an attempt as a whole, for people. */
+    static String whole(AttemptAhead attempt) {
+        return "attempt " + attempt.number() + " of " + attempt.entry();
+    }
+
     private void besides(Besides besides, List<AttemptAhead> attempts) {
         // Whoever does nothing that is planned may be away.
         besides.absences().stream()
@@ -173,8 +178,7 @@ public final class EventChains {
 
     private Task task(AttemptAhead attempt, Part part, long seconds) {
         AttemptAhead.Begun begun = attempt.begun(part);
-        Task task =
-                Task.of(task(attempt, part), seconds).inChain("attempt " + attempt.number() + " of " + attempt.entry());
+        Task task = Task.of(task(attempt, part), seconds).inChain(whole(attempt));
         if (begun == null) {
             Task ahead = needs(task, attempt, part);
             return ahead.within(earliest(attempt, part), latestEnd(attempt, part, seconds));

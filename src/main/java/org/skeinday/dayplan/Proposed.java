@@ -1,7 +1,6 @@
 package org.skeinday.dayplan;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -122,13 +121,12 @@ public record Proposed(
      * Whether the plan in force can no longer be kept, or leaves at least so much less in hand than this one.
      *
      * @param asItIs the day with the plan in force, without what that has given up
-     * @param givenUp attempts that the plan in force has given up
      * @param least in the plan's unit
      */
-    public boolean isWorthTaking(PlanProblem asItIs, Collection<String> givenUp, long least) {
+    public boolean isWorthTaking(PlanProblem asItIs, long least) {
         Slip slip = Slip.of(asItIs);
         DayPlan goesOn = slip.goesOn();
-        if (goesOn == null || !slip.later().isEmpty() || !Set.copyOf(leftOut).equals(Set.copyOf(givenUp))) {
+        if (goesOn == null || !slip.later().isEmpty()) {
             return true;
         }
         InHand inHand = InHand.of(asItIs, goesOn);

@@ -19,7 +19,7 @@ final class PushedBack {
         SortedMap<String, List<String>> people = new TreeMap<>(inForce.people());
         for (Task task : problem.tasks()) {
             Long before = inForce.starts().get(task.id());
-            if (before == null && task.chain() != null) {
+            if (before == null && !(task.isFixed() || isBeside(problem, task))) {
                 return null;
             }
             Long fixed = task.fixedStart();
@@ -32,9 +32,14 @@ final class PushedBack {
                 namedPeople(task).ifPresent(who -> people.put(task.id(), who));
             }
         }
-        push(Arcs.of(problem, inForce), starts);
+        push(Arcs.of(problem, new DayPlan(new TreeMap<>(starts), people, inForce.motors())), starts);
         DayPlan plan = new DayPlan(new TreeMap<>(starts), people, inForce.motors());
         return PlanCheck.faults(problem, plan).isEmpty() ? plan : null;
+    }
+
+    /** A repair or a retrieval: no part of an attempt, where there are attempts. */
+    static boolean isBeside(PlanProblem problem, Task task) {
+        return task.chain() == null && problem.tasks().stream().anyMatch(other -> other.chain() != null);
     }
 
     /** Of an absence; empty where anybody will do, which only a plan can choose. */

@@ -24,8 +24,9 @@ public record Slip(@Nullable DayPlan goesOn, SortedMap<String, Long> later) {
         SortedMap<String, Long> later = new TreeMap<>();
         if (goesOn != null) {
             for (Task task : problem.tasks()) {
-                long by = goesOn.start(task.id()) - fitting.start(task.id());
-                if (!task.isFixed() && by > 0 && task.chain() != null) {
+                Long planned = fitting.starts().get(task.id());
+                long by = planned == null ? 0 : goesOn.start(task.id()) - planned;
+                if (!task.isFixed() && by > 0 && !PushedBack.isBeside(problem, task)) {
                     later.put(task.id(), by);
                 }
             }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
@@ -21,6 +22,7 @@ public final class Upset {
     private final long zeroMs;
     private final TimeWords words;
     private final UnaryOperator<String> nameOf;
+    private final Set<String> called = new TreeSet<>();
     private final List<String> said = new ArrayList<>();
 
     private Upset(PlanTaken taken, PlanProblem problem, long zeroMs, TimeWords words, UnaryOperator<String> nameOf) {
@@ -46,6 +48,7 @@ public final class Upset {
             UnaryOperator<String> nameOf) {
         Upset upset = new Upset(taken, problem, zeroMs, words, nameOf);
         upset.windows(attempts);
+        attempts.stream().filter(a -> !a.begun().isEmpty()).forEach(a -> upset.called.add(EventChains.whole(a)));
         problem.tasks().forEach(upset::task);
         return upset.said.stream().distinct().toList();
     }
@@ -114,7 +117,7 @@ public final class Upset {
         String motor = before.motor();
         if (motor != null && !task.motors().isEmpty() && !task.motors().containsKey(motor)) {
             said.add(
-                    task.motors().size() == 1
+                    called.contains(task.chain()) && task.motors().size() == 1
                             ? task.chain() + " takes motor " + task.motors().firstKey() + " in place of " + motor
                             : "Motor " + motor + " cannot be used any more");
         }

@@ -150,10 +150,30 @@ class EventChainsTest {
                         new AttemptAhead.Begun(Part.WIND, 600, 800L),
                         new AttemptAhead.Begun(Part.LOAD, 800, 840L)));
         assertEquals(1400, plan(day(EventSetting.smallest(), 1400, waiting)).start("Heron 1 fly"));
-        Outcome late = Planner.plan(day(EventSetting.smallest(), 1801, waiting), Goal.SLACK, Effort.live());
-        assertEquals(Outcome.Status.INFEASIBLE, late.status());
-        assertNull(late.plan());
-        assertEquals("Heron 1 fly", late.conflict().get(0).id());
+    }
+
+    @Test
+    void what_is_under_way_and_comes_too_late_is_flown_at_once_and_leaves_the_others_their_plan() {
+        AttemptAhead late = new AttemptAhead(
+                "Heron",
+                1,
+                600L,
+                1800L,
+                true,
+                new TreeMap<>(),
+                List.of(
+                        new AttemptAhead.Begun(Part.PREPARE, 300, 600L),
+                        new AttemptAhead.Begun(Part.WIND, 600, 800L),
+                        new AttemptAhead.Begun(Part.LOAD, 800, 840L)));
+        AttemptAhead other = AttemptAhead.of("Plover", 1, 1800L, 4000L, Map.of());
+        DayPlan plan = plan(day(EventSetting.smallest(), 1801, late, other));
+        assertEquals(1801, plan.start("Heron 1 fly"));
+        Outcome never = Planner.plan(
+                day(EventSetting.smallest(), 1801, AttemptAhead.of("Heron", 1, 600L, 1800L, Map.of())),
+                Goal.SLACK,
+                Effort.live());
+        assertEquals(Outcome.Status.INFEASIBLE, never.status(), "what has not begun cannot begin any more");
+        assertNull(never.plan());
     }
 
     private static final Person KIM = Person.cleared("kim", Set.of(EventSetting.WINDS, EventSetting.LOADS));

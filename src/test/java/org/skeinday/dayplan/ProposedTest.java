@@ -83,11 +83,11 @@ class ProposedTest {
         Supposed day = day(attempt("A", 1, 600, 6_000));
         DayPlan plan = of(day, 0, null).outcome().plan();
         long begins = plan.start("A 1 prepare");
-        assertFalse(of(day, begins, plan).isWorthTaking(problem(day, begins, plan), List.of(), 60));
+        assertFalse(of(day, begins, plan).isWorthTaking(problem(day, begins, plan), 60));
         long late = plan.start("A 1 prepare") + 500;
         Slip slip = Slip.of(problem(day, late, plan));
         assertEquals(500, slip.later().get("A 1 prepare"));
-        assertTrue(of(day, late, plan).isWorthTaking(problem(day, late, plan), List.of(), 60));
+        assertTrue(of(day, late, plan).isWorthTaking(problem(day, late, plan), 60));
     }
 
     private static PlanProblem problem(Supposed day, long now, DayPlan inForce) {

@@ -78,8 +78,13 @@ record DayNow(
 
     /** The day without what the plan in force has given up: that is no news while it holds. */
     Supposed asTaken() {
-        Supposed left = day;
-        for (AttemptAhead attempt : day.attempts()) {
+        return withoutGivenUp(day);
+    }
+
+    /** The same of a day that is supposed. */
+    Supposed withoutGivenUp(Supposed supposed) {
+        Supposed left = supposed;
+        for (AttemptAhead attempt : supposed.attempts()) {
             left = attempt.begun().isEmpty() && givenUp().contains(attempt.id())
                     ? left.withoutAttempt(attempt.id())
                     : left;

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.store.AttemptStore;
@@ -188,11 +189,11 @@ public final class DayPages {
 
     private Made made(DayNow day, Supposed.Change change, long nowMs) {
         DayOf of = of(day, nowMs);
-        Proposed proposed = proposed(of, day, day.day().with(change));
+        Proposed proposed = proposed(of, day, change);
         DayPlan plan = proposed.outcome().plan();
         List<PlanTaken.Planned> tasks = plan == null ? List.of() : of.planned(proposed.problem(), plan);
         PlanTaken taken = day.taken();
-        boolean stays = proposed.outcome().keptInForce() && proposed.leftOut().isEmpty();
+        boolean stays = proposed.outcome().keptInForce() && !givesUpOthers(day, change, proposed);
         String id = newId.get();
         return new Made(
                 new Kept(
@@ -215,14 +216,21 @@ public final class DayPages {
     }
 
     /** All starts a minute from now; late by less than that is no news, and less than that gained is not worth a new plan. */
-    private static Proposed proposed(DayOf of, DayNow day, Supposed supposed) {
+    private static Proposed proposed(DayOf of, DayNow day, Supposed.Change change) {
         DayPlan inForce = day.inForce();
+        Supposed supposed = day.day().with(change);
         Proposed proposed = Proposed.of(supposed, day.now() + LEAD_S, inForce, Effort.live(), of.words());
         return inForce == null
+                        || givesUpOthers(day, change, proposed)
                         || proposed.isWorthTaking(
-                                of.problem(day.asTaken(), Math.max(0, day.now() - LEAD_S)), day.givenUp(), LEAD_S)
+                                of.problem(day.withoutGivenUp(supposed), Math.max(0, day.now() - LEAD_S)), LEAD_S)
                 ? proposed
                 : proposed.keepingInForce();
+    }
+
+    /** Whether it leaves out something else than the plan in force does. */
+    private static boolean givesUpOthers(DayNow day, Supposed.Change change, Proposed proposed) {
+        return !Set.copyOf(givenUp(change, proposed)).equals(Set.copyOf(day.givenUp()));
     }
 
     /** What does not fit, and what somebody chose to leave out. */
@@ -247,6 +255,9 @@ public final class DayPages {
     private static String words(Proposed proposed, boolean stays) {
         if (stays) {
             return "The plan in force stays: nothing better was found.";
+        }
+        if (proposed.problem().tasks().stream().allMatch(task -> task.chain() == null)) {
+            return "There is no plan: no attempt fits.";
         }
         return switch (proposed.outcome().status()) {
             case OPTIMAL -> "Proven: no plan has more time in hand where it is shortest" + in(proposed) + ".";
