@@ -2,7 +2,7 @@ package org.skeinday.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.skeinday.dayplan.Part;
+import org.skeinday.attempt.Part;
 
 /** Pictures of how the day went: planned against actual durations, and the air of the hall. */
 public final class DayPictures {

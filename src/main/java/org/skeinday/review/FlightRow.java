@@ -6,8 +6,8 @@ import java.util.LongSummaryStatistics;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
+import org.skeinday.attempt.Part;
 import org.skeinday.attempt.SizeAdvice;
-import org.skeinday.dayplan.Part;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
 

@@ -3,7 +3,7 @@ package org.skeinday.review;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import org.skeinday.dayplan.Part;
+import org.skeinday.attempt.Part;
 
 /** Where the day lost time: for each part of an attempt, how much longer than planned it took in the median, by sign. */
 final class LostTime {

@@ -1,7 +1,7 @@
 package org.skeinday.review;
 
 import org.jspecify.annotations.Nullable;
-import org.skeinday.dayplan.Part;
+import org.skeinday.attempt.Part;
 
 /**
  * How long a part of an attempt was planned to take and took; null where it was not planned or not seen.

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.skeinday.attempt.Flight;
+import org.skeinday.attempt.Part;
 import org.skeinday.attempt.Validity;
-import org.skeinday.dayplan.Part;
 import org.skeinday.motor.Hold;
 import org.skeinday.units.Torque;
 

@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.skeinday.attempt.Flight;
+import org.skeinday.attempt.Part;
 import org.skeinday.attempt.Validity;
-import org.skeinday.dayplan.Part;
 import org.skeinday.units.UnitSystem;
 
 class FlightRowsTest {
