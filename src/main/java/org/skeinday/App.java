@@ -51,6 +51,7 @@ import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
 import org.skeinday.prepare.web.Desk;
 import org.skeinday.prepare.web.FilePages;
+import org.skeinday.prepare.web.HistoryPages;
 import org.skeinday.prepare.web.MotorPages;
 import org.skeinday.prepare.web.PracticePages;
 import org.skeinday.prepare.web.PreparePages;
@@ -130,6 +131,7 @@ public final class App implements AutoCloseable {
                         new MotorPages(desk).register(routes);
                         new PracticePages(desk).register(routes);
                         new FilePages(desk).register(routes);
+                        new HistoryPages(desk).register(routes);
                         new PaperPages(record, page, clock, this::address).register(routes);
                         new KeyInPages(record, forms, page, clock).register(routes);
                         LiveRoutes.register(routes, live, writer, clock, new TapRules(Parts.TAPS, this::deviceOfId));

@@ -18,6 +18,7 @@ import org.skeinday.dayplan.store.PlanStore;
 import org.skeinday.device.action.DeviceDeeds;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.exchange.action.ImportFiles;
+import org.skeinday.exchange.action.TakeHistory;
 import org.skeinday.motor.store.MotorFacts;
 import org.skeinday.motor.store.MotorLifeFacts;
 import org.skeinday.paper.action.KeyIn;
@@ -96,6 +97,7 @@ final class Parts {
         kinds.addAll(DeviceDeeds.actKinds());
         kinds.addAll(EveningDeeds.kinds(record.people()::names));
         kinds.addAll(ImportFiles.kinds(record.people()::names));
+        kinds.addAll(TakeHistory.kinds(record.people()::names));
         kinds.addAll(PutRow.kinds(record.people()::names));
         kinds.addAll(KeyIn.kinds(record.people()::names));
         return kinds;

@@ -165,8 +165,8 @@ public final class XlsxBook {
         try (Stream<org.dhatim.fastexcel.reader.Row> stream = sheet.openStream()) {
             stream.forEach(row -> {
                 if (row.getRowNum() > MOST_ROWS || row.getCellCount() > MOST_COLUMNS) {
-                    throw new TooMany("row " + row.getRowNum() + " of sheet '" + sheet.getName()
-                            + "' lies beyond " + MOST_ROWS + " rows or " + MOST_COLUMNS + " columns");
+                    throw new TooMany("row " + row.getRowNum() + " of sheet '" + sheet.getName() + "' lies beyond "
+                            + MOST_ROWS + " rows or " + MOST_COLUMNS + " columns");
                 }
                 while (rows.size() < row.getRowNum() - 1) {
                     rows.add(List.of());

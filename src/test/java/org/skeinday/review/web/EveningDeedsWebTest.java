@@ -4,11 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.ZoneId;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -17,6 +24,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
+import org.skeinday.exchange.CellError;
+import org.skeinday.exchange.Day;
+import org.skeinday.exchange.DayFiles;
 import org.skeinday.fault.CalledAttempt;
 import org.skeinday.prepare.Prepared;
 
@@ -74,7 +84,8 @@ class EveningDeedsWebTest {
         String page = laptop.get("/evening/season").body();
         String mattis = CalledAttempt.value(page, "value=\"([^\"]+)\"[^>]*>Mattis");
         assertEquals(422, laptop.get("/evening/season?first=tomorrow").statusCode());
-        assertEquals(422, laptop.get("/evening/season?first=2099-09-01&months=0").statusCode());
+        assertEquals(
+                422, laptop.get("/evening/season?first=2099-09-01&months=0").statusCode());
         String shown = laptop.get("/evening/season?first=2099-09-01&months=12&leaves=" + mattis)
                 .body();
         assertTrue(shown.contains("Mattis leaves the team"), shown);
@@ -89,8 +100,19 @@ class EveningDeedsWebTest {
         assertTrue(journal().contains("season.begun") && journal().contains("crew.removed"));
         assertFalse(laptop.get("/evening/season").body().contains("Mattis"), "gone from those who help");
         assertTrue(laptop.get("/prepare").body().contains("break two or three motors"), "aged batches are named");
-        String files = new String(laptop.bytes("/export.zip"), java.nio.charset.StandardCharsets.ISO_8859_1);
-        assertFalse(files.isEmpty());
+        assertEquals(List.of(), taken(laptop.bytes("/export.zip")), "what goes out can come in again");
+    }
+
+    private static List<CellError> taken(byte[] zipped) throws Exception {
+        Map<String, String> texts = new HashMap<>();
+        try (var zip = new ZipInputStream(new ByteArrayInputStream(zipped))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                texts.put(entry.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
+            }
+        }
+        assertTrue(texts.containsKey("crew.csv"), texts.keySet().toString());
+        return DayFiles.read(texts, Day.EMPTY, k -> "n" + k, ZoneId.systemDefault(), Duration.ZERO)
+                .errors();
     }
 
     @Test
