@@ -3,10 +3,12 @@ package org.skeinday.exchange;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,7 +16,9 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import java.util.zip.ZipInputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.dhatim.fastexcel.reader.Cell;
@@ -103,10 +107,19 @@ public final class XlsxBook {
 
     /** @param name of the workbook, for its errors */
     public static Read read(String name, byte[] bytes) {
-        Map<String, String> texts = new LinkedHashMap<>();
-        if (isTooLarge(bytes)) {
-            return refused(name, "this workbook is too large", "keep only the sheets that are to be taken in");
+        try {
+            return isTooLarge(bytes)
+                    ? refused(name, "this workbook is too large", "keep only the sheets that are to be taken in")
+                    : unfolded(bytes);
+        } catch (TooMany e) {
+            return refused(name, String.valueOf(e.getMessage()), "keep only the rows and columns that are filled");
+        } catch (IOException | ExcelReaderException | IllegalArgumentException e) {
+            return refused(name, "this is no workbook that can be read", "save it as .xlsx and try again");
         }
+    }
+
+    private static Read unfolded(byte[] bytes) throws IOException {
+        Map<String, String> texts = new LinkedHashMap<>();
         try (ReadableWorkbook book =
                 new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, false))) {
             for (org.dhatim.fastexcel.reader.Sheet sheet : book.getSheets().toList()) {
@@ -116,10 +129,6 @@ public final class XlsxBook {
                 }
             }
             return new Read(texts, List.of());
-        } catch (TooMany e) {
-            return refused(name, String.valueOf(e.getMessage()), "keep only the rows and columns that are filled");
-        } catch (IOException | ExcelReaderException | IllegalArgumentException e) {
-            return refused(name, "this is no workbook that can be read", "save it as .xlsx and try again");
         }
     }
 
@@ -136,26 +145,26 @@ public final class XlsxBook {
         }
     }
 
-    /** A few bytes may unfold to gigabytes: it is unfolded once into nothing, and counted. */
-    private static boolean isTooLarge(byte[] bytes) {
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+    /** A few bytes may unfold to gigabytes: all that its reader would find is unfolded once into nothing, and counted. */
+    private static boolean isTooLarge(byte[] bytes) throws IOException {
+        try (ZipFile zip = ZipFile.builder()
+                .setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes))
+                .get()) {
             byte[] some = new byte[16 * 1024];
             long inflated = 0;
             int parts = 0;
-            while (zip.getNextEntry() != null) {
-                if (++parts > MOST_PARTS) {
-                    return true;
-                }
-                for (int n = zip.read(some); n >= 0; n = zip.read(some)) {
-                    inflated += n;
-                    if (inflated > MOST_INFLATED) {
-                        return true;
+            for (ZipArchiveEntry part : Collections.list(zip.getEntries())) {
+                parts++;
+                try (InputStream in = zip.getInputStream(part)) {
+                    for (int n = in.read(some); n >= 0 && inflated <= MOST_INFLATED; n = in.read(some)) {
+                        inflated += n;
                     }
+                }
+                if (parts > MOST_PARTS || inflated > MOST_INFLATED) {
+                    return true;
                 }
             }
             return false;
-        } catch (IOException | IllegalArgumentException e) {
-            return false; // no archive at all: its reader says so
         }
     }
 

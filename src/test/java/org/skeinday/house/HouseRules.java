@@ -112,7 +112,8 @@ final class HouseRules {
         rules.add(noClasses()
                 .that(resideInAPackage(room("exchange")).and(not("XlsxBook")))
                 .should()
-                .dependOnClassesThat(resideInAnyPackage("org.dhatim.fastexcel..", "java.io")
+                .dependOnClassesThat(resideInAnyPackage(
+                                "org.dhatim.fastexcel..", "org.apache.commons.compress..", "java.io")
                         .and(not(IOException.class.getSimpleName())))
                 .because("XlsxBook alone knows workbooks and their bytes"));
         return all(rules);
@@ -124,7 +125,8 @@ final class HouseRules {
         ROOMS.subList(0, i + 1).forEach(earlier -> allowed.add(room(earlier)));
         allowed.addAll(OWN.getOrDefault(name, List.of()));
         if (name.equals("exchange")) {
-            allowed.addAll(List.of("de.siegmar.fastcsv..", "org.dhatim.fastexcel..", "java.io"));
+            allowed.addAll(List.of(
+                    "de.siegmar.fastcsv..", "org.dhatim.fastexcel..", "org.apache.commons.compress..", "java.io"));
         }
         return classes()
                 .that()
