@@ -112,9 +112,9 @@ final class HouseRules {
         rules.add(noClasses()
                 .that(resideInAPackage(room("exchange")).and(not("XlsxBook")))
                 .should()
-                .dependOnClassesThat(resideInAnyPackage(
-                                "org.dhatim.fastexcel..", "org.apache.commons.compress..", "java.io")
-                        .and(not(IOException.class.getSimpleName())))
+                .dependOnClassesThat(
+                        resideInAnyPackage("org.dhatim.fastexcel..", "org.apache.commons.compress..", "java.io")
+                                .and(not(IOException.class.getSimpleName())))
                 .because("XlsxBook alone knows workbooks and their bytes"));
         return all(rules);
     }

@@ -67,7 +67,8 @@ class HistoryWebTest {
             assertTrue(
                     opened.body().contains("<option value=\"" + guess + "\" selected>"), guess + " " + opened.body());
         }
-        assertTrue(opened.body().contains("Row 2, event: this is empty and there is not just one event"), opened.body());
+        assertTrue(
+                opened.body().contains("Row 2, event: this is empty and there is not just one event"), opened.body());
         assertTrue(opened.body().contains("from the old notebook"), "for example");
         byte[] book = XlsxBook.write(Map.of("notebook.csv", OWN));
         assertTrue(open("notebook.xlsx", book).body().contains("<option value=\"motor\" selected>"));

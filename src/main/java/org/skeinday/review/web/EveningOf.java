@@ -185,8 +185,8 @@ final class EveningOf {
                 .count();
         return bare == 0
                 ? ""
-                : bare + " of " + said.flights.size()
-                        + " flights lack turns wound, turns remaining or a time: with them more could be said.";
+                : bare + " of " + said.flights.size() + (bare == 1 ? " flights lacks" : " flights lack")
+                        + " turns wound, turns remaining or a time: with them more could be said.";
     }
 
     private List<EveningView.Filter> filters(FlightGroup group) {

@@ -34,7 +34,11 @@ public record EveningView(
     public record Option(String value, String words, boolean chosen) {}
 
     /** A choice among those that are there; the first option asks nothing. */
-    public record Filter(String name, String label, List<Option> options) {}
+    public record Filter(String name, String label, List<Option> options) {
+        boolean asks() {
+            return options.stream().anyMatch(o -> o.chosen() && !o.value().isEmpty());
+        }
+    }
 
     /** A finding. @param address of its flights */
     public record Said(String sentence, String strength, String flights, String address) {}
@@ -48,4 +52,9 @@ public record EveningView(
 
     /** @param address where they are when they are too many to stand here, else empty */
     public record Pictures(List<PictureView> drawn, List<String> empty, String address) {}
+
+    /** Whether less than all is looked at. */
+    public boolean filtered() {
+        return filters.stream().anyMatch(Filter::asks);
+    }
 }

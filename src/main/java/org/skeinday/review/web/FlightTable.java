@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -19,12 +20,25 @@ final class FlightTable {
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ROOT);
     private static final int A_PAGE = 100;
 
+    /** What counts stands beside the flight, where it was flown at the end. */
+    private static final List<Figure> ORDER = Arrays.stream(Figure.values())
+            .sorted(Comparator.comparingInt(FlightTable::place))
+            .toList();
+
     private final ZoneId zone;
     private final UnitSystem units;
 
     FlightTable(ZoneId zone, UnitSystem units) {
         this.zone = zone;
         this.units = units;
+    }
+
+    private static int place(Figure figure) {
+        return switch (figure) {
+            case TIME -> 0;
+            case EVENT, ENTRY -> 2;
+            default -> 1;
+        };
     }
 
     /** What a flight is called: when it was flown. */
@@ -70,7 +84,7 @@ final class FlightTable {
     private List<Figure> figures(List<FlightRow> shown, Set<Figure> leftOut) {
         Set<Figure> out = EnumSet.of(Figure.DAY);
         out.addAll(leftOut);
-        return Arrays.stream(Figure.values())
+        return ORDER.stream()
                 .filter(f -> !out.contains(f))
                 .filter(f -> shown.stream().anyMatch(r -> f.of(r, units).isPresent()))
                 .toList();

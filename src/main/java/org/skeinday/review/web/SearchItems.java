@@ -124,6 +124,7 @@ final class SearchItems {
         }
     }
 
+    /** By their day: a model's name in their title would put them before the model itself. */
     private void flights() {
         for (PracticeFlown f : FlightStore.all(tx)) {
             String day = LocalDate.ofInstant(Instant.ofEpochMilli(f.flownAtMs()), zone)
@@ -131,8 +132,8 @@ final class SearchItems {
             add(
                     "flight",
                     f.id(),
-                    words(name(f.modelId()), name(f.motorId())),
-                    words(day, f.note(), f.invalidReason()),
+                    "Flight of " + day,
+                    words(name(f.modelId()), name(f.motorId()), f.note(), f.invalidReason()),
                     f.flownAtMs());
         }
     }
