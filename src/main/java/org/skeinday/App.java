@@ -51,9 +51,13 @@ import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
 import org.skeinday.prepare.web.Desk;
 import org.skeinday.prepare.web.FilePages;
+import org.skeinday.prepare.web.HistoryPages;
 import org.skeinday.prepare.web.MotorPages;
 import org.skeinday.prepare.web.PracticePages;
 import org.skeinday.prepare.web.PreparePages;
+import org.skeinday.review.web.EveningPages;
+import org.skeinday.review.web.SearchPages;
+import org.skeinday.review.web.SeasonPages;
 
 /** The running program, wired by hand: the one class beside Main that knows everything. */
 public final class App implements AutoCloseable {
@@ -122,10 +126,14 @@ public final class App implements AutoCloseable {
                         new WindingPages(record, forms, page, clock).register(routes);
                         new AlonePages(record, forms, page, clock, settings.pace()).register(routes);
                         new DayPages(record, forms, page, clock, () -> hex(random), solver::load).register(routes);
+                        new EveningPages(record, forms, page, clock).register(routes);
+                        new SeasonPages(record, forms, page, clock).register(routes);
+                        new SearchPages(record, page, clock).register(routes);
                         new PreparePages(desk).register(routes);
                         new MotorPages(desk).register(routes);
                         new PracticePages(desk).register(routes);
                         new FilePages(desk).register(routes);
+                        new HistoryPages(desk).register(routes);
                         new PaperPages(record, page, clock, this::address).register(routes);
                         new KeyInPages(record, forms, page, clock).register(routes);
                         LiveRoutes.register(routes, live, writer, clock, new TapRules(Parts.TAPS, this::deviceOfId));

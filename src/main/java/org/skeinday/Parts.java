@@ -18,6 +18,7 @@ import org.skeinday.dayplan.store.PlanStore;
 import org.skeinday.device.action.DeviceDeeds;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.exchange.action.ImportFiles;
+import org.skeinday.exchange.action.TakeHistory;
 import org.skeinday.motor.store.MotorFacts;
 import org.skeinday.motor.store.MotorLifeFacts;
 import org.skeinday.paper.action.KeyIn;
@@ -28,6 +29,8 @@ import org.skeinday.platform.record.FactKind;
 import org.skeinday.platform.record.Projection;
 import org.skeinday.platform.record.Record;
 import org.skeinday.prepare.action.PutRow;
+import org.skeinday.review.action.EveningDeeds;
+import org.skeinday.review.store.ReviewFacts;
 import org.skeinday.winding.store.WindFacts;
 
 /** What the program consists of: the words of the bar, what may come as a tap, every kind of fact and of act. */
@@ -40,6 +43,7 @@ final class Parts {
             new NavItem("Timing", "/timing", Role.TIMEKEEPER),
             new NavItem("Result sheet", "/results", Role.VIEWER),
             new NavItem("Practice", "/practice", Role.HELPER),
+            new NavItem("Evening", "/evening", Role.CAPTAIN),
             new NavItem("Prepare", "/prepare", Role.CAPTAIN),
             new NavItem("Key in", "/key-in", Role.CAPTAIN),
             new NavItem("Join", "/join", Role.CAPTAIN),
@@ -74,6 +78,7 @@ final class Parts {
         kinds.addAll(WindFacts.kinds());
         kinds.addAll(AttemptFacts.kinds());
         kinds.addAll(PlanStore.kinds());
+        kinds.addAll(ReviewFacts.kinds());
         kinds.addAll(DeviceStore.factKinds());
         return new Projection(kinds);
     }
@@ -90,7 +95,9 @@ final class Parts {
         kinds.addAll(BenchDeeds.kinds());
         kinds.addAll(WindDeeds.kinds());
         kinds.addAll(DeviceDeeds.actKinds());
+        kinds.addAll(EveningDeeds.kinds(record.people()::names));
         kinds.addAll(ImportFiles.kinds(record.people()::names));
+        kinds.addAll(TakeHistory.kinds(record.people()::names));
         kinds.addAll(PutRow.kinds(record.people()::names));
         kinds.addAll(KeyIn.kinds(record.people()::names));
         return kinds;

@@ -65,10 +65,44 @@ public final class Visitor {
     /** Posts a form as htmx does, with a new act id unless the fields bring one. */
     public HttpResponse<String> form(String path, Map<String, String> fields) throws IOException, InterruptedException {
         String act = fields.containsKey("act") ? "" : "act=" + newId() + "&";
-        String body = act
-                + fields.entrySet().stream()
-                        .map(e -> e.getKey() + "=" + URLEncoder.encode(e.getValue(), StandardCharsets.UTF_8))
-                        .collect(Collectors.joining("&"));
+        return sent(
+                path,
+                act
+                        + fields.entrySet().stream()
+                                .map(e -> e.getKey() + "=" + URLEncoder.encode(e.getValue(), StandardCharsets.UTF_8))
+                                .collect(Collectors.joining("&")));
+    }
+
+    /** The same with a body as it is, in which a name may come more than once. */
+    public HttpResponse<String> formBody(String path, String body) throws IOException, InterruptedException {
+        return sent(path, "act=" + newId() + "&" + body);
+    }
+
+    /** Sends a file as a form with files does. */
+    public HttpResponse<String> upload(String path, String fileName, byte[] bytes, Map<String, String> fields)
+            throws IOException, InterruptedException {
+        String boundary = "skeinday" + newId();
+        var body = new java.io.ByteArrayOutputStream();
+        Map<String, String> all = new java.util.LinkedHashMap<>(fields);
+        all.put("act", newId());
+        for (Map.Entry<String, String> field : all.entrySet()) {
+            body.write(("--" + boundary + "\r\nContent-Disposition: form-data; name=\"" + field.getKey() + "\"\r\n\r\n"
+                            + field.getValue() + "\r\n")
+                    .getBytes(StandardCharsets.UTF_8));
+        }
+        body.write(("--" + boundary + "\r\nContent-Disposition: form-data; name=\"files\"; filename=\"" + fileName
+                        + "\"\r\nContent-Type: application/octet-stream\r\n\r\n")
+                .getBytes(StandardCharsets.UTF_8));
+        body.write(bytes);
+        body.write(("\r\n--" + boundary + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        return send(request(path)
+                .header("HX-Request", "true")
+                .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+                .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray()))
+                .build());
+    }
+
+    private HttpResponse<String> sent(String path, String body) throws IOException, InterruptedException {
         return send(request(path)
                 .header("HX-Request", "true")
                 .header("Content-Type", "application/x-www-form-urlencoded")

@@ -23,6 +23,12 @@ public record Steps(
         };
     }
 
+    /** The same where people told both steps as they were: those told afterwards, both at once, say nothing. */
+    public OptionalLong notedSeconds(Part part) {
+        OptionalLong took = tookSeconds(part);
+        return took.isPresent() && part.isNoted(took.getAsLong()) ? took : OptionalLong.empty();
+    }
+
     /** How long it took, whole seconds; empty where its start or the next was not noted, and for running back. */
     OptionalLong tookSeconds(Part part) {
         if (part == Part.RUN_BACK) {

@@ -91,7 +91,12 @@ public final class EventChains {
 
     /** @return the name of the task */
     public static String task(AttemptAhead attempt, Part part) {
-        return attempt.id() + " " + part.word();
+        return task(attempt.entry(), attempt.number(), part);
+    }
+
+    /** The same for an attempt that is over. @param entry its name */
+    public static String task(String entry, int number, Part part) {
+        return entry + " " + number + " " + part.word();
     }
 
     /** Names an attempt as a whole, for people. */

@@ -3,10 +3,12 @@ package org.skeinday.exchange;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +16,9 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.dhatim.fastexcel.reader.Cell;
@@ -42,6 +47,13 @@ public final class XlsxBook {
     public record Read(Map<String, String> texts, List<CellError> errors) {}
 
     private XlsxBook() {}
+
+    /** What a season's workbook never reaches, by far (own defaults); a hostile one is not opened, or no further. */
+    private static final long MOST_INFLATED = 64L * 1024 * 1024;
+
+    private static final int MOST_PARTS = 500;
+    private static final int MOST_ROWS = 100_000;
+    private static final int MOST_COLUMNS = 200;
 
     /** @param texts by file name, as export writes them */
     public static byte[] write(Map<String, String> texts) {
@@ -95,6 +107,18 @@ public final class XlsxBook {
 
     /** @param name of the workbook, for its errors */
     public static Read read(String name, byte[] bytes) {
+        try {
+            return isTooLarge(bytes)
+                    ? refused(name, "this workbook is too large", "keep only the sheets that are to be taken in")
+                    : unfolded(bytes);
+        } catch (TooMany e) {
+            return refused(name, String.valueOf(e.getMessage()), "keep only the rows and columns that are filled");
+        } catch (IOException | ExcelReaderException | IllegalArgumentException e) {
+            return refused(name, "this is no workbook that can be read", "save it as .xlsx and try again");
+        }
+    }
+
+    private static Read unfolded(byte[] bytes) throws IOException {
         Map<String, String> texts = new LinkedHashMap<>();
         try (ReadableWorkbook book =
                 new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, false))) {
@@ -105,11 +129,42 @@ public final class XlsxBook {
                 }
             }
             return new Read(texts, List.of());
-        } catch (IOException | ExcelReaderException | IllegalArgumentException e) {
-            return new Read(
-                    Map.of(),
-                    List.of(new CellError(
-                            name, 0, "", "this is no workbook that can be read", "save it as .xlsx and try again")));
+        }
+    }
+
+    private static Read refused(String name, String wrong, String instead) {
+        return new Read(Map.of(), List.of(new CellError(name, 0, "", wrong, instead)));
+    }
+
+    /** Rows or cells that no history has. */
+    private static final class TooMany extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        TooMany(String message) {
+            super(message);
+        }
+    }
+
+    /** A few bytes may unfold to gigabytes: all that its reader would find is unfolded once into nothing, and counted. */
+    private static boolean isTooLarge(byte[] bytes) throws IOException {
+        try (ZipFile zip = ZipFile.builder()
+                .setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes))
+                .get()) {
+            byte[] some = new byte[16 * 1024];
+            long inflated = 0;
+            int parts = 0;
+            for (ZipArchiveEntry part : Collections.list(zip.getEntries())) {
+                parts++;
+                try (InputStream in = zip.getInputStream(part)) {
+                    for (int n = in.read(some); n >= 0 && inflated <= MOST_INFLATED; n = in.read(some)) {
+                        inflated += n;
+                    }
+                }
+                if (parts > MOST_PARTS || inflated > MOST_INFLATED) {
+                    return true;
+                }
+            }
+            return false;
         }
     }
 
@@ -118,6 +173,10 @@ public final class XlsxBook {
         List<List<String>> rows = new ArrayList<>();
         try (Stream<org.dhatim.fastexcel.reader.Row> stream = sheet.openStream()) {
             stream.forEach(row -> {
+                if (row.getRowNum() > MOST_ROWS || row.getCellCount() > MOST_COLUMNS) {
+                    throw new TooMany("row " + row.getRowNum() + " of sheet '" + sheet.getName() + "' lies beyond "
+                            + MOST_ROWS + " rows or " + MOST_COLUMNS + " columns");
+                }
                 while (rows.size() < row.getRowNum() - 1) {
                     rows.add(List.of());
                 }

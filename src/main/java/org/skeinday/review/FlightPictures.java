@@ -1,6 +1,7 @@
 package org.skeinday.review;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,7 +63,9 @@ public record FlightPictures(List<FlightRow> flights, List<Finding> findings, Un
     }
 
     private Picture inOrder(Finding.@Nullable Kind kind, String plain, Measure y) {
-        var order = new Measure(Axis.ofCount("flight"), Figure.DAY, r -> flights.indexOf(r) + 1.0);
+        Map<String, Integer> places = new HashMap<>();
+        flights.forEach(r -> places.put(r.id(), places.size() + 1));
+        var order = new Measure(Axis.ofCount("flight"), Figure.DAY, r -> number(places.get(r.id())));
         return picture(kind, plain, order, y, false);
     }
 
@@ -136,7 +139,7 @@ public record FlightPictures(List<FlightRow> flights, List<Finding> findings, Un
 
     private List<String> cells(FlightRow row, Measure x, Measure y) {
         String atX = x.figure == Figure.DAY
-                ? String.valueOf(flights.indexOf(row) + 1)
+                ? String.valueOf((int) must(x, row))
                 : x.figure.of(row, units).orElse("");
         return List.of(
                 Figure.DAY.of(row, units).orElse(""),

@@ -3,13 +3,17 @@ package org.skeinday.prepare;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.net.URLEncoder;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -55,6 +59,20 @@ public final class Prepared {
             fields.put(select.group(1), chosen.find() ? unescaped(chosen.group(1)) : "");
         }
         return fields;
+    }
+
+    /** What the form that posts to {@code path} would send as it is shown, names that come more than once too. */
+    public static String posted(String page, String path) {
+        Matcher form = Pattern.compile("(?s)<form [^>]*hx-post=\"" + Pattern.quote(path) + "\".*?</form>")
+                .matcher(page);
+        assertTrue(form.find(), page);
+        Matcher input = INPUT.matcher(form.group());
+        List<String> sent = new ArrayList<>();
+        while (input.find()) {
+            sent.add(attribute(input.group(1), "name") + "="
+                    + URLEncoder.encode(attribute(input.group(1), "value"), StandardCharsets.UTF_8));
+        }
+        return String.join("&", sent);
     }
 
     private static String attribute(String tag, String name) {

@@ -3,13 +3,16 @@ package org.skeinday.attempt.store;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
+import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_EVENT;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jooq.Condition;
 import org.jooq.Field;
@@ -58,7 +61,23 @@ public final class FlownStore {
         return flown;
     }
 
+    /** Attempts of own entries that were released, and practice, in the order in which they were flown: three queries. */
+    public static List<Flight> own(Tx tx) {
+        Map<String, List<ReadingTaken>> readings = OwnReadings.standing(tx);
+        Condition own = ATTEMPT.ENTRY_ID.in(
+                DSL.select(CONTEST_ENTRY.ID).from(CONTEST_ENTRY).where(CONTEST_ENTRY.OWN));
+        return Stream.concat(
+                        attempts(tx, own, id -> readings.getOrDefault(id, List.of())).stream(),
+                        FlightStore.all(tx).stream().map(FlownStore::practised))
+                .sorted(Comparator.comparingLong(Flight::atMs).thenComparing(Flight::id))
+                .toList();
+    }
+
     private static List<Flight> attempts(Tx tx, Condition which) {
+        return attempts(tx, which, id -> AttemptStore.readings(tx, id));
+    }
+
+    private static List<Flight> attempts(Tx tx, Condition which, Function<String, List<ReadingTaken>> readings) {
         return tx.sql()
                 .select(ATTEMPT.fields())
                 .select(
@@ -78,10 +97,10 @@ public final class FlownStore {
                 .where(which)
                 .and(ATTEMPT.STATE.in("released", "landed", "closed", "void"))
                 .orderBy(ATTEMPT.RELEASED_AT_MS, ATTEMPT.ID)
-                .fetch(r -> flown(tx, r));
+                .fetch(r -> flown(r, readings));
     }
 
-    private static Flight flown(Tx tx, Record r) {
+    private static Flight flown(Record r, Function<String, List<ReadingTaken>> readings) {
         Integer stop = r.get(ATTEMPT.STOP_COUNT_CRANK_TURNS);
         Long released = r.get(ATTEMPT.RELEASED_AT_MS);
         Long called = r.get(ATTEMPT.CALLED_AT_MS);
@@ -97,14 +116,14 @@ public final class FlownStore {
                 r.get(ATTEMPT_NOTE.BACK_OFF_CRANK_TURNS),
                 r.get(ATTEMPT_NOTE.REMAINING_CRANK_TURNS),
                 r.get(ATTEMPT.LAUNCH_TORQUE_NMM),
-                official == null ? ownWatch(tx, r.get(ATTEMPT.ID)) : official,
+                official == null ? ownWatch(readings.apply(r.get(ATTEMPT.ID))) : official,
                 r.get(ATTEMPT_JUDGED.ATTEMPT_ID) != null,
                 new FlightJudged(r.get(ATTEMPT.ID), r.get(ATTEMPT_JUDGED.REASON), r.get(ATTEMPT_JUDGED.CONTACT_MS))
                         .validity());
     }
 
-    private static @Nullable Long ownWatch(Tx tx, String attempt) {
-        List<ReadingTaken> readings = Readings.thatCount(AttemptStore.readings(tx, attempt));
+    private static @Nullable Long ownWatch(List<ReadingTaken> all) {
+        List<ReadingTaken> readings = Readings.thatCount(all);
         return readings.isEmpty() ? null : (Long) readings.get(0).durationMs();
     }
 

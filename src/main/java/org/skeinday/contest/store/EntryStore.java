@@ -15,6 +15,11 @@ import org.skeinday.platform.db.Tx;
 public final class EntryStore {
     private EntryStore() {}
 
+    /** Of all events. */
+    public static List<EntryAdded> all(Tx tx) {
+        return tx.sql().selectFrom(CONTEST_ENTRY).orderBy(CONTEST_ENTRY.ID).fetchInto(EntryAdded.class);
+    }
+
     /** By name. */
     public static List<EntryAdded> ofEvent(Tx tx, String eventId) {
         return tx.sql()

@@ -1,6 +1,7 @@
 package org.skeinday.dayplan.store;
 
 import static org.skeinday.platform.db.schema.Tables.DAYPLAN_GIVEN_UP;
+import static org.skeinday.platform.db.schema.Tables.DAYPLAN_PLANNED;
 import static org.skeinday.platform.db.schema.Tables.DAYPLAN_SETBACK;
 import static org.skeinday.platform.db.schema.Tables.DAYPLAN_TAKEN;
 import static org.skeinday.platform.db.schema.Tables.DAYPLAN_TASK;
@@ -9,6 +10,7 @@ import static org.skeinday.platform.db.schema.Tables.DAYPLAN_WINDOW;
 import java.util.List;
 import java.util.Optional;
 import org.skeinday.dayplan.PlanTaken;
+import org.skeinday.dayplan.PlannedDuration;
 import org.skeinday.dayplan.Setback;
 import org.skeinday.dayplan.SetbackOver;
 import org.skeinday.platform.db.Rows;
@@ -117,7 +119,26 @@ public final class PlanStore {
                             DAYPLAN_TASK.MOTOR)
                     .values(fact.eventId(), task.task(), task.startMs(), task.endMs(), task.people(), task.motor())
                     .execute();
+            keepPlanned(tx, fact, task);
         }
+    }
+
+    /** A task that runs already stands in the plan as it went: it was planned before. */
+    private static void keepPlanned(Tx tx, PlanTaken fact, PlanTaken.Planned task) {
+        if (task.startMs() >= fact.atMs()) {
+            Rows.put(DAYPLAN_PLANNED)
+                    .accept(
+                            tx,
+                            new PlannedDuration(fact.eventId(), task.task(), (task.endMs() - task.startMs()) / 1000));
+        }
+    }
+
+    /** Of all events, by the last plan before each task began. */
+    public static List<PlannedDuration> planned(Tx tx) {
+        return tx.sql()
+                .selectFrom(DAYPLAN_PLANNED)
+                .orderBy(DAYPLAN_PLANNED.EVENT_ID, DAYPLAN_PLANNED.TASK)
+                .fetchInto(PlannedDuration.class);
     }
 
     /** Empty before the first was taken. Its tasks come by their starts. */

@@ -15,6 +15,7 @@ import java.util.zip.ZipOutputStream;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.FileText;
+import org.skeinday.exchange.XlsxBook;
 import org.skeinday.exchange.action.ImportFiles;
 import org.skeinday.exchange.action.ReadDay;
 import org.skeinday.platform.http.FormActs;
@@ -43,6 +44,7 @@ public final class FilePages {
         routes.post("/import/look", Role.CAPTAIN, Routes.IMPORT_BODY, this::look);
         routes.post("/import/take", Role.CAPTAIN, Routes.IMPORT_BODY, this::take);
         routes.get("/export.zip", Role.CAPTAIN, this::export);
+        routes.get("/export.xlsx", Role.CAPTAIN, this::exportWorkbook);
     }
 
     private ImportFiles.Files files(Context ctx) throws IOException {
@@ -50,8 +52,11 @@ public final class FilePages {
         for (UploadedFile file : ctx.uploadedFiles("files")) {
             try (InputStream in = file.content()) {
                 byte[] bytes = in.readAllBytes();
-                if (bytes.length > 0 || !file.filename().isEmpty()) {
-                    texts.put(file.filename().toLowerCase(Locale.ROOT), FileText.decode(bytes));
+                String name = file.filename().toLowerCase(Locale.ROOT);
+                if (name.endsWith(".xlsx")) {
+                    texts.putAll(workbook(file.filename(), bytes));
+                } else if (bytes.length > 0 || !name.isEmpty()) {
+                    texts.put(name, FileText.decode(bytes));
                 }
             }
         }
@@ -59,6 +64,14 @@ public final class FilePages {
             throw new Refusal(422, "Choose one or more files first.");
         }
         return new ImportFiles.Files(texts, desk.zone().getId(), 0);
+    }
+
+    private static Map<String, String> workbook(String name, byte[] bytes) {
+        XlsxBook.Read read = XlsxBook.read(name, bytes);
+        if (!read.errors().isEmpty()) {
+            throw new Refusal(422, read.errors().get(0).text());
+        }
+        return read.texts();
     }
 
     private void look(Context ctx) throws IOException {
@@ -96,10 +109,20 @@ public final class FilePages {
                                 List.of()));
     }
 
-    private void export(Context ctx) throws IOException {
-        DayFiles.Written written = desk.record()
+    private DayFiles.Written written() {
+        return desk.record()
                 .read(tx ->
                         DayFiles.write(ReadDay.all(tx, desk.record().people().names()), desk.zone()));
+    }
+
+    private void exportWorkbook(Context ctx) {
+        ctx.contentType("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
+        ctx.header("Content-Disposition", "attachment; filename=\"skeinday.xlsx\"");
+        ctx.result(XlsxBook.write(written().texts()));
+    }
+
+    private void export(Context ctx) throws IOException {
+        DayFiles.Written written = written();
         var bytes = new ByteArrayOutputStream();
         try (var zip = new ZipOutputStream(bytes)) {
             for (Map.Entry<String, String> file : written.texts().entrySet()) {

@@ -11,9 +11,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EventAdded;
 import org.skeinday.exchange.Column;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
+import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
@@ -25,6 +28,9 @@ import org.skeinday.prepare.Steps;
 import org.skeinday.prepare.Thing;
 import org.skeinday.prepare.action.PutRow;
 import org.skeinday.prepare.action.RemoveRow;
+import org.skeinday.review.ChangeNextTime;
+import org.skeinday.review.store.BatchAges;
+import org.skeinday.review.store.ReviewFacts;
 
 /** Prepare: lists and forms of everything that a day needs. */
 public final class PreparePages {
@@ -61,7 +67,26 @@ public final class PreparePages {
             steps.add(new OverviewView.Step("/prepare/" + step.thing().path(), step.title(), step.words(), state));
         }
         String event = day.next().map(e -> e.name() + ", " + e.day()).orElse("");
-        return new OverviewView(event, steps, Links.MORE, Links.PRINTED);
+        return desk.record()
+                .read(tx -> new OverviewView(
+                        event, steps, Links.MORE, Links.PRINTED, change(tx, day), aged(BatchAges.toBeBroken(tx))));
+    }
+
+    /** Before the first event is entered, the last of all; nothing while nobody may be helped. */
+    private static OverviewView.@Nullable Change change(Tx tx, Day day) {
+        String before = day.next().map(EventAdded::day).orElse("9999-12-31");
+        return AttemptStore.quietNow(tx).isPresent()
+                ? null
+                : ChangeNextTime.before(before, ReviewFacts.changes(tx))
+                        .map(d -> new OverviewView.Change(d.event(), d.change().lines()))
+                        .orElse(null);
+    }
+
+    private static String aged(List<String> batches) {
+        return batches.isEmpty()
+                ? ""
+                : (batches.size() == 1 ? "Batch " : "Batches ") + String.join(", ", batches)
+                        + ": break two or three motors before K and ceiling are used again.";
     }
 
     /** Flights are what others have measured. */

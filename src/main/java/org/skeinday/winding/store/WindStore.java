@@ -65,6 +65,14 @@ public final class WindStore {
                                 DSL.select(WINDING_COUNTED.WIND_ID).from(WINDING_COUNTED))));
     }
 
+    /** How every wind was begun, in that order, without what was read of it: one query. */
+    public static List<WindBegun> begun(Tx tx) {
+        return tx.sql()
+                .selectFrom(WINDING_WIND)
+                .orderBy(WINDING_WIND.AT_MS, WINDING_WIND.ID)
+                .fetchInto(WindBegun.class);
+    }
+
     /** Ids of its marks that were asked about and were so. */
     public static Set<String> confirmed(Tx tx, String wind) {
         return tx.sql()

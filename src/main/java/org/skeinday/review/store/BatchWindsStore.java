@@ -1,0 +1,43 @@
+package org.skeinday.review.store;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.review.BatchOfWinds;
+import org.skeinday.review.Named;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+import org.skeinday.winding.BatchWinds;
+import org.skeinday.winding.store.WindStore;
+
+/** Reads the counted winds of batches with everything that was read of them. */
+public final class BatchWindsStore {
+    private final Tx tx;
+    private final MotorNames motors;
+
+    public BatchWindsStore(Tx tx) {
+        this.tx = tx;
+        this.motors = MotorNames.read(tx);
+    }
+
+    /** Four queries, however many winds; empty when there is no such batch. */
+    public Optional<BatchOfWinds> of(String batch) {
+        var added = motors.batches().get(batch);
+        if (added == null) {
+            return Optional.empty();
+        }
+        Map<String, BatchOfWinds.Of> sizes = new HashMap<>();
+        motors.motors().values().stream().filter(m -> m.batchId().equals(batch)).forEach(m -> sizes.put(m.id(), of(m)));
+        return Optional.of(
+                new BatchOfWinds(new Named(batch, added.name()), WindStore.countedOfBatch(tx, batch), sizes));
+    }
+
+    private BatchOfWinds.Of of(MotorAdded motor) {
+        return new BatchOfWinds.Of(
+                new Named(motor.id(), motor.tag()),
+                new BatchWinds.Size(Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG())),
+                motors.breakingTurns(motor.id()));
+    }
+}

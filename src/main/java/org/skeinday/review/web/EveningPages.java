@@ -1,0 +1,171 @@
+package org.skeinday.review.web;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.skeinday.attempt.action.AfterFlight;
+import org.skeinday.attempt.web.ReaderUnits;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Refusal;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Answer;
+import org.skeinday.platform.record.Record;
+import org.skeinday.review.FlightRow;
+import org.skeinday.review.Named;
+import org.skeinday.review.SideBySide;
+import org.skeinday.review.action.EveningDeeds;
+import org.skeinday.review.store.FlightRowStore;
+import org.skeinday.units.UnitSystem;
+
+/** The evening: what happened, what it means, what to change. All of it advises, so none of it is served while it is quiet. */
+public final class EveningPages {
+    private final Record record;
+    private final FormActs forms;
+    private final Page page;
+    private final Clock clock;
+
+    public EveningPages(Record record, FormActs forms, Page page, Clock clock) {
+        this.record = record;
+        this.forms = forms;
+        this.page = page;
+        this.clock = clock;
+    }
+
+    public void register(Routes routes) {
+        routes.advice(
+                "/evening",
+                Role.CAPTAIN,
+                ctx -> page.show(
+                        ctx, "Evening", "review/evening.jte", evening(ctx).apply(EveningOf::view)));
+        routes.advice(
+                "/evening/pictures",
+                Role.CAPTAIN,
+                ctx -> page.show(
+                        ctx, "Pictures", "review/pictures.jte", evening(ctx).apply(EveningOf::pictures)));
+        routes.advice("/evening/compare", Role.CAPTAIN, this::compare);
+        routes.advice(
+                "/evening/flight/{id}",
+                Role.CAPTAIN,
+                ctx -> page.show(ctx, "Flight", "review/flight.jte", flight(ctx, FormErrors.none(), "", false)));
+        routes.post("/evening/flight/{id}", Role.CAPTAIN, ctx -> {
+            routes.refuseAdvice();
+            judge(ctx);
+        });
+        routes.post("/evening/change", Role.CAPTAIN, ctx -> {
+            routes.refuseAdvice();
+            change(ctx);
+        });
+    }
+
+    /** Reads in one snapshot. */
+    private interface Reading {
+        <T> T apply(java.util.function.Function<EveningOf, T> of);
+    }
+
+    private Reading evening(Context ctx) {
+        EveningQuery query = EveningQuery.of(ctx);
+        UnitSystem units = ReaderUnits.of(ctx);
+        return new Reading() {
+            @Override
+            public <T> T apply(java.util.function.Function<EveningOf, T> of) {
+                return record.read(tx -> of.apply(new EveningOf(tx, clock.getZone(), people(), units, query)));
+            }
+        };
+    }
+
+    private Map<String, String> people() {
+        return record.people().names();
+    }
+
+    private List<FlightRow> rows() {
+        return record.read(tx -> FlightRowStore.all(tx, clock.getZone(), people()));
+    }
+
+    private void compare(Context ctx) {
+        List<String> ids = ctx.queryParams("flight").stream().distinct().toList();
+        List<FlightRow> chosen =
+                rows().stream().filter(r -> ids.contains(r.id())).toList();
+        if (chosen.size() < SideBySide.FEWEST || chosen.size() > SideBySide.MOST || chosen.size() != ids.size()) {
+            ctx.status(422);
+            String problem = "Tick two to four flights to see them side by side; " + ids.size() + " were ticked.";
+            page.show(ctx, "Side by side", "review/compare.jte", new CompareView(problem, List.of(), List.of()));
+            return;
+        }
+        SideBySide side = SideBySide.of(chosen, ReaderUnits.of(ctx));
+        var view = new CompareView(
+                "",
+                side.flights().stream()
+                        .map(r -> new EveningView.Link(FlightTable.label(r, clock.getZone()), FlightTable.address(r)))
+                        .toList(),
+                side.lines().stream()
+                        .map(l -> new CompareView.Line(
+                                l.figure().words(),
+                                l.texts().stream().map(t -> t.orElse("")).toList(),
+                                l.differs()))
+                        .toList());
+        page.show(ctx, "Side by side", "review/compare.jte", view);
+    }
+
+    private OneFlightView flight(Context ctx, FormErrors form, String problem, boolean saved) {
+        String id = ctx.pathParam("id");
+        FlightRow row = rows().stream()
+                .filter(r -> r.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> Refusal.notFound("There is no such flight in the record."));
+        return new OneFlightOf(row, clock.getZone(), ReaderUnits.of(ctx)).view(form, problem, saved);
+    }
+
+    /** Whether a flight says something of model and motor, both ways; what was counted goes with it. */
+    private void judge(Context ctx) {
+        FormErrors typed = FormErrors.of(ctx);
+        boolean valid = typed.typed("verdict").equals("valid");
+        var told = new AfterFlight.Landed(
+                ctx.pathParam("id"),
+                typed.typed("remaining"),
+                valid ? "" : typed.typed("spoilt"),
+                valid ? "" : typed.typed("contact"));
+        if (!valid && told.spoilt().isBlank()) {
+            ctx.status(422);
+            form(ctx, typed.with("spoilt", "Say why it says nothing of model and motor"), "");
+            return;
+        }
+        Answer answer = forms.submit(ctx, "flight.told", told);
+        String words = FormActs.words(ctx, answer);
+        if (words.isEmpty()) {
+            page.fragment(ctx, "review/_flight.jte", flight(ctx, FormErrors.none(), "", true));
+            return;
+        }
+        Map<String, String> wrong = answer instanceof Answer.Refused refused ? refused.fields() : Map.of();
+        form(ctx, typed.withAll(wrong), wrong.isEmpty() ? words : "");
+    }
+
+    private void form(Context ctx, FormErrors typed, String problem) {
+        page.fragment(ctx, "review/_flight.jte", flight(ctx, typed, problem, false));
+    }
+
+    private void change(Context ctx) {
+        String event = FormErrors.of(ctx).typed("event");
+        List<String> lines = ctx.formParams("line");
+        var change = new EveningDeeds.Change(event, lines, ctx.formParams("seen"));
+        String words = FormActs.words(ctx, forms.submit(ctx, "evening.change-next-time", change));
+        Optional<Named> named = record.read(tx -> EventStore.find(tx, event).map(e -> new Named(e.id(), e.name())));
+        Named of = named.orElseThrow(() -> Refusal.notFound("There is no such event any more; look again."));
+        ChangeView there = record.read(tx -> ChangeOf.view(tx, of));
+        page.fragment(
+                ctx,
+                "review/_change.jte",
+                new ChangeView(
+                        of.id(),
+                        of.name(),
+                        words.isEmpty() ? there.lines() : ChangeOf.three(lines),
+                        there.seen(),
+                        words,
+                        words.isEmpty()));
+    }
+}

@@ -1,0 +1,168 @@
+package org.skeinday.review.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.attempt.FlightJudged;
+import org.skeinday.attempt.Part;
+import org.skeinday.dayplan.PlanTaken;
+import org.skeinday.platform.db.Database;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.review.BatchOfWinds;
+import org.skeinday.review.ChangeNextTime;
+import org.skeinday.review.FlightRow;
+import org.skeinday.review.StepTime;
+import org.skeinday.review.TorqueAtShare;
+import org.skeinday.units.UnitSystem;
+
+/** Facts of all rooms in, rows of the evening out. */
+class FlightRowStoreTest {
+    private static final Map<String, String> PEOPLE = Map.of("tomek", "Tomek");
+
+    @TempDir
+    Path folder;
+
+    private Database database;
+    private Tx tx;
+    private RecordedSeason season;
+
+    @BeforeEach
+    void open() {
+        database = Database.open(folder, "evening");
+        tx = database.writing().tx();
+        season = new RecordedSeason(tx, 7);
+    }
+
+    @AfterEach
+    void close() {
+        database.close();
+    }
+
+    private FlightRow row(String id) {
+        return FlightRowStore.all(tx, ZoneOffset.UTC, PEOPLE).stream()
+                .filter(r -> r.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void a_row_has_everything_that_was_noted_of_an_attempt_and_its_wind() {
+        season.fill(25, 3);
+        FlightRow row = row("attempt21");
+        assertEquals("2026-10-10", row.day().toString());
+        assertEquals("Day 1", Objects.requireNonNull(row.flown().event()).name());
+        assertEquals("Curlew", Objects.requireNonNull(row.flown().entry()).name());
+        assertEquals("Reed Two", Objects.requireNonNull(row.flown().model()).name());
+        assertEquals("motor21", Objects.requireNonNull(row.flown().motor()).name());
+        assertEquals("Lot 2", Objects.requireNonNull(row.flown().batch()).name());
+        assertEquals("Tomek", Objects.requireNonNull(row.flown().winder()).name());
+        assertEquals("wire 1", row.wound().meter());
+        assertEquals(1, row.wound().use());
+        assertEquals(40.0, row.wound().holdSeconds());
+        // K · L^1.5 / m^0.5 with L = 470 mm = 18.504 in and m = 1.6 g: 42.6 · 79.60 / 1.2649 = 2680.7 (calc)
+        assertEquals(2100 / 2680.7, Objects.requireNonNull(row.wound().fraction()), 1e-3);
+        assertEquals(2, row.watchesMs().size());
+        assertTrue(row.flight().figures().isPresent());
+    }
+
+    @Test
+    void practice_stands_among_attempts_in_the_order_in_which_they_were_flown_and_uses_are_counted_on() {
+        season.fill(2, 62);
+        List<FlightRow> rows = FlightRowStore.all(tx, ZoneOffset.UTC, PEOPLE);
+        assertEquals(64, rows.size());
+        for (int i = 1; i < rows.size(); i++) {
+            assertTrue(rows.get(i - 1).flight().atMs() <= rows.get(i).flight().atMs());
+        }
+        assertFalse(row("practice0").isValid());
+        assertEquals("touched a beam", row("practice0").flight().validity().reason());
+        assertEquals(2, row("practice5").wound().use(), "one before it was added");
+        assertEquals(4, row("practice61").wound().use(), "and those of attempt1 and practice1");
+        assertTrue(row("practice5").steps().isEmpty());
+    }
+
+    @Test
+    void an_attempt_without_an_official_time_has_that_of_our_own_first_watch() {
+        season.fill(2, 0);
+        FlightRow none = row("attempt0");
+        assertEquals(none.watchesMs().get(0), none.flight().timeMs());
+    }
+
+    @Test
+    void durations_stay_as_planned_when_a_later_plan_no_longer_names_what_is_over() {
+        season.fill(2, 0);
+        long at = RecordedSeason.START;
+        season.take(
+                "plan.taken",
+                plan(at, task("Curlew 1 wind", at + 60_000, 200), task("Curlew 2 wind", at + 900_000, 210)));
+        season.take(
+                "plan.taken",
+                plan(at + 100_000, task("Curlew 1 wind", at + 60_000, 999), task("Curlew 2 wind", at + 950_000, 230)));
+        season.take("plan.taken", plan(at + 600_000, task("Curlew 2 wind", at + 960_000, 220)));
+        assertEquals(
+                Optional.of(new StepTime(Part.WIND, 200L, 200L)),
+                row("attempt0").step(Part.WIND),
+                "what runs already was planned before");
+        assertEquals(220L, row("attempt1").step(Part.WIND).orElseThrow().plannedSeconds());
+        assertNull(row("attempt0").step(Part.LOAD).orElseThrow().plannedSeconds());
+    }
+
+    private static PlanTaken.Planned task(String name, long start, long seconds) {
+        return new PlanTaken.Planned(name, start, start + 1000 * seconds, "", null);
+    }
+
+    private static PlanTaken plan(long at, PlanTaken.Planned... tasks) {
+        return new PlanTaken("event0", at, null, List.of(tasks), List.of());
+    }
+
+    @Test
+    void a_judgement_makes_a_row_invalid_and_valid_again() {
+        season.fill(1, 0);
+        season.take("attempt.judged", new FlightJudged("attempt0", "touched a wall", 12_000L));
+        assertFalse(row("attempt0").isValid());
+        season.take("attempt.judged", new FlightJudged("attempt0", null, null));
+        assertTrue(row("attempt0").isValid());
+    }
+
+    @Test
+    void winds_of_a_batch_give_torques_holds_and_pictures_of_the_flights_that_are_looked_at() {
+        season.fill(70, 0);
+        BatchOfWinds batch = new BatchWindsStore(tx).of("batch0").orElseThrow();
+        assertEquals(20, batch.winds().size(), "ten motors, twice each");
+        List<TorqueAtShare> shares = batch.shares(0.7, ZoneOffset.UTC);
+        assertEquals(20, shares.size());
+        assertEquals("attempt0", shares.get(0).id());
+        assertEquals(20, batch.holds().size());
+        assertEquals(
+                3,
+                batch.picture(Set.of("attempt0", "attempt1", "attempt60"), UnitSystem.METRIC)
+                        .series()
+                        .size());
+        assertTrue(batch.picture(Set.of("attempt15"), UnitSystem.METRIC).isEmpty(), "a flight of another batch");
+        assertFalse(batch.heldPicture(Set.of("attempt0"), UnitSystem.METRIC).isEmpty());
+        assertTrue(new BatchWindsStore(tx).of("none").isEmpty());
+    }
+
+    @Test
+    void lines_for_next_time_are_read_back_in_their_order_and_a_later_word_takes_their_place() {
+        season.fill(1, 0);
+        season.take("event.change-next-time", new ChangeNextTime("event0", List.of("b", "a", "c")));
+        assertEquals(List.of("b", "a", "c"), ReviewFacts.change(tx, "event0").lines());
+        season.take("event.change-next-time", new ChangeNextTime("event0", List.of("d")));
+        assertEquals(List.of("d"), ReviewFacts.changes(tx).get(0).change().lines());
+        season.take("event.change-next-time", new ChangeNextTime("event0", List.of()));
+        assertTrue(ReviewFacts.changes(tx).isEmpty());
+    }
+}
