@@ -19,6 +19,7 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.Steps;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.action.Doubts;
+import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.StepsStore;
@@ -88,6 +89,7 @@ final class CardOf {
         if (quiet.isEmpty()) {
             doubts.flatMap(CardOf::wouldBe).ifPresent(lines::add);
         }
+        lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
         if (attempt.state() == State.HOLDING) {
             lines.add(new NowView.Line("by hand signal", "floor clear, permission, timekeepers ready"));
         }
@@ -132,7 +134,10 @@ final class CardOf {
                                 .toList()
                         : List.of(),
                 !visiting && !found.isEmpty(),
-                false);
+                false,
+                attempt.state() == State.CALLED
+                        ? WindingGate.refused(tx, attempt).orElse("")
+                        : "");
     }
 
     private Steps stepsOf(AttemptNow attempt) {

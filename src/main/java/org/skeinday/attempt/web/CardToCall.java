@@ -66,7 +66,8 @@ final class CardToCall {
                 false,
                 List.of(),
                 false,
-                entry.own());
+                entry.own(),
+                "");
     }
 
     private List<NowView.Line> lines(

@@ -57,6 +57,7 @@ public record NowView(
      * @param judges watches of which the captain may say what holds; empty when not now
      * @param doubted whether the time is taken with a reason only
      * @param choose whether motors and fractions can be chosen for the attempts left
+     * @param waits what winding waits for, in words; empty when it need not
      * @param announces whether the time of officials elsewhere is typed in here
      */
     public record Card(
@@ -79,7 +80,8 @@ public record NowView(
             boolean announces,
             List<Integer> judges,
             boolean doubted,
-            boolean choose) {
+            boolean choose,
+            String waits) {
         /** Whether giving up makes it void, and not scrubbed. */
         public boolean released() {
             return state.equals("in the air") || state.equals("landed");

@@ -54,6 +54,7 @@ public final class WindingPages {
                 "/winding/part",
                 Role.HELPER,
                 ctx -> page.fragment(ctx, "bench/_winding.jte", view(ctx, FormErrors.none())));
+        routes.post("/winding/gate", Role.HELPER, ctx -> told(ctx, "gate.pass", "passed", "adult", "passed>reason"));
         routes.post("/winding/count", Role.HELPER, this::count);
         routes.post(
                 "/winding/aim", Role.HELPER, ctx -> told(ctx, "attempt.aim", "launch", "launch", "ceiling", "unit"));
@@ -88,7 +89,8 @@ public final class WindingPages {
         FormErrors typed = FormErrors.of(ctx);
         Map<String, String> content = new HashMap<>(Map.of("attempt", typed.typed("attempt")));
         for (String field : fields) {
-            content.put(field, typed.typed(field));
+            String[] names = field.split(">"); // the form's name, and the act's where it is another
+            content.put(names[names.length - 1], typed.typed(names[0]));
         }
         FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, content), otherwise);
         page.fragment(ctx, "bench/_winding.jte", view(ctx, form));

@@ -43,6 +43,7 @@ public record WindingView(
      * @param aim null when nothing can be wanted any more, or nobody may be helped
      * @param spares other motors that can be flown, while this one is not being wound
      * @param flights the last ones, with what is still to be told
+     * @param waits what the first crank turn waits for, empty when it need not
      * @param shown the attempt that was asked for by name, empty for the one under way
      */
     public record More(
@@ -52,14 +53,15 @@ public record WindingView(
             List<Spare> spares,
             List<Past> flights,
             Hold hold,
-            String shown) {
+            String shown,
+            String waits) {
         static More none(List<Past> flights) {
-            return new More(null, null, null, List.of(), flights, new Hold(0, ""), "");
+            return new More(null, null, null, List.of(), flights, new Hold(0, ""), "", "");
         }
     }
 
     WindingView listing(List<Past> flights, String shown) {
-        var listed = new More(more.flight, more.picture, more.aim, more.spares, flights, more.hold, shown);
+        var listed = new More(more.flight, more.picture, more.aim, more.spares, flights, more.hold, shown, more.waits);
         return new WindingView(
                 title, none, attempt, problem, direction, plan, floor, lacks, motor, wind, own, quiet, isOver, live,
                 reader, after, listed, form);
