@@ -32,6 +32,11 @@ public final class CalledAttempt {
         return attempt;
     }
 
+    /** The same at the laptop of a program at this port. */
+    public static String letWind(int port) throws IOException, InterruptedException {
+        return letWind(new Visitor(port, "", System.nanoTime()));
+    }
+
     /** The same for an attempt that is known. */
     public static void letWind(Visitor laptop, String attempt) throws IOException, InterruptedException {
         expect200(laptop.form(

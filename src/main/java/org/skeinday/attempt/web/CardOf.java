@@ -30,14 +30,17 @@ import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.steps.Caution;
+import org.skeinday.steps.Cautions;
+import org.skeinday.steps.Moment;
 import org.skeinday.units.FlightTime;
 import org.skeinday.units.UnitSystem;
 
 /** Makes the Next attempt card: the attempt under way, or the entry that must come next. */
 final class CardOf {
-    private static final String WINDING_CAUTION =
-            "Eye protection for all in the lane's reach, nobody in line with either end: a broken motor flies past its"
-                    + " ends. The venue's rules and the supervising adult come first.";
+    /** This page looks alike for many: the full text stands where one person reads it. */
+    private static final List<Cautions.Shown> BRIEF = Cautions.at(
+            Moment.BEFORE_WINDING, Cautions.all().stream().map(Caution::id).collect(Collectors.toSet()));
 
     private final Tx tx;
     private final Today today;
@@ -90,6 +93,9 @@ final class CardOf {
             doubts.flatMap(CardOf::wouldBe).ifPresent(lines::add);
         }
         lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
+        if (attempt.state() == State.CALLED && entry.own()) {
+            lines.addAll(HallLines.of(tx, attempt.eventId(), units));
+        }
         if (attempt.state() == State.HOLDING) {
             lines.add(new NowView.Line("by hand signal", "floor clear, permission, timekeepers ready"));
         }
@@ -137,7 +143,8 @@ final class CardOf {
                 false,
                 attempt.state() == State.CALLED
                         ? WindingGate.refused(tx, attempt).orElse("")
-                        : "");
+                        : "",
+                attempt.state() == State.CALLED ? BRIEF : List.of());
     }
 
     private Steps stepsOf(AttemptNow attempt) {
@@ -193,9 +200,6 @@ final class CardOf {
     private static List<String> cautions(
             AttemptNow attempt, List<String> doubts, Optional<WindowAdded> window, long nowMs) {
         List<String> cautions = new ArrayList<>(doubts);
-        if (attempt.state() == State.CALLED) {
-            cautions.add(WINDING_CAUTION);
-        }
         window.flatMap(w -> Words.outside(w, attempt.state().isBeforeRelease() ? (Long) nowMs : attempt.releasedAtMs()))
                 .ifPresent(cautions::add);
         return cautions;

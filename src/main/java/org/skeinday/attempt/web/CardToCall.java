@@ -67,7 +67,8 @@ final class CardToCall {
                 List.of(),
                 false,
                 entry.own(),
-                "");
+                "",
+                List.of());
     }
 
     private List<NowView.Line> lines(
@@ -78,6 +79,7 @@ final class CardToCall {
         }
         if (entry.own()) {
             lines.addAll(whoDoesWhat(entry));
+            lines.addAll(HallLines.of(tx, today.event().id(), units));
             window.filter(w -> w.closesAtMs() > nowMs)
                     .map(w -> TimeLeft.of(today, entry, sum, w, nowMs))
                     .ifPresent(lines::addAll);

@@ -125,7 +125,9 @@ final class WindingOf {
                 "",
                 flown != null && wind == null && flown.state() == State.CALLED
                         ? WindingGate.refused(tx, flown).orElse("")
-                        : "");
+                        : "",
+                List.of(),
+                "");
     }
 
     /** Nothing is said of the direction once it is being wound; of a break the reader's keys and the counts speak. */

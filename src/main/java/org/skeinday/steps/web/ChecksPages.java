@@ -32,7 +32,7 @@ import org.skeinday.units.UnitSystem;
 /** The page Checks: the list of this pause first, the others beneath; and all of them on paper. */
 public final class ChecksPages {
     /** So long a caution's text stays in full once somebody has it in front of them. */
-    static final long READING_MS = 120_000;
+    public static final long READING_MS = 120_000;
 
     private final Record record;
     private final FormActs forms;
