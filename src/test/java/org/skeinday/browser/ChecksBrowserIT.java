@@ -64,7 +64,7 @@ class ChecksBrowserIT {
         Sight.waitFor(phone, "Ines ");
         tick(phone, "Done: Models out");
         Sight.waitFor(tablet, "Ayla ");
-        Sight.touch(phone, b -> Sight.button(b, "Take back").click());
+        Sight.touch(phone, b -> b.findElement(box("Take back: Models out")).click());
         waitOpen(tablet, "Done: Models out");
         tick(phone, "Done: Models out");
         Sight.look(phone, "checks-ticked-phone");

@@ -114,6 +114,7 @@ final class CardOf {
                     .ifPresent(lines::add);
         }
         long latest = latestWinding(attempt, entry, window, nowMs);
+        List<String> cautions = cautions(attempt, found(found, quiet.isPresent(), collision, nowMs), window, nowMs);
         return new NowView.Card(
                 entry.name() + ", attempt " + attempt.number(),
                 attempt.state() == State.RELEASED
@@ -128,7 +129,7 @@ final class CardOf {
                 AttemptStore.seen(tx, attempt).text(),
                 before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
-                cautions(attempt, found(found, quiet.isPresent(), collision, nowMs), window, nowMs),
+                cautions,
                 List.of(),
                 List.of(),
                 deeds(attempt.state(), visiting, today.rules(), collision, nowMs),
@@ -144,7 +145,9 @@ final class CardOf {
                 attempt.state() == State.CALLED
                         ? WindingGate.refused(tx, attempt).orElse("")
                         : "",
-                attempt.state() == State.CALLED ? BRIEF : List.of());
+                attempt.state() == State.CALLED
+                        ? BRIEF.subList(0, Math.max(0, Cautions.AT_ONCE - cautions.size()))
+                        : List.of());
     }
 
     private Steps stepsOf(AttemptNow attempt) {
