@@ -20,7 +20,7 @@ function content(element) {
 }
 
 // The order by hand and the impound know no moment of their own.
-const TIMED = ['bench.step', 'attempt.take-motor'];
+const TIMED = ['bench.step', 'attempt.take-motor', 'step.tick', 'step.read-aloud', 'step.skip', 'step.undo'];
 
 function send(element) {
   const kind = element.dataset.tap;

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.web.ChecksBeside;
 import org.skeinday.attempt.web.ChoicePages;
 import org.skeinday.attempt.web.NowPages;
 import org.skeinday.attempt.web.ReaderUnits;
@@ -31,6 +32,7 @@ import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
 import org.skeinday.device.web.PinGate;
+import org.skeinday.hall.web.HallPages;
 import org.skeinday.paper.web.KeyInPages;
 import org.skeinday.paper.web.PaperPages;
 import org.skeinday.platform.db.Tx;
@@ -58,6 +60,8 @@ import org.skeinday.prepare.web.PreparePages;
 import org.skeinday.review.web.EveningPages;
 import org.skeinday.review.web.SearchPages;
 import org.skeinday.review.web.SeasonPages;
+import org.skeinday.steps.web.ChecksPages;
+import org.skeinday.steps.web.ListPages;
 
 /** The running program, wired by hand: the one class beside Main that knows everything. */
 public final class App implements AutoCloseable {
@@ -122,6 +126,10 @@ public final class App implements AutoCloseable {
                         new RecordPages(record, forms, page, clock, pins).register(routes);
                         ReaderUnits.register(routes);
                         new ResultPages(record, page, clock).register(routes);
+                        var beside = new ChecksBeside();
+                        new ChecksPages(record, forms, page, clock, beside).register(routes);
+                        new ListPages(record, forms, page).register(routes);
+                        new HallPages(record, forms, page, beside::longestStretch).register(routes);
                         new BenchPages(record, forms, page, clock, settings.pace()).register(routes);
                         new WindingPages(record, forms, page, clock).register(routes);
                         new AlonePages(record, forms, page, clock, settings.pace()).register(routes);

@@ -6,8 +6,11 @@ import java.util.Map;
 import org.skeinday.attempt.action.AfterFlight;
 import org.skeinday.attempt.action.AimDeeds;
 import org.skeinday.attempt.action.AttemptDeeds;
+import org.skeinday.attempt.action.PlaceReopens;
 import org.skeinday.attempt.action.ResultDeeds;
+import org.skeinday.attempt.action.SaidInLists;
 import org.skeinday.attempt.action.WatchDeeds;
+import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.AttemptFacts;
 import org.skeinday.bench.action.BenchDeeds;
 import org.skeinday.bench.action.WindDeeds;
@@ -19,6 +22,8 @@ import org.skeinday.device.action.DeviceDeeds;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.exchange.action.ImportFiles;
 import org.skeinday.exchange.action.TakeHistory;
+import org.skeinday.hall.action.PlaceDeeds;
+import org.skeinday.hall.store.PlaceStore;
 import org.skeinday.motor.store.MotorFacts;
 import org.skeinday.motor.store.MotorLifeFacts;
 import org.skeinday.paper.action.KeyIn;
@@ -31,6 +36,8 @@ import org.skeinday.platform.record.Record;
 import org.skeinday.prepare.action.PutRow;
 import org.skeinday.review.action.EveningDeeds;
 import org.skeinday.review.store.ReviewFacts;
+import org.skeinday.steps.action.StepDeeds;
+import org.skeinday.steps.store.StepsFacts;
 import org.skeinday.winding.store.WindFacts;
 
 /** What the program consists of: the words of the bar, what may come as a tap, every kind of fact and of act. */
@@ -39,11 +46,13 @@ final class Parts {
             new NavItem("Now", "/", Role.VIEWER),
             new NavItem("Day", "/day", Role.VIEWER),
             new NavItem("Bench", "/bench", Role.HELPER),
+            new NavItem("Checks", "/checks", Role.HELPER),
             new NavItem("Winding", "/winding", Role.HELPER),
             new NavItem("Timing", "/timing", Role.TIMEKEEPER),
             new NavItem("Result sheet", "/results", Role.VIEWER),
             new NavItem("Practice", "/practice", Role.HELPER),
             new NavItem("Evening", "/evening", Role.CAPTAIN),
+            new NavItem("Hall", "/hall", Role.CAPTAIN),
             new NavItem("Prepare", "/prepare", Role.CAPTAIN),
             new NavItem("Key in", "/key-in", Role.CAPTAIN),
             new NavItem("Join", "/join", Role.CAPTAIN),
@@ -66,6 +75,11 @@ final class Parts {
             Map.entry("wind.confirm", Role.HELPER),
             Map.entry("wind.take-over", Role.HELPER),
             Map.entry("attempt.take-motor", Role.HELPER),
+            Map.entry("step.tick", Role.HELPER),
+            Map.entry("step.read-aloud", Role.HELPER),
+            Map.entry("step.skip", Role.HELPER),
+            Map.entry("step.undo", Role.HELPER),
+            Map.entry("caution.met", Role.HELPER),
             Map.entry("clock.slept", Role.HELPER));
 
     private Parts() {}
@@ -77,6 +91,8 @@ final class Parts {
         kinds.addAll(MotorLifeFacts.kinds());
         kinds.addAll(WindFacts.kinds());
         kinds.addAll(AttemptFacts.kinds());
+        kinds.addAll(StepsFacts.kinds());
+        kinds.addAll(PlaceStore.kinds());
         kinds.addAll(PlanStore.kinds());
         kinds.addAll(ReviewFacts.kinds());
         kinds.addAll(DeviceStore.factKinds());
@@ -90,6 +106,9 @@ final class Parts {
         kinds.addAll(AimDeeds.kinds());
         kinds.addAll(AfterFlight.kinds());
         kinds.addAll(WatchDeeds.kinds());
+        kinds.addAll(WindingGate.kinds(record.people()::names));
+        kinds.addAll(StepDeeds.kinds(SaidInLists::elsewhere));
+        kinds.addAll(PlaceDeeds.kinds(PlaceReopens::byPlace));
         kinds.addAll(TakePlan.kinds());
         kinds.addAll(SetbackDeeds.kinds());
         kinds.addAll(BenchDeeds.kinds());

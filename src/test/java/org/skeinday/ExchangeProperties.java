@@ -93,6 +93,7 @@ class ExchangeProperties {
                 + more.notes().size()
                 + more.inspections().size()
                 + more.noted().size()
-                + more.quiet().size();
+                + more.quiet().size()
+                + more.lists().size();
     }
 }

@@ -26,6 +26,7 @@ import org.skeinday.contest.WindowAdded;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorInspected;
+import org.skeinday.steps.Checklist;
 
 /**
  * Everything in a record that files can carry.
@@ -57,6 +58,7 @@ public record Day(
      * @param inspections how motors were found and where they are
      * @param noted of winds and flights, by attempt
      * @param quiet when nobody was helped
+     * @param lists checklists in force
      */
     public record More(
             List<Terms> terms,
@@ -67,9 +69,11 @@ public record Day(
             List<ModelNote> notes,
             List<MotorInspected> inspections,
             List<AttemptNoted> noted,
-            List<Quiet> quiet) {
+            List<Quiet> quiet,
+            List<Checklist> lists) {
         public static final More NONE = new More(
-                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of());
     }
 
     /** An empty record. */
@@ -144,7 +148,8 @@ public record Day(
                         others(file, "notes.csv", more.notes, n -> n.id().equals(id)),
                         more.inspections,
                         more.noted,
-                        more.quiet));
+                        more.quiet,
+                        more.lists));
     }
 
     private static <T> List<T> others(String file, String of, List<T> all, Predicate<T> is) {

@@ -50,6 +50,7 @@ public final class DayFiles {
                 new WindowsFile(),
                 new StationsFile(),
                 new NotesFile(),
+                new ChecklistsFile(),
                 new FlightsFile(),
                 new AttemptsFile(),
                 new WatchesFile(),

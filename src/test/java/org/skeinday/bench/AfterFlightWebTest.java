@@ -54,6 +54,7 @@ class AfterFlightWebTest {
         var called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor(tag), "model", model));
         assertEquals(200, called.statusCode(), called.body());
         attempt = CalledAttempt.value(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledAttempt.letWind(laptop, attempt);
     }
 
     private static ObjectNode content() {

@@ -160,6 +160,7 @@ class BenchWebTest {
                 .body();
         String attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
         assertTrue(laptop.get("/bench").body().contains("in Curlew, attempt 1"), called);
+        CalledAttempt.letWind(laptop, attempt);
         for (String to : new String[] {"winding", "holding"}) {
             laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to, "seen", ""));
         }

@@ -47,6 +47,7 @@ class WindWebTest {
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
                 .body();
         attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledAttempt.letWind(laptop, attempt);
     }
 
     private static ObjectNode content() {

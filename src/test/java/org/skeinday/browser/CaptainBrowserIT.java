@@ -83,6 +83,8 @@ class CaptainBrowserIT {
         tap("Take this plan");
         Sight.waitFor(laptop, "Every window is kept with at least");
         bar();
+        CalledAttempt.letWind(java.net.URI.create(at("/")).getPort());
+        Sight.waitFor(laptop, "answered for by");
         tap("Start winding");
         tap("Wound, holding");
         Sight.waitFor(laptop, "by hand signal");

@@ -22,6 +22,7 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.Program;
+import org.skeinday.fault.CalledAttempt;
 
 /** The whole story in three windows: the laptop and two phones. */
 @Timeout(180)
@@ -57,7 +58,7 @@ class DayBrowserIT {
         assertEquals(0, Program.run("verify", "--data", data.toString()));
     }
 
-    private void join(Program program, ChromeDriver phone, String name) throws IOException {
+    private void join(Program program, ChromeDriver phone, String name) throws Exception {
         phone.get(program.joinLink());
         new Select(phone.findElement(By.id("person"))).selectByVisibleText(name);
         Sight.look(phone, "join");
@@ -66,7 +67,7 @@ class DayBrowserIT {
         Sight.look(phone, "timing-before");
     }
 
-    private void callWithAChosenMotor(Program program) throws IOException {
+    private void callWithAChosenMotor(Program program) throws Exception {
         laptop.get(program.at("/"));
         Sight.look(laptop, "now-before");
         String planOfFirst = text(laptop, "#plan");
@@ -80,6 +81,8 @@ class DayBrowserIT {
         assertTrue(text(laptop, "#plan").contains(motor), "the chosen motor is called: " + motor);
         assertTrue(text(laptop, "#now").contains("Eye protection"));
         Sight.look(laptop, "now-called");
+        CalledAttempt.letWind(java.net.URI.create(program.at("/")).getPort());
+        waitFor(laptop, "#now", "answered for by");
         Sight.touch(laptop, b -> button(b, "Start winding").click());
         waitFor(laptop, "#now", "Wound, holding");
         Sight.touch(laptop, b -> button(b, "Wound, holding").click());
@@ -87,7 +90,7 @@ class DayBrowserIT {
         Sight.look(laptop, "now-holding");
     }
 
-    private void timeOnBothPhones() throws IOException {
+    private void timeOnBothPhones() throws Exception {
         waitFor(first, "#timing", "Which watch are you?");
         Sight.look(first, "timing-choose");
         Sight.touch(first, b -> button(b, "Watch 1").click());

@@ -24,6 +24,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
+import org.skeinday.fault.CalledAttempt;
 import org.skeinday.prepare.Prepared;
 
 /** A contested flight from the handshake to the signed result: a laptop, two timekeepers, and the hall's screen. */
@@ -130,10 +131,11 @@ class OfficialTimeBrowserIT {
         Sight.waitFor(browser, "as soon as the captain calls");
     }
 
-    private void call() {
+    private void call() throws Exception {
         laptop.get(at("/"));
         Sight.touch(laptop, b -> Sight.button(b, "Call Curlew, attempt 1").click());
         Sight.waitFor(laptop, "Start winding");
+        CalledAttempt.letWind(java.net.URI.create(at("/")).getPort());
     }
 
     private void take(ChromeDriver browser, int slot) {

@@ -271,6 +271,7 @@ class OutboxBrowserIT {
             phone.findElement(By.cssSelector(".give-up summary")).click();
             WebElement reason = phone.findElement(By.id("reason"));
             reason.sendKeys("half a rea");
+            CalledAttempt.letWind(laptop, attempt);
             laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "winding"));
             waitFor(phone, "#now", "Give this attempt up");
             reason = phone.findElement(By.id("reason"));

@@ -19,6 +19,7 @@ import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.App;
 import org.skeinday.Demo;
+import org.skeinday.fault.CalledAttempt;
 
 /** One laptop, an empty folder and nobody joined: a day is set up and flown. */
 @Timeout(120)
@@ -125,11 +126,13 @@ class PrepareBrowserIT {
         return laptop.findElement(By.cssSelector(selector)).getText();
     }
 
-    private void fly(App open) {
+    private void fly(App open) throws Exception {
         laptop.get("http://localhost:" + open.port() + "/");
         waitFor("#now", "crank turns, then walk in");
         press("Call Curlew, attempt 1");
         waitFor("#now", "Start winding");
+        CalledAttempt.letWind(open.port());
+        waitFor("#now", "answered for by");
         press("Start winding");
         waitFor("#now", "Wound, holding");
         press("Wound, holding");

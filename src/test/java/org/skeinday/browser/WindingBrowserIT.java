@@ -100,6 +100,7 @@ class WindingBrowserIT {
         var called = captain.form("/attempt/call", Map.of("entry", entry, "motor", motor));
         assertEquals(200, called.statusCode(), called.body());
         attempt = CalledAttempt.value(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledAttempt.letWind(captain, attempt);
     }
 
     private void key(String name) {

@@ -17,6 +17,8 @@ import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.Terms;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorInspected;
+import org.skeinday.steps.Checklist;
+import org.skeinday.steps.store.ListStore;
 import org.skeinday.units.Mass;
 import org.skeinday.units.Torque;
 
@@ -74,7 +76,23 @@ final class RandomMore {
                 models.isEmpty() ? List.of() : day.list(day.upTo(4), () -> note(models)),
                 inspections,
                 noted,
-                quiet);
+                quiet,
+                ListStore.shipped().stream().map(this::revised).toList());
+    }
+
+    /** As shipped, or worded anew by a coach. */
+    private Checklist revised(Checklist list) {
+        return day.maybe()
+                ? list
+                : new Checklist(
+                        list.id(),
+                        list.revision() + 1 + day.upTo(5),
+                        list.title() + " anew, \"ours\"",
+                        list.moment(),
+                        list.way(),
+                        list.aloud(),
+                        list.next(),
+                        list.steps().subList(0, 2 + day.upTo(list.steps().size() - 2)));
     }
 
     /** No limit below what random motors weigh: what breaks the terms can not be in a record. */

@@ -30,6 +30,7 @@ class DiskFullFaultIT {
             try (Program program = Program.serve(data, port)) {
                 Visitor laptop = new Visitor(port, "", 1);
                 String attempt = CalledAttempt.call(laptop);
+                CalledAttempt.letWind(laptop, attempt);
                 disk.leave(8 << 20);
                 ObjectNode tap = tap(laptop.newId(), attempt);
                 assertEquals("later", answer(laptop, tap).path("state").asText());

@@ -53,7 +53,13 @@ final class HouseRules {
     static final List<String> RINGS = List.of(
             "motor.store",
             "winding.store",
+            "hall.store",
+            "hall.action",
+            "hall.web",
             "contest.store",
+            "steps.store",
+            "steps.action",
+            "steps.web",
             "device.store",
             "device.action",
             "device.web",

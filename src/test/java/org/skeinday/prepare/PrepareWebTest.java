@@ -54,7 +54,7 @@ class PrepareWebTest {
             }
         }
         app.close();
-        assertEquals(16, texts.size());
+        assertEquals(17, texts.size());
         DayFiles.Read read = DayFiles.read(texts, Day.EMPTY, k -> "again-" + k, ZoneId.systemDefault(), Duration.ZERO);
         assertEquals(List.of(), read.errors());
     }

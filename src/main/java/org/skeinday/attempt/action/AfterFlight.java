@@ -125,6 +125,24 @@ public final class AfterFlight {
         return form.refused().orElseGet(() -> told(tx, context, now, remaining, spoilt, contact));
     }
 
+    /**
+     * The turns left alone, as a list asks for them: what was judged of the flight stays. Empty before the landing: then
+     * they are told again on the page Winding.
+     */
+    static Optional<Decision> remaining(Tx tx, ActContext context, AttemptNow now, String typed) {
+        if (now.state() != State.LANDED && now.state() != State.CLOSED) {
+            return Optional.empty();
+        }
+        double left = Double.parseDouble(typed);
+        if (launchedWith(tx, now).filter(turns -> left > turns).isPresent()) {
+            return Optional.of(Decision.refused("answer", "More turns are left than it was launched with: " + typed));
+        }
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of("attempt.noted", AttemptStore.note(tx, now.id()).left(left)));
+        runBack(tx, context, now, left).ifPresent(facts::add);
+        return Optional.of(new Decision.Decided(facts, Map.of(), TOPICS));
+    }
+
     /** Crank turns at launch where they are known. */
     private static Optional<Double> launchedWith(Tx tx, AttemptNow now) {
         return FlownStore.find(tx, now.id()).flatMap(f -> Optional.ofNullable(f.launchCrankTurns()));
@@ -141,16 +159,19 @@ public final class AfterFlight {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("attempt.noted", AttemptStore.note(tx, now.id()).left(remaining)));
         facts.add(Fact.of("attempt.judged", new FlightJudged(now.id(), spoilt.isEmpty() ? null : spoilt, contact)));
-        if (remaining != null && now.motorId() != null && isFlown(tx, now)) {
-            MotorGoes.step(
-                            tx,
-                            context,
-                            now.motorId(),
-                            MotorDeed.UNWIND,
-                            context.now().toEpochMilli())
-                    .ifPresent(facts::add);
-        }
+        runBack(tx, context, now, remaining).ifPresent(facts::add);
         return new Decision.Decided(facts, Map.of(), TOPICS);
+    }
+
+    private static Optional<Fact> runBack(Tx tx, ActContext context, AttemptNow now, @Nullable Double remaining) {
+        return remaining != null && now.motorId() != null && isFlown(tx, now)
+                ? MotorGoes.step(
+                        tx,
+                        context,
+                        now.motorId(),
+                        MotorDeed.UNWIND,
+                        context.now().toEpochMilli())
+                : Optional.empty();
     }
 
     /** By the releases, where both are known; else by the numbers of one entry's attempts. */

@@ -1,16 +1,20 @@
 package org.skeinday.attempt.action;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.MotorTaken;
+import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
@@ -112,6 +116,11 @@ public final class AimDeeds {
         long calledMs = now.calledAtMs() == null ? 0 : now.calledAtMs();
         long atMs = TapTime.of(context, take.serverMs(), take.boundMs(), calledMs);
         MotorTaken taken = before.take(take.motor(), atMs);
-        return Decision.decided(AttemptDeeds.MOVED, Fact.of("attempt.motor", taken));
+        List<Fact> facts = new ArrayList<>(List.of(Fact.of("attempt.motor", taken)));
+        if (now.state() == State.CALLED) {
+            MotorStore.find(tx, taken.motorId())
+                    .ifPresent(m -> facts.addAll(PlaceReopens.byMotor(tx, context, now.eventId(), m)));
+        }
+        return new Decision.Decided(facts, Map.of(), Set.of("attempts", "motors", "checks"));
     }
 }

@@ -38,6 +38,8 @@ import org.skeinday.standing.Scoring;
 /** Calling an attempt, moving it on, giving it up. */
 public final class AttemptDeeds {
     static final Set<String> TOPICS = Set.of("attempts");
+    /** What the winding place is asked again goes with it. */
+    private static final Set<String> CALLED = Set.of("attempts", "checks");
     /** A motor goes with the attempt. */
     static final Set<String> MOVED = Set.of("attempts", "motors");
 
@@ -132,10 +134,14 @@ public final class AttemptDeeds {
         facts.add(Fact.of("attempt.called", planned.call(model, motor, atMs)));
         AttemptStore.lastAim(tx, entry.id())
                 .ifPresent(last -> facts.add(Fact.of("attempt.aimed", last.of(planned.id()))));
+        Optional.ofNullable(motor)
+                .filter(id -> entry.own())
+                .flatMap(id -> MotorStore.find(tx, id))
+                .ifPresent(m -> facts.addAll(PlaceReopens.byMotor(tx, context, event.id(), m)));
         if (TermsStore.of(tx, event.id()).asksForQuiet()) {
             facts.add(Fact.of("quiet.began", new Quiet(planned.id(), atMs, null)));
         }
-        return new Decision.Decided(facts, Map.of(), TOPICS);
+        return new Decision.Decided(facts, Map.of(), CALLED);
     }
 
     private static Optional<String> whyNotFlown(Tx tx, @Nullable String motor) {
@@ -186,6 +192,10 @@ public final class AttemptDeeds {
             Optional<String> notFit = whyNotFlown(tx, now.motorId());
             if (notFit.isPresent()) {
                 return Decision.refused(notFit.get());
+            }
+            Optional<String> waits = now.state() == State.CALLED ? WindingGate.refused(tx, now) : Optional.empty();
+            if (waits.isPresent()) {
+                return Decision.refused(WindingGate.FIELD, waits.get());
             }
         }
         return moved(Attempt.of(now), move.to(), context.now().toEpochMilli())

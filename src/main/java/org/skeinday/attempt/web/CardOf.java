@@ -19,6 +19,7 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.Steps;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.action.Doubts;
+import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.StepsStore;
@@ -29,14 +30,17 @@ import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.steps.Caution;
+import org.skeinday.steps.Cautions;
+import org.skeinday.steps.Moment;
 import org.skeinday.units.FlightTime;
 import org.skeinday.units.UnitSystem;
 
 /** Makes the Next attempt card: the attempt under way, or the entry that must come next. */
 final class CardOf {
-    private static final String WINDING_CAUTION =
-            "Eye protection for all in the lane's reach, nobody in line with either end: a broken motor flies past its"
-                    + " ends. The venue's rules and the supervising adult come first.";
+    /** This page looks alike for many: the full text stands where one person reads it. */
+    private static final List<Cautions.Shown> BRIEF = Cautions.at(
+            Moment.BEFORE_WINDING, Cautions.all().stream().map(Caution::id).collect(Collectors.toSet()));
 
     private final Tx tx;
     private final Today today;
@@ -88,6 +92,10 @@ final class CardOf {
         if (quiet.isEmpty()) {
             doubts.flatMap(CardOf::wouldBe).ifPresent(lines::add);
         }
+        lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
+        if (attempt.state() == State.CALLED && entry.own()) {
+            lines.addAll(HallLines.of(tx, attempt.eventId(), units));
+        }
         if (attempt.state() == State.HOLDING) {
             lines.add(new NowView.Line("by hand signal", "floor clear, permission, timekeepers ready"));
         }
@@ -106,6 +114,7 @@ final class CardOf {
                     .ifPresent(lines::add);
         }
         long latest = latestWinding(attempt, entry, window, nowMs);
+        List<String> cautions = cautions(attempt, found(found, quiet.isPresent(), collision, nowMs), window, nowMs);
         return new NowView.Card(
                 entry.name() + ", attempt " + attempt.number(),
                 attempt.state() == State.RELEASED
@@ -120,7 +129,7 @@ final class CardOf {
                 AttemptStore.seen(tx, attempt).text(),
                 before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
-                cautions(attempt, found(found, quiet.isPresent(), collision, nowMs), window, nowMs),
+                cautions,
                 List.of(),
                 List.of(),
                 deeds(attempt.state(), visiting, today.rules(), collision, nowMs),
@@ -132,7 +141,13 @@ final class CardOf {
                                 .toList()
                         : List.of(),
                 !visiting && !found.isEmpty(),
-                false);
+                false,
+                attempt.state() == State.CALLED
+                        ? WindingGate.refused(tx, attempt).orElse("")
+                        : "",
+                attempt.state() == State.CALLED
+                        ? BRIEF.subList(0, Math.max(0, Cautions.AT_ONCE - cautions.size()))
+                        : List.of());
     }
 
     private Steps stepsOf(AttemptNow attempt) {
@@ -188,9 +203,6 @@ final class CardOf {
     private static List<String> cautions(
             AttemptNow attempt, List<String> doubts, Optional<WindowAdded> window, long nowMs) {
         List<String> cautions = new ArrayList<>(doubts);
-        if (attempt.state() == State.CALLED) {
-            cautions.add(WINDING_CAUTION);
-        }
         window.flatMap(w -> Words.outside(w, attempt.state().isBeforeRelease() ? (Long) nowMs : attempt.releasedAtMs()))
                 .ifPresent(cautions::add);
         return cautions;

@@ -73,7 +73,9 @@ final class CardToCall {
                 false,
                 List.of(),
                 false,
-                entry.own());
+                entry.own(),
+                "",
+                List.of());
     }
 
     private List<NowView.Line> lines(
@@ -84,6 +86,7 @@ final class CardToCall {
         }
         if (entry.own()) {
             lines.addAll(whoDoesWhat(entry));
+            lines.addAll(HallLines.of(tx, today.event().id(), units));
             window.filter(w -> w.closesAtMs() > nowMs)
                     .map(w -> TimeLeft.of(today, entry, sum, w, nowMs))
                     .ifPresent(lines::addAll);

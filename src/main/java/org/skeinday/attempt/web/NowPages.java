@@ -10,6 +10,7 @@ import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.attempt.action.CollisionDeeds;
 import org.skeinday.attempt.action.JudgeWatch;
 import org.skeinday.attempt.action.TakeBack;
+import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
@@ -68,6 +69,13 @@ public final class NowPages {
                                 field(ctx, "reason"),
                                 field(ctx, "seen"),
                                 field(ctx, "again").equals("yes"))));
+        routes.post(
+                "/attempt/gate",
+                Role.CAPTAIN,
+                ctx -> deed(
+                        ctx,
+                        "gate.pass",
+                        new WindingGate.Pass(field(ctx, "attempt"), field(ctx, "adult"), field(ctx, "passed"))));
         routes.post(
                 "/attempt/close",
                 Role.CAPTAIN,

@@ -3,6 +3,7 @@ package org.skeinday.attempt.web;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.http.FormErrors;
+import org.skeinday.steps.Cautions;
 
 /**
  * The captain's page in finished words.
@@ -57,6 +58,8 @@ public record NowView(
      * @param judges watches of which the captain may say what holds; empty when not now
      * @param doubted whether the time is taken with a reason only
      * @param choose whether motors and fractions can be chosen for the attempts left
+     * @param brief cautions of this moment, each one line that opens
+     * @param waits what winding waits for, in words; empty when it need not
      * @param announces whether the time of officials elsewhere is typed in here
      */
     public record Card(
@@ -79,7 +82,9 @@ public record NowView(
             boolean announces,
             List<Integer> judges,
             boolean doubted,
-            boolean choose) {
+            boolean choose,
+            String waits,
+            List<Cautions.Shown> brief) {
         /** Whether giving up makes it void, and not scrubbed. */
         public boolean released() {
             return state.equals("in the air") || state.equals("landed");

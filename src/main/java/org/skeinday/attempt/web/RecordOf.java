@@ -85,6 +85,7 @@ final class RecordOf {
                     attempt.state().word(), reason + (attempt.flownAgain() ? "; it uses up no attempt" : "")));
         }
         lines.add(new NowView.Line("called", moment(attempt.calledAtMs())));
+        lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
         lines.add(new NowView.Line("released", moment(attempt.releasedAtMs())));
         if (!quiet) {
             lines.add(new NowView.Line("landed", moment(attempt.landedAtMs())));

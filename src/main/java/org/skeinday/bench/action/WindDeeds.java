@@ -13,6 +13,7 @@ import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WindingAttempt;
 import org.skeinday.attempt.action.MotorGoes;
+import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
@@ -45,6 +46,9 @@ import org.skeinday.winding.store.WindStore;
 /** What the reader taps while a motor is wound. Nothing of it is refused for being late. */
 public final class WindDeeds {
     static final Set<String> TOPICS = Set.of("winds", "attempts", "motors");
+    /** A first crank turn that comes in later than this has happened: to refuse it would lose the wind. */
+    private static final long HAPPENED_MS = 10_000;
+
     private static final Set<String> NEEDLE = Set.of("winds");
 
     private WindDeeds() {}
@@ -125,6 +129,13 @@ public final class WindDeeds {
         }
         long calledMs = attempt.calledAtMs() == null ? 0 : attempt.calledAtMs();
         long atMs = TapTime.of(context, begin.serverMs(), begin.boundMs(), calledMs);
+        Optional<String> waits =
+                attempt.state() == State.CALLED && context.now().toEpochMilli() - atMs < HAPPENED_MS
+                        ? WindingGate.refused(tx, attempt)
+                        : Optional.empty();
+        if (waits.isPresent()) {
+            return Decision.refused(waits.get());
+        }
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("wind.begun", begun(tx, context, attempt, life.motor(), atMs)));
         if (!spare && Attempt.of(attempt) instanceof CalledAttempt called) {

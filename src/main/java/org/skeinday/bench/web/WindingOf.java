@@ -8,6 +8,8 @@ import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.bench.action.WindDeeds;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
@@ -120,6 +122,11 @@ final class WindingOf {
                         : List.of(),
                 List.of(),
                 wind == null || over ? new WindingView.Hold(0, "") : beside.hold(quiet, nowMs),
+                "",
+                flown != null && wind == null && flown.state() == State.CALLED
+                        ? WindingGate.refused(tx, flown).orElse("")
+                        : "",
+                List.of(),
                 "");
     }
 

@@ -3,6 +3,7 @@ package org.skeinday.bench.web;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
@@ -23,6 +25,11 @@ import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Record;
+import org.skeinday.steps.Cautions;
+import org.skeinday.steps.Moment;
+import org.skeinday.steps.action.StepDeeds;
+import org.skeinday.steps.store.RunStore;
+import org.skeinday.steps.web.ChecksPages;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.store.WindStore;
 
@@ -54,6 +61,7 @@ public final class WindingPages {
                 "/winding/part",
                 Role.HELPER,
                 ctx -> page.fragment(ctx, "bench/_winding.jte", view(ctx, FormErrors.none())));
+        routes.post("/winding/gate", Role.HELPER, ctx -> told(ctx, "gate.pass", "passed", "adult", "passed>reason"));
         routes.post("/winding/count", Role.HELPER, this::count);
         routes.post(
                 "/winding/aim", Role.HELPER, ctx -> told(ctx, "attempt.aim", "launch", "launch", "ceiling", "unit"));
@@ -88,7 +96,8 @@ public final class WindingPages {
         FormErrors typed = FormErrors.of(ctx);
         Map<String, String> content = new HashMap<>(Map.of("attempt", typed.typed("attempt")));
         for (String field : fields) {
-            content.put(field, typed.typed(field));
+            String[] names = field.split(">"); // the form's name, and the act's where it is another
+            content.put(names[names.length - 1], typed.typed(names[0]));
         }
         FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, content), otherwise);
         page.fragment(ctx, "bench/_winding.jte", view(ctx, form));
@@ -128,7 +137,19 @@ public final class WindingPages {
                 .reduce((a, b) -> b)
                 .orElse(null);
         boolean quiet = AttemptStore.quietNow(tx).isPresent();
-        return new WindingOf(tx, attempt, life, last, ReaderUnits.of(ctx)).view(device, quiet, clock.millis(), form);
+        Caller caller = Access.callerOf(ctx);
+        String today = LocalDate.now(clock).toString();
+        return new WindingOf(tx, attempt, life, last, ReaderUnits.of(ctx))
+                .view(device, quiet, clock.millis(), form)
+                .cautioned(
+                        Cautions.at(
+                                Moment.BEFORE_WINDING,
+                                RunStore.met(
+                                        tx,
+                                        StepDeeds.reader(caller.person(), caller.device()),
+                                        today,
+                                        clock.millis() - ChecksPages.READING_MS)),
+                        today);
     }
 
     private static WindingView none(List<WindingView.Past> flights) {

@@ -3,6 +3,7 @@ package org.skeinday.bench.web;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.http.FormErrors;
+import org.skeinday.steps.Cautions;
 
 /**
  * The Winding page in finished words.
@@ -43,6 +44,9 @@ public record WindingView(
      * @param aim null when nothing can be wanted any more, or nobody may be helped
      * @param spares other motors that can be flown, while this one is not being wound
      * @param flights the last ones, with what is still to be told
+     * @param cautions before the first crank turn, in full for who meets them first on {@code today}; empty for a motor
+     *     without an attempt
+     * @param waits what the first crank turn waits for, empty when it need not
      * @param shown the attempt that was asked for by name, empty for the one under way
      */
     public record More(
@@ -52,17 +56,48 @@ public record WindingView(
             List<Spare> spares,
             List<Past> flights,
             Hold hold,
-            String shown) {
+            String shown,
+            String waits,
+            List<Cautions.Shown> cautions,
+            String today) {
         static More none(List<Past> flights) {
-            return new More(null, null, null, List.of(), flights, new Hold(0, ""), "");
+            return new More(null, null, null, List.of(), flights, new Hold(0, ""), "", "", List.of(), "");
         }
     }
 
     WindingView listing(List<Past> flights, String shown) {
-        var listed = new More(more.flight, more.picture, more.aim, more.spares, flights, more.hold, shown);
+        var listed = new More(
+                more.flight,
+                more.picture,
+                more.aim,
+                more.spares,
+                flights,
+                more.hold,
+                shown,
+                more.waits,
+                more.cautions,
+                more.today);
         return new WindingView(
                 title, none, attempt, problem, direction, plan, floor, lacks, motor, wind, own, quiet, isOver, live,
                 reader, after, listed, form);
+    }
+
+    /** The same with what this person reads before the first crank turn. @param today ISO date in the hall */
+    WindingView cautioned(List<Cautions.Shown> cautions, String today) {
+        var told = new More(
+                more.flight,
+                more.picture,
+                more.aim,
+                more.spares,
+                more.flights,
+                more.hold,
+                more.shown,
+                more.waits,
+                cautions,
+                today);
+        return new WindingView(
+                title, none, attempt, problem, direction, plan, floor, lacks, motor, wind, own, quiet, isOver, live,
+                reader, after, told, form);
     }
 
     /** What is wanted, as it can be typed. @param unit in which it is typed, {@code shown} as it stands in labels */

@@ -61,6 +61,6 @@ public final class ImportFiles {
         List<Fact> facts = read.facts().stream()
                 .map(named -> Fact.of(named.kind(), named.body()))
                 .toList();
-        return new Decision.Decided(facts, read.names(), Set.of("attempts", "contest", "motors"));
+        return new Decision.Decided(facts, read.names(), Set.of("attempts", "contest", "motors", "checks"));
     }
 }

@@ -25,6 +25,7 @@ import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.InspectionStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.steps.store.ListStore;
 
 /** Reads everything that files can carry, in one snapshot. */
 public final class ReadDay {
@@ -70,7 +71,8 @@ public final class ReadDay {
                         ModelStore.notes(tx),
                         InspectionStore.all(tx),
                         AttemptStore.notes(tx),
-                        AttemptStore.quiet(tx)));
+                        AttemptStore.quiet(tx),
+                        ListStore.all(tx)));
     }
 
     private static Map<String, String> hows(Tx tx, List<EventAdded> events) {

@@ -14,6 +14,7 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.StepsStore;
+import org.skeinday.attempt.web.HallLines;
 import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EntryTask;
@@ -91,6 +92,7 @@ final class Cards {
         List<Line> marks = new ArrayList<>();
         plan.ifPresent(p -> winding(p, lines, marks));
         lines.add(new Line("Latest start", latest(entry)));
+        HallLines.air(tx, units).forEach(l -> lines.add(new Line(capital(l.label()), l.value())));
         return new AttemptCard(
                 entry.name() + ", attempt " + number,
                 event.name(),
@@ -99,6 +101,10 @@ final class Cards {
                 lines,
                 marks,
                 CardOrder.after(event).stream().map(CardOrder::label).toList());
+    }
+
+    private static String capital(String label) {
+        return Character.toUpperCase(label.charAt(0)) + label.substring(1);
     }
 
     private void tasks(EntryAdded entry, List<Line> lines) {

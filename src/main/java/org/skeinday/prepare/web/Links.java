@@ -9,6 +9,9 @@ final class Links {
                     "/prepare/rules",
                     "Flight rules",
                     "Repeats, models held by the building, collisions, ties, last call: where the rules name them."),
+            new OverviewView.Link(
+                    "/checks/lists", "Checklists", "One for each pause, worded as you like; critical items first."),
+            new OverviewView.Link("/hall", "Hall", "The winding place by tape: what is too close, drawn from above."),
             new OverviewView.Link("/prepare/notes", "Trim and repairs", "What was changed on each model."),
             new OverviewView.Link("/prepare/flights", "Flights", "Practice and trim flights, all of them."),
             new OverviewView.Link(
@@ -23,6 +26,7 @@ final class Links {
 
     static final List<OverviewView.Link> PRINTED = List.of(
             new OverviewView.Link("/cards", "Attempt cards", "One for each attempt: the day on paper."),
+            new OverviewView.Link("/checks/print", "Checklists", "All of them, in the revision in force."),
             new OverviewView.Link("/tags", "Motor tags", "With a code that opens the motor."),
             new OverviewView.Link("/log", "Flight log", "As the rules ask for it, and what it still lacks."));
 

@@ -2,6 +2,8 @@ package org.skeinday.prepare.web;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.StationCheck;
 import org.skeinday.exchange.Day;
@@ -14,8 +16,11 @@ final class Lists {
     private final Thing thing;
     private final Day day;
     private final Clock clock;
+    private final Map<String, Integer> cleanWinds;
 
-    Lists(Thing thing, Day day, Clock clock) {
+    /** @param cleanWinds as the program has counted them, by person id */
+    Lists(Thing thing, Day day, Clock clock, Map<String, Integer> cleanWinds) {
+        this.cleanWinds = cleanWinds;
         this.thing = thing;
         this.day = day;
         this.clock = clock;
@@ -33,7 +38,8 @@ final class Lists {
                         thing.shown().stream()
                                 .map(column -> row.cells().getOrDefault(column, ""))
                                 .toList(),
-                        notes(row.id())))
+                        notes(row.id()),
+                        confirm(row.id())))
                 .toList();
         String toDo = Steps.of(day).stream()
                 .filter(step -> step.thing() == thing)
@@ -44,6 +50,26 @@ final class Lists {
                 .map(c -> c.equals("k") ? "K" : Character.toUpperCase(c.charAt(0)) + c.substring(1))
                 .toList();
         return new RowsView(thing.title(), thing.one(), "/prepare/" + thing.path(), toDo, columns, rows);
+    }
+
+    /** More clean winds than the line says, as the program has counted them. */
+    private RowsView.@Nullable Confirm confirm(String id) {
+        return thing != Thing.CREW
+                ? null
+                : day.crew().stream()
+                        .filter(c -> DayRows.crewId(c.personId(), c.eventId()).equals(id) && c.does("winds"))
+                        .filter(c -> counted(c) > (c.cleanWinds() == null ? 0 : c.cleanWinds()))
+                        .map(c -> new RowsView.Confirm(
+                                id,
+                                counted(c),
+                                "The program has counted " + counted(c) + " clean "
+                                        + (counted(c) == 1 ? "wind" : "winds") + "."))
+                        .findFirst()
+                        .orElse(null);
+    }
+
+    private int counted(CrewAdded crew) {
+        return cleanWinds.getOrDefault(crew.personId(), 0);
     }
 
     private List<String> notes(String id) {

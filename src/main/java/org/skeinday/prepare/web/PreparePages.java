@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.CleanWinds;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.exchange.Column;
 import org.skeinday.exchange.Day;
@@ -48,6 +49,7 @@ public final class PreparePages {
         routes.get("/prepare/{kind}", Role.CAPTAIN, ctx -> list(routes, ctx));
         routes.get("/prepare/{kind}/new", Role.CAPTAIN, this::fresh);
         routes.get("/prepare/{kind}/row/{id}", Role.CAPTAIN, this::edit);
+        routes.post("/clean-winds", Role.CAPTAIN, this::confirm);
         routes.post("/prepare/{kind}/save", Role.CAPTAIN, this::save);
         routes.post("/prepare/{kind}/remove", Role.CAPTAIN, this::remove);
     }
@@ -95,7 +97,17 @@ public final class PreparePages {
         if (thing == Thing.FLIGHTS) {
             routes.refuseAdvice();
         }
-        desk.page().show(ctx, thing.title(), "prepare/rows.jte", new Lists(thing, desk.day(), desk.clock()).view());
+        desk.page()
+                .show(
+                        ctx,
+                        thing.title(),
+                        "prepare/rows.jte",
+                        new Lists(
+                                        thing,
+                                        desk.day(),
+                                        desk.clock(),
+                                        thing == Thing.CREW ? desk.record().read(CleanWinds::byPerson) : Map.of())
+                                .view());
     }
 
     private void fresh(Context ctx) {
@@ -194,6 +206,28 @@ public final class PreparePages {
             return;
         }
         again(ctx, thing, answer, words, typed);
+    }
+
+    /** The winds that the program has counted become those of the person's line. */
+    private void confirm(Context ctx) {
+        String id = param(ctx, "id");
+        DayRows.RowText row = row(Thing.CREW, desk.day(), id)
+                .orElseThrow(() -> Refusal.notFound("There is no such person any more; look again."));
+        String person = id.replaceFirst("~.*", "");
+        String counted = String.valueOf(desk.record().read(CleanWinds::byPerson).getOrDefault(person, 0));
+        if (!counted.equals(param(ctx, "winds"))) {
+            throw new Refusal(409, "More was counted meanwhile: load the page again, then confirm.");
+        }
+        Map<String, String> cells = new LinkedHashMap<>(row.cells());
+        cells.put("clean winds", counted);
+        var put = new PutRow.Put(
+                Thing.CREW.file(), id, cells, row.cells(), desk.zone().getId());
+        String words = FormActs.words(ctx, desk.forms().submit(ctx, "prepare.put", put));
+        if (!words.isEmpty()) {
+            throw new Refusal(ctx.statusCode(), words);
+        }
+        ctx.header("HX-Redirect", "/prepare/crew");
+        ctx.status(204);
     }
 
     /** To the list, or on to the next one like this. */

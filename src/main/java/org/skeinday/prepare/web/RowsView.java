@@ -1,6 +1,7 @@
 package org.skeinday.prepare.web;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All things of one kind, in finished words.
@@ -8,6 +9,18 @@ import java.util.List;
  * @param toDo what to do first when there is none
  */
 public record RowsView(String title, String one, String address, String toDo, List<String> columns, List<Row> rows) {
-    /** One thing. @param notes what is still to be done about it */
-    public record Row(String address, List<String> cells, List<String> notes) {}
+    /**
+     * One thing.
+     *
+     * @param notes what is still to be done about it
+     * @param confirm what the coach may confirm with one button; null when there is nothing
+     */
+    public record Row(
+            String address,
+            List<String> cells,
+            List<String> notes,
+            @Nullable Confirm confirm) {}
+
+    /** @param id of the row @param winds to be taken in as clean winds */
+    public record Confirm(String id, int winds, String words) {}
 }

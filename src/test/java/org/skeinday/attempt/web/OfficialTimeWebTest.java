@@ -29,6 +29,7 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.browser.SteppedClock;
+import org.skeinday.fault.CalledAttempt;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
 import org.skeinday.prepare.Prepared;
@@ -96,6 +97,7 @@ class OfficialTimeWebTest {
         String html = now();
         laptop.form("/attempt/call", Map.of("entry", hidden(html, "entry"), "number", hidden(html, "number")));
         String attempt = hidden(now(), "attempt");
+        CalledAttempt.letWind(laptop, attempt);
         move(attempt, "winding");
         move(attempt, "holding");
         if (one == null) {

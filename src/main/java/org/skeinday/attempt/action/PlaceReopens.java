@@ -1,0 +1,98 @@
+package org.skeinday.attempt.action;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.hall.PlaceMeasured;
+import org.skeinday.hall.Separation;
+import org.skeinday.hall.Verdict;
+import org.skeinday.hall.store.PlaceStore;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.steps.Moment;
+import org.skeinday.steps.Reopening;
+import org.skeinday.steps.Run;
+import org.skeinday.steps.Step;
+import org.skeinday.steps.action.Began;
+import org.skeinday.steps.store.RunStore;
+import org.skeinday.units.Length;
+import org.skeinday.units.UnitSystem;
+
+/** What a change of lane or motor opens again in the day's list of the winding place: only what was done, each once. */
+public final class PlaceReopens {
+    private static final String ANOTHER = "it is wound at another place now";
+    private static final Separation LEAST = Separation.usual();
+
+    private PlaceReopens() {}
+
+    /** As {@link org.skeinday.hall.action.Reopens} asks it: another place opens all that is critical. */
+    public static List<Fact> byPlace(
+            Tx tx, ActContext context, @Nullable PlaceMeasured before, @Nullable PlaceMeasured now) {
+        EventAdded event = EventStore.next(tx).orElse(null);
+        if (event == null) {
+            return List.of();
+        }
+        Run run = RunStore.of(tx, Moment.WINDING_PLACE, event.id());
+        if (before != null && (now == null || !before.id().equals(now.id()))) {
+            return reopened(context, run, event, new LinkedHashSet<>(run.list().critical()), ANOTHER);
+        }
+        @Nullable Length stretch = TodaysStretch.longest(tx).orElse(null);
+        if (now == null) {
+            return List.of();
+        }
+        Verdict is = LEAST.judge(now.place(), stretch);
+        // Measured for the first time: what is not known now was not known before either.
+        Verdict was = before == null ? new Verdict(List.of(), is.unknown()) : LEAST.judge(before.place(), stretch);
+        return changed(context, run, event, was, is);
+    }
+
+    /** A motor that asks for more than all that were at hand. */
+    static List<Fact> byMotor(Tx tx, ActContext context, String event, MotorAdded motor) {
+        PlaceMeasured place = PlaceStore.inUse(tx).orElse(null);
+        EventAdded next = EventStore.next(tx).orElse(null);
+        if (place == null || next == null || !next.id().equals(event)) {
+            return List.of();
+        }
+        Run run = RunStore.of(tx, Moment.WINDING_PLACE, event);
+        Verdict was = LEAST.judge(place.place(), TodaysStretch.longest(tx).orElse(null));
+        Verdict now =
+                LEAST.judge(place.place(), TodaysStretch.longest(tx, motor).orElse(null));
+        return changed(context, run, next, was, now);
+    }
+
+    private static List<Fact> changed(ActContext context, Run run, EventAdded event, Verdict was, Verdict now) {
+        List<Fact> facts = new ArrayList<>();
+        for (Reopening opened : Reopening.of(was, now, run.list(), UnitSystem.METRIC)) {
+            facts.addAll(Began.reopened(
+                    context,
+                    run,
+                    event.id(),
+                    done(run, Set.of(opened.step())),
+                    opened.reason(),
+                    facts.size(),
+                    context.now().toEpochMilli()));
+        }
+        return facts;
+    }
+
+    private static List<Fact> reopened(ActContext context, Run run, EventAdded event, Set<Step> steps, String reason) {
+        return Began.reopened(
+                context,
+                run,
+                event.id(),
+                done(run, steps),
+                reason,
+                0,
+                context.now().toEpochMilli());
+    }
+
+    private static List<Step> done(Run run, Set<Step> steps) {
+        return run.done().stream().filter(steps::contains).toList();
+    }
+}

@@ -1,0 +1,68 @@
+package org.skeinday.attempt.action;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.MotorStage;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.units.Length;
+import org.skeinday.winding.WindingPolicy;
+
+/** The longest stretch that the motors at hand ask of the lane today. */
+public final class TodaysStretch {
+    private TodaysStretch() {}
+
+    /** Of own entries' motors that can be flown, and of those under way; empty when there is none. */
+    public static Optional<Length> longest(Tx tx) {
+        return longest(tx, null);
+    }
+
+    /** The same with one more motor, which may not be among them. */
+    static Optional<Length> longest(Tx tx, @Nullable MotorAdded more) {
+        Map<String, Integer> windings = AttemptStore.windings(tx);
+        return Stream.concat(Stream.ofNullable(more), atHand(tx))
+                .map(motor -> stretch(motor, windings))
+                .max(Length::compareTo);
+    }
+
+    private static Length stretch(MotorAdded motor, Map<String, Integer> windings) {
+        int use = motor.uses() + windings.getOrDefault(motor.id(), 0) + 1;
+        return Length.ofMillimetres(motor.loopMm() * WindingPolicy.stretch(use).doubleValue());
+    }
+
+    private static Stream<MotorAdded> atHand(Tx tx) {
+        EventAdded event = EventStore.next(tx).orElse(null);
+        if (event == null) {
+            return Stream.empty();
+        }
+        List<MotorAdded> motors = MotorLifeStore.all(tx).stream()
+                .filter(life -> life.whyNotFlown().isEmpty() && life.stage() != MotorStage.RETIRED)
+                .map(MotorLife::motor)
+                .toList();
+        List<String> wound = AttemptStore.ofEvent(tx, event.id()).stream()
+                .filter(a -> a.state().isBeforeRelease() && a.motorId() != null)
+                .map(AttemptNow::motorId)
+                .toList();
+        List<EntryAdded> own = EntryStore.ofEvent(tx, event.id()).stream()
+                .filter(EntryAdded::own)
+                .toList();
+        return motors.stream()
+                .filter(m -> wound.contains(m.id()) || own.stream().anyMatch(entry -> flies(tx, entry, m)));
+    }
+
+    private static boolean flies(Tx tx, EntryAdded entry, MotorAdded motor) {
+        List<String> declared = EntryStore.motorsOf(tx, entry.id());
+        return declared.isEmpty() ? entry.team().equals(motor.team()) : declared.contains(motor.id());
+    }
+}

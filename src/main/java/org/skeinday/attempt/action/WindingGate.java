@@ -1,0 +1,97 @@
+package org.skeinday.attempt.action;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.steps.Gate;
+import org.skeinday.steps.GatePassed;
+import org.skeinday.steps.Step;
+import org.skeinday.steps.action.GateAsked;
+
+/**
+ * The one gate, asked for an attempt. Own entries only: of other teams nothing is known, and what comes from paper or a file
+ * has been wound already.
+ */
+public final class WindingGate {
+    /** The field of a form beside which a refusal stands. */
+    public static final String FIELD = "gate";
+
+    private static final int LONGEST_NAME = 80;
+    private static final Gate.Verdict OPEN = new Gate.Verdict(List.of(), Optional.empty());
+
+    /** The supervising adult answers for what is open. @param adult name as typed */
+    public record Pass(String attempt, String adult, String reason) {}
+
+    private WindingGate() {}
+
+    /** @param people the names known now, by person id */
+    public static List<ActKind<?>> kinds(Supplier<Map<String, String>> people) {
+        return List.of(new ActKind<>(
+                "gate.pass", Pass.class, (tx, context, content) -> pass(tx, context, content, people.get())));
+    }
+
+    /** Whether this attempt may be wound now. */
+    public static Gate.Verdict of(Tx tx, AttemptNow attempt) {
+        return isOwn(tx, attempt) ? GateAsked.startWinding(tx, attempt.eventId(), attempt.id()) : OPEN;
+    }
+
+    /** Why winding waits, and what to do; empty when it need not. */
+    public static Optional<String> refused(Tx tx, AttemptNow attempt) {
+        return of(tx, attempt).refused();
+    }
+
+    private static boolean isOwn(Tx tx, AttemptNow attempt) {
+        return EntryStore.find(tx, attempt.entryId()).filter(EntryAdded::own).isPresent();
+    }
+
+    private static Decision pass(Tx tx, ActContext context, Pass pass, Map<String, String> people) {
+        AttemptNow attempt = AttemptStore.find(tx, pass.attempt()).orElse(null);
+        if (attempt == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        String adult = pass.adult().strip();
+        if (adult.isEmpty() || adult.length() > LONGEST_NAME) {
+            return Decision.refused(
+                    "adult", "Name the supervising adult, with at most " + LONGEST_NAME + " characters");
+        }
+        Optional<Decision> wrong =
+                AttemptDeeds.wrongWords("passed", pass.reason().strip(), AttemptDeeds.SAY_WHY);
+        if (wrong.isPresent()) {
+            return wrong.get();
+        }
+        List<Step> open = of(tx, attempt).open();
+        if (attempt.state() != State.CALLED || open.isEmpty()) {
+            return Decision.refused(FIELD, "Nothing is waited for any more: look again");
+        }
+        Optional<String> known = people.entrySet().stream()
+                .filter(e -> e.getValue().equalsIgnoreCase(adult))
+                .map(Map.Entry::getKey)
+                .findFirst();
+        String id = known.orElseGet(() -> context.newId(1));
+        var fact = new GatePassed(
+                context.newId(0),
+                attempt.id(),
+                id,
+                pass.reason().strip(),
+                open.stream().map(Step::id).collect(Collectors.toList()),
+                context.now().toEpochMilli(),
+                context.device());
+        return new Decision.Decided(
+                List.of(Fact.of("gate.passed", fact)),
+                known.isPresent() ? Map.of() : Map.of(id, adult),
+                Set.of("attempts", "checks"));
+    }
+}

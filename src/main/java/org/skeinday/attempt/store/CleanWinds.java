@@ -1,0 +1,55 @@
+package org.skeinday.attempt.store;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.contest.EntryTask;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.motor.BatchAdded;
+import org.skeinday.motor.store.BatchStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.winding.Doubts;
+import org.skeinday.winding.Wind;
+import org.skeinday.winding.store.WindStore;
+
+/**
+ * Clean winds by person: counted, without a break and without a doubt that nobody has cleared. The one who winds is who the
+ * entry names for it, since who holds the device reads; a wind without an attempt is of the person whose device it was.
+ */
+public final class CleanWinds {
+    private CleanWinds() {}
+
+    /** By person id; who has none is not there. */
+    public static Map<String, Integer> byPerson(Tx tx) {
+        Map<String, Integer> counts = new HashMap<>();
+        for (BatchAdded batch : BatchStore.all(tx)) {
+            for (Wind wind : WindStore.countedOfBatch(tx, batch.id())) {
+                if (isClean(tx, wind)) {
+                    winder(tx, wind).ifPresent(person -> counts.merge(person, 1, Integer::sum));
+                }
+            }
+        }
+        return Map.copyOf(counts);
+    }
+
+    private static boolean isClean(Tx tx, Wind wind) {
+        Set<String> cleared = WindStore.confirmed(tx, wind.begun().id());
+        return wind.broke().isEmpty()
+                && Doubts.of(wind, Optional.empty()).stream().allMatch(d -> cleared.contains(d.markId()));
+    }
+
+    private static Optional<String> winder(Tx tx, Wind wind) {
+        String attempt = wind.begun().attemptId();
+        if (attempt == null) {
+            return Optional.ofNullable(wind.begun().personId()).filter(id -> !id.isEmpty());
+        }
+        return AttemptStore.find(tx, attempt)
+                .map(AttemptNow::entryId)
+                .flatMap(entry -> EntryStore.tasksOf(tx, entry).stream()
+                        .filter(t -> t.task().equals("winds"))
+                        .map(EntryTask::personId)
+                        .findFirst());
+    }
+}

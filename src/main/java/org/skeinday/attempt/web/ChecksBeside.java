@@ -1,0 +1,52 @@
+package org.skeinday.attempt.web;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.action.TodaysStretch;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.steps.web.AtHand;
+import org.skeinday.units.Length;
+
+/** What the page Checks asks of the day's attempts: own ones only. */
+public final class ChecksBeside implements AtHand {
+    @Override
+    public Optional<Attempt> attempt(Tx tx) {
+        return Today.read(tx).flatMap(today -> {
+            List<AttemptNow> own = today.attempts().stream()
+                    .filter(a -> today.entry(a.entryId()).own())
+                    .toList();
+            Optional<AttemptNow> open = own.stream()
+                    .filter(a -> a.state().isOpen())
+                    .max(Comparator.comparingLong(a -> moment(a.calledAtMs())));
+            return open.or(() -> own.stream()
+                            .filter(a -> a.state() == State.CLOSED)
+                            .max(Comparator.comparingLong(a -> moment(a.closedAtMs()))))
+                    .map(a -> new Attempt(
+                            a.id(),
+                            today.entry(a.entryId()).name() + ", attempt " + a.number(),
+                            a.state().word(),
+                            moment(a.closedAtMs())));
+        });
+    }
+
+    private static long moment(@org.jspecify.annotations.Nullable Long ms) {
+        return ms == null ? 0 : ms;
+    }
+
+    @Override
+    public boolean isOver(Tx tx) {
+        return Today.read(tx)
+                .filter(today ->
+                        today.entries().stream().filter(EntryAdded::own).noneMatch(today::mayStillFly))
+                .isPresent();
+    }
+
+    @Override
+    public Optional<Length> longestStretch(Tx tx) {
+        return TodaysStretch.longest(tx);
+    }
+}

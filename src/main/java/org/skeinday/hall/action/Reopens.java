@@ -1,0 +1,21 @@
+package org.skeinday.hall.action;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.hall.PlaceMeasured;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Fact;
+
+/** What a change of the winding place in use opens again in the day's lists. */
+@FunctionalInterface
+public interface Reopens {
+    /** Where no list hangs on it. */
+    Reopens NOTHING = (tx, context, before, now) -> List.of();
+
+    /**
+     * @param before in use so far, null when none was
+     * @param now in use from now on, null when none is
+     */
+    List<Fact> by(Tx tx, ActContext context, @Nullable PlaceMeasured before, @Nullable PlaceMeasured now);
+}

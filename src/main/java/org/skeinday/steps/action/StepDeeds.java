@@ -1,0 +1,294 @@
+package org.skeinday.steps.action;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.platform.record.TapTime;
+import org.skeinday.steps.CautionMet;
+import org.skeinday.steps.Cautions;
+import org.skeinday.steps.Checklist;
+import org.skeinday.steps.Corrected;
+import org.skeinday.steps.ReadAloud;
+import org.skeinday.steps.Run;
+import org.skeinday.steps.RunFact;
+import org.skeinday.steps.RunRules;
+import org.skeinday.steps.Skipped;
+import org.skeinday.steps.TakenBack;
+import org.skeinday.steps.Ticked;
+import org.skeinday.steps.store.ListStore;
+import org.skeinday.steps.store.RunStore;
+
+/** Taps of a walk through a list. None is refused for being late; each is kept beside the others. */
+public final class StepDeeds {
+    static final Set<String> TOPICS = Set.of("checks");
+    private static final int LONGEST = 400;
+    private static final int LONGEST_SUBJECT = 165;
+    private static final int LONGEST_ANSWER = 200;
+
+    private final Said said;
+
+    private StepDeeds(Said said) {
+        this.said = said;
+    }
+
+    /**
+     * One item is done.
+     *
+     * @param subject what the list is about: the attempt, the day, the day's model
+     * @param answer the value that it asks for; null for OK
+     * @param revision of the list as it was shown
+     */
+    public record Tick(
+            String list,
+            String subject,
+            String step,
+            @Nullable String answer,
+            int revision,
+            @Nullable Long serverMs,
+            @Nullable Long boundMs) {}
+
+    /** The whole list was read aloud and answered. */
+    public record Read(
+            String list,
+            String subject,
+            int revision,
+            @Nullable Long serverMs,
+            @Nullable Long boundMs) {}
+
+    /** An item is left out. */
+    public record Skip(
+            String list,
+            String subject,
+            String step,
+            String reason,
+            int revision,
+            @Nullable Long serverMs,
+            @Nullable Long boundMs) {}
+
+    /** A tap was a slip. @param about id of the tick, reading or skip */
+    public record Undo(
+            String about, @Nullable Long serverMs, @Nullable Long boundMs) {}
+
+    /** What a tick said is put right later. @param done yes when the item was done after all, with this answer */
+    public record Correct(
+            String about,
+            String step,
+            String done,
+            @Nullable String answer,
+            String reason) {}
+
+    /** A caution's full text was in front of somebody. @param day ISO date in the hall */
+    public record Met(String caution, String day) {}
+
+    /** @param said what values say elsewhere */
+    public static List<ActKind<?>> kinds(Said said) {
+        var deeds = new StepDeeds(said);
+        return List.of(
+                new ActKind<>("step.tick", Tick.class, deeds::tick),
+                new ActKind<>("step.read-aloud", Read.class, StepDeeds::read),
+                new ActKind<>("step.skip", Skip.class, StepDeeds::skip),
+                new ActKind<>("step.undo", Undo.class, StepDeeds::undo),
+                new ActKind<>("step.correct", Correct.class, StepDeeds::correct),
+                new ActKind<>("caution.met", Met.class, StepDeeds::met),
+                new ActKind<>("checklist.revise", ReviseList.Revision.class, ReviseList::decide));
+    }
+
+    private Decision tick(Tx tx, ActContext context, Tick tick) {
+        Checklist inForce = ListStore.find(tx, tick.list()).orElse(null);
+        if (inForce == null || isNoSubject(tick.subject())) {
+            return noList();
+        }
+        Run run = RunStore.of(tx, inForce, tick.subject());
+        @Nullable
+        String answer = tick.answer() == null || tick.answer().isBlank()
+                ? null
+                : tick.answer().strip();
+        if (answer != null && answer.length() > LONGEST_ANSWER) {
+            return Decision.refused("answer", "An answer has at most " + LONGEST_ANSWER + " characters");
+        }
+        long atMs = TapTime.of(context, tick.serverMs(), tick.boundMs(), 0);
+        var fact = new Ticked(
+                context.newId(0),
+                RunStore.id(tick.list(), tick.subject()),
+                tick.step(),
+                answer,
+                tick.revision(),
+                atMs,
+                person(context),
+                context.device());
+        Optional<String> no = RunRules.refuses(run.list(), fact);
+        if (no.isPresent()) {
+            return Decision.refused("answer", no.get());
+        }
+        List<Fact> facts = Began.orGoesOn(tx, context, run, tick.subject(), atMs);
+        facts.add(Fact.of("step.ticked", fact));
+        Optional<Decision> elsewhere = answer == null
+                ? Optional.empty()
+                : said.elsewhere(
+                        tx,
+                        context,
+                        tick.subject(),
+                        run.list().step(tick.step()).orElseThrow(),
+                        answer);
+        return elsewhere.map(other -> with(facts, other)).orElseGet(() -> decided(facts));
+    }
+
+    private static Decision with(List<Fact> facts, Decision other) {
+        if (!(other instanceof Decision.Decided more)) {
+            return other;
+        }
+        facts.addAll(more.facts());
+        Set<String> topics = new java.util.HashSet<>(more.topics());
+        topics.addAll(TOPICS);
+        return new Decision.Decided(facts, more.names(), topics);
+    }
+
+    static Decision read(Tx tx, ActContext context, Read read) {
+        Checklist inForce = ListStore.find(tx, read.list()).orElse(null);
+        if (inForce == null || isNoSubject(read.subject())) {
+            return noList();
+        }
+        Run run = RunStore.of(tx, inForce, read.subject());
+        long atMs = TapTime.of(context, read.serverMs(), read.boundMs(), 0);
+        var fact = new ReadAloud(
+                context.newId(0),
+                RunStore.id(read.list(), read.subject()),
+                read.revision(),
+                atMs,
+                person(context),
+                context.device());
+        Optional<String> no = RunRules.refuses(run.list(), fact);
+        if (no.isPresent()) {
+            return Decision.refused(no.get());
+        }
+        List<Fact> facts = Began.ifNew(tx, context, run, read.subject(), atMs);
+        facts.add(Fact.of("list.read-aloud", fact));
+        return decided(facts);
+    }
+
+    static Decision skip(Tx tx, ActContext context, Skip skip) {
+        Checklist inForce = ListStore.find(tx, skip.list()).orElse(null);
+        if (inForce == null || isNoSubject(skip.subject())) {
+            return noList();
+        }
+        Optional<Decision> wrong = wrongReason(skip.reason());
+        if (wrong.isPresent()) {
+            return wrong.get();
+        }
+        Run run = RunStore.of(tx, inForce, skip.subject());
+        long atMs = TapTime.of(context, skip.serverMs(), skip.boundMs(), 0);
+        var fact = new Skipped(
+                context.newId(0),
+                RunStore.id(skip.list(), skip.subject()),
+                skip.step(),
+                skip.reason().strip(),
+                skip.revision(),
+                atMs,
+                person(context),
+                context.device());
+        Optional<String> no = RunRules.refuses(run.list(), fact);
+        if (no.isPresent()) {
+            return Decision.refused("reason", no.get());
+        }
+        List<Fact> facts = Began.orGoesOn(tx, context, run, skip.subject(), atMs);
+        facts.add(Fact.of("step.skipped", fact));
+        return decided(facts);
+    }
+
+    static Decision undo(Tx tx, ActContext context, Undo undo) {
+        RunFact undone = RunStore.fact(tx, undo.about()).orElse(null);
+        if (undone == null) {
+            return Decision.unknown("There is no such tap: it has not come in yet");
+        }
+        long atMs = TapTime.of(context, undo.serverMs(), undo.boundMs(), undone.atMs());
+        var fact =
+                new TakenBack(context.newId(0), undone.runId(), undone.id(), atMs, person(context), context.device());
+        return RunRules.refuses(undone, fact, RunStore.PAUSES)
+                .map(no -> Decision.refused(Character.toUpperCase(no.charAt(0)) + no.substring(1)))
+                .orElseGet(() -> decided(List.of(Fact.of("step.taken-back", fact))));
+    }
+
+    static Decision correct(Tx tx, ActContext context, Correct correct) {
+        RunFact about = RunStore.fact(tx, correct.about()).orElse(null);
+        if (about == null) {
+            return Decision.unknown("There is no such tap any more; look again");
+        }
+        Optional<Decision> wrong = wrongReason(correct.reason());
+        if (wrong.isPresent()) {
+            return wrong.get();
+        }
+        boolean done = correct.done().equals("yes");
+        @Nullable
+        String answer = correct.answer() == null || correct.answer().isBlank() || !done
+                ? null
+                : correct.answer().strip();
+        var fact = new Corrected(
+                context.newId(0),
+                about.runId(),
+                about.id(),
+                correct.step(),
+                done,
+                answer,
+                correct.reason().strip(),
+                context.now().toEpochMilli(),
+                person(context),
+                context.device());
+        Optional<String> no = RunStore.begun(tx, about.runId())
+                .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision()))
+                .flatMap(list -> RunRules.refuses(list, fact));
+        return no.map(words -> Decision.refused("answer", words))
+                .orElseGet(() -> decided(List.of(Fact.of("step.corrected", fact))));
+    }
+
+    static Decision met(Tx tx, ActContext context, Met met) {
+        if (Cautions.all().stream().noneMatch(c -> c.id().equals(met.caution()))
+                || !met.day().matches("\\d{4}-\\d\\d-\\d\\d")) {
+            return Decision.unknown("There is no such caution; load the page again");
+        }
+        var fact = new CautionMet(
+                context.newId(0),
+                reader(context.person(), context.device()),
+                met.day(),
+                met.caution(),
+                context.now().toEpochMilli());
+        return Decision.decided(Set.of("cautions"), Fact.of("caution.met", fact));
+    }
+
+    /** Who meets a caution: the person, or the device where nobody said who holds it. */
+    public static String reader(String person, String device) {
+        return person.isEmpty() ? "device " + device : person;
+    }
+
+    private static Optional<Decision> wrongReason(String reason) {
+        if (reason.isBlank()) {
+            return Optional.of(Decision.refused("reason", "Say why: it stays visible"));
+        }
+        return reason.length() > LONGEST
+                ? Optional.of(Decision.refused(
+                        "reason", "A reason has at most " + LONGEST + " characters, this one has " + reason.length()))
+                : Optional.empty();
+    }
+
+    private static boolean isNoSubject(String subject) {
+        return subject.isBlank() || subject.length() > LONGEST_SUBJECT;
+    }
+
+    private static Decision noList() {
+        return Decision.unknown("There is no such list; look again");
+    }
+
+    private static Decision decided(List<Fact> facts) {
+        return new Decision.Decided(facts, Map.of(), TOPICS);
+    }
+
+    static @Nullable String person(ActContext context) {
+        return context.person().isEmpty() ? null : context.person();
+    }
+}

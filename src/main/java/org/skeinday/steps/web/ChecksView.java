@@ -1,0 +1,89 @@
+package org.skeinday.steps.web;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.steps.Cautions;
+
+/**
+ * The page Checks in finished words.
+ *
+ * @param day name of the event; empty when there is none
+ * @param none what is said in place of a list; empty when there is one
+ * @param refetch address of the part
+ * @param waits what winding waits for; empty when it need not
+ * @param attempt id of the attempt that waits
+ * @param today ISO date in the hall, for cautions
+ */
+public record ChecksView(
+        String day,
+        String none,
+        @Nullable Ended ended,
+        @Nullable Walk walk,
+        List<Other> others,
+        List<Cautions.Shown> cautions,
+        String today,
+        String refetch,
+        String waits,
+        String attempt,
+        boolean coach,
+        FormErrors form) {
+    /**
+     * The list that is walked through.
+     *
+     * @param about what it is for; empty for the day
+     * @param way read, then do; or do, then confirm
+     * @param resumed where it stopped and how long ago; empty when it was not interrupted
+     * @param ending what comes next; empty while something is open
+     * @param aloud whether one tap answers all of it
+     */
+    public record Walk(
+            String list,
+            String subject,
+            int revision,
+            String title,
+            String about,
+            String way,
+            String resumed,
+            String ending,
+            boolean aloud,
+            List<Item> items) {}
+
+    /**
+     * One item.
+     *
+     * @param state open, done or skipped
+     * @param asks how it is answered: ok, text, direction, place or hall (not to be ticked: it is mended there)
+     * @param unit what a typed value is, for its label
+     * @param said who answered, when and what; each line one fact that holds
+     * @param notes why it is asked again, what is in doubt
+     * @param offers what one tap answers: value and words
+     * @param about id of the latest tap that holds, empty when there is none
+     * @param undoUntil epoch ms until which it can be undone
+     */
+    public record Item(
+            String step,
+            String text,
+            String reason,
+            boolean critical,
+            String state,
+            String asks,
+            String unit,
+            List<String> said,
+            List<String> notes,
+            List<Offer> offers,
+            String about,
+            long undoUntil) {
+        public boolean isOpen() {
+            return state.equals("open");
+        }
+    }
+
+    /** A list that was done to its end just now. @param words its title and what comes next */
+    public record Ended(String words, String address) {}
+
+    public record Offer(String answer, String words) {}
+
+    /** @param state how far it is, in words */
+    public record Other(String address, String title, String state, String look) {}
+}

@@ -1,0 +1,141 @@
+package org.skeinday.steps.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.steps.Checklist;
+import org.skeinday.steps.Moment;
+import org.skeinday.steps.Run;
+import org.skeinday.steps.Step;
+import org.skeinday.steps.store.ListStore;
+import org.skeinday.steps.store.RunStore;
+
+/** Which list belongs to this pause, and which others there are: by the state of the day and of the attempt under way. */
+final class Pause {
+    /** So long the list after landing stands in front once the attempt is closed (own default). */
+    private static final long AFTER_CLOSING_MS = 20 * 60_000;
+
+    private final Tx tx;
+    private final EventAdded event;
+    private final Optional<AtHand.Attempt> attempt;
+    private final boolean isOver;
+    private final String today;
+
+    /** @param about what it is for, in words; empty for the day */
+    record Place(Run run, String subject, String about) {
+        Checklist list() {
+            return run.list();
+        }
+
+        Moment moment() {
+            return list().moment();
+        }
+    }
+
+    /** @param today ISO date in the hall */
+    Pause(Tx tx, EventAdded event, AtHand atHand, String today) {
+        this.tx = tx;
+        this.event = event;
+        this.attempt = atHand.attempt(tx);
+        this.isOver = atHand.isOver(tx);
+        this.today = today;
+    }
+
+    /** Whether the first crank turn was made and the release was not. */
+    boolean isQuiet() {
+        return attempt.filter(a -> List.of("winding", "holding").contains(a.state()))
+                .isPresent();
+    }
+
+    Optional<AtHand.Attempt> called() {
+        return attempt.filter(a -> a.state().equals("called"));
+    }
+
+    /** In the order of the day; of an attempt's lists those that can be walked through now. */
+    List<Place> all() {
+        List<Place> places = new ArrayList<>();
+        for (Checklist list : ListStore.all(tx)) {
+            switch (list.moment()) {
+                case MODEL_INSPECTION ->
+                    models().forEach(m -> places.add(place(list, event.id() + "~" + m.id(), m.name())));
+                case BEFORE_WINDING, BEFORE_LOADING ->
+                    called().ifPresent(a -> places.add(place(list, a.id(), a.title())));
+                case AFTER_LANDING ->
+                    attempt.filter(a -> List.of("landed", "closed").contains(a.state()))
+                            .ifPresent(a -> places.add(place(list, a.id(), a.title())));
+                case RELEASE -> {} // by hand signals, on paper only
+                default -> places.add(place(list, event.id(), ""));
+            }
+        }
+        return places;
+    }
+
+    private Place place(Checklist list, String subject, String about) {
+        return new Place(RunStore.of(tx, list, subject), subject, about);
+    }
+
+    private List<ModelAdded> models() {
+        return EntryStore.ofEvent(tx, event.id()).stream()
+                .filter(EntryAdded::own)
+                .flatMap(entry -> ModelStore.ofEntry(tx, entry.id()).stream())
+                .distinct()
+                .toList();
+    }
+
+    /** Empty when nothing is asked just now. */
+    Optional<Place> now(List<Place> all, long nowMs) {
+        if (isQuiet() || attempt.filter(a -> a.state().equals("released")).isPresent()) {
+            return Optional.empty();
+        }
+        if (called().isPresent()) {
+            return first(all, Moment.WINDING_PLACE)
+                    .filter(p -> p.run().open().stream().anyMatch(Step::critical))
+                    .or(() -> open(all, Moment.BEFORE_WINDING))
+                    .or(() -> open(all, Moment.BEFORE_LOADING));
+        }
+        return afterLanding(all, nowMs)
+                .or(() -> event.day().compareTo(today) > 0 ? open(all, Moment.PACKING) : Optional.empty())
+                .or(() -> isOver ? open(all, Moment.END_OF_DAY) : Optional.empty())
+                .or(() -> isOver ? Optional.empty() : ofTheMorning(all));
+    }
+
+    private Optional<Place> afterLanding(List<Place> all, long nowMs) {
+        return open(all, Moment.AFTER_LANDING)
+                .filter(p -> attempt.filter(a -> a.closedMs() == 0 || nowMs - a.closedMs() < AFTER_CLOSING_MS)
+                        .isPresent());
+    }
+
+    private static Optional<Place> ofTheMorning(List<Place> all) {
+        return open(all, Moment.ARRIVAL)
+                .or(() -> open(all, Moment.WINDING_PLACE))
+                .or(() -> open(all, Moment.MODEL_INSPECTION));
+    }
+
+    private static Optional<Place> first(List<Place> all, Moment moment) {
+        return all.stream().filter(p -> p.moment() == moment).findFirst();
+    }
+
+    private static Optional<Place> open(List<Place> all, Moment moment) {
+        return all.stream()
+                .filter(p -> p.moment() == moment && !p.run().isComplete())
+                .findFirst();
+    }
+
+    /** What is said where no list is. */
+    String none(boolean read) {
+        if (isQuiet()) {
+            return "Nothing is asked between the first crank turn and the release.";
+        }
+        return called().isPresent() && read
+                ? "All is read. Start winding."
+                : attempt.filter(a -> a.state().equals("released")).isPresent()
+                        ? "In the air. The next list is after the landing."
+                        : "Nothing is open at this pause.";
+    }
+}

@@ -1,0 +1,210 @@
+package org.skeinday.browser;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.http.Pace;
+
+/** Two people on one list at once, an interruption, the gate, and the winding place drawn from above. */
+@Timeout(300)
+class ChecksBrowserIT {
+    private final ChromeDriver phone = Browsers.of(Browsers.Size.PHONE);
+    private final ChromeDriver tablet = Browsers.of(Browsers.Size.TABLET);
+    private final ChromeDriver laptop = Browsers.of(Browsers.Size.LAPTOP);
+    private final SteppedClock clock = new SteppedClock(Clock.systemDefaultZone());
+
+    @TempDir
+    Path root;
+
+    private App app;
+
+    @BeforeEach
+    void start() throws Exception {
+        var settings = new App.Settings(
+                Demo.into(root.resolve("day")), 0, false, Pace.normal().dividedBy(20));
+        app = App.start(settings, clock, new SecureRandom());
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        phone.manage().deleteAllCookies();
+        tablet.manage().deleteAllCookies();
+        app.close();
+    }
+
+    @Test
+    void two_go_through_one_list_at_once_are_interrupted_and_go_on() {
+        join(phone, "Ayla");
+        join(tablet, "Ines");
+        phone.get(at("/checks"));
+        tablet.get(at("/checks"));
+        Sight.look(phone, "checks-first-phone");
+        Sight.look(tablet, "checks-first");
+        tick(tablet, "Done: Venue");
+        Sight.waitFor(phone, "Ines ");
+        tick(phone, "Done: Models out");
+        Sight.waitFor(tablet, "Ayla ");
+        Sight.touch(phone, b -> b.findElement(box("Take back: Models out")).click());
+        waitOpen(tablet, "Done: Models out");
+        tick(phone, "Done: Models out");
+        Sight.look(phone, "checks-ticked-phone");
+        clock.stepBy(Duration.ofMinutes(7));
+        tablet.navigate().refresh();
+        Sight.waitFor(tablet, "Away for 7 min");
+        Sight.look(tablet, "checks-resumed");
+        tick(tablet, "Done: Venue");
+        tick(tablet, "Done: Hall looked over");
+        leaveOut(tablet, "no thermometer here");
+        Sight.waitFor(phone, "Arrival and unpacking is done.");
+        Sight.waitFor(phone, "Mount pulled");
+        Sight.look(phone, "checks-place-phone");
+        tablet.findElement(By.partialLinkText("Arrival and unpacking is done")).click();
+        Sight.waitFor(tablet, "left out: no thermometer here");
+        Sight.look(tablet, "checks-done");
+    }
+
+    @Test
+    void the_gate_says_what_is_open_where_to_tick_it_and_lets_the_adult_answer() throws Exception {
+        CalledAttempt.callOnly(new Visitor(app.port(), "", 95));
+        laptop.get(at("/"));
+        Sight.waitFor(laptop, "Winding waits for");
+        Sight.look(laptop, "gate-now");
+        tablet.get(at("/winding"));
+        phone.get(at("/checks"));
+        Sight.look(phone, "gate-checks-phone");
+        laptop.findElement(By.cssSelector(".gate-pass summary")).click();
+        laptop.findElement(By.id("adult")).sendKeys("Mrs Grebe");
+        laptop.findElement(By.id("passed")).sendKeys("looked at all of it myself");
+        Sight.look(laptop, "gate-open");
+        Sight.button(laptop, "Record it").click();
+        Sight.waitFor(laptop, "Mrs Grebe: looked at all of it myself");
+        assertFalse(Sight.text(laptop).contains("Winding waits for"));
+        Sight.touch(laptop, b -> Sight.button(b, "Start winding").click());
+        Sight.waitFor(laptop, "Wound, holding");
+        Sight.waitFor(phone, "Nothing is asked between the first crank turn and the release.");
+        Sight.look(phone, "checks-quiet-phone");
+    }
+
+    @Test
+    void a_winding_place_is_measured_drawn_and_mended() {
+        laptop.get(at("/hall"));
+        Sight.look(laptop, "hall-empty");
+        fill(
+                laptop,
+                Map.of("hall-name", "Saltmarsh Hall", "lane", "lane by the door", "length", "4 m", "past", "1.5 m"));
+        fill(laptop, Map.of("name0", "stand one", "first0", "1 m", "second0", "1.1 m"));
+        thing(laptop, 1, "reader", "Ayla", "0.5 m", "1.6 m");
+        thing(laptop, 2, "launch", "launch", "6 m", "2.5 m");
+        fill(laptop, Map.of("drift", "2", "speed", "0.2"));
+        press(laptop, "Keep this place");
+        Sight.waitFor(laptop, "stand one is 100 mm too close");
+        Sight.look(laptop, "hall-too-close");
+        phone.get(at("/hall"));
+        Sight.look(phone, "hall-phone");
+        tablet.get(at("/hall"));
+        Sight.look(tablet, "hall-tablet");
+        fill(laptop, Map.of("second0", "1.2 m"));
+        press(laptop, "Keep these numbers");
+        Sight.waitFor(laptop, "Nothing is too close.");
+        Sight.waitFor(phone, "Nothing is too close.");
+        Sight.look(laptop, "hall-clear");
+        laptop.get(at("/"));
+        Sight.waitFor(laptop, "launch spot");
+        Sight.look(laptop, "now-with-air");
+    }
+
+    @Test
+    void lists_are_read_on_paper_and_worded_anew() {
+        laptop.get(at("/checks/lists"));
+        Sight.look(laptop, "lists");
+        laptop.get(at("/checks/lists/arrival"));
+        Sight.look(laptop, "list-form");
+        phone.get(at("/checks/lists/arrival"));
+        Sight.look(phone, "list-form-phone");
+        var title = laptop.findElement(By.id("title"));
+        title.clear();
+        title.sendKeys("Arrival, our way");
+        press(laptop, "Save as revision 2");
+        Sight.waitFor(laptop, "Arrival, our way");
+        laptop.get(at("/checks/print"));
+        assertTrue(Sight.text(laptop).contains("Arrival, our way"));
+        Sight.look(laptop, "lists-on-paper");
+    }
+
+    private static void press(ChromeDriver browser, String words) {
+        var button = Sight.button(browser, words);
+        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
+        button.click();
+    }
+
+    private static void fill(ChromeDriver browser, Map<String, String> fields) {
+        fields.forEach((id, text) -> {
+            var field = browser.findElement(By.id(id));
+            field.clear();
+            field.sendKeys(text);
+        });
+    }
+
+    private static void thing(ChromeDriver browser, int row, String kind, String name, String first, String second) {
+        new Select(browser.findElement(By.id("kind" + row))).selectByValue(kind);
+        fill(browser, Map.of("name" + row, name, "first" + row, first, "second" + row, second));
+    }
+
+    private static By box(String label) {
+        return By.xpath("//button[starts-with(@aria-label, '" + label + "')]");
+    }
+
+    private static void tick(ChromeDriver browser, String label) {
+        waitOpen(browser, label);
+        Sight.touch(browser, b -> b.findElement(box(label)).click());
+        new WebDriverWait(browser, Duration.ofSeconds(15))
+                .ignoring(WebDriverException.class)
+                .until(b -> b.findElements(box(label)).isEmpty());
+    }
+
+    private static void waitOpen(ChromeDriver browser, String label) {
+        new WebDriverWait(browser, Duration.ofSeconds(15))
+                .ignoring(WebDriverException.class)
+                .until(b -> b.findElement(box(label)).isDisplayed());
+    }
+
+    private static void leaveOut(ChromeDriver browser, String reason) {
+        browser.findElement(By.xpath("//summary[starts-with(@aria-label, 'Leave out: Motors warm')]"))
+                .click();
+        browser.findElement(By.id("skip-motors-warm")).sendKeys(reason);
+        browser.findElement(By.cssSelector("#item-motors-warm details button")).click();
+    }
+
+    private void join(ChromeDriver browser, String person) {
+        browser.get(at("/join") + app.joinLink().replaceFirst("[^#]*", ""));
+        new Select(browser.findElement(By.id("person"))).selectByVisibleText(person);
+        browser.findElement(By.cssSelector("button[value=helper]")).click();
+        new WebDriverWait(browser, Duration.ofSeconds(10))
+                .ignoring(WebDriverException.class)
+                .until(b -> !Objects.requireNonNull(b.getCurrentUrl()).contains("/join"));
+    }
+
+    private String at(String path) {
+        return "http://localhost:" + app.port() + path;
+    }
+}

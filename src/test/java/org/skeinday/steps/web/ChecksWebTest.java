@@ -1,0 +1,389 @@
+package org.skeinday.steps.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.browser.SteppedClock;
+import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.http.Pace;
+import org.skeinday.platform.record.Json;
+
+/** The lists of the demo's day, tapped as pages do it. */
+class ChecksWebTest {
+    @TempDir
+    Path root;
+
+    private final SteppedClock clock = new SteppedClock(Clock.systemDefaultZone());
+    private App app;
+    private Visitor laptop;
+    private Visitor helper;
+
+    @BeforeEach
+    void start() throws Exception {
+        var settings = new App.Settings(
+                Demo.into(root.resolve("day")), 0, false, Pace.normal().dividedBy(20));
+        app = App.start(settings, clock, new SecureRandom());
+        laptop = new Visitor(app.port(), "", 71);
+        helper = Demo.joined(app, "helper", "", 72);
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private String called() throws Exception {
+        CalledAttempt.callOnly(laptop);
+        return CalledAttempt.value(laptop.get("/now").body(), "name=\"attempt\" value=\"([^\"]+)\"");
+    }
+
+    private String event() throws Exception {
+        return CalledAttempt.value(helper.get("/checks").body(), "/checks\\?list=packing&amp;subject=([^\"]+)\"");
+    }
+
+    private static ObjectNode about(String list, String subject) {
+        return Json.MAPPER
+                .createObjectNode()
+                .put("list", list)
+                .put("subject", subject)
+                .put("revision", 1);
+    }
+
+    private static ObjectNode item(String list, String subject, String step) {
+        return about(list, subject).put("step", step);
+    }
+
+    private static void saved(JsonNode answer) {
+        assertEquals("saved", answer.path("state").asText(), answer.toString());
+    }
+
+    private static void refused(String words, JsonNode answer) {
+        assertEquals("refused", answer.path("state").asText(), answer.toString());
+        assertTrue(answer.path("reason").asText().contains(words), answer.toString());
+    }
+
+    /** All that winding waits for at the place. */
+    private void placeDone(Visitor who, String event) throws Exception {
+        saved(who.tap("step.tick", item("winding-place", event, "mount-pulled").put("answer", "15")));
+        saved(who.tap("step.tick", item("winding-place", event, "distances").put("answer", "by eye")));
+        saved(who.tap("step.tick", item("winding-place", event, "adult-here")));
+    }
+
+    private HttpResponse<String> wind(String attempt) throws Exception {
+        return laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "winding", "seen", ""));
+    }
+
+    private static void says(int status, String words, HttpResponse<String> answer) {
+        assertEquals(status, answer.statusCode(), answer.body());
+        assertTrue(answer.body().contains(words), words + " in " + answer.body());
+    }
+
+    @Test
+    void winding_waits_for_the_place_and_eye_protection_both_ways_in_and_for_nothing_else() throws Exception {
+        String event = event();
+        String attempt = calledWithMotor();
+        says(422, "Eye protection on", wind(attempt));
+        refused(
+                "Winding waits for",
+                helper.tap("wind.begin", Json.MAPPER.createObjectNode().put("attempt", attempt)));
+        assertFalse(helper.get("/winding").body().contains("First crank turn"), "no key while winding waits");
+        placeDone(helper, event);
+        says(422, "Eye protection on", wind(attempt));
+        saved(helper.tap("step.tick", item("before-winding", attempt, "eye-protection")));
+        assertTrue(helper.get("/winding").body().contains("Winding"), "the page");
+        says(200, "Wound, holding", wind(attempt));
+        assertTrue(
+                helper.get("/checks").body().contains("Nothing is asked between"), "quiet from the first crank turn");
+    }
+
+    @Test
+    void the_supervising_adult_answers_for_what_is_open_and_it_stays_visible() throws Exception {
+        String attempt = called();
+        Map<String, String> form = new HashMap<>(Map.of("attempt", attempt, "adult", "", "passed", "late"));
+        says(422, "Name the supervising adult", helper.form("/checks/gate", form));
+        form.put("adult", "Mrs Grebe");
+        form.put("passed", "");
+        says(422, "Say why", helper.form("/checks/gate", form));
+        form.put("passed", "looked at it myself");
+        assertEquals(200, helper.form("/checks/gate", form).statusCode());
+        says(422, "Nothing is waited for", helperPassAgain(attempt));
+        says(200, "Wound, holding", wind(attempt));
+        String card = laptop.get("/now").body();
+        assertTrue(card.contains("Mrs Grebe: looked at it myself"), card);
+        assertTrue(laptop.get("/attempt/" + attempt).body().contains("Mrs Grebe"), "on the attempt's own page too");
+    }
+
+    private HttpResponse<String> helperPassAgain(String attempt) throws Exception {
+        placeDone(helper, event());
+        saved(helper.tap("step.tick", item("before-winding", attempt, "eye-protection")));
+        return helper.form("/checks/gate", Map.of("attempt", attempt, "adult", "Mrs Grebe", "passed", "again"));
+    }
+
+    @Test
+    void what_opens_again_after_a_pass_is_not_answered_for() throws Exception {
+        String event = event();
+        String attempt = called();
+        placeDone(helper, event);
+        assertEquals(
+                200,
+                helper.form("/checks/gate", Map.of("attempt", attempt, "adult", "Mrs Grebe", "passed", "glasses on"))
+                        .statusCode());
+        JsonNode tick = helper.tap("step.tick", item("winding-place", event, "adult-here"));
+        saved(tick);
+        laptop.form(
+                "/hall/measure",
+                HallFields.of(
+                        "4 m", Map.of("kind0", "spectator", "name0", "bench", "first0", "2 m", "second0", "1 m")));
+        says(422, "Models and people outside the tape", wind(attempt));
+    }
+
+    @Test
+    void a_tick_twice_counts_once_and_a_value_that_is_none_is_refused() throws Exception {
+        String event = event();
+        String id = helper.newId();
+        saved(helper.tapAs(id, "step.tick", item("arrival", event, "venue-asked")));
+        saved(helper.tapAs(id, "step.tick", item("arrival", event, "venue-asked")));
+        refused("answered with a value", helper.tap("step.tick", item("winding-place", event, "mount-pulled")));
+        refused(
+                "is no number",
+                helper.tap(
+                        "step.tick",
+                        item("winding-place", event, "mount-pulled").put("answer", "hard")));
+        refused("no such item", helper.tap("step.tick", item("arrival", event, "dance")));
+        refused("no such list", helper.tap("step.tick", item("nothing", event, "dance")));
+    }
+
+    @Test
+    void a_critical_item_is_not_left_out_and_another_stays_visible_with_its_reason() throws Exception {
+        String event = event();
+        refused(
+                "cannot be left out",
+                helper.tap("step.skip", item("arrival", event, "venue-asked").put("reason", "no")));
+        refused(
+                "Say why",
+                helper.tap("step.skip", item("arrival", event, "unpacked").put("reason", " ")));
+        saved(helper.tap("step.skip", item("arrival", event, "unpacked").put("reason", "models come later")));
+        String page = helper.get("/checks?list=arrival&subject=" + event).body();
+        assertTrue(page.contains("left out: models come later"), page);
+    }
+
+    @Test
+    void one_tap_answers_a_list_that_was_read_aloud_and_no_other() throws Exception {
+        String attempt = called();
+        refused("not a list to read aloud", helper.tap("step.read-aloud", about("before-winding", attempt)));
+        saved(helper.tap("step.read-aloud", about("before-loading", attempt)));
+        String page =
+                helper.get("/checks?list=before-loading&subject=" + attempt).body();
+        assertTrue(page.contains("Start winding; nothing is asked until release."), page);
+    }
+
+    @Test
+    void a_tap_is_taken_back_at_once_and_corrected_with_a_reason_later() throws Exception {
+        String event = event();
+        String id = helper.newId();
+        saved(helper.tapAs(id, "step.tick", item("arrival", event, "venue-asked")));
+        saved(helper.tap("step.undo", Json.MAPPER.createObjectNode().put("about", id + "-0")));
+        String page = helper.get("/checks?list=arrival&subject=" + event).body();
+        assertTrue(page.contains("Done: Venue"), "open again: " + page);
+        String other = helper.newId();
+        saved(helper.tapAs(
+                other, "step.tick", item("winding-place", event, "mount-pulled").put("answer", "15")));
+        Map<String, String> right = new HashMap<>(Map.of(
+                "about",
+                other + "-0",
+                "step",
+                "mount-pulled",
+                "done",
+                "yes",
+                "answer",
+                "51",
+                "reason",
+                "",
+                "list",
+                "winding-place",
+                "subject",
+                event));
+        says(422, "Say why", helper.form("/checks/correct", right));
+        right.put("reason", "digits swapped");
+        says(200, "51 ·", helper.form("/checks/correct", right));
+    }
+
+    @Test
+    void the_direction_that_is_said_is_compared_with_the_motor() throws Exception {
+        String attempt = calledWithMotor();
+        refused(
+                "look at both arrows again",
+                helper.tap(
+                        "step.tick",
+                        item("before-winding", attempt, "direction").put("answer", "acw")));
+        saved(helper.tap(
+                "step.tick", item("before-winding", attempt, "direction").put("answer", "cw")));
+    }
+
+    @Test
+    void turns_remaining_said_in_the_list_are_those_of_the_flight() throws Exception {
+        String attempt = calledWithMotor();
+        CalledAttempt.letWind(laptop, attempt);
+        wind(attempt);
+        for (String to : new String[] {"holding", "released", "landed"}) {
+            laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to, "seen", ""));
+        }
+        assertTrue(helper.get("/checks").body().contains("After landing"), "the list of this pause first");
+        saved(helper.tap(
+                "step.tick", item("after-landing", attempt, "remaining").put("answer", "44")));
+        assertTrue(laptop.get("/winding?flight=" + attempt).body().contains("value=\"44\""), "on its own page too");
+    }
+
+    private String calledWithMotor() throws Exception {
+        String now = laptop.get("/now").body();
+        String entry = CalledAttempt.value(now, "name=\"entry\" value=\"([^\"]+)\"");
+        String motor = CalledAttempt.value(laptop.get("/bench").body(), "/bench/motor/([^\"]+)\">A3<");
+        String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
+                .body();
+        return CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+    }
+
+    @Test
+    void the_list_of_this_pause_comes_first() throws Exception {
+        String event = event();
+        assertTrue(helper.get("/checks").body().contains("<h1>Arrival and unpacking</h1>"));
+        for (String step : new String[] {"venue-asked", "unpacked", "hall-measured", "motors-warm"}) {
+            saved(helper.tap("step.tick", item("arrival", event, step)));
+        }
+        String next = helper.get("/checks").body();
+        assertTrue(next.contains("<h1>Winding place</h1>"), next);
+        assertTrue(next.contains("Arrival and unpacking is done. Next: set up the winding place."), next);
+        placeDone(helper, event);
+        saved(helper.tap(
+                "step.tick", item("winding-place", event, "lane-length").put("answer", "4 m")));
+        assertTrue(helper.get("/checks").body().contains("<h1>Model inspection</h1>"));
+        called();
+        assertTrue(helper.get("/checks").body().contains("<h1>Before winding</h1>"));
+    }
+
+    @Test
+    void a_list_is_worded_anew_and_runs_that_began_go_on_in_theirs() throws Exception {
+        String event = event();
+        saved(helper.tap("step.tick", item("arrival", event, "venue-asked")));
+        Map<String, String> form = list("Arrival, our way");
+        form.put("text1", "");
+        assertEquals(204, laptop.form("/checks/lists/arrival", form).statusCode());
+        assertTrue(laptop.get("/checks/print").body().contains("Arrival, our way"), "in force on paper");
+        String run = helper.get("/checks?list=arrival&subject=" + event).body();
+        assertTrue(run.contains("<h1>Arrival and unpacking</h1>"), run);
+        says(409, "at revision 2 by now", laptop.form("/checks/lists/arrival", form));
+        Map<String, String> wrong = list("Arrival, our way");
+        wrong.put("seen", "2");
+        wrong.put("critical0", "no");
+        wrong.put("critical2", "yes");
+        says(422, "must come first", laptop.form("/checks/lists/arrival", wrong));
+        assertEquals(403, helper.form("/checks/lists/arrival", form).statusCode());
+    }
+
+    private static Map<String, String> list(String title) {
+        Map<String, String> form =
+                new HashMap<>(Map.of("seen", "1", "title", title, "way", "do-then-confirm", "next", "Next: the lane."));
+        String[] items = {"Venue asked", "Models out", "Hall looked over"};
+        for (int i = 0; i < items.length; i++) {
+            form.put("id" + i, "item" + i);
+            form.put("text" + i, items[i]);
+            form.put("reason" + i, "It is asked for.");
+            form.put("answer" + i, "ok");
+            form.put("critical" + i, i == 0 ? "yes" : "no");
+        }
+        return form;
+    }
+
+    @Test
+    void a_caution_is_told_in_full_until_it_was_met_and_only_to_this_person() throws Exception {
+        event();
+        String first = helper.get("/checks").body();
+        String caution = CalledAttempt.value(first, "data-met=\"([^\"]+)\"");
+        String day = java.time.LocalDate.now(Clock.systemDefaultZone()).toString();
+        ObjectNode met = Json.MAPPER.createObjectNode().put("caution", caution).put("day", day);
+        saved(helper.tap("caution.met", met));
+        saved(helper.tap("caution.met", met));
+        assertTrue(helper.get("/checks").body().contains("data-met=\"" + caution), "it stays while it is read");
+        clock.stepBy(Duration.ofMinutes(3));
+        assertFalse(helper.get("/checks").body().contains("data-met=\"" + caution), "then it is one line");
+        assertTrue(laptop.get("/checks").body().contains("data-met=\"" + caution), "in full for another reader");
+        refused("no such caution", helper.tap("caution.met", met.deepCopy().put("caution", "x")));
+    }
+
+    @Test
+    void after_an_interruption_the_last_item_and_the_time_away_are_told_and_critical_items_asked_again()
+            throws Exception {
+        String event = event();
+        saved(helper.tap("step.tick", item("arrival", event, "venue-asked")));
+        saved(helper.tap("step.tick", item("arrival", event, "unpacked")));
+        assertFalse(helper.get("/checks").body().contains("Away for"), "nobody has gone away");
+        clock.stepBy(Duration.ofMinutes(6));
+        String page = helper.get("/checks").body();
+        assertTrue(page.contains("Models out by the frame"), page);
+        assertTrue(page.contains("Away for 6 min. Critical items are asked again."), page);
+        saved(helper.tap("step.tick", item("arrival", event, "hall-measured")));
+        String after = helper.get("/checks").body();
+        assertTrue(after.contains("interrupted for 6 min"), after);
+        assertTrue(after.contains("Done: Venue"), "the critical one is open again: " + after);
+        assertFalse(after.contains("Done: Models out"), "the other one stays done");
+    }
+
+    @Test
+    void another_person_who_goes_on_is_asked_the_critical_items_again_but_two_at_once_are_not() throws Exception {
+        String event = event();
+        Visitor second = Demo.joined(app, "helper", "", 74);
+        saved(helper.tap("step.tick", item("arrival", event, "venue-asked")));
+        saved(second.tap("step.tick", item("arrival", event, "unpacked")));
+        assertFalse(second.get("/checks").body().contains("Done: Venue"), "two at once");
+        clock.stepBy(Duration.ofMinutes(1));
+        saved(helper.tap("step.tick", item("arrival", event, "hall-measured")));
+        String page = helper.get("/checks").body();
+        assertTrue(page.contains("another person goes on after 1 min"), page);
+    }
+
+    @Test
+    void a_tap_is_not_taken_back_after_ten_seconds() throws Exception {
+        String event = event();
+        String id = helper.newId();
+        saved(helper.tapAs(id, "step.tick", item("arrival", event, "venue-asked")));
+        clock.stepBy(Duration.ofSeconds(11));
+        refused(
+                "for 10 s only",
+                helper.tap("step.undo", Json.MAPPER.createObjectNode().put("about", id + "-0")));
+    }
+
+    @Test
+    void a_first_crank_turn_that_comes_in_late_has_happened_and_is_kept() throws Exception {
+        String attempt = calledWithMotor();
+        clock.stepBy(Duration.ofSeconds(40));
+        ObjectNode begin = Json.MAPPER
+                .createObjectNode()
+                .put("attempt", attempt)
+                .put("serverMs", clock.millis() - 30_000)
+                .put("boundMs", 20);
+        saved(helper.tap("wind.begin", begin));
+    }
+
+    @Test
+    void a_viewer_has_no_lists() throws Exception {
+        Visitor viewer = Demo.joined(app, "viewer", "", 73);
+        assertEquals(403, viewer.get("/checks").statusCode());
+    }
+}
