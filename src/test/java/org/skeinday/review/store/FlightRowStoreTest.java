@@ -124,7 +124,7 @@ class FlightRowStoreTest {
     }
 
     private static PlanTaken plan(long at, PlanTaken.Planned... tasks) {
-        return new PlanTaken("event0", at, null, List.of(tasks), List.of());
+        return new PlanTaken("event0", at, null, List.of(tasks), List.of(), List.of());
     }
 
     @Test
