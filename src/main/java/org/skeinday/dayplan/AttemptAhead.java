@@ -17,6 +17,7 @@ import org.skeinday.attempt.Part;
  * @param counts whether it is official, so that the best motors go there
  * @param motors that may be used, 0 for the best, then 1 and so on; only the one that is, once it is wound; empty when
  *     any will do
+ * @param benchSeconds what its motor, handed in until the window opens, needs inside it before it is wound; 0 for nothing
  * @param begun its parts that have started, in order from the first
  */
 public record AttemptAhead(
@@ -26,7 +27,8 @@ public record AttemptAhead(
         @Nullable Long closes,
         boolean counts,
         SortedMap<String, Integer> motors,
-        List<Begun> begun) {
+        List<Begun> begun,
+        long benchSeconds) {
     /**
      * @param end null while it runs
      * @param who does or did what the part asks a person for; null when nobody knows
@@ -55,7 +57,24 @@ public record AttemptAhead(
         }
     }
 
+    public AttemptAhead(
+            String entry,
+            int number,
+            @Nullable Long opens,
+            @Nullable Long closes,
+            boolean counts,
+            SortedMap<String, Integer> motors,
+            List<Begun> begun) {
+        this(entry, number, opens, closes, counts, motors, begun, 0);
+    }
+
+    /** The same with so many seconds of bench work inside the window. */
+    public AttemptAhead withBench(long seconds) {
+        return new AttemptAhead(entry, number, opens, closes, counts, motors, begun, seconds);
+    }
+
     public AttemptAhead {
+        Require.span("The bench work inside the window", benchSeconds);
         Require.name("An entry", entry);
         Require.within("The number of an attempt", (long) number, 1, 1000);
         Require.time("The opening of a window", opens);

@@ -202,14 +202,15 @@ public final class EventChains {
         long planned = setting.careful() ? estimate.careful() : estimate.median();
         AttemptAhead.Begun begun = attempt.begun(part);
         if (begun == null) {
-            return planned;
+            return part == Part.PREPARE ? planned + attempt.benchSeconds() : planned;
         }
         return begun.end() == null ? Math.max(planned, now - begun.start()) : begun.end() - begun.start();
     }
 
     private long earliest(AttemptAhead attempt, Part part) {
         Long opens = attempt.opens();
-        return part == Part.WIND && opens != null ? Math.max(now, opens) : now;
+        boolean inside = part == Part.WIND || part == Part.PREPARE && attempt.benchSeconds() > 0;
+        return inside && opens != null ? Math.max(now, opens) : now;
     }
 
     private @Nullable Long latestEnd(AttemptAhead attempt, Part part, long seconds) {

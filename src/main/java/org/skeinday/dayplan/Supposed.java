@@ -96,7 +96,8 @@ public record Supposed(
                 closes == null ? null : (Long) (closes + (long) minutes * SECONDS),
                 attempt.counts(),
                 attempt.motors(),
-                attempt.begun());
+                attempt.begun(),
+                attempt.benchSeconds());
     }
 
     private static AttemptAhead without(AttemptAhead attempt, String motor) {
@@ -112,7 +113,8 @@ public record Supposed(
                 attempt.closes(),
                 attempt.counts(),
                 motors,
-                attempt.begun());
+                attempt.begun(),
+                attempt.benchSeconds());
     }
 
     private Map<Part, Estimate> longer(Change change) {

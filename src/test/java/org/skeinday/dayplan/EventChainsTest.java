@@ -153,6 +153,18 @@ class EventChainsTest {
     }
 
     @Test
+    void bench_work_of_a_motor_that_is_handed_in_is_done_inside_the_window_before_winding() {
+        AttemptAhead handedIn =
+                AttemptAhead.of("Heron", 1, 600L, 1800L, Map.of()).withBench(180);
+        DayPlan plan = plan(day(EventSetting.smallest(), 0, handedIn));
+        assertTrue(plan.start("Heron 1 prepare") >= 600, plan.toString());
+        long ready = plan.start("Heron 1 prepare") + Part.PREPARE.defaultSeconds() + 180;
+        assertTrue(plan.start("Heron 1 wind") >= ready, plan.toString());
+        AttemptAhead free = AttemptAhead.of("Heron", 1, 600L, 1800L, Map.of());
+        assertTrue(plan(day(EventSetting.smallest(), 0, free)).start("Heron 1 prepare") < 600);
+    }
+
+    @Test
     void what_is_under_way_and_comes_too_late_is_flown_at_once_and_leaves_the_others_their_plan() {
         AttemptAhead late = new AttemptAhead(
                 "Heron",

@@ -34,11 +34,18 @@ public final class MotorsAtHand {
     public MotorsAtHand(Tx tx) {
         this.tx = tx;
         this.motors = MotorLifeStore.all(tx).stream()
-                .filter(life -> life.whyNotFlown().isEmpty() && life.stage() != MotorStage.RETIRED)
+                .filter(life -> !life.stage().isOut() && life.stage() != MotorStage.GRITTY)
                 .toList();
         this.windings = AttemptStore.windings(tx);
         this.flights = new FlightsOf(tx);
     }
+
+    /** Those that it may fly with when its window comes: as {@link #of}, and those that are handed in until then. */
+    public List<MotorLife> planned(EntryAdded entry, List<ModelAdded> models) {
+        return ranked(entry, models, motors).stream().map(Ranked::life).toList();
+    }
+
+    private record Ranked(MotorLife life, String reason) {}
 
     /** As {@link #offers}, the motors alone. */
     public List<MotorAdded> of(EntryAdded entry, List<ModelAdded> models) {
@@ -50,9 +57,17 @@ public final class MotorsAtHand {
      * turn the right way, as {@link MotorChoice} ranks them.
      */
     List<Offer> offers(EntryAdded entry, List<ModelAdded> models) {
+        List<MotorLife> free =
+                motors.stream().filter(life -> life.whyNotFlown().isEmpty()).toList();
+        return ranked(entry, models, free).stream()
+                .map(r -> offer(r.life().motor(), r.reason()))
+                .toList();
+    }
+
+    private List<Ranked> ranked(EntryAdded entry, List<ModelAdded> models, List<MotorLife> among) {
         List<String> declared = EntryStore.motorsOf(tx, entry.id());
         Map<String, MotorLife> lives = new LinkedHashMap<>();
-        motors.stream()
+        among.stream()
                 .filter(life -> life.motor().team().equals(entry.team()))
                 .filter(life ->
                         declared.isEmpty() || declared.contains(life.motor().id()))
@@ -62,7 +77,7 @@ public final class MotorsAtHand {
         List<MotorChoice.Candidate> candidates = new ArrayList<>();
         lives.values().forEach(life -> candidates.add(candidate(life, models)));
         return MotorChoice.rank(candidates).stream()
-                .map(r -> offer(Objects.requireNonNull(lives.get(r.motorId())).motor(), r.reason()))
+                .map(r -> new Ranked(Objects.requireNonNull(lives.get(r.motorId())), r.reason()))
                 .toList();
     }
 

@@ -1,6 +1,7 @@
 package org.skeinday.dayplan.web;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,7 +40,9 @@ import org.skeinday.dayplan.PlanTaken;
 import org.skeinday.dayplan.Setback;
 import org.skeinday.dayplan.Supposed;
 import org.skeinday.dayplan.store.PlanStore;
+import org.skeinday.motor.BenchWork;
 import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.Wait;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.motor.store.MotorStore;
@@ -238,11 +241,37 @@ record DayNow(
                     window.map(w -> Math.floorDiv(w.closesAtMs() - zero, 1000L)).orElse(null),
                     true,
                     ranked(entry, open),
-                    open == null ? List.of() : begun(told.get(open.id()), zero, entry, number));
+                    open == null ? List.of() : begun(told.get(open.id()), zero, entry, number),
+                    open == null ? benchSeconds(entry) : 0);
+        }
+
+        private List<MotorLife> planned(EntryAdded entry) {
+            return motors.planned(entry, ModelStore.ofEntry(tx, entry.id()));
+        }
+
+        /** The least that any of its motors needs, where all are handed in: nothing may be done to them before. */
+        private long benchSeconds(EntryAdded entry) {
+            List<MotorLife> planned = planned(entry);
+            return planned.isEmpty() || !planned.stream().allMatch(MotorLife::handedIn)
+                    ? 0
+                    : planned.stream()
+                            .mapToLong(
+                                    life -> BenchWork.of(life, waits(), nowMs).leastS())
+                            .min()
+                            .orElse(0);
+        }
+
+        private Map<Wait.Name, Wait> waits() {
+            Map<Wait.Name, Wait> waits = new EnumMap<>(Wait.Name.class);
+            for (Wait.Name name : Wait.Name.values()) {
+                waits.put(name, MotorLifeStore.wait(tx, name));
+            }
+            return waits;
         }
 
         private SortedMap<String, Integer> ranked(EntryAdded entry, @Nullable AttemptNow open) {
-            List<MotorAdded> hand = motors.of(entry, ModelStore.ofEntry(tx, entry.id()));
+            List<MotorAdded> hand =
+                    planned(entry).stream().map(MotorLife::motor).toList();
             SortedMap<String, Integer> ranked = new TreeMap<>();
             for (int i = 0; i < hand.size(); i++) {
                 ranked.put(hand.get(i).tag(), i);

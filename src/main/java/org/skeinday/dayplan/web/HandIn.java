@@ -16,7 +16,6 @@ import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.motor.BenchWork;
-import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.Wait;
 import org.skeinday.motor.store.MotorLifeStore;
@@ -66,8 +65,8 @@ final class HandIn {
                 List<String> declared = EntryStore.motorsOf(tx, entry.id());
                 motors.addAll(
                         declared.isEmpty()
-                                ? atHand.of(entry, ModelStore.ofEntry(tx, entry.id())).stream()
-                                        .map(MotorAdded::id)
+                                ? atHand.planned(entry, ModelStore.ofEntry(tx, entry.id())).stream()
+                                        .map(life -> life.motor().id())
                                         .toList()
                                 : declared);
             }

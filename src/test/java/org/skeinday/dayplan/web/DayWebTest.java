@@ -233,6 +233,33 @@ class DayWebTest {
                 laptop.get("/day").body());
     }
 
+    @Test
+    void motors_that_are_handed_in_stay_in_the_plan_and_their_bench_work_is_planned_inside_the_window()
+            throws Exception {
+        String free = take();
+        assertSays("Curlew 1 prepare", free);
+        for (String tag : new String[] {"A3", "B2", "C1"}) {
+            String motor = forms.row("motors", tag).replaceFirst(".*/", "");
+            String answer = laptop.tap(
+                            "bench.impound",
+                            Json.MAPPER.createObjectNode().put("motor", motor).put("in", true))
+                    .toString();
+            assertTrue(answer.contains("saved"), answer);
+        }
+        assertFalse(
+                laptop.get("/day").body().contains("cannot be used any more"),
+                laptop.get("/day").body());
+        laptop.form("/day/take", Map.of("proposal", proposal(propose(Map.of()).body())));
+        String planned = laptop.get("/day").body();
+        Matcher prepare = Pattern.compile("<td>([0-9:]+) – ([0-9:]+)</td><th scope=\"row\">Curlew 1 prepare")
+                .matcher(planned);
+        assertTrue(prepare.find(), planned);
+        String opens = java.time.LocalTime.now(clock)
+                .plusMinutes(5)
+                .format(java.time.format.DateTimeFormatter.ofPattern("HH:mm"));
+        assertTrue(prepare.group(1).compareTo(opens) >= 0, prepare.group() + " and the window opens at " + opens);
+    }
+
     private void tell(String kind, String words, String minutes) throws Exception {
         String page = laptop.get("/day").body();
         HttpResponse<String> told = laptop.form(
@@ -293,7 +320,9 @@ class DayWebTest {
     @Test
     void one_attempt_that_is_late_takes_nothing_from_the_others() throws Exception {
         take();
-        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        String entry = CalledAttempt.value(
+                laptop.get("/now").body(),
+                "name=\"entry\" value=\"([^\"]+)\"><input[^>]*><button aria-label=\"Call Curlew\"");
         laptop.form("/attempt/call", Map.of("entry", entry));
         clock.stepBy(Duration.ofMinutes(62));
         String proposed = propose(Map.of()).body();
