@@ -126,7 +126,7 @@ class PaperBrowserIT {
                         String card = text(pdf, page);
                         assertHas(card, page <= 3 ? "Avocet, attempt " + page : "Curlew, attempt " + (page - 3));
                         assertHas(card, "clockwise", "Crank turns", "Stop count", "Watch 2", "Remaining");
-                        assertHas(card, "Anyone says stop", "Caution.", "8:30 after opening", "Ines");
+                        assertHas(card, "Anyone says stop", "Caution.", "7:15 after opening", "Ines");
                     }
                     assertBlack(pdf);
                 }
