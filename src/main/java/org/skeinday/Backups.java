@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.skeinday.platform.record.Backup;
@@ -66,14 +67,14 @@ final class Backups {
     }
 
     /** Empty where none is named, or its word cannot be read. */
-    static java.util.Optional<Path> second(Path data) {
+    static Optional<Path> second(Path data) {
         Path word = data.resolve(SECOND);
         try {
             String named = Files.exists(word) ? Files.readString(word).strip() : "";
-            return named.isEmpty() ? java.util.Optional.empty() : java.util.Optional.of(Path.of(named));
+            return named.isEmpty() ? Optional.empty() : Optional.of(Path.of(named));
         } catch (IOException e) {
             LOG.warn("The second place for backups cannot be read", e);
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
     }
 }

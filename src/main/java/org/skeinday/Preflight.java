@@ -121,10 +121,11 @@ final class Preflight {
                     "There is no backup yet" + (DataFolder.holdsRecord(folder) ? ": run backup." : ", and no record."));
         } else {
             Path last = made.get(made.size() - 1);
+            boolean whole = isWhole(last);
             say(
-                    isWhole(last),
+                    whole,
                     "The last backup is " + Keeping.ago(age(last))
-                            + (isWhole(last) ? ", and whole." : " and NOT whole: run backup."));
+                            + (whole ? ", and whole." : " and NOT whole: run backup."));
         }
         Optional<Path> second = Backups.second(folder);
         boolean there = second.filter(Files::isDirectory).isPresent();

@@ -13,6 +13,7 @@ import org.skeinday.motor.BatchBand;
 import org.skeinday.motor.Hold;
 import org.skeinday.motor.HoldBleed;
 import org.skeinday.motor.LaunchTorque;
+import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.TorqueCurve;
 import org.skeinday.motor.TorqueReading;
 import org.skeinday.motor.UnwindingCurve;
@@ -29,7 +30,11 @@ public record BatchWinds(List<Wind> winds, Map<String, Size> sizes) {
     public static final int FEWEST_WINDS = 3;
 
     /** How long and how heavy a motor is. */
-    public record Size(Length loop, Mass mass) {}
+    public record Size(Length loop, Mass mass) {
+        public static Size of(MotorAdded motor) {
+            return new Size(Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()));
+        }
+    }
 
     /** Those that may be compared with {@code wind}: read from the same meter, counted, not paced, not itself. */
     public static BatchWinds before(Wind wind, List<Wind> ofBatch, Map<String, Size> sizes) {

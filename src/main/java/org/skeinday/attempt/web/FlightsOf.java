@@ -2,7 +2,6 @@ package org.skeinday.attempt.web;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +14,6 @@ import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.contest.ModelAdded;
-import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.BatchStore;
@@ -23,7 +21,7 @@ import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.FlightTime;
 
-/** The flights of a model with motors of one batch: what a forecast for one of them rests on. Reads each model once. */
+/** The flights of a model with motors of one batch: what a forecast for one of them rests on. Reads all flights once. */
 final class FlightsOf {
     /** Of one further flight. */
     static final double CONFIDENCE = 0.9;
@@ -32,7 +30,7 @@ final class FlightsOf {
     private final Map<String, MotorAdded> motors;
     private final Map<String, BatchAdded> batches;
     private @Nullable Map<String, Integer> uses;
-    private final Map<String, List<Flight>> ofModel = new HashMap<>();
+    private @Nullable List<Flight> flights;
 
     FlightsOf(Tx tx) {
         this.tx = tx;
@@ -78,9 +76,7 @@ final class FlightsOf {
         if (known == null) {
             Map<String, Integer> counted = new HashMap<>();
             Map<String, Integer> used = new HashMap<>();
-            ModelStore.all(tx).stream()
-                    .flatMap(model -> ofModel(model).stream())
-                    .sorted(Comparator.comparingLong(Flight::atMs).thenComparing(Flight::id))
+            flights()
                     .forEach(f ->
                             counted.put(f.id(), before(f) + used.merge(String.valueOf(f.motorId()), 1, Integer::sum)));
             known = counted;
@@ -95,7 +91,17 @@ final class FlightsOf {
     }
 
     private List<Flight> ofModel(ModelAdded model) {
-        return ofModel.computeIfAbsent(model.id(), id -> FlownStore.ofModel(tx, id));
+        return flights().stream().filter(f -> model.id().equals(f.modelId())).toList();
+    }
+
+    /** Read when first asked for: a motor without a model needs none. */
+    private List<Flight> flights() {
+        List<Flight> known = flights;
+        if (known == null) {
+            known = FlownStore.own(tx);
+            flights = known;
+        }
+        return known;
     }
 
     private boolean isOfBatch(Flight flight, MotorAdded motor) {

@@ -1,6 +1,7 @@
 package org.skeinday.attempt.web;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,7 +73,7 @@ public final class MotorsAtHand {
                 .filter(life ->
                         declared.isEmpty() || declared.contains(life.motor().id()))
                 .filter(life -> models.isEmpty() || models.stream().anyMatch(m -> fits(m, life.motor())))
-                .sorted(java.util.Comparator.comparing(life -> life.motor().tag()))
+                .sorted(Comparator.comparing(life -> life.motor().tag()))
                 .forEach(life -> lives.put(life.motor().id(), life));
         List<MotorChoice.Candidate> candidates = new ArrayList<>();
         lives.values().forEach(life -> candidates.add(candidate(life, models)));

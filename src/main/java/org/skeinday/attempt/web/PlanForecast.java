@@ -76,14 +76,10 @@ final class PlanForecast {
     private LaunchTorque launch(double motorTurns) {
         Map<String, BatchWinds.Size> sizes = MotorStore.all(tx).stream()
                 .filter(m -> m.batchId().equals(motor.batchId()))
-                .collect(Collectors.toMap(MotorAdded::id, PlanForecast::size));
+                .collect(Collectors.toMap(MotorAdded::id, BatchWinds.Size::of));
         String meter = StationStore.atWork(tx).map(StationAdded::meter).orElse(null);
         return BatchWinds.of(WindStore.countedOfBatch(tx, motor.batchId()), sizes, meter)
-                .launch(size(motor), motorTurns);
-    }
-
-    private static BatchWinds.Size size(MotorAdded motor) {
-        return new BatchWinds.Size(Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()));
+                .launch(BatchWinds.Size.of(motor), motorTurns);
     }
 
     /** At the turns where winding stops, before the back-off: there it breaks, if it does. */

@@ -23,7 +23,6 @@ import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.units.Length;
-import org.skeinday.units.Mass;
 import org.skeinday.units.Torque;
 import org.skeinday.units.UnitSystem;
 import org.skeinday.winding.BatchWinds;
@@ -50,17 +49,13 @@ final class BesideWinding {
         this.aim = aim;
     }
 
-    private static BatchWinds.Size size(MotorAdded motor) {
-        return new BatchWinds.Size(Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()));
-    }
-
     /** Read when first asked for: a page that only shows keys needs none of it. */
     private BatchWinds batch(Wind now) {
         if (batch == null) {
             String id = life.motor().batchId();
             Map<String, BatchWinds.Size> sizes = MotorStore.all(tx).stream()
                     .filter(m -> m.batchId().equals(id))
-                    .collect(Collectors.toMap(MotorAdded::id, BesideWinding::size));
+                    .collect(Collectors.toMap(MotorAdded::id, BatchWinds.Size::of));
             batch = BatchWinds.before(now, WindStore.countedOfBatch(tx, id), sizes);
         }
         return batch;
@@ -68,7 +63,7 @@ final class BesideWinding {
 
     /** Of the batch on this meter; empty before there are three winds. */
     Optional<DoubleFunction<Optional<BatchBand.Band>>> band() {
-        return wind == null ? Optional.empty() : batch(wind).winding(size(life.motor()));
+        return wind == null ? Optional.empty() : batch(wind).winding(BatchWinds.Size.of(life.motor()));
     }
 
     /** What the needle shows at a mark: torque, or the marks while their worth is not known. */

@@ -74,7 +74,7 @@ final class DayOf {
                 day.event().name(),
                 "",
                 "Taken at " + Words.clock(taken.atMs(), zone) + by(taken.personId()),
-                slipped(),
+                slipped(problem, slip),
                 bands(tasks, finding(problem, goesOn)),
                 rows(tasks, goesOn == null ? null : InHand.of(problem, shown)),
                 own(tasks, person),
@@ -144,7 +144,10 @@ final class DayOf {
             return List.of();
         }
         PlanProblem problem = problem(day.asTaken(), day.now());
-        Slip slip = Slip.of(problem);
+        return slipped(problem, Slip.of(problem));
+    }
+
+    private List<String> slipped(PlanProblem problem, Slip slip) {
         List<String> lines = new ArrayList<>(because(problem));
         if (slip.goesOn() == null) {
             lines.add("In its order the plan cannot be kept any more");

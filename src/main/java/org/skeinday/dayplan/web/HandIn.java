@@ -2,7 +2,6 @@ package org.skeinday.dayplan.web;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -27,16 +26,14 @@ final class HandIn {
     private final EventAdded event;
     private final ZoneId zone;
     private final long nowMs;
-    private final Map<Wait.Name, Wait> waits = new EnumMap<>(Wait.Name.class);
+    private final Map<Wait.Name, Wait> waits;
 
     HandIn(Tx tx, EventAdded event, ZoneId zone, long nowMs) {
         this.tx = tx;
         this.event = event;
         this.zone = zone;
         this.nowMs = nowMs;
-        for (Wait.Name name : Wait.Name.values()) {
-            waits.put(name, MotorLifeStore.wait(tx, name));
-        }
+        this.waits = MotorLifeStore.waits(tx);
     }
 
     /** Empty where nothing is handed in. */
@@ -44,7 +41,7 @@ final class HandIn {
         Terms terms = TermsStore.of(tx, event.id());
         Long until = terms.handInAtMs();
         if (until == null) {
-            return new DayView.HandIn("", List.of());
+            return DayView.HandIn.NONE;
         }
         List<String> lines = new ArrayList<>();
         for (String motor : planned()) {

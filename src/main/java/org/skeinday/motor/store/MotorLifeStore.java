@@ -9,6 +9,7 @@ import static org.skeinday.platform.db.schema.Tables.MOTOR_WAIT;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -96,6 +97,15 @@ public final class MotorLifeStore {
                 .where(MOTOR_STEP.MOTOR_ID.eq(motor).and(MOTOR_STEP.UNDONE.isFalse()))
                 .orderBy(MOTOR_STEP.AT_MS.desc(), MOTOR_STEP.ID.desc())
                 .fetchInto(MotorStep.class);
+    }
+
+    /** Each as it is set, else as usual. */
+    public static Map<Wait.Name, Wait> waits(Tx tx) {
+        Map<Wait.Name, Wait> waits = new EnumMap<>(Wait.Name.class);
+        for (Wait.Name name : Wait.Name.values()) {
+            waits.put(name, wait(tx, name));
+        }
+        return waits;
     }
 
     public static Wait wait(Tx tx, Wait.Name name) {

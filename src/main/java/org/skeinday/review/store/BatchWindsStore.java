@@ -7,8 +7,6 @@ import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.review.BatchOfWinds;
 import org.skeinday.review.Named;
-import org.skeinday.units.Length;
-import org.skeinday.units.Mass;
 import org.skeinday.winding.BatchWinds;
 import org.skeinday.winding.store.WindStore;
 
@@ -36,8 +34,6 @@ public final class BatchWindsStore {
 
     private BatchOfWinds.Of of(MotorAdded motor) {
         return new BatchOfWinds.Of(
-                new Named(motor.id(), motor.tag()),
-                new BatchWinds.Size(Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG())),
-                motors.breakingTurns(motor.id()));
+                new Named(motor.id(), motor.tag()), BatchWinds.Size.of(motor), motors.breakingTurns(motor.id()));
     }
 }
