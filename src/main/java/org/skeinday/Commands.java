@@ -214,6 +214,9 @@ final class Commands {
             var texts = Files.isDirectory(dir) ? DayFolder.read(dir) : OneFile.read(dir);
             Exchange.Taken taken =
                     Exchange.take(folder("skeinday"), texts, 0, Clock.systemDefaultZone(), new SecureRandom());
+            if (OneFile.isOne(dir)) {
+                taken = taken.inside(String.valueOf(dir.getFileName()));
+            }
             if (json) {
                 out().println(ExchangeJson.of(taken));
             } else if (taken.errors().isEmpty()) {

@@ -28,7 +28,12 @@ final class Exchange {
      * @param rows by file
      * @param errors why nothing was taken; empty when all was
      */
-    record Taken(long n, Map<String, Integer> rows, List<CellError> errors) {}
+    record Taken(long n, Map<String, Integer> rows, List<CellError> errors) {
+        /** The same, with errors said of one file that holds the others. */
+        Taken inside(String name) {
+            return new Taken(n, rows, errors.stream().map(e -> e.inside(name)).toList());
+        }
+    }
 
     /** Takes files in as one act: all of them, or none and every error. */
     static Taken take(Path folder, Map<String, String> texts, long shiftMinutes, Clock clock, SecureRandom random)

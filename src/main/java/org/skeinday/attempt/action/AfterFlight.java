@@ -11,6 +11,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptWound;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.Validity;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.motor.MotorDeed;
@@ -47,8 +48,19 @@ public final class AfterFlight {
      * @param remaining crank turns until the needle rests at zero
      * @param spoilt why the flight says nothing of model and motor; empty when it does
      * @param contact time from release to the contact, empty when nobody saw when
+     * @param seen how the form showed the flight to be judged, as {@link #seen} says it; null where it did not
      */
-    public record Landed(String attempt, String remaining, String spoilt, String contact) {}
+    public record Landed(
+            String attempt,
+            String remaining,
+            String spoilt,
+            String contact,
+            @Nullable String seen) {}
+
+    /** How a flight is judged, so that two who judge at once hear of each other; empty for a valid one. */
+    public static String seen(Validity validity) {
+        return validity.reason();
+    }
 
     public static List<ActKind<?>> kinds() {
         return List.of(
@@ -103,6 +115,10 @@ public final class AfterFlight {
                     "Turns are left after a landing; this attempt is "
                             + now.state().word());
         }
+        Optional<String> changed = judgedMeanwhile(tx, told);
+        if (changed.isPresent()) {
+            return new Decision.Outdated(changed.get());
+        }
         var form = new TypedFields();
         @Nullable Double remaining = form.read("remaining", told.remaining(), CrankTurns::part);
         @Nullable
@@ -124,6 +140,15 @@ public final class AfterFlight {
                         "More turns are left than it was launched with: "
                                 + told.remaining().strip() + " of " + turns + " crank turns. Correct one of the two"));
         return form.refused().orElseGet(() -> told(tx, context, now, remaining, spoilt, contact));
+    }
+
+    private static Optional<String> judgedMeanwhile(Tx tx, Landed told) {
+        return FlownStore.find(tx, told.attempt())
+                .map(flight -> seen(flight.validity()))
+                .filter(now -> told.seen() != null && !now.equals(told.seen()))
+                .map(now -> "Somebody else has judged this flight meanwhile: "
+                        + (now.isEmpty() ? "it is valid" : "it says nothing, " + now)
+                        + ". Look again and decide together.");
     }
 
     /**

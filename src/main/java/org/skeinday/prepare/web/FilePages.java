@@ -102,14 +102,17 @@ public final class FilePages {
         List<String> rows = read.rows().entrySet().stream()
                 .map(e -> e.getKey() + ": " + e.getValue() + (e.getValue() == 1 ? " row" : " rows"))
                 .toList();
-        desk.page()
-                .fragment(
-                        ctx,
-                        "prepare/_import.jte",
-                        new ImportView(
-                                words,
-                                rows,
-                                read.errors().stream().map(CellError::text).toList(),
-                                List.of()));
+        desk.page().fragment(ctx, "prepare/_import.jte", new ImportView(words, rows, errors(ctx, read), List.of()));
+    }
+
+    /** Of one workbook or bundle alone they name it and its sheet. */
+    private static List<String> errors(Context ctx, DayFiles.Read read) {
+        List<String> names =
+                ctx.uploadedFiles("files").stream().map(UploadedFile::filename).toList();
+        boolean one = names.size() == 1 && names.get(0).matches("(?i).*\\.(xlsx|json)");
+        return read.errors().stream()
+                .map(e -> one ? e.inside(names.get(0)) : e)
+                .map(CellError::text)
+                .toList();
     }
 }
