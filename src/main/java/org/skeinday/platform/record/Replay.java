@@ -42,6 +42,8 @@ final class Replay {
         refuseLeftovers();
         try {
             projection.apply(writing.tx(), line);
+        } catch (Projection.Newer e) {
+            throw new Damaged(String.valueOf(e.getMessage()));
         } catch (RuntimeException e) {
             String what = "record " + line.n() + ": it cannot be put into the database: " + e.getMessage();
             throw fresh ? new Damaged(what) : new NotTaken(what, e);
