@@ -33,14 +33,15 @@ public final class Verify {
         if (!Files.exists(folder.resolve(Journal.FILE))) {
             throw new Damaged("record 1: there is no " + Journal.FILE + " in " + folder);
         }
-        try (FolderLock lock = FolderLock.take(folder);
-                Database scratch = Database.scratch("verify" + System.identityHashCode(lock))) {
-            return check(folder, scratch);
+        try (FolderLock lock = FolderLock.take(folder)) {
+            JournalReader.read(folder.resolve(Journal.FILE), line -> {}); // a broken chain before anything is built
+            try (Database scratch = Database.scratch("verify" + System.identityHashCode(lock))) {
+                return check(folder, scratch);
+            }
         }
     }
 
     private Whole check(Path folder, Database scratch) throws IOException {
-        JournalReader.read(folder.resolve(Journal.FILE), line -> {}); // a broken chain is found before anything is built
         Optional<Database> kept = openKept(folder);
         boolean same = false;
         try {
