@@ -106,7 +106,12 @@ public final class Program implements AutoCloseable {
 
     /** Runs a command to its end and keeps what it says. */
     public static Said listen(String... arguments) throws IOException, InterruptedException {
-        Process process = start(List.of(arguments));
+        return listenWith(List.of(), arguments);
+    }
+
+    /** The same with options of Java's own. */
+    public static Said listenWith(List<String> java, String... arguments) throws IOException, InterruptedException {
+        Process process = start(java, List.of(arguments));
         String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         return new Said(process.waitFor(), text);
     }

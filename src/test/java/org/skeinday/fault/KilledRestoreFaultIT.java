@@ -19,7 +19,7 @@ import org.skeinday.Visitor;
 /** The program is killed while it restores: the folder is the old record, the restored one, or refuses; never a fresh day. */
 @Timeout(1200)
 class KilledRestoreFaultIT {
-    private static final int ROUNDS = Math.max(3, Integer.getInteger("skeinday.rounds", 8) / 4);
+    private static final int ROUNDS = Math.max(2, Integer.getInteger("skeinday.rounds", 8) / 4);
     private static final long SEED = Long.getLong("skeinday.seed", 20_261_127L);
 
     @TempDir

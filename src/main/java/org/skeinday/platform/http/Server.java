@@ -8,11 +8,21 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** The one web server. */
 public final class Server implements AutoCloseable {
     /** A hall's tablets all come back at once: with the default queue a thousand connections took 8 s. */
     private static final int ACCEPT_QUEUE = 2048;
+
+    /**
+     * Requests in work at once; a stream keeps none. Of the usual 250 a hall that joined in one moment left 200 behind,
+     * each with memory of its own, for more than an hour.
+     */
+    private static final int MOST_THREADS = 96;
+
+    private static final int LEAST_THREADS = 8;
+    private static final int IDLE_MS = 5_000;
 
     private static final String HTMX_VERSION = "2.0.10";
 
@@ -81,6 +91,7 @@ public final class Server implements AutoCloseable {
     }
 
     private static void listen(JavalinConfig c, Settings settings) {
+        c.jetty.threadPool = new QueuedThreadPool(MOST_THREADS, LEAST_THREADS, IDLE_MS);
         c.jetty.addConnector((server, http) -> {
             http.setSendServerVersion(false);
             http.setSendXPoweredBy(false);
