@@ -57,8 +57,9 @@ class BitFlipTest {
                     landing.put("attempt", attempt).put("slot", 1).put("ms", 61_000 + i * 10);
                     taps.add(Visitor.tap(laptop.newId(), "watch.landing", landing));
                 }
-                laptop.taps(taps).forEach(answer -> assertEquals(
-                        "saved", answer.path("state").asText()));
+                laptop.taps(taps)
+                        .forEach(answer ->
+                                assertEquals("saved", answer.path("state").asText()));
             }
         }
         saved = Exchange.write(day, Clock.systemDefaultZone()).texts();
@@ -119,7 +120,8 @@ class BitFlipTest {
     private void flipDatabase(int flip) throws IOException {
         Files.write(day.resolve("skeinday.mv.db"), flipped(database, random.nextInt(database.length)));
         try {
-            assertEquals(saved, Exchange.write(day, Clock.systemDefaultZone()).texts(), "seed " + SEED + " flip " + flip);
+            assertEquals(
+                    saved, Exchange.write(day, Clock.systemDefaultZone()).texts(), "seed " + SEED + " flip " + flip);
         } catch (Damaged named) {
             assertTrue(String.valueOf(named.getMessage()).startsWith("record "), named.getMessage());
         }

@@ -51,16 +51,23 @@ class PageWeightTest {
             port = app.port();
             String first = text(fetch("/", false));
             Map<String, Integer> loaded = load("/", first);
-            keep("first page compressed bytes", "/", loaded.values().stream().mapToInt(i -> i).sum());
-            keep("script compressed bytes", "/", loaded.entrySet().stream()
-                    .filter(e -> e.getKey().endsWith(".js"))
-                    .mapToInt(Map.Entry::getValue)
-                    .sum());
+            keep(
+                    "first page compressed bytes",
+                    "/",
+                    loaded.values().stream().mapToInt(i -> i).sum());
+            keep(
+                    "script compressed bytes",
+                    "/",
+                    loaded.entrySet().stream()
+                            .filter(e -> e.getKey().endsWith(".js"))
+                            .mapToInt(Map.Entry::getValue)
+                            .sum());
             keep("requests of the first page", "/", loaded.size());
             for (String page : found(LINK, first).distinct().toList()) {
                 String html = text(fetch(page, false));
                 keep("requests of any page of the bar", page, load(page, html).size());
-                for (String part : found(PART, html).map(p -> p.replace("&amp;", "&")).toList()) {
+                for (String part :
+                        found(PART, html).map(p -> p.replace("&amp;", "&")).toList()) {
                     keep("fragment compressed bytes", part, fetch(part, true).length);
                 }
             }
@@ -105,14 +112,15 @@ class PageWeightTest {
 
     /** As a browser asks, that unpacks by itself. */
     private byte[] fetch(String path, boolean part) throws IOException, InterruptedException {
-        HttpRequest.Builder request =
-                HttpRequest.newBuilder(URI.create("http://localhost:" + port + path)).header("Accept-Encoding", "gzip");
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://localhost:" + port + path))
+                .header("Accept-Encoding", "gzip");
         if (part) {
             request.header("HX-Request", "true");
         }
         HttpResponse<byte[]> answer = client.send(request.build(), HttpResponse.BodyHandlers.ofByteArray());
         assertTrue(answer.statusCode() == 200, path + " " + answer.statusCode());
-        boolean packed = answer.headers().firstValue("Content-Encoding").orElse("").equals("gzip");
+        boolean packed =
+                answer.headers().firstValue("Content-Encoding").orElse("").equals("gzip");
         return packed ? answer.body() : pack(answer.body());
     }
 

@@ -37,8 +37,7 @@ public final class Program implements AutoCloseable {
 
     /** The same with options of Java's own, which go before and so after those of every start here. */
     public static Program serve(Path data, int port, List<String> java) throws IOException {
-        return ready(
-                start(java, List.of("serve", "--data", data.toString(), "--port", String.valueOf(port))), port);
+        return ready(start(java, List.of("serve", "--data", data.toString(), "--port", String.valueOf(port))), port);
     }
 
     /** Waits until a program that was begun says that it is ready. */

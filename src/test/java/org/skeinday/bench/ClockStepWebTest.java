@@ -95,8 +95,11 @@ class ClockStepWebTest {
     }
 
     private static void land(Visitor laptop, String attempt, long ms) throws Exception {
-        ObjectNode landing =
-                Json.MAPPER.createObjectNode().put("attempt", attempt).put("slot", 1).put("ms", ms);
+        ObjectNode landing = Json.MAPPER
+                .createObjectNode()
+                .put("attempt", attempt)
+                .put("slot", 1)
+                .put("ms", ms);
         assertEquals("saved", laptop.tap("watch.landing", landing).path("state").asText());
     }
 
@@ -141,7 +144,9 @@ class ClockStepWebTest {
                     .path("body")
                     .path("id")
                     .asText();
-            laptop.tap("clock.slept", Json.MAPPER.createObjectNode().put("jump", jump).put("slept", true));
+            laptop.tap(
+                    "clock.slept",
+                    Json.MAPPER.createObjectNode().put("jump", jump).put("slept", true));
             assertEquals(before - slept.toMillis(), leftMs(laptop, motor, clock), SLACK_MS);
             assertFalse(laptop.get("/bench").body().contains(QUESTION), "it is asked once");
         });

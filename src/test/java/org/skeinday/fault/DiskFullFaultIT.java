@@ -32,9 +32,17 @@ class DiskFullFaultIT {
                 String attempt = CalledAttempt.call(laptop);
                 CalledAttempt.letWind(laptop, attempt);
                 disk.leave(66 << 20);
-                assertEquals("saved", answer(laptop, tap(laptop.newId(), attempt)).path("state").asText());
+                assertEquals(
+                        "saved",
+                        answer(laptop, tap(laptop.newId(), attempt))
+                                .path("state")
+                                .asText());
                 disk.leave(62 << 20); // two on each side: the program's own files move a little
-                assertEquals("later", answer(laptop, tap(laptop.newId(), attempt)).path("state").asText());
+                assertEquals(
+                        "later",
+                        answer(laptop, tap(laptop.newId(), attempt))
+                                .path("state")
+                                .asText());
                 disk.leave(8 << 20);
                 ObjectNode tap = tap(laptop.newId(), attempt);
                 assertEquals("later", answer(laptop, tap).path("state").asText());

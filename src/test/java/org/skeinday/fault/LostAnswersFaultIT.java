@@ -116,13 +116,9 @@ class LostAnswersFaultIT {
                             + "done(ids); })",
                     attempt);
             assertEquals(120, Set.copyOf(ids).size());
-            new WebDriverWait(phone, Duration.ofSeconds(60))
-                    .until(
-                            b -> (Boolean)
-                                    ((ChromeDriver) b)
-                                            .executeAsyncScript(
-                                                    "const done = arguments[arguments.length - 1];"
-                                                            + "import('/static/js/page.js').then((o) => o.kept()).then((t) => done(t.length === 0))"));
+            new WebDriverWait(phone, Duration.ofSeconds(60)).until(b -> (Boolean) ((ChromeDriver) b)
+                    .executeAsyncScript("const done = arguments[arguments.length - 1];"
+                            + "import('/static/js/page.js').then((o) => o.kept()).then((t) => done(t.length === 0))"));
             assertEquals(new TreeSet<>(ids), landings());
             assertTrue(wifi.answersLost.get() + wifi.requestsLost.get() > 0, "the Wi-Fi was bad");
         }

@@ -59,7 +59,8 @@ class MemoryFaultIT {
 
     /** Files as large as an import may be, all looked through at once. */
     private static void bigFiles(int port) throws InterruptedException {
-        byte[] file = ("name,division\n" + "A model with a name,open\n".repeat(180_000)).getBytes(StandardCharsets.UTF_8);
+        byte[] file =
+                ("name,division\n" + "A model with a name,open\n".repeat(180_000)).getBytes(StandardCharsets.UTF_8);
         List<Thread> all = new ArrayList<>();
         for (int i = 0; i < FILES; i++) {
             Visitor one = new Visitor(port, "", 100 + i);

@@ -33,6 +33,7 @@ final class Figures {
     }
 
     String text() {
-        return "| what | target | measured | bare | ratio |\n| --- | --- | --- | --- | --- |\n" + String.join("\n", rows);
+        return "| what | target | measured | bare | ratio |\n| --- | --- | --- | --- | --- |\n"
+                + String.join("\n", rows);
     }
 }

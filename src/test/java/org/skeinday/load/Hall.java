@@ -25,8 +25,10 @@ final class Hall implements AutoCloseable {
     record Timekeeper(Visitor visitor, String cookie, String attempt, int slot) {}
 
     /** All stages of compiling, as it lives long; {@code -Dskeinday.load.java=-XX:+UseSerialGC} to try others. */
-    private static final List<String> JAVA = List.of(
-            ("-XX:TieredStopAtLevel=4 " + System.getProperty("skeinday.load.java", "")).strip().split(" "));
+    private static final List<String> JAVA =
+            List.of(("-XX:TieredStopAtLevel=4 " + System.getProperty("skeinday.load.java", ""))
+                    .strip()
+                    .split(" "));
 
     private static final Pattern ENTRY = Pattern.compile("name=\"entry\" value=\"([^\"]+)\"");
 

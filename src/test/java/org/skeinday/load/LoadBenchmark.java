@@ -54,8 +54,7 @@ class LoadBenchmark {
         try (Hall hall = new Hall(root, DEVICES);
                 BareServer bare = new BareServer(root.resolve("bare"), part(hall))) {
             byte[] line = lastLine();
-            figures.add(
-                    "start to first answer", "≤ 3 s", String.format(Locale.ROOT, "%.2f s", hall.startSeconds()));
+            figures.add("start to first answer", "≤ 3 s", String.format(Locale.ROOT, "%.2f s", hall.startSeconds()));
             joinStorm(hall, bare);
             saved(hall, bare, line, 5); // to warm up
             try (Onlookers ours = onlookers(hall)) {
@@ -85,7 +84,11 @@ class LoadBenchmark {
             long later = begin + 5_000_000_000L;
             for (int i = 0; i < DEVICES; i++) {
                 int seed = 5_000 + 1_000 * round + i;
-                at(due, begin, () -> hall.visitor(hall.join("viewer", seed), seed).get("/"), ours);
+                at(
+                        due,
+                        begin,
+                        () -> hall.visitor(hall.join("viewer", seed), seed).get("/"),
+                        ours);
                 at(due, later, () -> getTwice(bare.port()), least);
             }
             Thread.sleep(12_000);
@@ -132,7 +135,10 @@ class LoadBenchmark {
                     "none fails",
                     restless.drops() + ", " + restless.failures());
             Thread.sleep(Pace.normal().heartbeat().multipliedBy(2).toMillis()); // who has gone is seen at a heartbeat
-            figures.add("soak: threads of open streams", "100 and who is just away", String.valueOf(memory.threads("live")));
+            figures.add(
+                    "soak: threads of open streams",
+                    "100 and who is just away",
+                    String.valueOf(memory.threads("live")));
         }
         long least = alive.stream().mapToLong(i -> i).min().orElseThrow();
         long top = alive.stream().mapToLong(i -> i).max().orElseThrow();

@@ -56,7 +56,8 @@ final class Modules {
             return Matcher.quoteReplacement("import " + names + "'./" + from + "';");
         });
         return LATER.matcher(now)
-                .replaceAll(found -> "import('./" + (shared.containsKey(found.group(1)) ? ROOT : found.group(1)) + "')");
+                .replaceAll(
+                        found -> "import('./" + (shared.containsKey(found.group(1)) ? ROOT : found.group(1)) + "')");
     }
 
     private void add(String name, StringBuilder all, TreeSet<String> under) {
@@ -77,10 +78,11 @@ final class Modules {
     }
 
     private void refuseTwice(String name, List<String> names) {
-        shared.forEach((other, theirs) -> theirs.stream().filter(names::contains).forEach(twice -> {
-            throw new IllegalStateException(
-                    "A name must be exported once, but " + twice + " is by " + other + " and " + name);
-        }));
+        shared.forEach(
+                (other, theirs) -> theirs.stream().filter(names::contains).forEach(twice -> {
+                    throw new IllegalStateException(
+                            "A name must be exported once, but " + twice + " is by " + other + " and " + name);
+                }));
     }
 
     private static String scope(String name, String text, List<String> names) {
@@ -88,11 +90,13 @@ final class Modules {
                 .replaceAll(found -> Matcher.quoteReplacement(
                         found.group(1) == null
                                 ? ""
-                                : "const {" + found.group(1).replace(" as ", ": ") + "} = " + scopeOf(found.group(2)) + ";"));
+                                : "const {" + found.group(1).replace(" as ", ": ") + "} = " + scopeOf(found.group(2))
+                                        + ";"));
         body = EXPORT.matcher(body).replaceAll("");
         Matcher other = OTHER.matcher(body);
         if (other.find()) {
-            throw new IllegalStateException(name + " has an import or export of a form that is not known here: " + other.group());
+            throw new IllegalStateException(
+                    name + " has an import or export of a form that is not known here: " + other.group());
         }
         String listed = names.stream().sorted().collect(Collectors.joining(", "));
         String exported = names.isEmpty() ? "" : "export const { " + listed + " } = " + scopeOf(name) + ";\n";

@@ -15,14 +15,12 @@ public final class Server implements AutoCloseable {
     /** A hall's tablets all come back at once: with the default queue a thousand connections took 8 s. */
     private static final int ACCEPT_QUEUE = 2048;
 
-    /**
-     * Requests in work at once; a stream keeps none. Of the usual 250 a hall that joined in one moment left 200 behind,
-     * each with memory of its own, for more than an hour.
-     */
-    private static final int MOST_THREADS = 96;
+    /** One for each stream and request: with 96 a hall of 99 streams left none to take an entry at once. */
+    private static final int MOST_THREADS = 250;
 
     private static final int LEAST_THREADS = 8;
     private static final int IDLE_MS = 5_000;
+    private static final int GO_AT_ONCE = 25;
 
     private static final String HTMX_VERSION = "2.0.10";
 
@@ -90,8 +88,16 @@ public final class Server implements AutoCloseable {
         c.startup.startupWatcherEnabled = false;
     }
 
+    /** Those that a hall's rush has called go soon: as usual one went each minute, and each keeps memory of its own. */
+    private static QueuedThreadPool threads() {
+        var threads = new QueuedThreadPool(MOST_THREADS, LEAST_THREADS, IDLE_MS);
+        threads.setMaxEvictCount(GO_AT_ONCE);
+        threads.setName("http");
+        return threads;
+    }
+
     private static void listen(JavalinConfig c, Settings settings) {
-        c.jetty.threadPool = new QueuedThreadPool(MOST_THREADS, LEAST_THREADS, IDLE_MS);
+        c.jetty.threadPool = threads();
         c.jetty.addConnector((server, http) -> {
             http.setSendServerVersion(false);
             http.setSendXPoweredBy(false);

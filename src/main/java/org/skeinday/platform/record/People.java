@@ -48,8 +48,9 @@ public final class People {
         try {
             return Json.MAPPER.readTree(Files.readAllBytes(path));
         } catch (JsonProcessingException e) {
-            throw new Damaged(path + " cannot be read: names and the coach's PIN are in it. Put it back from a backup; the"
-                    + " record itself is not touched by this.");
+            throw new Damaged(
+                    path + " cannot be read: names and the coach's PIN are in it. Put it back from a backup; the"
+                            + " record itself is not touched by this.");
         }
     }
 

@@ -68,8 +68,10 @@ public final class Record implements AutoCloseable {
         try {
             return opened(folder, projection, clock, opener);
         } catch (FileSystemException e) { // its own message is no more than the path
-            throw new IOException("The data folder " + folder + " cannot be used: " + why(e)
-                    + ". Choose another with --data, or ask for the right to write there.", e);
+            throw new IOException(
+                    "The data folder " + folder + " cannot be used: " + why(e)
+                            + ". Choose another with --data, or ask for the right to write there.",
+                    e);
         }
     }
 

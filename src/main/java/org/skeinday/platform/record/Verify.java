@@ -102,7 +102,9 @@ public final class Verify {
         if (!position(kept).hash().equals(line.hash())) {
             return "the database was made from another record";
         }
-        return readable(line.n(), () -> kept.read(tx -> Tables.difference(tx, made.tx())).orElse(""));
+        return readable(
+                line.n(),
+                () -> kept.read(tx -> Tables.difference(tx, made.tx())).orElse(""));
     }
 
     private static String note(boolean hasDatabase, Ledger.Position position, JournalReader.End end) {

@@ -24,8 +24,7 @@ class ModulesTest {
 
     @Test
     void what_every_page_needs_is_one_file_in_which_each_module_comes_once_and_after_what_it_imports() {
-        assertEquals(
-                """
+        assertEquals("""
                 const $a = (() => {
                 const one = () => 1;
                 return { one };
@@ -45,8 +44,7 @@ class ModulesTest {
                 uno();
                 return {  };
                 })();
-                """,
-                modules().text("page.js"));
+                """, modules().text("page.js"));
     }
 
     @Test

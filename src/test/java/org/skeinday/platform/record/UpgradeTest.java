@@ -58,8 +58,8 @@ class UpgradeTest {
 
     /** As a program did that had not the newest migration yet. */
     private void makeOlder() {
-        inDatabase("delete from " + HISTORY + " where \"installed_rank\" = (select max(\"installed_rank\") from " + HISTORY
-                + ")");
+        inDatabase("delete from " + HISTORY + " where \"installed_rank\" = (select max(\"installed_rank\") from "
+                + HISTORY + ")");
     }
 
     @Test
@@ -95,7 +95,8 @@ class UpgradeTest {
 
     @Test
     void a_folder_whose_database_a_newer_program_made_is_refused_and_left_as_it_is() throws Exception {
-        inDatabase("insert into " + HISTORY + " select \"installed_rank\" + 1, '999', 'later', \"type\", 'V999__later.sql',"
+        inDatabase("insert into " + HISTORY
+                + " select \"installed_rank\" + 1, '999', 'later', \"type\", 'V999__later.sql',"
                 + " 1, \"installed_by\", \"installed_on\", 1, true from " + HISTORY
                 + " order by \"installed_rank\" desc limit 1");
         assertRefusedAsNewer("record 1: this folder was used by a newer Skeinday");
