@@ -25,6 +25,7 @@ public final class Projection {
         }
     }
 
+    /** Whoever commits says with {@link Ledger#standAt} how far it has come. */
     void apply(Tx tx, JournalLine line) {
         for (JournalLine.FactLine fact : line.facts()) {
             FactKind kind = kinds.get(fact.kind());
@@ -33,6 +34,6 @@ public final class Projection {
             }
             kind.apply().apply(tx, fact.v(), fact.body());
         }
-        Ledger.note(tx, line.act(), line.sum(), line.n(), line.hash());
+        Ledger.note(tx, line.act(), line.sum(), line.n());
     }
 }

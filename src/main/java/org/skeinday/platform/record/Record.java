@@ -218,10 +218,13 @@ public final class Record implements AutoCloseable {
         if (troubled) { // H2 opens a file anew for whoever asks next, and shows what it held before the last commits
             throw new DatabaseTrouble("The record is being opened again");
         }
+        Database open = database();
         try {
-            return database().read(question);
+            return open.read(question);
         } catch (DatabaseTrouble e) {
-            troubled = true;
+            if (open == database) { // not of one that is just being closed: that would have it opened again and again
+                troubled = true;
+            }
             throw e;
         }
     }
