@@ -10,7 +10,6 @@ import java.util.Map;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.action.ImportFiles;
-import org.skeinday.exchange.action.ReadDay;
 import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Json;
@@ -29,7 +28,12 @@ final class Exchange {
      * @param rows by file
      * @param errors why nothing was taken; empty when all was
      */
-    record Taken(long n, Map<String, Integer> rows, List<CellError> errors) {}
+    record Taken(long n, Map<String, Integer> rows, List<CellError> errors) {
+        /** The same, with errors said of one file that holds the others. */
+        Taken inside(String name) {
+            return new Taken(n, rows, errors.stream().map(e -> e.inside(name)).toList());
+        }
+    }
 
     /** Takes files in as one act: all of them, or none and every error. */
     static Taken take(Path folder, Map<String, String> texts, long shiftMinutes, Clock clock, SecureRandom random)
@@ -63,11 +67,10 @@ final class Exchange {
         throw new IOException("It is not known whether the files were taken; look with: skeinday verify. " + answer);
     }
 
-    /** The whole record as files. */
-    static DayFiles.Written write(Path folder, Clock clock) throws IOException {
+    /** The record, or a part of it, as files. */
+    static DayFiles.Written write(Path folder, TakenOut.Choice choice, Clock clock) throws IOException {
         try (Record record = Record.open(folder, Parts.projection(), clock)) {
-            return record.read(
-                    tx -> DayFiles.write(ReadDay.all(tx, record.people().names()), clock.getZone()));
+            return record.read(tx -> TakenOut.of(tx, choice, record.people().names(), clock.getZone()));
         }
     }
 }

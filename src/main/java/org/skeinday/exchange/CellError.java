@@ -26,6 +26,13 @@ public record CellError(String file, int line, String column, String wrong, Stri
         return Character.toUpperCase(both.charAt(0)) + both.substring(1);
     }
 
+    /** The same said of a workbook's sheet or a bundle's table. */
+    public CellError inside(String name) {
+        return file.endsWith(".csv")
+                ? new CellError(name + ", " + file.substring(0, file.length() - 4), line, column, wrong, right)
+                : this;
+    }
+
     public String text() {
         String where = line == 0 ? file : file + " line " + line;
         return where + (column.isEmpty() ? ": " : ", column \"" + column + "\": ") + wrong + "; " + right;

@@ -11,6 +11,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptWound;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.Validity;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.motor.MotorDeed;
@@ -30,6 +31,7 @@ import org.skeinday.winding.CrankTurns;
 public final class AfterFlight {
     private static final Set<String> TOPICS = Set.of("attempts", "winds", "motors");
     private static final int LONGEST_REASON = 400;
+    private static final String COUNTED_CONTACTS = "none|[0-9]{1,4} contacts?";
 
     private AfterFlight() {}
 
@@ -46,8 +48,19 @@ public final class AfterFlight {
      * @param remaining crank turns until the needle rests at zero
      * @param spoilt why the flight says nothing of model and motor; empty when it does
      * @param contact time from release to the contact, empty when nobody saw when
+     * @param seen how the form showed the flight to be judged, as {@link #seen} says it; null where it did not
      */
-    public record Landed(String attempt, String remaining, String spoilt, String contact) {}
+    public record Landed(
+            String attempt,
+            String remaining,
+            String spoilt,
+            String contact,
+            @Nullable String seen) {}
+
+    /** How a flight is judged, so that two who judge at once hear of each other; empty for a valid one. */
+    public static String seen(Validity validity) {
+        return validity.reason();
+    }
 
     public static List<ActKind<?>> kinds() {
         return List.of(
@@ -102,6 +115,10 @@ public final class AfterFlight {
                     "Turns are left after a landing; this attempt is "
                             + now.state().word());
         }
+        Optional<String> changed = judgedMeanwhile(tx, told);
+        if (changed.isPresent()) {
+            return new Decision.Outdated(changed.get());
+        }
         var form = new TypedFields();
         @Nullable Double remaining = form.read("remaining", told.remaining(), CrankTurns::part);
         @Nullable
@@ -125,6 +142,15 @@ public final class AfterFlight {
         return form.refused().orElseGet(() -> told(tx, context, now, remaining, spoilt, contact));
     }
 
+    private static Optional<String> judgedMeanwhile(Tx tx, Landed told) {
+        return FlownStore.find(tx, told.attempt())
+                .map(flight -> seen(flight.validity()))
+                .filter(now -> told.seen() != null && !now.equals(told.seen()))
+                .map(now -> "Somebody else has judged this flight meanwhile: "
+                        + (now.isEmpty() ? "it is valid" : "it says nothing, " + now)
+                        + ". Look again and decide together.");
+    }
+
     /**
      * The turns left alone, as a list asks for them: what was judged of the flight stays. Empty before the landing: then
      * they are told again on the page Winding.
@@ -141,6 +167,22 @@ public final class AfterFlight {
         facts.add(Fact.of("attempt.noted", AttemptStore.note(tx, now.id()).left(left)));
         runBack(tx, context, now, left).ifPresent(facts::add);
         return Optional.of(new Decision.Decided(facts, Map.of(), TOPICS));
+    }
+
+    /**
+     * How often the model touched something, as a list asks for it. Words that were written of it stay: they say more than
+     * a number.
+     */
+    static Optional<Decision> contacts(Tx tx, AttemptNow now, String typed) {
+        AttemptNoted noted = AttemptStore.note(tx, now.id());
+        String before = noted.contacts() == null ? "" : noted.contacts();
+        if (!before.isEmpty() && !before.matches(COUNTED_CONTACTS)) {
+            return Optional.empty();
+        }
+        int count = Integer.parseInt(typed.strip());
+        String words = count == 0 ? "none" : count + (count == 1 ? " contact" : " contacts");
+        return Optional.of(
+                new Decision.Decided(List.of(Fact.of("attempt.noted", noted.touched(words))), Map.of(), TOPICS));
     }
 
     /** Crank turns at launch where they are known. */

@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.web.ReaderUnits;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.Terms;
+import org.skeinday.exchange.CsvText;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.motor.BatchAdded;
@@ -45,6 +47,7 @@ public final class MotorPages {
                 Role.CAPTAIN,
                 ctx -> desk.page().show(ctx, "Inspection", "prepare/inspection.jte", inspection("", Map.of())));
         routes.post("/inspection", Role.CAPTAIN, this::inspect);
+        routes.advice("/log.csv", Role.CAPTAIN, this::logFile);
         routes.advice("/log", Role.CAPTAIN, ctx -> desk.page().show(ctx, "Flight log", "prepare/log.jte", log()));
     }
 
@@ -189,6 +192,16 @@ public final class MotorPages {
                 .filter(f -> teams.isEmpty()
                         || day.motors().stream().anyMatch(m -> m.id().equals(f.motorId()) && teams.contains(m.team())))
                 .toList();
+    }
+
+    private void logFile(Context ctx) {
+        LogView log = log();
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(Stream.concat(Stream.of("flown"), log.columns().stream()).toList());
+        rows.addAll(log.rows());
+        ctx.contentType("text/csv; charset=utf-8");
+        ctx.header("Content-Disposition", "attachment; filename=\"flight-log.csv\"");
+        ctx.result(CsvText.of(rows));
     }
 
     private LogView log() {

@@ -129,7 +129,8 @@ public final class EveningPages {
                 ctx.pathParam("id"),
                 typed.typed("remaining"),
                 valid ? "" : typed.typed("spoilt"),
-                valid ? "" : typed.typed("contact"));
+                valid ? "" : typed.typed("contact"),
+                typed.typed("seen"));
         if (!valid && told.spoilt().isBlank()) {
             ctx.status(422);
             form(ctx, typed.with("spoilt", "Say why it says nothing of model and motor"), "");

@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.action.AfterFlight;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.review.Figure;
 import org.skeinday.review.FlightRow;
@@ -37,6 +38,7 @@ final class OneFlightOf {
                 form.typedOr("remaining", remaining == null ? "" : plain(remaining)),
                 form.typedOr("spoilt", row.flight().validity().reason()),
                 form.typedOr("contact", contact == null ? "" : new FlightTime(contact.toMillis()).text(2)),
+                AfterFlight.seen(row.flight().validity()),
                 form,
                 problem,
                 saved,

@@ -9,6 +9,7 @@ import org.skeinday.platform.http.FormErrors;
  * @param attempt its id, empty for a practice flight
  * @param valid whether it enters averages
  * @param spoilt why it does not
+ * @param seen how it is judged, for a form that two may send
  * @param links to its record or form
  */
 public record OneFlightView(
@@ -20,6 +21,7 @@ public record OneFlightView(
         String remaining,
         String spoilt,
         String contact,
+        String seen,
         FormErrors form,
         String problem,
         boolean saved,
