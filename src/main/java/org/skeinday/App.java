@@ -67,8 +67,6 @@ import org.skeinday.steps.web.ListPages;
 
 /** The running program, wired by hand: the one class beside Main that knows everything. */
 public final class App implements AutoCloseable {
-    private static final long CLOCK_LOOK_MS = 1_000;
-
     private final ScheduledExecutorService clockWatch;
     private final Record record;
     private final Writer writer;
@@ -156,7 +154,8 @@ public final class App implements AutoCloseable {
             throw e;
         }
         this.clockWatch = Executors.newSingleThreadScheduledExecutor();
-        new ClockWatch(clock, System::nanoTime, by -> jumped(by, clock, hex(random))).every(CLOCK_LOOK_MS, clockWatch);
+        new ClockWatch(clock, System::nanoTime, by -> jumped(by, clock, hex(random)))
+                .every(settings.pace().clockLook().toMillis(), clockWatch);
         backups.everyHour(clockWatch);
         this.newPin = makePin(record, random); // after the port is known to be free: it is told once
         record.runningAt("http://localhost:" + server.port());

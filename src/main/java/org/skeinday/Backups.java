@@ -10,16 +10,16 @@ import java.util.Optional;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.skeinday.platform.record.Backup;
-import org.skeinday.platform.record.Damaged;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * Backups without being asked: soon after the start, every hour, at the close; the newest {@value Backup#KEPT} are kept.
+ * Backups without being asked: soon after the start, every hour, at the close, each only when something has changed
+ * since the newest; {@value Backup#KEPT} are kept.
  * The first place is in the data folder and guards against a slip; a second one, a USB stick, guards against the laptop.
  */
 final class Backups {
-    static final String FOLDER = "backups";
+    static final String FOLDER = Backup.FOLDER;
     /** One line: where the second place is. */
     static final String SECOND = "second-place";
 
@@ -49,10 +49,10 @@ final class Backups {
         List<String> failed = new ArrayList<>();
         for (Path place : places()) {
             try {
-                Backup.Made made = Backup.make(data, place, clock.instant());
+                Backup.Made made = Backup.makeIfChanged(data, place, clock.instant());
                 Backup.prune(place);
-                LOG.info("Backup of {} records", made.records());
-            } catch (IOException | Damaged e) {
+                LOG.info("{} records are in {}", made.records(), made.folder().getFileName());
+            } catch (IOException | RuntimeException e) { // whatever it was, the next hour tries again
                 LOG.warn("No backup could be made in {}", place, e);
                 failed.add("No backup could be made in " + place + ". Is the disk full, or the stick gone?");
             }

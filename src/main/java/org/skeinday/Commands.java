@@ -93,22 +93,10 @@ final class Commands {
                 return 3;
             }
             Files.writeString(folder.resolve("port"), String.valueOf(app.port()));
-            CountDownLatch closed = closeAtEnd(app);
             sayReady(app, folder, newPin ? app.renewPin(new SecureRandom()) : app.newPin());
-            closed.await();
+            Stopping.when(app::close, Pace.normal().close(), spec.commandLine().getErr());
+            new CountDownLatch(1).await(); // from here on only a signal ends the program
             return 0;
-        }
-
-        private static CountDownLatch closeAtEnd(App app) {
-            var closed = new CountDownLatch(1);
-            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-                try {
-                    app.close();
-                } catch (IOException e) {
-                    System.err.println("Closing: " + e.getMessage());
-                }
-            }));
-            return closed;
         }
 
         private int port(Path folder) throws IOException {

@@ -9,17 +9,22 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** The real program in a process of its own, so that it can be killed. */
 public final class Program implements AutoCloseable {
+    private static final int STARTED_WITH = 2; // options that those of a single start may overrule
     private static final List<String> LAUNCH = launch();
 
     private final Process process;
     private final int port;
     private final String joinToken;
 
-    private Program(Process process, int port, String joinToken) {
+    private final List<String> said;
+
+    private Program(Process process, int port, String joinToken, List<String> said) {
+        this.said = Collections.synchronizedList(said);
         this.process = process;
         this.port = port;
         this.joinToken = joinToken;
@@ -27,7 +32,16 @@ public final class Program implements AutoCloseable {
 
     /** Serves {@code data} and waits until the program says that it is ready. */
     public static Program serve(Path data, int port) throws IOException {
-        Process process = start(List.of("serve", "--data", data.toString(), "--port", String.valueOf(port)));
+        return serve(data, port, List.of());
+    }
+
+    /** The same with options of Java's own, which go before and so after those of every start here. */
+    public static Program serve(Path data, int port, List<String> java) throws IOException {
+        return ready(start(java, List.of("serve", "--data", data.toString(), "--port", String.valueOf(port))), port);
+    }
+
+    /** Waits until a program that was begun says that it is ready. */
+    public static Program ready(Process process, int port) throws IOException {
         BufferedReader out =
                 new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
         List<String> said = new ArrayList<>();
@@ -38,10 +52,45 @@ public final class Program implements AutoCloseable {
                 token = line.substring(line.indexOf('#') + 1).strip();
             }
             if (line.contains("Stop:")) {
-                return new Program(process, port, token);
+                return new Program(process, port, token, said).listening(out);
             }
         }
         throw new IOException("The program ended: " + said);
+    }
+
+    /** A pipe that nobody reads would stop the program once it is full. */
+    private Program listening(BufferedReader out) {
+        Thread reading = new Thread(() -> {
+            try {
+                for (String line = out.readLine(); line != null; line = out.readLine()) {
+                    said.add(line);
+                }
+            } catch (IOException e) {
+                // it has ended
+            }
+        });
+        reading.setDaemon(true);
+        reading.start();
+        return this;
+    }
+
+    /** What it has said so far, with its log. */
+    public List<String> said() {
+        synchronized (said) {
+            return List.copyOf(said);
+        }
+    }
+
+    public long pid() {
+        return process.pid();
+    }
+
+    /** Sends a signal, for example {@code INT} for Ctrl-C, and waits. @return the exit code */
+    public int end(String signal) throws IOException, InterruptedException {
+        new ProcessBuilder("kill", "-" + signal, String.valueOf(process.pid()))
+                .start()
+                .waitFor();
+        return process.waitFor();
     }
 
     /** Runs a command to its end. @return its exit code */
@@ -56,7 +105,12 @@ public final class Program implements AutoCloseable {
 
     /** Runs a command to its end and keeps what it says. */
     public static Said listen(String... arguments) throws IOException, InterruptedException {
-        Process process = start(List.of(arguments));
+        return listenWith(List.of(), arguments);
+    }
+
+    /** The same with options of Java's own. */
+    public static Said listenWith(List<String> java, String... arguments) throws IOException, InterruptedException {
+        Process process = start(java, List.of(arguments));
         String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         return new Said(process.waitFor(), text);
     }
@@ -67,9 +121,19 @@ public final class Program implements AutoCloseable {
     }
 
     private static Process start(List<String> arguments) throws IOException {
+        return start(List.of(), arguments);
+    }
+
+    private static Process start(List<String> java, List<String> arguments) throws IOException {
         List<String> line = new ArrayList<>(LAUNCH);
+        line.addAll(1 + STARTED_WITH, java);
         line.addAll(arguments);
         return new ProcessBuilder(line).redirectErrorStream(true).start();
+    }
+
+    /** What starts it, to be started as somebody else. */
+    public static List<String> launching() {
+        return LAUNCH;
     }
 
     /** The jar where it has been packaged, with its classes ready to load: half the time of a start. */

@@ -52,7 +52,7 @@ class FrameBrowserIT {
         } finally {
             first.close();
         }
-        browser.executeAsyncScript("const done = arguments[0]; import('/static/js/outbox.js')"
+        browser.executeAsyncScript("const done = arguments[0]; import('/static/js/page.js')"
                 + ".then((o) => o.addTap('watch.release', {attempt: 'a', slot: 1})).then(() => done())");
         waitFor(browser, "Not connected – 1 entry waiting to be sent");
         Browsers.shot(browser, "waiting-phone");

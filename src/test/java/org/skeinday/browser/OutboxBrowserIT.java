@@ -76,7 +76,7 @@ class OutboxBrowserIT {
 
     private Object run(String script, Object... arguments) {
         return phone.executeAsyncScript(
-                "const done = arguments[arguments.length - 1]; import('/static/js/outbox.js').then(async (o) => { "
+                "const done = arguments[arguments.length - 1]; import('/static/js/page.js').then(async (o) => { "
                         + script + " })",
                 arguments);
     }
@@ -312,7 +312,7 @@ class OutboxBrowserIT {
             @SuppressWarnings("unchecked")
             List<Number> known = (List<Number>) phone.executeAsyncScript("""
                     const done = arguments[arguments.length - 1];
-                    import('/static/js/clock.js').then((c) => {
+                    import('/static/js/page.js').then((c) => {
                       const t = performance.timeOrigin + performance.now();
                       const off = () => Math.round(c.serverNow() - performance.timeOrigin - performance.now());
                       const told = [];
@@ -529,7 +529,7 @@ class OutboxBrowserIT {
             watchReady(app);
             tapTarget();
             waitFor(phone, "[data-watch-kept]", "Saved");
-            String offset = "const c = await import('/static/js/clock.js'); done(c.serverNow() - performance.timeOrigin"
+            String offset = "const c = await import('/static/js/page.js'); done(c.serverNow() - performance.timeOrigin"
                     + " - performance.now());";
             org.skeinday.Await.until(
                     Duration.ofSeconds(10), () -> Math.abs(((Number) run(offset)).doubleValue()) < 1_000);

@@ -92,7 +92,7 @@ class ComingBackFaultIT {
         ChromeDriver browser = Browsers.of(Browsers.Size.LAPTOP);
         browser.get("http://localhost:" + port + "/join");
         List<Number> sampled = (List<Number>) browser.executeAsyncScript("const done = arguments[arguments.length - 1];"
-                + "import('/static/js/pace.js').then((p) =>"
+                + "import('/static/js/page.js').then((p) =>"
                 + " done(Array.from({length: 400}, (_, i) => p.reconnectDelay(1 + i % 4))))");
         assertEquals(400, sampled.size());
         browser.get("about:blank");

@@ -31,6 +31,18 @@ class DiskFullFaultIT {
                 Visitor laptop = new Visitor(port, "", 1);
                 String attempt = CalledAttempt.call(laptop);
                 CalledAttempt.letWind(laptop, attempt);
+                disk.leave(66 << 20);
+                assertEquals(
+                        "saved",
+                        answer(laptop, tap(laptop.newId(), attempt))
+                                .path("state")
+                                .asText());
+                disk.leave(62 << 20); // two on each side: the program's own files move a little
+                assertEquals(
+                        "later",
+                        answer(laptop, tap(laptop.newId(), attempt))
+                                .path("state")
+                                .asText());
                 disk.leave(8 << 20);
                 ObjectNode tap = tap(laptop.newId(), attempt);
                 assertEquals("later", answer(laptop, tap).path("state").asText());

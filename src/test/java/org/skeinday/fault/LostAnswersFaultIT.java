@@ -111,18 +111,14 @@ class LostAnswersFaultIT {
             @SuppressWarnings("unchecked")
             List<String> ids = (List<String>) phone.executeAsyncScript(
                     "const done = arguments[arguments.length - 1], attempt = arguments[0];"
-                            + "import('/static/js/outbox.js').then(async (o) => { const ids = [];"
+                            + "import('/static/js/page.js').then(async (o) => { const ids = [];"
                             + "for (let i = 0; i < 120; i++) ids.push(await o.addTap('watch.landing', {attempt, slot: 1, ms: 1000 + i}));"
                             + "done(ids); })",
                     attempt);
             assertEquals(120, Set.copyOf(ids).size());
-            new WebDriverWait(phone, Duration.ofSeconds(60))
-                    .until(
-                            b -> (Boolean)
-                                    ((ChromeDriver) b)
-                                            .executeAsyncScript(
-                                                    "const done = arguments[arguments.length - 1];"
-                                                            + "import('/static/js/outbox.js').then((o) => o.kept()).then((t) => done(t.length === 0))"));
+            new WebDriverWait(phone, Duration.ofSeconds(60)).until(b -> (Boolean) ((ChromeDriver) b)
+                    .executeAsyncScript("const done = arguments[arguments.length - 1];"
+                            + "import('/static/js/page.js').then((o) => o.kept()).then((t) => done(t.length === 0))"));
             assertEquals(new TreeSet<>(ids), landings());
             assertTrue(wifi.answersLost.get() + wifi.requestsLost.get() > 0, "the Wi-Fi was bad");
         }

@@ -8,6 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,6 +41,7 @@ class StartFaultIT {
             String files = root.resolve("files").toString();
             for (List<String> command : List.of(
                     List.of("serve"),
+                    List.of("restore", backupIn(data).toString()),
                     List.of("import", "demo-data"),
                     List.of("export", files),
                     List.of("verify"),
@@ -52,7 +56,34 @@ class StartFaultIT {
         }
         try (Program again = Program.serve(data, port)) {
             assertEquals(200, new Visitor(port, "", 2).get("/").statusCode());
+            var said = Program.listen("serve", "--data", data.toString());
+            assertEquals(4, said.exitCode(), "after the kill too: " + said.text());
             again.kill();
+        }
+    }
+
+    private static Path backupIn(Path data) throws IOException {
+        try (Stream<Path> made = Files.list(data.resolve("backups"))) {
+            return made.findFirst().orElseThrow();
+        }
+    }
+
+    @Test
+    void of_two_that_start_in_one_moment_one_serves() throws Exception {
+        Path data = flown();
+        int one = Program.freePort();
+        Process first = Program.begin("serve", "--data", data.toString(), "--port", String.valueOf(one));
+        Process second = Program.begin("serve", "--data", data.toString(), "--port", String.valueOf(one));
+        try {
+            var ended = CompletableFuture.anyOf(first.onExit(), second.onExit());
+            Process refused = (Process) ended.get(60, TimeUnit.SECONDS);
+            assertEquals(4, refused.exitValue());
+            Process serving = refused.pid() == first.pid() ? second : first;
+            Program.ready(serving, one);
+            assertEquals(200, new Visitor(one, "", 2).get("/").statusCode());
+        } finally {
+            first.destroyForcibly().waitFor();
+            second.destroyForcibly().waitFor();
         }
     }
 

@@ -5,7 +5,6 @@ import java.net.http.HttpClient;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -14,19 +13,29 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.skeinday.App;
 import org.skeinday.Program;
 import org.skeinday.Visitor;
-import org.skeinday.platform.http.Pace;
 
-/** The real server with an event of many entries, all called, each timed by two devices that have joined. */
+/**
+ * The real program in a process of its own, as on a laptop with {@code -Xmx192m}, with an event of many entries, all
+ * called, each timed by two devices that have joined.
+ */
 final class Hall implements AutoCloseable {
     /** A device that has joined, and the watch that is its own. */
     record Timekeeper(Visitor visitor, String cookie, String attempt, int slot) {}
 
+    /** All stages of compiling, as it lives long; {@code -Dskeinday.load.java=-XX:+UseSerialGC} to try others. */
+    private static final List<String> JAVA =
+            List.of(("-XX:TieredStopAtLevel=4 " + System.getProperty("skeinday.load.java", ""))
+                    .strip()
+                    .split(" "));
+
     private static final Pattern ENTRY = Pattern.compile("name=\"entry\" value=\"([^\"]+)\"");
 
-    private final App app;
+    private final Program program;
+    private final int port = Program.freePort();
+    private final String token;
+    private final double startSeconds;
     private final HttpClient client = Visitor.client();
     private final List<Timekeeper> timekeepers = new ArrayList<>();
 
@@ -38,13 +47,17 @@ final class Hall implements AutoCloseable {
         if (Program.run("import", files.toString(), "--data", data.toString()) != 0) {
             throw new IOException("The event could not be brought in");
         }
-        app = App.start(new App.Settings(data, 0, false, Pace.normal()), Clock.systemDefaultZone(), new SecureRandom());
+        long begun = System.nanoTime();
+        program = Program.serve(data, port, JAVA);
+        new Visitor(port, "", 1).get("/");
+        startSeconds = (System.nanoTime() - begun) / 1e9;
+        token = Files.readString(data.resolve("join-code")).strip();
         Visitor laptop = new Visitor(port(), "", 1);
         for (String entry : entries(laptop)) {
             String act = laptop.newId();
             expect(200, laptop.form("/attempt/call", Map.of("act", act, "entry", entry)));
             for (int slot = 1; slot <= 2; slot++) {
-                timekeepers.add(join(act + "-0", slot));
+                timekeepers.add(takeWatch(act + "-0", slot));
             }
         }
     }
@@ -74,12 +87,16 @@ final class Hall implements AutoCloseable {
         return ids;
     }
 
-    private Timekeeper join(String attempt, int slot) throws IOException, InterruptedException {
-        String token = app.joinLink().substring(app.joinLink().indexOf('#') + 1);
-        Visitor joiner = new Visitor(client, port(), "", 2 + timekeepers.size());
-        Map<String, String> form = new HashMap<>(Map.of("token", token, "role", "timekeeper", "person", ""));
+    /** @return the cookie of a device that joins now */
+    String join(String role, long seed) throws IOException, InterruptedException {
+        Visitor joiner = new Visitor(client, port(), "", seed);
+        Map<String, String> form = new HashMap<>(Map.of("token", token, "role", role, "person", ""));
         HttpResponse<String> joined = joiner.form("/join", form);
-        String cookie = joined.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
+        return joined.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
+    }
+
+    private Timekeeper takeWatch(String attempt, int slot) throws IOException, InterruptedException {
+        String cookie = join("timekeeper", 2 + timekeepers.size());
         Visitor device = new Visitor(client, port(), cookie, 1_000 + timekeepers.size());
         expect(200, device.form("/watch/take", Map.of("attempt", attempt, "slot", String.valueOf(slot))));
         return new Timekeeper(device, cookie, attempt, slot);
@@ -92,7 +109,20 @@ final class Hall implements AutoCloseable {
     }
 
     int port() {
-        return app.port();
+        return port;
+    }
+
+    Visitor visitor(String cookie, long seed) {
+        return new Visitor(client, port, cookie, seed);
+    }
+
+    Memory memory() {
+        return new Memory(program.pid());
+    }
+
+    /** From the command to the first answer. */
+    double startSeconds() {
+        return startSeconds;
     }
 
     List<Timekeeper> timekeepers() {
@@ -100,7 +130,7 @@ final class Hall implements AutoCloseable {
     }
 
     @Override
-    public void close() throws IOException {
-        app.close();
+    public void close() throws InterruptedException {
+        program.close();
     }
 }

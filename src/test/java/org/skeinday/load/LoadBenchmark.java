@@ -10,7 +10,10 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.SplittableRandom;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -18,12 +21,16 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.Visitor;
+import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
 import org.skeinday.units.FlightTime;
 
 /**
  * 100 devices, 20 acts a second in all: how long until <i>Saved</i>, and until what changed is seen on the 99 others,
- * each beside the bare least of the same run. Prints figures and ratios, asserts none.
+ * each beside the bare least of the same run; a hall that joins in one moment; a long run with devices that come and go,
+ * whose memory and streams are watched. Prints the table of figures, asserts none.
+ *
+ * <p>{@code -Dskeinday.load.soak=1800} for half an hour; 60 seconds when left out.
  */
 class LoadBenchmark {
     private static final int DEVICES = 100;
@@ -35,6 +42,10 @@ class LoadBenchmark {
     @TempDir
     Path root;
 
+    private static final int SOAK = Integer.getInteger("skeinday.load.soak", 60);
+    private static final long MEAN_STAY_MS = 60_000;
+
+    private final Figures figures = new Figures();
     private final HttpClient client = Visitor.client();
     private final AtomicLong durations = new AtomicLong(1);
 
@@ -43,6 +54,8 @@ class LoadBenchmark {
         try (Hall hall = new Hall(root, DEVICES);
                 BareServer bare = new BareServer(root.resolve("bare"), part(hall))) {
             byte[] line = lastLine();
+            figures.add("start to first answer", "≤ 3 s", String.format(Locale.ROOT, "%.2f s", hall.startSeconds()));
+            joinStorm(hall, bare);
             saved(hall, bare, line, 5); // to warm up
             try (Onlookers ours = onlookers(hall)) {
                 ours.awaitOpen(); // every page is open and fetches what changed, as on a day
@@ -50,9 +63,101 @@ class LoadBenchmark {
                 System.out.println("Saved, forced to disk      " + saved[0].text());
                 System.out.println("bare append and force      " + saved[1].text());
                 System.out.println("ratio                      " + saved[0].over(saved[1]));
+                figures.add("Saved, forced to disk", "≤ 150 ms, ≤ 3 ×", 0.95, saved[0], saved[1]);
+                figures.add("Saved, forced to disk", "≤ 500 ms", 0.99, saved[0], saved[1]);
                 seen(hall, ours, bare);
             }
+            soak(hall);
+            System.out.println(figures.text());
         }
+    }
+
+    /** A hundred phones scan the code in one moment: each joins and opens its first page. */
+    private void joinStorm(Hall hall, BareServer bare) throws InterruptedException {
+        Percentiles ours = new Percentiles();
+        Percentiles least = new Percentiles();
+        ScheduledExecutorService due = Executors.newScheduledThreadPool(DEVICES);
+        for (int round = 0; round < 2; round++) { // the first warms up
+            ours.clear();
+            least.clear();
+            long begin = System.nanoTime() + 500_000_000L;
+            long later = begin + 5_000_000_000L;
+            for (int i = 0; i < DEVICES; i++) {
+                int seed = 5_000 + 1_000 * round + i;
+                at(
+                        due,
+                        begin,
+                        () -> hall.visitor(hall.join("viewer", seed), seed).get("/"),
+                        ours);
+                at(due, later, () -> getTwice(bare.port()), least);
+            }
+            Thread.sleep(12_000);
+        }
+        due.shutdown();
+        figures.add("100 join in one moment and see their page", "", 0.95, ours, least);
+        if (ours.count() < DEVICES) {
+            figures.add("of 100 that joined", "100", String.valueOf(ours.count()));
+        }
+    }
+
+    private void getTwice(int port) throws IOException, InterruptedException {
+        for (int i = 0; i < 2; i++) {
+            client.send(
+                    HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + "/page"))
+                            .build(),
+                    HttpResponse.BodyHandlers.ofByteArray());
+        }
+    }
+
+    /** The same load for long, while devices leave and come back at random. */
+    private void soak(Hall hall) throws Exception {
+        Memory memory = hall.memory();
+        Percentiles saved = new Percentiles();
+        AtomicLong most = new AtomicLong();
+        List<Long> alive = new ArrayList<>();
+        try (Onlookers restless = new Onlookers(client)) {
+            SplittableRandom random = new SplittableRandom(20_261_129);
+            for (Hall.Timekeeper one : hall.timekeepers()) {
+                String server = "http://localhost:" + hall.port();
+                restless.addRestless(
+                        server + "/live?topics=attempts", server + PART, one.cookie(), MEAN_STAY_MS, random.split());
+            }
+            restless.awaitOpen();
+            for (int part = 0; part < 6; part++) {
+                load(hall, saved, SOAK / 6);
+                most.accumulateAndGet(memory.residentMb(), Math::max);
+                alive.add(memory.aliveKb());
+            }
+            figures.add("soak of " + SOAK + " s: Saved", "≤ 150 ms", 0.95, saved, null);
+            figures.add("soak: Saved", "≤ 500 ms", 0.99, saved, null);
+            figures.add(
+                    "soak: streams left by devices, requests that failed",
+                    "none fails",
+                    restless.drops() + ", " + restless.failures());
+            Thread.sleep(Pace.normal().heartbeat().multipliedBy(2).toMillis()); // who has gone is seen at a heartbeat
+            figures.add(
+                    "soak: threads of open streams",
+                    "100 and who is just away",
+                    String.valueOf(memory.threads("live")));
+        }
+        long least = alive.stream().mapToLong(i -> i).min().orElseThrow();
+        long top = alive.stream().mapToLong(i -> i).max().orElseThrow();
+        figures.add("resident, -Xmx192m", "≤ 300 MB", most + " MB");
+        figures.add(
+                "alive on the heap, six times over the soak",
+                "± 10 %",
+                String.format(Locale.ROOT, "%s kB, ± %.0f %%", alive, 100.0 * (top - least) / (top + least)));
+    }
+
+    private void load(Hall hall, Percentiles waits, int seconds) throws InterruptedException {
+        ScheduledExecutorService due = Executors.newScheduledThreadPool(16);
+        long begin = System.nanoTime() + 200_000_000;
+        for (int i = 0; i < seconds * PER_SECOND; i++) {
+            Hall.Timekeeper timekeeper = hall.timekeepers().get(i % DEVICES);
+            at(due, begin + i * (1_000_000_000L / PER_SECOND), () -> post(timekeeper), waits);
+        }
+        due.shutdown();
+        due.awaitTermination(seconds + 60L, TimeUnit.SECONDS);
     }
 
     private Onlookers onlookers(Hall hall) {
@@ -160,6 +265,8 @@ class LoadBenchmark {
             }
             say("told", ours.told(), least.told());
             say("seen", ours.seen(), least.seen());
+            figures.add("a change told to 99 others", "", 0.95, ours.told(), least.told());
+            figures.add("a change seen on 99 others", "≤ 250 ms", 0.95, ours.seen(), least.seen());
         }
     }
 

@@ -9,15 +9,20 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Queue;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 
 /** Devices that hold a stream and fetch their part again when told, as pages do: when each was told, when it saw. */
 final class Onlookers implements AutoCloseable {
@@ -29,6 +34,10 @@ final class Onlookers implements AutoCloseable {
     private final Percentiles seen = new Percentiles();
     private final Set<Thread> toldOf = ConcurrentHashMap.newKeySet(); // each of a change once
     private final Set<Thread> seenBy = ConcurrentHashMap.newKeySet();
+    private final Queue<Stream<String>> reading = new ConcurrentLinkedQueue<>();
+    private final AtomicLong drops = new AtomicLong();
+    private final AtomicLong failures = new AtomicLong();
+    private volatile boolean closed;
     private volatile long began;
     private volatile String sought = "nothing yet";
     private volatile CountDownLatch toSee = new CountDownLatch(0);
@@ -39,7 +48,26 @@ final class Onlookers implements AutoCloseable {
 
     void add(String stream, String part, String cookie) {
         HttpRequest.Builder request = request(stream, cookie).header("Accept", "text/event-stream");
-        var reading = new FutureTask<>(read(request.build(), part, cookie));
+        begin(read(request.build(), part, cookie, () -> false));
+    }
+
+    /** One that walks out of the Wi-Fi now and then, on average after {@code meanMs}, and comes back as pages do. */
+    void addRestless(String stream, String part, String cookie, long meanMs, SplittableRandom random) {
+        HttpRequest request =
+                request(stream, cookie).header("Accept", "text/event-stream").build();
+        begin(() -> {
+            while (!closed) {
+                long until = System.nanoTime() + (long) (-Math.log(1 - random.nextDouble()) * meanMs * 1e6);
+                read(request, part, cookie, () -> System.nanoTime() > until).call();
+                drops.incrementAndGet();
+                Thread.sleep(random.nextLong(300, 1_500));
+            }
+            return null;
+        });
+    }
+
+    private void begin(Callable<Void> way) {
+        var reading = new FutureTask<>(way);
         Thread thread = new Thread(reading, "onlooker");
         thread.setDaemon(true);
         open.add(thread);
@@ -52,15 +80,18 @@ final class Onlookers implements AutoCloseable {
         return cookie.isEmpty() ? request : request.header("Cookie", cookie);
     }
 
-    private Callable<Void> read(HttpRequest stream, String part, String cookie) {
+    private Callable<Void> read(HttpRequest stream, String part, String cookie, BooleanSupplier leaves) {
         return () -> {
             try (var lines =
                     client.send(stream, HttpResponse.BodyHandlers.ofLines()).body()) {
-                for (var line = lines.iterator(); line.hasNext(); ) {
+                reading.add(lines);
+                for (var line = lines.iterator(); !leaves.getAsBoolean() && line.hasNext(); ) {
                     heard(line.next(), part, cookie);
                 }
             } catch (UncheckedIOException e) {
                 // the server ended
+            } catch (IOException e) {
+                failures.incrementAndGet();
             }
             return null;
         };
@@ -123,6 +154,15 @@ final class Onlookers implements AutoCloseable {
         return "";
     }
 
+    long drops() {
+        return drops.get();
+    }
+
+    /** Requests that failed. */
+    long failures() {
+        return failures.get();
+    }
+
     /** What was heard before counts for nothing. */
     void forget() {
         told.clear();
@@ -139,6 +179,8 @@ final class Onlookers implements AutoCloseable {
 
     @Override
     public void close() {
+        closed = true;
+        reading.forEach(Stream::close); // an interrupt ends no reading of lines
         open.forEach(Thread::interrupt);
     }
 }

@@ -2,32 +2,37 @@ package org.skeinday.load;
 
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.concurrent.ConcurrentLinkedQueue;
+import org.HdrHistogram.ConcurrentHistogram;
 
 /** Waiting times of one kind, in nanoseconds, counted from when each was due: a late start counts as waiting. */
 final class Percentiles {
-    private final ConcurrentLinkedQueue<Long> waits = new ConcurrentLinkedQueue<>();
+    private static final long MOST_NS = 600_000_000_000L;
+    private static final int DIGITS = 3;
+
+    private final ConcurrentHistogram waits = new ConcurrentHistogram(MOST_NS, DIGITS);
 
     void add(long nanos) {
-        waits.add(nanos);
+        waits.recordValue(Math.min(Math.max(0, nanos), MOST_NS));
     }
 
     void clear() {
-        waits.clear();
+        waits.reset();
     }
 
-    int count() {
-        return waits.size();
+    long count() {
+        return waits.getTotalCount();
     }
 
     /** @param share 0 to 1; @return milliseconds, the smallest value that at least that share does not exceed */
     double ms(double share) {
-        long[] sorted = waits.stream().mapToLong(Long::longValue).sorted().toArray();
-        if (sorted.length == 0) {
+        if (waits.getTotalCount() == 0) {
             throw new IllegalStateException("Nothing was measured");
         }
-        int rank = (int) Math.ceil(share * sorted.length) - 1;
-        return sorted[Math.max(0, rank)] / 1e6;
+        return waits.getValueAtPercentile(share * 100) / 1e6;
+    }
+
+    double mostMs() {
+        return waits.getMaxValue() / 1e6;
     }
 
     String text() {

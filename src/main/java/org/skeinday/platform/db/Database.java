@@ -35,7 +35,8 @@ public final class Database implements AutoCloseable {
     /**
      * Opens the database, making its schema when it is new.
      *
-     * @throws UnusableDatabase when the file cannot be read or its schema is another one
+     * @throws UnusableDatabase when the file cannot be read
+     * @throws OtherSchema when its schema is the one of another version of the program
      */
     public static Database open(Path folder, String name) {
         boolean existed = Files.exists(file(folder, name));
@@ -57,6 +58,9 @@ public final class Database implements AutoCloseable {
             Connection writing = pool.getConnection();
             writing.setAutoCommit(false);
             return new Database(pool, writing, !existed);
+        } catch (OtherSchema e) {
+            shutDown(pool);
+            throw e;
         } catch (SQLException | RuntimeException e) {
             shutDown(pool);
             throw new UnusableDatabase("The database could not be opened: " + e.getMessage(), e);
@@ -70,6 +74,7 @@ public final class Database implements AutoCloseable {
 
     /** Answers what {@code question} reads, all of it in one snapshot. */
     public <T> T read(Function<Tx, T> question) {
+        refuseClosed();
         try (Connection connection = pool.getConnection()) {
             connection.setTransactionIsolation(SNAPSHOT);
             connection.setAutoCommit(false);
@@ -78,6 +83,17 @@ public final class Database implements AutoCloseable {
             } finally {
                 connection.rollback();
                 connection.setAutoCommit(true);
+            }
+        } catch (SQLException e) {
+            throw new DatabaseTrouble("Reading failed: " + e.getMessage(), e);
+        }
+    }
+
+    /** A new connection would open a file that a fault has closed anew, in silence and without the last commits. */
+    private void refuseClosed() {
+        try {
+            if (writing.isClosed()) {
+                throw new DatabaseTrouble("Reading failed: the database was closed by a fault");
             }
         } catch (SQLException e) {
             throw new DatabaseTrouble("Reading failed: " + e.getMessage(), e);
@@ -95,21 +111,30 @@ public final class Database implements AutoCloseable {
 
     @Override
     public void close() {
-        try {
-            writing.close();
-        } catch (SQLException e) {
-            // The shutdown below closes it all the same.
-        }
-        shutDown(pool);
+        closeWhole();
     }
 
-    private static void shutDown(JdbcConnectionPool pool) {
+    /** Closes, and says whether H2 did so in good order: it had not been closed by a fault before. */
+    public boolean closeWhole() {
+        boolean whole = true;
+        try {
+            writing.rollback(); // fails on a database that a fault has closed, which the shutdown would open again
+            writing.close();
+        } catch (SQLException e) {
+            whole = false;
+        }
+        return shutDown(pool) && whole;
+    }
+
+    private static boolean shutDown(JdbcConnectionPool pool) {
         try (Connection connection = pool.getConnection();
                 var statement = connection.createStatement()) {
             statement.execute("SHUTDOWN");
+            return true;
         } catch (SQLException e) {
-            // Already closed, or never opened: either way nothing is held any more.
+            return false; // already closed, or never opened: either way nothing is held any more
+        } finally {
+            pool.dispose();
         }
-        pool.dispose();
     }
 }

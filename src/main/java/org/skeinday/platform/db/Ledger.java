@@ -26,8 +26,12 @@ public final class Ledger {
         return tx.sql().selectFrom(ACT).where(ACT.ID.eq(act)).fetchOptional(r -> new Known(r.getSum(), r.getN()));
     }
 
-    public static void note(Tx tx, String act, String sum, long n, String hash) {
+    public static void note(Tx tx, String act, String sum, long n) {
         tx.sql().insertInto(ACT, ACT.ID, ACT.SUM, ACT.N).values(act, sum, n).execute();
+    }
+
+    /** How far it is now: once in each transaction, since a row that changes a thousand times in one makes H2 slow. */
+    public static void standAt(Tx tx, long n, String hash) {
         tx.sql()
                 .mergeInto(POSITION, POSITION.ONLY_ROW, POSITION.N, POSITION.HASH)
                 .key(POSITION.ONLY_ROW)

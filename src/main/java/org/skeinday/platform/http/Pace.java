@@ -12,6 +12,8 @@ import java.time.Duration;
  * @param slowClient a connection that takes nothing for this long is dropped
  * @param answer a page gives a request up after this long and asks again
  * @param undo how long an act can be taken back with one tap
+ * @param clockLook between two looks at whether the laptop's clock has jumped
+ * @param close a program that was asked to stop has ended after this long
  */
 public record Pace(
         Duration hintGather,
@@ -20,7 +22,9 @@ public record Pace(
         Duration retryMost,
         Duration slowClient,
         Duration answer,
-        Duration undo) {
+        Duration undo,
+        Duration clockLook,
+        Duration close) {
     /** A busy machine must not make a page give up what is about to be answered. */
     private static final Duration LEAST_ANSWER = Duration.ofSeconds(3);
 
@@ -32,7 +36,9 @@ public record Pace(
                 Duration.ofSeconds(5),
                 Duration.ofSeconds(30),
                 Duration.ofSeconds(12),
-                Duration.ofSeconds(10));
+                Duration.ofSeconds(10),
+                Duration.ofSeconds(1),
+                Duration.ofSeconds(5));
     }
 
     /** The same waits, each divided by {@code n}, for tests. */
@@ -44,7 +50,9 @@ public record Pace(
                 retryMost.dividedBy(n),
                 slowClient.dividedBy(n),
                 longer(answer.dividedBy(n), LEAST_ANSWER),
-                undo.dividedBy(n));
+                undo.dividedBy(n),
+                clockLook.dividedBy(n),
+                close);
     }
 
     private static Duration longer(Duration one, Duration other) {

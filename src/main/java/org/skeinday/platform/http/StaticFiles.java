@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.zip.CRC32;
@@ -24,6 +25,7 @@ final class StaticFiles {
 
     private final Map<String, Packed> packed = new ConcurrentHashMap<>();
     private final String htmxVersion;
+    private final Modules modules = new Modules(name -> new String(read("/static/js/" + name), StandardCharsets.UTF_8));
 
     private record Packed(String type, String tag, byte[] gzip) {}
 
@@ -52,18 +54,40 @@ final class StaticFiles {
         if (type == null || path.contains("..")) {
             throw Refusal.notFound("There is no such file.");
         }
-        String resource = path.equals("js/htmx.js") ? HTMX + htmxVersion + "/dist/htmx.min.js" : "/static/" + path;
+        if (path.equals("js/htmx.js")) {
+            return pack(type, read(HTMX + htmxVersion + "/dist/htmx.min.js"));
+        }
+        return pack(type, path.startsWith("js/") ? module(path.substring(3)) : read("/static/" + path));
+    }
+
+    private byte[] module(String name) {
+        String text = modules.text(name);
+        if (text == null) {
+            throw Refusal.notFound("This is a part of " + Modules.ROOT + ".");
+        }
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static byte[] read(String resource) {
         try (InputStream in = StaticFiles.class.getResourceAsStream(resource)) {
             if (in == null) {
                 throw Refusal.notFound("There is no such file.");
             }
-            return pack(type, in.readAllBytes());
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static Packed pack(String type, byte[] bytes) throws IOException {
+    private static Packed pack(String type, byte[] bytes) {
+        try {
+            return packed(type, bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Packed packed(String type, byte[] bytes) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (GZIPOutputStream gzip = new GZIPOutputStream(out)) {
             gzip.write(bytes);

@@ -21,6 +21,9 @@ import org.skeinday.platform.db.Database;
  * and what devices need to find the server again. The database is none of it: it is built from the journal.
  */
 public final class Backup {
+    /** Where they are made in a data folder when nobody names a place. */
+    public static final String FOLDER = "backups";
+
     /** Automatic ones beyond the newest so many are removed. */
     public static final int KEPT = 20;
 
@@ -70,6 +73,37 @@ public final class Backup {
                         + "\n");
         Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
         return new Made(target, end.n(), end.hash());
+    }
+
+    /**
+     * The same, unless the newest one in this place is whole and holds the same record and people.
+     *
+     * @return the newest one where nothing has changed, else the new one
+     */
+    public static Made makeIfChanged(Path data, Path place, Instant now) throws IOException {
+        List<Path> all = in(place);
+        if (!all.isEmpty()) {
+            Path newest = all.get(all.size() - 1);
+            JournalReader.End end = JournalReader.read(data.resolve(Journal.FILE), line -> {});
+            if (isOf(end, newest) && sameFile(data.resolve(People.FILE), newest.resolve(People.FILE))) {
+                return new Made(newest, end.n(), end.hash());
+            }
+        }
+        return make(data, place, now);
+    }
+
+    /** Whether this backup can be read and ends where the journal does: a broken one is no reason to make none. */
+    private static boolean isOf(JournalReader.End end, Path backup) throws IOException {
+        try {
+            Made made = check(backup);
+            return made.records() == end.n() && made.head().equals(end.hash());
+        } catch (Damaged e) {
+            return false;
+        }
+    }
+
+    private static boolean sameFile(Path one, Path other) throws IOException {
+        return Files.exists(one) == Files.exists(other) && (!Files.exists(one) || Files.mismatch(one, other) < 0);
     }
 
     private static Path free(Path wished) {

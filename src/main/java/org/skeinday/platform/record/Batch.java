@@ -57,6 +57,7 @@ final class Batch {
         if (step.lines.isEmpty()) {
             writing.rollback();
         } else {
+            Ledger.standAt(writing.tx(), step.n, step.head);
             keepNames(writing, step);
             append(writing, step);
             commit(writing);

@@ -5,8 +5,12 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.function.BiConsumer;
 import org.skeinday.platform.db.Tx;
 
-/** How one kind of fact becomes rows. Living and replaying call the same; no rule, clock or id source in it. */
-public record FactKind(String kind, Apply apply) {
+/**
+ * How one kind of fact becomes rows. Living and replaying call the same; no rule, clock or id source in it.
+ *
+ * @param newest version of its body that this program can read; it reads every one from 1 on
+ */
+public record FactKind(String kind, int newest, Apply apply) {
     /** Puts one fact into tables. */
     @FunctionalInterface
     public interface Apply {
@@ -21,6 +25,6 @@ public record FactKind(String kind, Apply apply) {
      * @param into puts one fact, already read into its record, into tables
      */
     public static <T> FactKind of(String kind, Class<T> type, BiConsumer<Tx, ? super T> into) {
-        return new FactKind(kind, (tx, v, body) -> into.accept(tx, JSON.convertValue(body, type)));
+        return new FactKind(kind, 1, (tx, v, body) -> into.accept(tx, JSON.convertValue(body, type)));
     }
 }

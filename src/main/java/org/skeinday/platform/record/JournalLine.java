@@ -122,7 +122,9 @@ record JournalLine(
         try {
             JsonNode json = Json.MAPPER.readTree(text);
             if (json.path("v").asInt() > VERSION) {
-                throw new Damaged("record " + n + ": it was written by a newer Skeinday; use that one");
+                throw new Damaged(String.valueOf(
+                        new Projection.Newer(n, "its form " + json.path("v").asInt() + " is not known here")
+                                .getMessage()));
             }
             List<FactLine> facts = new ArrayList<>();
             for (JsonNode fact : json.path("facts")) {

@@ -1,5 +1,6 @@
 package org.skeinday.platform.record;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -35,13 +36,23 @@ public final class People {
         Map<String, String> names = new LinkedHashMap<>();
         String pin = "";
         if (Files.exists(path)) {
-            JsonNode json = Json.MAPPER.readTree(Files.readAllBytes(path));
+            JsonNode json = read(path);
             json.path("names")
                     .fields()
                     .forEachRemaining(e -> names.put(e.getKey(), e.getValue().asText()));
             pin = json.path("pin").asText();
         }
         return new People(path, Map.copyOf(names), pin);
+    }
+
+    private static JsonNode read(Path path) throws IOException {
+        try {
+            return Json.MAPPER.readTree(Files.readAllBytes(path));
+        } catch (JsonProcessingException e) {
+            throw new Damaged(
+                    path + " cannot be read: names and the coach's PIN are in it. Put it back from a backup; the"
+                            + " record itself is not touched by this.");
+        }
     }
 
     /** The person's display name; an erased or unknown person is called "someone". */

@@ -15,14 +15,25 @@ public final class Projection {
         this.kinds = kinds.stream().collect(Collectors.toUnmodifiableMap(FactKind::kind, Function.identity()));
     }
 
+    /** A newer program wrote this: nothing is wrong with it, but this program cannot go on with it. */
+    static final class Newer extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        Newer(long n, String why) {
+            super("record " + n + ": it was written by a newer Skeinday (" + why + "). Use that version, or restore"
+                    + " a backup made before.");
+        }
+    }
+
+    /** Whoever commits says with {@link Ledger#standAt} how far it has come. */
     void apply(Tx tx, JournalLine line) {
         for (JournalLine.FactLine fact : line.facts()) {
             FactKind kind = kinds.get(fact.kind());
-            if (kind == null) {
-                throw new IllegalStateException("no table takes the fact " + fact.kind());
+            if (kind == null || fact.v() > kind.newest()) {
+                throw new Newer(line.n(), "its fact " + fact.kind() + " in form " + fact.v() + " is not known here");
             }
             kind.apply().apply(tx, fact.v(), fact.body());
         }
-        Ledger.note(tx, line.act(), line.sum(), line.n(), line.hash());
+        Ledger.note(tx, line.act(), line.sum(), line.n());
     }
 }

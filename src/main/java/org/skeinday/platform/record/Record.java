@@ -1,6 +1,8 @@
 package org.skeinday.platform.record;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -9,8 +11,8 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.db.Database;
 import org.skeinday.platform.db.DatabaseTrouble;
+import org.skeinday.platform.db.OtherSchema;
 import org.skeinday.platform.db.Tx;
-import org.skeinday.platform.db.UnusableDatabase;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -27,6 +29,7 @@ public final class Record implements AutoCloseable {
     private final FolderLock lock;
     private final People people;
     private volatile boolean troubled;
+    private volatile boolean sealable;
     private volatile @Nullable Database database;
     private @Nullable Journal journal;
 
@@ -62,12 +65,29 @@ public final class Record implements AutoCloseable {
     }
 
     static Record open(Path folder, Projection projection, Clock clock, JournalFile.Opener opener) throws IOException {
+        try {
+            return opened(folder, projection, clock, opener);
+        } catch (FileSystemException e) { // its own message is no more than the path
+            throw new IOException(
+                    "The data folder " + folder + " cannot be used: " + why(e)
+                            + ". Choose another with --data, or ask for the right to write there.",
+                    e);
+        }
+    }
+
+    private static String why(FileSystemException e) {
+        String reason = e instanceof AccessDeniedException ? "not allowed" : e.getReason();
+        return e.getFile() + ": " + (reason == null ? e.getClass().getSimpleName() : reason);
+    }
+
+    private static Record opened(Path folder, Projection projection, Clock clock, JournalFile.Opener opener)
+            throws IOException {
         Files.createDirectories(folder);
         FolderLock lock = FolderLock.take(folder);
         try {
             refuseWithoutJournal(folder);
             var record = new Record(folder, projection, clock, opener, lock, People.open(folder));
-            record.reopen();
+            record.firstOpen();
             mark(folder);
             return record;
         } catch (IOException | RuntimeException e) {
@@ -91,19 +111,55 @@ public final class Record implements AutoCloseable {
     }
 
     /**
+     * As {@link #reopen}, and a database that was not closed in good order is built anew, once it has shown that it
+     * belongs to this journal.
+     */
+    private void firstOpen() throws IOException {
+        Path file = Database.file(folder, DATABASE);
+        boolean broken = Seal.broken(folder, file);
+        reopen();
+        if (broken && !database().isFresh()) {
+            LOG.info("The database was not closed in good order; it is built anew from the journal");
+            closeFiles();
+            Files.delete(file);
+            buildAnew();
+        }
+        sealable = true;
+    }
+
+    /**
      * Closes and opens journal and database anew, as at the start. A database that cannot be opened, or that does not
      * take the lines it lacks, is set aside: after a full disk H2 may open a file whose next insert fails.
      */
     void reopen() throws IOException {
         closeFiles();
         troubled = false;
+        sealable = false; // what H2 went through is not known: the next start builds it anew
         try {
             openWith(openDatabase());
-        } catch (UnusableDatabase | DatabaseTrouble | Replay.NotTaken e) {
+        } catch (OtherSchema e) {
+            if (e.isNewer()) {
+                throw new Damaged("record 1: this folder was used by a newer Skeinday. Use that version, or restore a"
+                        + " backup made before.");
+            }
+            backUpBeforeUpgrade();
+            setAside();
+            buildAnew();
+        } catch (Damaged e) {
+            throw e;
+        } catch (RuntimeException e) {
             LOG.warn("{}; the database is set aside and built anew from the journal", e.getMessage());
             setAside();
             buildAnew();
         }
+    }
+
+    private void backUpBeforeUpgrade() throws IOException {
+        Backup.Made made = Backup.makeIfChanged(folder, folder.resolve(Backup.FOLDER), clock.instant());
+        LOG.warn(
+                "The database has another schema than this Skeinday makes. The record is backed up in {}, and the database"
+                        + " built anew from it",
+                made.folder().getFileName());
     }
 
     private void buildAnew() throws IOException {
@@ -160,10 +216,16 @@ public final class Record implements AutoCloseable {
 
     /** Answers what {@code question} reads, in one snapshot. */
     public <T> T read(Function<Tx, T> question) {
+        if (troubled) { // H2 opens a file anew for whoever asks next, and shows what it held before the last commits
+            throw new DatabaseTrouble("The record is being opened again");
+        }
+        Database open = database();
         try {
-            return database().read(question);
+            return open.read(question);
         } catch (DatabaseTrouble e) {
-            troubled = true;
+            if (open == database) { // not of one that is just being closed: that would have it opened again and again
+                troubled = true;
+            }
             throw e;
         }
     }
@@ -190,22 +252,35 @@ public final class Record implements AutoCloseable {
         return projection;
     }
 
-    private void closeFiles() throws IOException {
+    /** @return whether there was a database, and it closed in good order */
+    private boolean closeFiles() throws IOException {
+        Database oldDatabase = database;
+        database = null;
+        boolean whole = oldDatabase != null && oldDatabase.closeWhole();
         Journal oldJournal = journal;
         journal = null;
         if (oldJournal != null) {
             oldJournal.close();
         }
-        Database oldDatabase = database;
-        database = null;
-        if (oldDatabase != null) {
-            oldDatabase.close();
-        }
+        return whole;
     }
 
     @Override
     public void close() throws IOException {
-        closeFiles();
-        lock.close();
+        try {
+            if (closeFiles() && sealable && !troubled) {
+                seal();
+            }
+        } finally {
+            lock.close();
+        }
+    }
+
+    private void seal() {
+        try {
+            Seal.put(folder, Database.file(folder, DATABASE));
+        } catch (IOException e) {
+            LOG.warn("The database could not be sealed; the next start builds it anew: {}", e.getMessage());
+        }
     }
 }

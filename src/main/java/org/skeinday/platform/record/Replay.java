@@ -14,6 +14,8 @@ final class Replay {
     private final Ledger.Position position;
     private final boolean fresh;
     private long seen;
+    private String head = "";
+    private boolean applied;
 
     /** A database that has lines already does not take the next: it is the database's fault, not the journal's. */
     static final class NotTaken extends RuntimeException {
@@ -33,6 +35,7 @@ final class Replay {
 
     void line(JournalLine line) {
         seen = line.n();
+        head = line.hash();
         if (line.n() == position.n() && !line.hash().equals(position.hash())) {
             throw new Damaged("record " + line.n() + ": the database was made from another record");
         }
@@ -42,13 +45,25 @@ final class Replay {
         refuseLeftovers();
         try {
             projection.apply(writing.tx(), line);
+        } catch (Projection.Newer e) {
+            throw new Damaged(String.valueOf(e.getMessage()));
         } catch (RuntimeException e) {
             String what = "record " + line.n() + ": it cannot be put into the database: " + e.getMessage();
             throw fresh ? new Damaged(what) : new NotTaken(what, e);
         }
+        applied = true;
         if (line.n() % LINES_PER_COMMIT == 0) {
-            writing.commit();
+            commit();
         }
+    }
+
+    /** Keeps what has been applied so far. */
+    void commit() {
+        if (applied) {
+            Ledger.standAt(writing.tx(), seen, head);
+            applied = false;
+        }
+        writing.commit();
     }
 
     /**
@@ -66,6 +81,6 @@ final class Replay {
             throw new Damaged("record " + (seen + 1) + ": the journal was cut; the database knows " + position.n()
                     + " records, the journal has " + seen);
         }
-        writing.commit();
+        commit();
     }
 }

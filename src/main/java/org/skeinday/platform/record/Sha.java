@@ -15,10 +15,14 @@ public final class Sha {
     }
 
     static String hex(byte[] bytes, int length) {
+        MessageDigest digest = digest();
+        digest.update(bytes, 0, length);
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    static MessageDigest digest() {
         try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            digest.update(bytes, 0, length);
-            return HexFormat.of().formatHex(digest.digest());
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("Every Java platform has SHA-256", e);
         }

@@ -5,8 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.skeinday.platform.db.Database;
 import org.skeinday.platform.db.Ledger;
+import org.skeinday.platform.db.OtherSchema;
 import org.skeinday.platform.db.Tables;
 import org.skeinday.platform.db.UnusableDatabase;
 import org.skeinday.platform.db.WritingTx;
@@ -23,7 +25,7 @@ public final class Verify {
     }
 
     /**
-     * Reads the folder and changes nothing in it but a missing lock file.
+     * Reads the folder and changes nothing in it but a missing lock file, and what H2 does to its own on closing.
      *
      * @throws Damaged naming the first record that is wrong, and how
      */
@@ -31,21 +33,25 @@ public final class Verify {
         if (!Files.exists(folder.resolve(Journal.FILE))) {
             throw new Damaged("record 1: there is no " + Journal.FILE + " in " + folder);
         }
-        try (FolderLock lock = FolderLock.take(folder);
-                Database scratch = Database.scratch("verify" + System.identityHashCode(lock))) {
-            return check(folder, scratch);
+        try (FolderLock lock = FolderLock.take(folder)) {
+            JournalReader.read(folder.resolve(Journal.FILE), line -> {}); // a broken chain before anything is built
+            try (Database scratch = Database.scratch("verify" + System.identityHashCode(lock))) {
+                return check(folder, scratch);
+            }
         }
     }
 
     private Whole check(Path folder, Database scratch) throws IOException {
         Optional<Database> kept = openKept(folder);
+        boolean same = false;
         try {
-            Ledger.Position position = kept.map(k -> k.read(Ledger::position)).orElse(new Ledger.Position(0, ""));
+            Ledger.Position position = kept.map(Verify::position).orElse(new Ledger.Position(0, ""));
             String[] difference = {""};
             var replay = new Replay(projection, scratch);
             var end = JournalReader.read(folder.resolve(Journal.FILE), line -> {
                 replay.line(line);
                 if (line.n() == position.n()) {
+                    replay.commit();
                     difference[0] = compare(kept.orElseThrow(), scratch, line);
                 }
             });
@@ -57,9 +63,26 @@ public final class Verify {
             if (!difference[0].isEmpty()) {
                 throw new Damaged("record " + position.n() + ": " + difference[0]);
             }
+            same = kept.isPresent();
             return new Whole(end.n(), end.hash(), note(kept.isPresent(), position, end));
         } finally {
-            kept.ifPresent(Database::close);
+            if (kept.isPresent() && kept.get().closeWhole() && same) {
+                Seal.put(folder, Database.file(folder, Record.DATABASE)); // H2 writes to its file at every close
+            }
+        }
+    }
+
+    private static Ledger.Position position(Database kept) {
+        return readable(1, () -> kept.read(Ledger::position));
+    }
+
+    /** A damaged file makes H2 fail in many ways; all of them mean that. */
+    private static <T> T readable(long n, Supplier<T> question) {
+        try {
+            return question.get();
+        } catch (RuntimeException e) {
+            throw new Damaged("record " + n + ": the database cannot be read (" + e.getMessage()
+                    + "); the next start builds it anew from the journal");
         }
     }
 
@@ -69,18 +92,19 @@ public final class Verify {
         }
         try {
             return Optional.of(Database.open(folder, Record.DATABASE));
-        } catch (UnusableDatabase e) {
+        } catch (OtherSchema | UnusableDatabase e) {
             return Optional.empty();
         }
     }
 
     private static String compare(Database kept, Database scratch, JournalLine line) {
         WritingTx made = scratch.writing();
-        made.commit();
-        if (!kept.read(Ledger::position).hash().equals(line.hash())) {
+        if (!position(kept).hash().equals(line.hash())) {
             return "the database was made from another record";
         }
-        return kept.read(tx -> Tables.difference(tx, made.tx())).orElse("");
+        return readable(
+                line.n(),
+                () -> kept.read(tx -> Tables.difference(tx, made.tx())).orElse(""));
     }
 
     private static String note(boolean hasDatabase, Ledger.Position position, JournalReader.End end) {

@@ -24,6 +24,8 @@ import org.slf4j.LoggerFactory;
 public final class Writer implements Acts, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Writer.class);
     private static final int BATCH = 64;
+    private static final String AGAIN =
+            "Skeinday cannot reach its record and tries again each second. What is entered waits on the device.";
 
     private final Record record;
     private final Batch batches;
@@ -81,19 +83,31 @@ public final class Writer implements Acts, AutoCloseable {
     }
 
     private void run() {
-        while (true) {
-            List<Pending> batch = next();
-            if (batch.isEmpty() && stopping) {
-                return;
-            }
-            if (behind || record.isTroubled()) {
+        boolean more = true;
+        while (more) {
+            try {
+                more = round();
+            } catch (RuntimeException | Error e) { // without this thread nothing would ever be taken again
                 behind = true;
-                reopen();
-            }
-            if (!batch.isEmpty()) {
-                write(batch);
+                LOG.error("The writer met a fault of the program and goes on", e);
             }
         }
+    }
+
+    /** @return whether there is more to come */
+    private boolean round() {
+        List<Pending> batch = next();
+        if (batch.isEmpty() && stopping) {
+            return false;
+        }
+        if (behind || record.isTroubled()) {
+            behind = true;
+            reopen();
+        }
+        if (!batch.isEmpty()) {
+            write(batch);
+        }
+        return true;
     }
 
     private List<Pending> next() {
@@ -134,13 +148,13 @@ public final class Writer implements Acts, AutoCloseable {
         } catch (Batch.MustReopen | DatabaseTrouble e) {
             LOG.error("The record must be opened again", e);
             behind = true;
-            trouble =
-                    "Skeinday cannot reach its record and tries again each second. What is entered waits on the device.";
+            trouble = AGAIN;
             answerAll(batch, new Answer.NotYet("not known yet; this is sent again by itself"));
-        } catch (RuntimeException e) {
-            LOG.error("The writer met a fault of the program", e);
+        } catch (RuntimeException | Error e) { // out of memory too: the thread must outlive what one batch has met
             behind = true;
+            trouble = AGAIN;
             answerAll(batch, new Answer.NotYet("not known yet; this is sent again by itself"));
+            LOG.error("The writer met a fault of the program", e);
         }
     }
 
@@ -167,7 +181,7 @@ public final class Writer implements Acts, AutoCloseable {
             behind = false;
             trouble = "";
             LOG.info("The record is open again");
-        } catch (IOException | RuntimeException e) {
+        } catch (IOException | RuntimeException | Error e) {
             LOG.warn("The record could not be opened again yet: {}", e.getMessage());
         }
     }

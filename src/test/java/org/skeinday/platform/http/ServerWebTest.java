@@ -58,6 +58,9 @@ class ServerWebTest {
                     new TapRules(
                             java.util.Map.of("watch.release", Role.HELPER, "no", Role.HELPER), id -> Optional.empty()));
             routes.get("/coach", Role.COACH, context -> context.result("coach only"));
+            routes.get("/full", Role.VIEWER, context -> {
+                throw new OutOfMemoryError("Java heap space");
+            });
             routes.get("/broken", Role.VIEWER, context -> {
                 throw new IllegalStateException("secret detail");
             });
@@ -104,6 +107,14 @@ class ServerWebTest {
         String answer = get("/broken", "");
         assertTrue(answer.startsWith("HTTP/1.1 500") && answer.contains("ref-1"), answer);
         assertFalse(answer.contains("secret detail"), answer);
+    }
+
+    @Test
+    void memory_that_runs_out_in_a_handler_is_an_error_of_that_page_alone() throws Exception {
+        String answer = get("/full", "");
+        assertTrue(answer.startsWith("HTTP/1.1 500"), answer);
+        assertFalse(answer.contains("heap space"), answer);
+        assertTrue(get("/coach", "").startsWith("HTTP/1.1 200"), "the next one is served");
     }
 
     @Test

@@ -145,6 +145,26 @@ class BackupTest {
         assertTrue(Files.exists(place.resolve("note.txt")));
     }
 
+    @Test
+    void without_a_change_since_the_newest_no_backup_is_made_and_with_one_there_is() throws Exception {
+        keep(1, 3);
+        Backup.Made first = Backup.makeIfChanged(data, place, AT);
+        assertEquals(first, Backup.makeIfChanged(data, place, AT.plusSeconds(1)));
+        assertEquals(1, Backup.in(place).size());
+
+        keep(4, 4);
+        assertEquals(4, Backup.makeIfChanged(data, place, AT.plusSeconds(2)).records());
+        open((record, writer) -> record.people().add(Map.of("p2", "Mathis")));
+        Backup.makeIfChanged(data, place, AT.plusSeconds(3));
+        assertEquals(3, Backup.in(place).size(), "another name is a change");
+
+        Files.delete(Backup.in(place).get(2).resolve(Journal.FILE));
+        Backup.makeIfChanged(data, place, AT.plusSeconds(4));
+        assertEquals(4, Backup.in(place).size(), "a broken one is no reason to make none");
+        Backup.makeIfChanged(data, place, AT.plusSeconds(5));
+        assertEquals(4, Backup.in(place).size());
+    }
+
     /** Killed after each step in turn: the folder is the old one, refuses, or is restored; never a fresh day. */
     @Test
     void killed_while_restoring_it_is_the_old_record_the_new_one_or_refuses_and_a_second_try_restores()

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 final class FailingDisk implements JournalFile.Opener {
     volatile boolean failAppends;
     volatile boolean failForces;
+    volatile boolean memoryOutAtForce;
     volatile int opened;
     volatile long bytesAppended;
     volatile long bytesForced;
@@ -35,6 +36,9 @@ final class FailingDisk implements JournalFile.Opener {
 
             @Override
             public void force() throws IOException {
+                if (memoryOutAtForce) {
+                    throw new OutOfMemoryError("Java heap space");
+                }
                 if (failForces) {
                     throw new IOException("Input/output error");
                 }

@@ -278,7 +278,7 @@ class RecordTest {
             writer.submit(NoteKind.act(1, "before"));
             shutDownUnder(record);
             List<String> read = List.of();
-            for (int i = 0; i < 500 && read.isEmpty(); i++) {
+            for (int i = 0; i < 3_000 && read.isEmpty(); i++) {
                 try {
                     read = NoteKind.texts(record);
                 } catch (org.skeinday.platform.db.DatabaseTrouble e) {
