@@ -32,16 +32,19 @@ import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
 import org.skeinday.device.web.PinGate;
+import org.skeinday.device.web.Sessions;
 import org.skeinday.hall.web.HallPages;
 import org.skeinday.paper.web.KeyInPages;
 import org.skeinday.paper.web.PaperPages;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Caller;
+import org.skeinday.platform.http.Callers;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.PinHash;
 import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.http.Server;
 import org.skeinday.platform.live.LiveHub;
 import org.skeinday.platform.live.LiveRoutes;
@@ -104,6 +107,7 @@ public final class App implements AutoCloseable {
         page.sayMoment(live::moment);
         FormActs forms = new FormActs(writer, clock);
         PinGate pins = new PinGate(typed -> PinHash.fits(typed, record.people().pinHash()), clock);
+        Sessions sessions = new Sessions(known(), clock);
         SolverFolder solver = SolverFolder.in(settings.data());
         Desk desk = new Desk(record, forms, page, clock);
         try {
@@ -114,7 +118,7 @@ public final class App implements AutoCloseable {
                             addresses::names,
                             () -> hex(random).substring(0, 8),
                             settings.pace()),
-                    this::caller,
+                    callers(sessions),
                     page,
                     routes -> {
                         routes.quietWhile(
@@ -145,7 +149,7 @@ public final class App implements AutoCloseable {
                         new PaperPages(record, page, clock, this::address).register(routes);
                         new KeyInPages(record, forms, page, clock).register(routes);
                         LiveRoutes.register(routes, live, writer, clock, new TapRules(Parts.TAPS, this::deviceOfId));
-                        DevicePages.register(routes, page, writer, clock, door(random, pins));
+                        DevicePages.register(routes, page, writer, clock, door(random, pins, sessions));
                     });
         } catch (RuntimeException e) {
             writer.close();
@@ -168,7 +172,11 @@ public final class App implements AutoCloseable {
                 Json.MAPPER.createObjectNode().put("byMs", byMs)));
     }
 
-    private DevicePages.Door door(SecureRandom random, PinGate pins) {
+    private boolean isLent() {
+        return record.read(DeviceStore::isLaptopLent);
+    }
+
+    private DevicePages.Door door(SecureRandom random, PinGate pins, Sessions sessions) {
         return new DevicePages.Door(
                 joinToken,
                 this::address,
@@ -177,11 +185,30 @@ public final class App implements AutoCloseable {
                 () -> record.read(DeviceStore::joined),
                 live::endStreamsOf,
                 live::isConnected,
-                pins);
+                pins,
+                sessions,
+                this::isLent);
     }
 
-    private Optional<Caller> caller(String token) {
-        return record.read((Tx tx) -> DeviceStore.ofToken(tx, token)).map(App::caller);
+    private Sessions.Known known() {
+        return new Sessions.Known(
+                token -> record.read((Tx tx) -> DeviceStore.ofToken(tx, token)),
+                token -> record.read((Tx tx) -> DeviceStore.ofEarlier(tx, token)),
+                number -> record.read((Tx tx) -> DeviceStore.ofJoining(tx, number)));
+    }
+
+    private Callers callers(Sessions sessions) {
+        return new Callers() {
+            @Override
+            public Optional<Caller> ofToken(String token) {
+                return sessions.ofToken(token).map(App::caller);
+            }
+
+            @Override
+            public Caller laptop() {
+                return isLent() ? Caller.lentLaptop() : Caller.laptop();
+            }
+        };
     }
 
     private Optional<Caller> deviceOfId(String id) {
@@ -265,6 +292,11 @@ public final class App implements AutoCloseable {
     /** Pages that are connected now. */
     public int openStreams() {
         return live.openStreams();
+    }
+
+    /** Who may use each route that is served. */
+    public List<Routes.Right> rights() {
+        return server.rights();
     }
 
     public Writer writer() {

@@ -20,6 +20,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
 import org.skeinday.device.web.PinGate;
+import org.skeinday.device.web.Sessions;
 import org.skeinday.platform.http.NavItem;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.Page;
@@ -98,7 +99,9 @@ class FrameBrowserIT {
                 List::of,
                 device -> {},
                 device -> false,
-                new PinGate(typed -> typed.equals("2468"), Clock.systemUTC()));
+                new PinGate(typed -> typed.equals("2468"), Clock.systemUTC()),
+                new Sessions(Sessions.Known.nobody(), Clock.systemUTC()),
+                () -> false);
         Server.Settings settings = new Server.Settings("127.0.0.1", port, Set::of, () -> "ref", pace);
         return Server.start(settings, token -> Optional.empty(), page, routes -> {
             LiveRoutes.register(

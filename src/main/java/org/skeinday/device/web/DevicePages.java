@@ -8,6 +8,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -46,6 +47,7 @@ public final class DevicePages {
      * @param isConnected whether a page of that device is in sight just now, by its id
      * @param endStreams closes the open streams of a device, by its id
      * @param randomHex 32 fresh random hexadecimal digits each time
+     * @param isLent whether the students hold the laptop
      */
     public record Door(
             String joinToken,
@@ -55,7 +57,9 @@ public final class DevicePages {
             Supplier<List<Device>> devices,
             Consumer<String> endStreams,
             Predicate<String> isConnected,
-            PinGate pins) {}
+            PinGate pins,
+            Sessions sessions,
+            BooleanSupplier isLent) {}
 
     private DevicePages(Page page, Acts acts, Clock clock, Door door) {
         this.page = page;
@@ -70,9 +74,17 @@ public final class DevicePages {
         routes.openGet("/join", own::joinPage);
         routes.openPost("/join", own::join);
         routes.openPost("/join/who", own::who);
-        routes.get("/devices", Role.CAPTAIN, ctx -> page.show(ctx, "Devices", "device/devices.jte", own.devices()));
-        routes.get("/devices/part", Role.CAPTAIN, ctx -> page.fragment(ctx, "device/_devices.jte", own.devices()));
+        routes.get(
+                "/devices",
+                Role.CAPTAIN,
+                ctx -> page.show(ctx, "Devices", "device/devices.jte", own.devices(ctx, FormErrors.none())));
+        routes.get(
+                "/devices/part",
+                Role.CAPTAIN,
+                ctx -> page.fragment(ctx, "device/_devices.jte", own.devices(ctx, FormErrors.none())));
         routes.post("/devices/{id}/end", Role.CAPTAIN, own::end);
+        routes.post("/laptop/lend", Role.COACH, ctx -> own.lend(ctx, true));
+        routes.post("/laptop/back", Role.CAPTAIN, own::takeBack);
     }
 
     /** A device that has joined is shown who uses it, to be changed. */
@@ -113,25 +125,39 @@ public final class DevicePages {
             page.invalid(context, "device/_join.jte", view(context, form));
             return;
         }
-        Optional<Caller> known = Access.joined(context);
-        // Who has joined keeps the token: were it another, a lost answer would shut the device out with its entries.
-        String token = known.isPresent()
-                ? String.valueOf(context.cookie(Access.COOKIE))
-                : door.randomHex().get();
+        String token = door.randomHex().get();
         ObjectNode content = Json.MAPPER.createObjectNode();
         content.put("tokenHash", TokenHash.of(token));
         content.put("person", form.typed("person"));
         content.put("role", form.typed("role"));
+        Optional<String> repeated = door.sessions().repeated(form.typed("act"));
+        Optional<Caller> known = Access.joined(context);
         if (known.isPresent()) {
-            String device = known.get().device();
-            submit("device.change", device, form.typed("person"), content.put("device", device));
-            door.endStreams().accept(device); // its rights are others now
+            earlier(content, context, known.get());
+            change(form, known.get().device(), content);
+        } else if (repeated.isPresent()) {
+            change(form, repeated.get(), content);
         } else {
+            if (form.typed("act").matches("[0-9a-f]{32}")) {
+                content.put("joiningHash", TokenHash.of(form.typed("act")));
+            }
             submit("device.join", "new", form.typed("person"), content);
         }
         KeptCookie.set(context, Access.COOKIE, token);
         context.header("HX-Redirect", form.typed("role").equals("timekeeper") ? "/timing" : "/");
         context.status(204);
+    }
+
+    /** The token it came with serves until the new one has come, with no more rights than before: its answer may be lost. */
+    private static void earlier(ObjectNode content, Context context, Caller known) {
+        Role asked = Role.ofWord(content.path("role").asText());
+        content.put("earlierHash", TokenHash.of(String.valueOf(context.cookie(Access.COOKIE))));
+        content.put("earlierRole", (known.role().covers(asked) ? asked : known.role()).word());
+    }
+
+    private void change(FormErrors form, String device, ObjectNode content) {
+        submit("device.change", device, form.typed("person"), content.put("device", device));
+        door.endStreams().accept(device); // its rights are others now
     }
 
     private FormErrors checked(Context context, FormErrors form) {
@@ -155,8 +181,39 @@ public final class DevicePages {
         return found;
     }
 
-    private DevicesView devices() {
-        return new DevicesView(door.devices().get().stream().map(this::row).toList());
+    private DevicesView devices(Context context, FormErrors form) {
+        boolean atLaptop = Access.callerOf(context).isLaptop();
+        return new DevicesView(
+                door.devices().get().stream().map(this::row).toList(),
+                atLaptop,
+                door.isLent().getAsBoolean(),
+                form);
+    }
+
+    /** Lent or not is of the laptop itself: nobody says so from elsewhere. */
+    private static void refuseElsewhere(Context context) {
+        if (!Access.callerOf(context).isLaptop()) {
+            throw new Refusal(403, "This is said on the laptop itself.");
+        }
+    }
+
+    private void takeBack(Context context) {
+        refuseElsewhere(context);
+        FormErrors form = FormErrors.of(context);
+        String problem = pins.problem(context.ip(), form.typed("pin"));
+        if (!problem.isEmpty()) {
+            page.invalid(context, "device/_devices.jte", devices(context, form.with("pin", problem)));
+            return;
+        }
+        lend(context, false);
+    }
+
+    private void lend(Context context, boolean lent) {
+        refuseElsewhere(context);
+        submit("laptop.lend", Caller.LAPTOP, "", Json.MAPPER.createObjectNode().put("lent", lent));
+        door.endStreams().accept(Caller.LAPTOP); // its rights are others now
+        context.header("HX-Redirect", "/devices");
+        context.status(204);
     }
 
     private DevicesView.Row row(Device device) {
@@ -170,7 +227,19 @@ public final class DevicePages {
                 device.id(), who, device.role(), joined, door.isConnected().test(device.id()));
     }
 
+    /** A coach's device has more rights than a captain: who has fewer does not end it. */
+    private void refuseAboveOwn(Context context, String device) {
+        Role own = Access.callerOf(context).role();
+        boolean above = door.devices().get().stream()
+                .filter(one -> one.id().equals(device))
+                .anyMatch(one -> !own.covers(Role.ofWord(one.role())));
+        if (above) {
+            throw new Refusal(403, "A coach's device is ended on the laptop or by a coach.");
+        }
+    }
+
     private void end(Context context) {
+        refuseAboveOwn(context, context.pathParam("id"));
         ObjectNode content = Json.MAPPER.createObjectNode().put("device", context.pathParam("id"));
         submit(
                 "device.end",

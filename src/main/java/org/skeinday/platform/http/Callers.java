@@ -7,4 +7,9 @@ import java.util.Optional;
 public interface Callers {
     /** The device that was given this token when it joined; empty when unknown or ended. */
     Optional<Caller> ofToken(String token);
+
+    /** The machine that runs the server, for who sits at it without having joined. */
+    default Caller laptop() {
+        return Caller.laptop();
+    }
 }

@@ -3,9 +3,12 @@ package org.skeinday.platform.http;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.util.JavalinBindException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.ServerConnector;
 
@@ -14,9 +17,13 @@ public final class Server implements AutoCloseable {
     /** A hall's tablets all come back at once: with the default queue a thousand connections took 8 s. */
     private static final int ACCEPT_QUEUE = 2048;
 
+    /** What the router calls around the routes. */
+    private static final Set<String> HOOKS = Set.of("BEFORE", "BEFORE_MATCHED", "AFTER", "AFTER_MATCHED");
+
     private static final String HTMX_VERSION = "2.0.10";
 
     private final Javalin javalin;
+    private final List<Routes.Right> rights;
 
     /**
      * What the server is started with.
@@ -29,8 +36,9 @@ public final class Server implements AutoCloseable {
     public record Settings(
             String host, int port, Supplier<Set<String>> names, Supplier<String> references, Pace pace) {}
 
-    private Server(Javalin javalin) {
+    private Server(Javalin javalin, List<Routes.Right> rights) {
         this.javalin = javalin;
+        this.rights = rights;
     }
 
     /**
@@ -42,6 +50,7 @@ public final class Server implements AutoCloseable {
         int[] port = {settings.port()};
         Doorway doorway = new Doorway(settings.names(), () -> port[0]);
         Access access = new Access(callers);
+        List<Routes.Right> rights = new ArrayList<>();
         Javalin javalin = Javalin.create(c -> {
             quiet(c);
             listen(c, settings);
@@ -55,14 +64,37 @@ public final class Server implements AutoCloseable {
             Routes own = new Routes(c.routes, access);
             own.openGet("/static/<path>", new StaticFiles(HTMX_VERSION)::serve);
             routes.accept(own);
+            rights.addAll(own.rights());
         });
+        refuseUnguarded(javalin, rights);
         try {
             javalin.start();
         } catch (JavalinBindException e) {
             throw new PortTaken(settings.port(), e);
         }
         port[0] = javalin.port();
-        return new Server(javalin);
+        return new Server(javalin, List.copyOf(rights));
+    }
+
+    /** What the router knows and our own list does not would be open to everybody. */
+    private static void refuseUnguarded(Javalin javalin, List<Routes.Right> rights) {
+        Set<String> guarded = rights.stream()
+                .map(right -> right.method() + " " + right.path())
+                .collect(Collectors.toSet());
+        javalin.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(parsed -> parsed.endpoint)
+                .filter(endpoint -> !HOOKS.contains(endpoint.method.name()))
+                .map(endpoint -> endpoint.method.name() + " " + endpoint.path)
+                .filter(route -> !guarded.contains(route))
+                .findFirst()
+                .ifPresent(route -> {
+                    throw new IllegalStateException("Each route names its role, but this one does not: " + route);
+                });
+    }
+
+    /** Who may use each route that is served. */
+    public List<Routes.Right> rights() {
+        return rights;
     }
 
     public int port() {

@@ -18,9 +18,13 @@ final class Links {
                     "/making", "Make motors", "Strip to cut for a wanted loop, what it weighs, pairs that match."),
             new OverviewView.Link("/inspection", "Inspection", "Mass as inspected, margin under the limit, handed in."),
             new OverviewView.Link(
-                    "/import", "Bring files in", "Spreadsheets of a team: looked through first, then taken whole."),
+                    "/import",
+                    "Bring files in",
+                    "Spreadsheets of a team: looked through first, then taken whole. By the coach."),
             new OverviewView.Link(
-                    "/import/history", "Bring a history in", "A spreadsheet of your own columns, which you explain."),
+                    "/import/history",
+                    "Bring a history in",
+                    "A spreadsheet of your own columns, which you explain. By the coach."),
             new OverviewView.Link("/export.zip", "Take files out", "Everything, as CSV files in one archive."),
             new OverviewView.Link("/export.xlsx", "Take a workbook out", "The same as one workbook (XLSX)."));
 
