@@ -43,6 +43,7 @@ import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.PinHash;
+import org.skeinday.platform.http.RequestRate;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.http.Server;
@@ -72,6 +73,7 @@ public final class App implements AutoCloseable {
 
     private final ScheduledExecutorService clockWatch;
     private final Record record;
+    private final LogFile log;
     private final Writer writer;
     private final LiveHub live;
     private final Server server;
@@ -86,16 +88,19 @@ public final class App implements AutoCloseable {
     /** Opens the data folder and starts listening. */
     public static App start(Settings settings, Clock clock, SecureRandom random) throws IOException {
         Record record = Record.open(settings.data(), Parts.projection(), clock);
+        LogFile log = LogFile.in(settings.data(), LogFile.FILE_BYTES);
         try {
-            return new App(record, settings, clock, random);
+            return new App(record, log, settings, clock, random);
         } catch (IOException | RuntimeException e) {
+            log.close();
             record.close();
             throw e;
         }
     }
 
-    private App(Record record, Settings settings, Clock clock, SecureRandom random) throws IOException {
+    private App(Record record, LogFile log, Settings settings, Clock clock, SecureRandom random) throws IOException {
         this.record = record;
+        this.log = log;
         this.live = new LiveHub(settings.pace(), hex(random));
         this.joinToken = kept(settings.data().resolve("join-code"), () -> hex(random));
         this.addresses = new Addresses();
@@ -117,7 +122,8 @@ public final class App implements AutoCloseable {
                             settings.port(),
                             addresses::names,
                             () -> hex(random).substring(0, 8),
-                            settings.pace()),
+                            settings.pace(),
+                            new RequestRate(System::nanoTime)),
                     callers(sessions),
                     page,
                     routes -> {
@@ -316,5 +322,6 @@ public final class App implements AutoCloseable {
         writer.close();
         backups.now();
         record.close();
+        log.close();
     }
 }

@@ -8,6 +8,8 @@ import java.net.SocketException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,7 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Json;
 
@@ -27,12 +30,19 @@ final class House implements AutoCloseable {
     final Path folder;
     final Visitor laptop;
     final String attempt;
+    private long seeds = 2600;
     private final Map<String, String> ids = new LinkedHashMap<>();
 
     /** The demo with its first attempt called and a watch taken by the laptop. */
     House(Path folder) throws Exception {
+        this(folder, Pace.normal().dividedBy(20));
+    }
+
+    /** The same with waits as they are named. */
+    House(Path folder, Pace pace) throws Exception {
         this.folder = folder;
-        this.app = Demo.start(folder);
+        var settings = new App.Settings(Demo.into(folder), 0, false, pace);
+        this.app = App.start(settings, Clock.systemDefaultZone(), new SecureRandom());
         this.laptop = new Visitor(app.port(), "", 260);
         this.attempt = CalledAttempt.call(laptop);
         find();
@@ -55,7 +65,7 @@ final class House implements AutoCloseable {
 
     /** A device that has joined in this role. */
     Visitor joined(String role) throws IOException, InterruptedException {
-        return Demo.joined(app, role, role.equals("coach") ? app.newPin() : "", role.hashCode());
+        return Demo.joined(app, role, role.equals("coach") ? app.newPin() : "", ++seeds);
     }
 
     /** Somebody on the network who has not joined; without a network of this machine the test is left out. */

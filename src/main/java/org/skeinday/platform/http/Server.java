@@ -11,11 +11,19 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.handler.ThreadLimitHandler;
+import org.jspecify.annotations.Nullable;
 
 /** The one web server. */
 public final class Server implements AutoCloseable {
     /** A hall's tablets all come back at once: with the default queue a thousand connections took 8 s. */
     private static final int ACCEPT_QUEUE = 2048;
+
+    /**
+     * Requests of one address that are worked on at once; more of them wait. Bodies that come in drop by drop hold a thread
+     * each: an address that sends many of those waits for itself only.
+     */
+    private static final int THREADS_OF_ONE = 60;
 
     /** What the router calls around the routes. */
     private static final Set<String> HOOKS = Set.of("BEFORE", "BEFORE_MATCHED", "AFTER", "AFTER_MATCHED");
@@ -32,9 +40,20 @@ public final class Server implements AutoCloseable {
      * @param port 0 for any free one
      * @param names own names and addresses, lower case and without port, beside localhost
      * @param references makes a short number for each unexpected error
+     * @param rate how often one device may ask; null for as often as it likes
      */
     public record Settings(
-            String host, int port, Supplier<Set<String>> names, Supplier<String> references, Pace pace) {}
+            String host,
+            int port,
+            Supplier<Set<String>> names,
+            Supplier<String> references,
+            Pace pace,
+            @Nullable RequestRate rate) {
+        /** Without a limit of requests. */
+        public Settings(String host, int port, Supplier<Set<String>> names, Supplier<String> references, Pace pace) {
+            this(host, port, names, references, pace, null);
+        }
+    }
 
     private Server(Javalin javalin, List<Routes.Right> rights) {
         this.javalin = javalin;
@@ -48,7 +67,7 @@ public final class Server implements AutoCloseable {
      */
     public static Server start(Settings settings, Callers callers, Page page, Consumer<Routes> routes) {
         int[] port = {settings.port()};
-        Doorway doorway = new Doorway(settings.names(), () -> port[0]);
+        Doorway doorway = new Doorway(settings.names(), () -> port[0], settings.rate());
         Access access = new Access(callers);
         List<Routes.Right> rights = new ArrayList<>();
         Javalin javalin = Javalin.create(c -> {
@@ -57,7 +76,7 @@ public final class Server implements AutoCloseable {
             c.http.maxRequestSize = Routes.IMPORT_BODY;
             c.routes.before(context -> {
                 doorway.check(context);
-                access.find(context);
+                doorway.checkRate(context, access.find(context));
                 page.noteMoment(context);
             });
             new ErrorPages(page, settings.references()).register(c.routes);
@@ -113,6 +132,11 @@ public final class Server implements AutoCloseable {
     }
 
     private static void listen(JavalinConfig c, Settings settings) {
+        c.jetty.modifyServer(server -> {
+            ThreadLimitHandler perAddress = new ThreadLimitHandler();
+            perAddress.setThreadLimit(THREADS_OF_ONE);
+            server.insertHandler(perAddress);
+        });
         c.jetty.addConnector((server, http) -> {
             http.setSendServerVersion(false);
             http.setSendXPoweredBy(false);
