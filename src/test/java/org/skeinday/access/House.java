@@ -40,8 +40,17 @@ final class House implements AutoCloseable {
 
     /** The same with waits as they are named. */
     House(Path folder, Pace pace) throws Exception {
+        this(folder, pace, true);
+    }
+
+    /** A day that is in the folder already. */
+    static House asItIs(Path folder) throws Exception {
+        return new House(folder, Pace.normal().dividedBy(20), false);
+    }
+
+    private House(Path folder, Pace pace, boolean demo) throws Exception {
         this.folder = folder;
-        var settings = new App.Settings(Demo.into(folder), 0, false, pace);
+        var settings = new App.Settings(demo ? Demo.into(folder) : folder, 0, false, pace);
         this.app = App.start(settings, Clock.systemDefaultZone(), new SecureRandom());
         this.laptop = new Visitor(app.port(), "", 260);
         this.attempt = CalledAttempt.call(laptop);
