@@ -31,6 +31,7 @@ import org.skeinday.device.Device;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
+import org.skeinday.device.web.Network;
 import org.skeinday.device.web.PinGate;
 import org.skeinday.device.web.Sessions;
 import org.skeinday.hall.web.HallPages;
@@ -78,12 +79,23 @@ public final class App implements AutoCloseable {
     private final LiveHub live;
     private final Server server;
     private final Addresses addresses;
+    private final Network network;
     private final Backups backups;
     private final String joinToken;
     private final String newPin;
 
-    /** @param port 0 for any free one */
-    public record Settings(Path data, int port, boolean dev, Pace pace) {}
+    /**
+     * What the program is started with.
+     *
+     * @param port 0 for any free one
+     * @param host the name or address that tablets are told; empty to pick one
+     */
+    public record Settings(Path data, int port, boolean dev, Pace pace, String host) {
+        /** With an address that is picked. */
+        public Settings(Path data, int port, boolean dev, Pace pace) {
+            this(data, port, dev, pace, "");
+        }
+    }
 
     /** Opens the data folder and starts listening. */
     public static App start(Settings settings, Clock clock, SecureRandom random) throws IOException {
@@ -103,7 +115,8 @@ public final class App implements AutoCloseable {
         this.log = log;
         this.live = new LiveHub(settings.pace(), hex(random));
         this.joinToken = kept(settings.data().resolve("join-code"), () -> hex(random));
-        this.addresses = new Addresses();
+        this.addresses = new Addresses(settings.host());
+        this.network = new Network(new KeptPlaces(addresses, this::port, settings.data()), clock);
         this.backups = new Backups(settings.data(), clock);
         this.writer = new Writer(record, Parts.actKinds(record), clock, WriterSettings.normal(), live::publish);
         TemplateEngine engine = settings.dev() ? Page.fromFolder(Path.of("src/main/jte")) : Page.precompiled();
@@ -185,7 +198,7 @@ public final class App implements AutoCloseable {
     private DevicePages.Door door(SecureRandom random, PinGate pins, Sessions sessions) {
         return new DevicePages.Door(
                 joinToken,
-                this::address,
+                network,
                 () -> hex(random),
                 this::crew,
                 () -> record.read(DeviceStore::joined),
@@ -208,6 +221,11 @@ public final class App implements AutoCloseable {
             @Override
             public Optional<Caller> ofToken(String token) {
                 return sessions.ofToken(token).map(App::caller);
+            }
+
+            @Override
+            public void heard(String address) {
+                network.heard(address);
             }
 
             @Override

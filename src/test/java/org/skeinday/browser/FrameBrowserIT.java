@@ -19,6 +19,7 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
+import org.skeinday.device.web.Network;
 import org.skeinday.device.web.PinGate;
 import org.skeinday.device.web.Sessions;
 import org.skeinday.platform.http.NavItem;
@@ -93,7 +94,7 @@ class FrameBrowserIT {
         Page page = new Page(Page.precompiled(), NAV, pace, UnaryOperator.identity());
         DevicePages.Door door = new DevicePages.Door(
                 "ab".repeat(16),
-                () -> "http://localhost:" + port,
+                new Network(new Here("http://localhost:" + port), Clock.systemUTC()),
                 () -> "cd".repeat(16),
                 () -> List.of(new JoinView.Person("p1", "Crew one")),
                 List::of,
@@ -112,6 +113,27 @@ class FrameBrowserIT {
                     new TapRules(java.util.Map.of("watch.release", Role.HELPER), id -> Optional.empty()));
             DevicePages.register(routes, page, this::save, Clock.systemUTC(), door);
         });
+    }
+
+    /** One address, and nothing kept. */
+    private record Here(String address) implements Network.Places {
+        @Override
+        public List<String> all() {
+            return List.of(address);
+        }
+
+        @Override
+        public boolean isOwn(String other) {
+            return true;
+        }
+
+        @Override
+        public Optional<String> joined() {
+            return Optional.empty();
+        }
+
+        @Override
+        public void keepJoined(String other) {}
     }
 
     private Answer save(Act act) {

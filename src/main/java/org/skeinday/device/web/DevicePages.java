@@ -43,7 +43,6 @@ public final class DevicePages {
      * What joining needs to know.
      *
      * @param joinToken of this data folder, at least 128 bits, as hexadecimal digits
-     * @param address for the QR code, for example {@code http://192.168.1.5:7070}
      * @param isConnected whether a page of that device is in sight just now, by its id
      * @param endStreams closes the open streams of a device, by its id
      * @param randomHex 32 fresh random hexadecimal digits each time
@@ -51,7 +50,7 @@ public final class DevicePages {
      */
     public record Door(
             String joinToken,
-            Supplier<String> address,
+            Network network,
             Supplier<String> randomHex,
             Supplier<List<JoinView.Person>> crew,
             Supplier<List<Device>> devices,
@@ -72,6 +71,18 @@ public final class DevicePages {
     public static void register(Routes routes, Page page, Acts acts, Clock clock, Door door) {
         DevicePages own = new DevicePages(page, acts, clock, door);
         routes.openGet("/join", own::joinPage);
+        routes.openGet(
+                "/hello",
+                ctx -> page.show(
+                        ctx, "Hello", "device/hello.jte", door.network().view()));
+        routes.get(
+                "/join/help",
+                Role.CAPTAIN,
+                ctx -> page.show(
+                        ctx,
+                        "A tablet cannot join",
+                        "device/help.jte",
+                        door.network().view()));
         routes.openPost("/join", own::join);
         routes.openPost("/join/who", own::who);
         routes.get(
@@ -99,10 +110,11 @@ public final class DevicePages {
         boolean joined = Access.joined(context).isPresent();
         if (joined || !Access.onThisMachine(context)) {
             boolean mayKnow = joined || hasCode(form);
-            return new JoinView(mayKnow ? door.crew().get() : List.of(), form, joined, "", 0);
+            return new JoinView(mayKnow ? door.crew().get() : List.of(), form, joined, "", 0, null);
         }
-        String link = door.address().get() + "/join#" + door.joinToken();
-        return new JoinView(door.crew().get(), form, false, Qr.path(link), Qr.side(link));
+        NetworkView network = door.network().view();
+        String link = network.address() + "/join#" + door.joinToken();
+        return new JoinView(door.crew().get(), form, false, Qr.path(link), Qr.side(link), network);
     }
 
     /** The form again with the crew's names, for a device that has the code. */
@@ -143,6 +155,7 @@ public final class DevicePages {
             }
             submit("device.join", "new", form.typed("person"), content);
         }
+        door.network().joinedAt(String.valueOf(context.header("Host")));
         KeptCookie.set(context, Access.COOKIE, token);
         context.header("HX-Redirect", form.typed("role").equals("timekeeper") ? "/timing" : "/");
         context.status(204);

@@ -41,6 +41,9 @@ public final class Access {
     /** Notes the caller on the request, when known: pages that need no role greet them too. */
     Optional<Caller> find(Context context) {
         boolean onLaptop = fromThisMachine(context.req().getRemoteAddr());
+        if (!onLaptop) {
+            callers.heard(context.req().getRemoteAddr());
+        }
         @Nullable String token = context.cookie(COOKIE);
         Optional<Caller> joined = token == null ? Optional.empty() : callers.ofToken(token);
         Optional<Caller> caller = joined.or(() -> onLaptop ? Optional.of(callers.laptop()) : Optional.empty());

@@ -12,4 +12,7 @@ public interface Callers {
     default Caller laptop() {
         return Caller.laptop();
     }
+
+    /** Told of each request from another machine. @param address where it came from */
+    default void heard(String address) {}
 }
