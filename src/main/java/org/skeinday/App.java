@@ -12,6 +12,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import org.skeinday.attempt.store.AttemptStore;
@@ -78,6 +79,7 @@ public final class App implements AutoCloseable {
     private final Writer writer;
     private final LiveHub live;
     private final Server server;
+    private final LentLaptop lent;
     private final Addresses addresses;
     private final Network network;
     private final Backups backups;
@@ -118,7 +120,8 @@ public final class App implements AutoCloseable {
         this.addresses = new Addresses(settings.host());
         this.network = new Network(new KeptPlaces(addresses, this::port, settings.data()), clock);
         this.backups = new Backups(settings.data(), clock);
-        this.writer = new Writer(record, Parts.actKinds(record), clock, WriterSettings.normal(), live::publish);
+        this.lent = new LentLaptop(() -> record.read(DeviceStore::isLaptopLent));
+        this.writer = new Writer(record, Parts.actKinds(record), clock, WriterSettings.normal(), this::publish);
         TemplateEngine engine = settings.dev() ? Page.fromFolder(Path.of("src/main/jte")) : Page.precompiled();
         Page page = new Page(engine, Parts.BAR, settings.pace(), record.people()::name);
         page.sayTrouble(() -> (writer.trouble() + " " + backups.trouble()).strip());
@@ -181,6 +184,19 @@ public final class App implements AutoCloseable {
         record.runningAt("http://localhost:" + server.port());
     }
 
+    /** Before the answer goes out: who has one must not be served with the old rights. */
+    private void rightsChanged(String device) {
+        lent.changed();
+        live.endStreamsOf(device);
+    }
+
+    private void publish(Set<String> topics, long n) {
+        if (topics.contains("devices")) {
+            lent.changed();
+        }
+        live.publish(topics, n);
+    }
+
     private void jumped(long byMs, Clock clock, String id) {
         writer.submit(new Act(
                 id,
@@ -191,10 +207,6 @@ public final class App implements AutoCloseable {
                 Json.MAPPER.createObjectNode().put("byMs", byMs)));
     }
 
-    private boolean isLent() {
-        return record.read(DeviceStore::isLaptopLent);
-    }
-
     private DevicePages.Door door(SecureRandom random, PinGate pins, Sessions sessions) {
         return new DevicePages.Door(
                 joinToken,
@@ -202,11 +214,11 @@ public final class App implements AutoCloseable {
                 () -> hex(random),
                 this::crew,
                 () -> record.read(DeviceStore::joined),
-                live::endStreamsOf,
+                this::rightsChanged,
                 live::isConnected,
                 pins,
                 sessions,
-                this::isLent);
+                lent);
     }
 
     private Sessions.Known known() {
@@ -230,7 +242,7 @@ public final class App implements AutoCloseable {
 
             @Override
             public Caller laptop() {
-                return isLent() ? Caller.lentLaptop() : Caller.laptop();
+                return lent.getAsBoolean() ? Caller.lentLaptop() : Caller.laptop();
             }
         };
     }

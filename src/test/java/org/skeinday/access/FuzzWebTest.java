@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(120)
 class FuzzWebTest {
     private static final long SEED = Long.getLong("skeinday.seed", 20260509);
-    private static final int REQUESTS = Integer.getInteger("skeinday.requests", 500);
+    private static final int REQUESTS = Integer.getInteger("skeinday.requests", 400);
 
     @TempDir
     Path root;
@@ -26,7 +26,7 @@ class FuzzWebTest {
             assertEquals(List.of(), fuzz.ask(REQUESTS), "seed " + SEED);
             System.out.println("Fuzz: " + fuzz.answers());
             for (String kind : List.of("GET 200", "GET 403", "POST 200", "POST 204", "POST 403", "POST 422")) {
-                assertTrue(fuzz.answers().getOrDefault(kind, 0) >= 5, kind + " among " + fuzz.answers());
+                assertTrue(fuzz.answers().getOrDefault(kind, 0) >= 3, kind + " among " + fuzz.answers());
             }
         }
     }
