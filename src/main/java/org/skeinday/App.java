@@ -155,7 +155,7 @@ public final class App implements AutoCloseable {
                         var beside = new ChecksBeside();
                         new ChecksPages(record, forms, page, clock, beside).register(routes);
                         new ListPages(record, forms, page).register(routes);
-                        new HallPages(record, forms, page, beside::longestStretch).register(routes);
+                        new HallPages(record, forms, page, clock, beside).register(routes);
                         new BenchPages(record, forms, page, clock, settings.pace()).register(routes);
                         new WindingPages(record, forms, page, clock).register(routes);
                         new AlonePages(record, forms, page, clock, settings.pace()).register(routes);

@@ -22,7 +22,9 @@ import org.skeinday.device.action.DeviceDeeds;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.exchange.action.ImportFiles;
 import org.skeinday.exchange.action.TakeHistory;
+import org.skeinday.hall.action.HallDeeds;
 import org.skeinday.hall.action.PlaceDeeds;
+import org.skeinday.hall.store.HallStore;
 import org.skeinday.hall.store.PlaceStore;
 import org.skeinday.motor.store.MotorFacts;
 import org.skeinday.motor.store.MotorLifeFacts;
@@ -93,6 +95,7 @@ final class Parts {
         kinds.addAll(AttemptFacts.kinds());
         kinds.addAll(StepsFacts.kinds());
         kinds.addAll(PlaceStore.kinds());
+        kinds.addAll(HallStore.kinds());
         kinds.addAll(PlanStore.kinds());
         kinds.addAll(ReviewFacts.kinds());
         kinds.addAll(DeviceStore.factKinds());
@@ -109,6 +112,7 @@ final class Parts {
         kinds.addAll(WindingGate.kinds(record.people()::names));
         kinds.addAll(StepDeeds.kinds(SaidInLists::elsewhere));
         kinds.addAll(PlaceDeeds.kinds(PlaceReopens::byPlace));
+        kinds.addAll(HallDeeds.kinds(PlaceReopens::byPlace));
         kinds.addAll(TakePlan.kinds());
         kinds.addAll(SetbackDeeds.kinds());
         kinds.addAll(BenchDeeds.kinds());

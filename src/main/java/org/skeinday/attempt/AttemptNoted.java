@@ -69,6 +69,22 @@ public record AttemptNoted(
                 fromPaper);
     }
 
+    /** The same with what the model touched, in words. */
+    public AttemptNoted touched(String words) {
+        return new AttemptNoted(
+                attemptId,
+                spareMotorId,
+                peakTorqueNmm,
+                peakTorqueTyped,
+                backOffCrankTurns,
+                remainingCrankTurns,
+                words,
+                note,
+                announcedMs,
+                announcedAtMs,
+                fromPaper);
+    }
+
     /** The same with what officials announced. */
     public AttemptNoted announced(long ms, long atMs) {
         return new AttemptNoted(

@@ -29,4 +29,9 @@ public record ModelAdded(
         Must.beWithin("The number of motors", motors == null ? 1 : motors, 1, 2);
         Must.beWithin("The hook distance in mm", hookDistanceMm, 20, 2000);
     }
+
+    /** The same, weighed without its motor. @param typed with its unit */
+    public ModelAdded weighed(double grams, String typed) {
+        return new ModelAdded(id, name, team, direction, hookDistanceMm, hookDistanceTyped, grams, typed, motors);
+    }
 }

@@ -56,4 +56,58 @@ public record StationAdded(
         }
         Must.beOneOf("The counter", counter, COUNTERS);
     }
+
+    /** The same once its mount was pulled. @param day ISO date */
+    public StationAdded pulled(double newtons, String day) {
+        return new StationAdded(
+                id,
+                name,
+                mount,
+                newtons,
+                day,
+                winderRatio,
+                ratioChecked,
+                counter,
+                countsBack,
+                meter,
+                zeroNmm,
+                zeroTyped,
+                span,
+                calibrated,
+                knownMassG,
+                knownMassTyped,
+                scaleReadsG,
+                scaleReadsTyped,
+                divisionNmm,
+                divisionTyped,
+                fullScaleNmm,
+                fullScaleTyped);
+    }
+
+    /** The same once one marked crank turn showed its ratio to be right. @param day ISO date */
+    public StationAdded ratioChecked(String day) {
+        return new StationAdded(
+                id,
+                name,
+                mount,
+                pullTestN,
+                pullTested,
+                winderRatio,
+                day,
+                counter,
+                countsBack,
+                meter,
+                zeroNmm,
+                zeroTyped,
+                span,
+                calibrated,
+                knownMassG,
+                knownMassTyped,
+                scaleReadsG,
+                scaleReadsTyped,
+                divisionNmm,
+                divisionTyped,
+                fullScaleNmm,
+                fullScaleTyped);
+    }
 }

@@ -2,22 +2,21 @@ package org.skeinday.hall;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.units.Length;
 
 /**
- * How far things stay away from a stretched motor. All of it can be set; zones are reviewed at the place, not assumed:
- * that a parting line recoils towards and past its ends is known of mooring lines (OCIMF 2015, MAIB digests), their
- * distances are not ours.
+ * How far things stay away from a stretched motor; what is usual, and where it comes from, says {@link Distance}.
  *
- * @param model a model from the line and its ends: 1.2 m, 4 ft (common practice)
- * @param people from the line and its ends: 1.5 m (observers of stretched elastic, school laboratory sheets)
- * @param reader the same for the reader; the needle has to be read from there, so a coach may set less (own default:
- *     as people)
- * @param zoneLength how far past each end nobody stands: 3 m (own default: as far as a motor is commonly stretched)
- * @param zoneHalfWidth of that ground, to each side of the lengthened line: 1 m (own default)
- * @param lanes one lane's line and winder from the other's line: 1.5 m (own default: as people)
- * @param standing the winder's feet past full stretch: 0.5 m (common practice)
+ * @param model a model from the line and its ends
+ * @param people from the line and its ends
+ * @param reader the same for the reader
+ * @param zoneLength how far past each end nobody stands
+ * @param zoneHalfWidth of that ground, to each side of the lengthened line
+ * @param lanes one lane's line and winder from the other's line
+ * @param standing the winder's feet past full stretch
  */
 public record Separation(
         Length model,
@@ -28,28 +27,30 @@ public record Separation(
         Length lanes,
         Length standing) {
     public Separation {
-        atMost("A model's distance in mm", model, 20_000);
-        atMost("People's distance in mm", people, 20_000);
-        atMost("The reader's distance in mm", reader, 20_000);
-        atMost("The zone's length in mm", zoneLength, 50_000);
-        atMost("The zone's half width in mm", zoneHalfWidth, 20_000);
-        atMost("The lanes' distance in mm", lanes, 20_000);
-        atMost("The standing room in mm", standing, 5_000);
-    }
-
-    private static void atMost(String what, Length length, double mm) {
-        Limit.within(what, length.millimetres(), 1, mm);
+        Distance.MODEL.check(model);
+        Distance.PEOPLE.check(people);
+        Distance.READER.check(reader);
+        Distance.PAST_END.check(zoneLength);
+        Distance.PAST_END_BESIDE.check(zoneHalfWidth);
+        Distance.LANES.check(lanes);
+        Distance.STANDING.check(standing);
     }
 
     public static Separation usual() {
+        return with(Map.of());
+    }
+
+    /** @param set those that differ from the usual */
+    public static Separation with(Map<Distance, Length> set) {
+        Function<Distance, Length> of = d -> set.getOrDefault(d, d.usual());
         return new Separation(
-                Length.ofMillimetres(1200),
-                Length.ofMillimetres(1500),
-                Length.ofMillimetres(1500),
-                Length.ofMillimetres(3000),
-                Length.ofMillimetres(1000),
-                Length.ofMillimetres(1500),
-                Length.ofMillimetres(500));
+                of.apply(Distance.MODEL),
+                of.apply(Distance.PEOPLE),
+                of.apply(Distance.READER),
+                of.apply(Distance.PAST_END),
+                of.apply(Distance.PAST_END_BESIDE),
+                of.apply(Distance.LANES),
+                of.apply(Distance.STANDING));
     }
 
     /**

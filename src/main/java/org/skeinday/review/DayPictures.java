@@ -71,6 +71,13 @@ public final class DayPictures {
                         r.id(),
                         true))
                 .toList();
+        List<List<String>> rows = measured.stream()
+                .map(r -> List.of(
+                        Findings.number((r.flight().atMs() - start) / MS_PER_HOUR, 2),
+                        Findings.number(
+                                java.util.Objects.requireNonNull(r.conditions().celsius()), 1),
+                        humidity(r.conditions())))
+                .toList();
         return new Picture(
                 span(points),
                 new Axis("since the first flight", "h"),
@@ -78,10 +85,13 @@ public final class DayPictures {
                 points.isEmpty() ? List.of() : List.of(new Picture.Series("temperature", points, true)),
                 null,
                 null,
-                List.of("hours", "temperature (°C)"),
-                points.stream()
-                        .map(p -> List.of(Findings.number(p.x(), 2), Findings.number(p.y(), 1)))
-                        .toList());
+                List.of("hours", "temperature (°C)", "humidity (%)"),
+                rows);
+    }
+
+    private static String humidity(Conditions conditions) {
+        Double percent = conditions.humidity();
+        return percent == null ? "–" : Findings.number(percent, 0);
     }
 
     private static String span(List<Picture.Point> points) {

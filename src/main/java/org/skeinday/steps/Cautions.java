@@ -2,7 +2,9 @@ package org.skeinday.steps;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** All cautions, by hazard; the venue's rules and the supervising adults first. */
 public final class Cautions {
@@ -101,6 +103,22 @@ public final class Cautions {
                     "Nobody climbs after a model; the venue's people and a pole only.",
                     "A fall is worse than a lost model."));
 
+    /** Before a motor is wound until it breaks, in place of the others. */
+    private static final List<Caution> OF_BREAKING = List.of(
+            new Caution(
+                    "wound-to-break",
+                    Hazard.STRETCHED_RUBBER,
+                    Set.of(Moment.BEFORE_WINDING),
+                    "Wound until it breaks: everyone in reach covers the eyes, nobody stands in line with an end, no model"
+                            + " lies near.",
+                    "Both ends fly past their hooks, and nobody knows at which turn."),
+            new Caution(
+                    "adult-at-breaks",
+                    Hazard.YOUNG_PEOPLE,
+                    Set.of(Moment.BEFORE_WINDING),
+                    "A supervising adult stands by; where the venue's rules forbid it, it is not done here.",
+                    "It comes without a warning, and the venue's rules come first."));
+
     private Cautions() {}
 
     public static List<Caution> all() {
@@ -109,6 +127,36 @@ public final class Cautions {
 
     /** @param inFull the whole text; else one line that opens */
     public record Shown(Caution caution, boolean inFull) {}
+
+    /** Before a motor is wound until it breaks. @param metToday as in {@link #at} */
+    public static List<Shown> ofBreaking(Set<String> metToday) {
+        return OF_BREAKING.stream()
+                .map(c -> new Shown(c, !metToday.contains(c.id())))
+                .toList();
+    }
+
+    /**
+     * Those with these ids.
+     *
+     * @throws IllegalArgumentException when there is none with an id
+     */
+    public static List<Caution> named(String... ids) {
+        return Stream.of(ids)
+                .map(id -> find(id).orElseThrow(
+                                () -> new IllegalArgumentException("There must be a caution '" + id + "'")))
+                .toList();
+    }
+
+    public static Optional<Caution> find(String id) {
+        return Stream.concat(ALL.stream(), OF_BREAKING.stream())
+                .filter(c -> c.id().equals(id))
+                .findFirst();
+    }
+
+    /** One line that opens. */
+    public static List<Shown> brief(String id) {
+        return List.of(new Shown(named(id).get(0), false));
+    }
 
     /**
      * What one person is shown at a moment: in full what this person meets for the first time on the day, and before all

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,7 +42,7 @@ class StationCheckTest {
 
     @Test
     void a_place_with_all_its_tests_done_has_nothing_open() {
-        assertEquals(List.of(), StationCheck.open(station("table", 10.0, GOOD, 2.01)));
+        assertEquals(List.of(), StationCheck.open(station("table", 10.0, GOOD, 2.01), OptionalDouble.empty()));
     }
 
     /** Both sides of each bound. */
@@ -54,14 +55,17 @@ class StationCheckTest {
         "post, 10, 0.2=0.2 | 0.4=0.41 | 0.6=0.61, 2.03, The scale is off by +1.5 %"
     })
     void what_is_open_is_said(String mount, double pull, String span, double reads, String words) {
-        List<String> open = StationCheck.open(station(mount, pull, span, reads));
+        List<String> open = StationCheck.open(station(mount, pull, span, reads), OptionalDouble.empty());
         assertEquals(1, open.size(), open.toString());
         assertTrue(open.get(0).contains(words), open.toString());
     }
 
     @Test
     void an_error_just_within_the_bound_is_left_alone() {
-        assertEquals(List.of(), StationCheck.open(station("post", 10.0, "0.2=0.21 | 0.4=0.4 | 0.6=0.6", 2.0199)));
+        assertEquals(
+                List.of(),
+                StationCheck.open(
+                        station("post", 10.0, "0.2=0.21 | 0.4=0.4 | 0.6=0.6", 2.0199), OptionalDouble.empty()));
     }
 
     @ParameterizedTest
@@ -86,5 +90,13 @@ class StationCheckTest {
         assertEquals("to the lower ceiling", new CrewAdded("p", "", "winds", 4).mayWind());
         assertEquals("to the full ceiling", new CrewAdded("p", "", "winds", 5).mayWind());
         assertEquals("", new CrewAdded("p", "", "reads", 5).mayWind());
+    }
+
+    @Test
+    void todays_motors_say_what_the_mount_must_hold() {
+        assertEquals(List.of(), StationCheck.open(station("table", 12.0, GOOD, 2.01), OptionalDouble.of(12)));
+        assertEquals(
+                List.of("The mount was pulled with 12 N only; test it with 13 N."),
+                StationCheck.open(station("table", 12.0, GOOD, 2.01), OptionalDouble.of(13)));
     }
 }

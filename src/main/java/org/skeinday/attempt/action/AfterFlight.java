@@ -30,6 +30,7 @@ import org.skeinday.winding.CrankTurns;
 public final class AfterFlight {
     private static final Set<String> TOPICS = Set.of("attempts", "winds", "motors");
     private static final int LONGEST_REASON = 400;
+    private static final String COUNTED_CONTACTS = "none|[0-9]{1,4} contacts?";
 
     private AfterFlight() {}
 
@@ -141,6 +142,22 @@ public final class AfterFlight {
         facts.add(Fact.of("attempt.noted", AttemptStore.note(tx, now.id()).left(left)));
         runBack(tx, context, now, left).ifPresent(facts::add);
         return Optional.of(new Decision.Decided(facts, Map.of(), TOPICS));
+    }
+
+    /**
+     * How often the model touched something, as a list asks for it. Words that were written of it stay: they say more than
+     * a number.
+     */
+    static Optional<Decision> contacts(Tx tx, AttemptNow now, String typed) {
+        AttemptNoted noted = AttemptStore.note(tx, now.id());
+        String before = noted.contacts() == null ? "" : noted.contacts();
+        if (!before.isEmpty() && !before.matches(COUNTED_CONTACTS)) {
+            return Optional.empty();
+        }
+        int count = Integer.parseInt(typed.strip());
+        String words = count == 0 ? "none" : count + (count == 1 ? " contact" : " contacts");
+        return Optional.of(
+                new Decision.Decided(List.of(Fact.of("attempt.noted", noted.touched(words))), Map.of(), TOPICS));
     }
 
     /** Crank turns at launch where they are known. */

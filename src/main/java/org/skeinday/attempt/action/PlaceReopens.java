@@ -7,15 +7,16 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
-import org.skeinday.hall.PlaceMeasured;
-import org.skeinday.hall.Separation;
+import org.skeinday.hall.Judged;
 import org.skeinday.hall.Verdict;
+import org.skeinday.hall.store.HallStore;
 import org.skeinday.hall.store.PlaceStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Fact;
 import org.skeinday.steps.Moment;
+import org.skeinday.steps.Reopened;
 import org.skeinday.steps.Reopening;
 import org.skeinday.steps.Run;
 import org.skeinday.steps.Step;
@@ -27,48 +28,49 @@ import org.skeinday.units.UnitSystem;
 /** What a change of lane or motor opens again in the day's list of the winding place: only what was done, each once. */
 public final class PlaceReopens {
     private static final String ANOTHER = "it is wound at another place now";
-    private static final Separation LEAST = Separation.usual();
 
     private PlaceReopens() {}
 
     /** As {@link org.skeinday.hall.action.Reopens} asks it: another place opens all that is critical. */
-    public static List<Fact> byPlace(
-            Tx tx, ActContext context, @Nullable PlaceMeasured before, @Nullable PlaceMeasured now) {
+    public static List<Fact> byPlace(Tx tx, ActContext context, @Nullable Judged before, @Nullable Judged now) {
         EventAdded event = EventStore.next(tx).orElse(null);
         if (event == null) {
             return List.of();
         }
         Run run = RunStore.of(tx, Moment.WINDING_PLACE, event.id());
-        if (before != null && (now == null || !before.id().equals(now.id()))) {
+        if (before != null
+                && (now == null || !before.place().id().equals(now.place().id()))) {
             return reopened(context, run, event, new LinkedHashSet<>(run.list().critical()), ANOTHER);
         }
         @Nullable Length stretch = TodaysStretch.longest(tx).orElse(null);
         if (now == null) {
             return List.of();
         }
-        Verdict is = LEAST.judge(now.place(), stretch);
+        Verdict is = now.verdict(stretch);
         // Measured for the first time: what is not known now was not known before either.
-        Verdict was = before == null ? new Verdict(List.of(), is.unknown()) : LEAST.judge(before.place(), stretch);
-        return changed(context, run, event, was, is);
+        Verdict was = before == null ? new Verdict(List.of(), is.unknown()) : before.verdict(stretch);
+        return opened(context, run, event, Reopening.of(was, is, run.list(), UnitSystem.METRIC));
     }
 
-    /** A motor that asks for more than all that were at hand. */
+    /** A motor that asks for more than all others; told once for each reason, then it is known. */
     static List<Fact> byMotor(Tx tx, ActContext context, String event, MotorAdded motor) {
-        PlaceMeasured place = PlaceStore.inUse(tx).orElse(null);
+        Judged place = HallStore.judged(tx, PlaceStore.inUse(tx).orElse(null));
         EventAdded next = EventStore.next(tx).orElse(null);
         if (place == null || next == null || !next.id().equals(event)) {
             return List.of();
         }
         Run run = RunStore.of(tx, Moment.WINDING_PLACE, event);
-        Verdict was = LEAST.judge(place.place(), TodaysStretch.longest(tx).orElse(null));
-        Verdict now =
-                LEAST.judge(place.place(), TodaysStretch.longest(tx, motor).orElse(null));
-        return changed(context, run, next, was, now);
+        Verdict was = place.verdict(TodaysStretch.longestBut(tx, motor).orElse(null));
+        Verdict now = place.verdict(TodaysStretch.longestWith(tx, motor).orElse(null));
+        List<Reopening> opened = Reopening.of(was, now, run.list(), UnitSystem.METRIC).stream()
+                .filter(o -> !wasTold(run, o))
+                .toList();
+        return opened(context, run, next, opened);
     }
 
-    private static List<Fact> changed(ActContext context, Run run, EventAdded event, Verdict was, Verdict now) {
+    private static List<Fact> opened(ActContext context, Run run, EventAdded event, List<Reopening> reopenings) {
         List<Fact> facts = new ArrayList<>();
-        for (Reopening opened : Reopening.of(was, now, run.list(), UnitSystem.METRIC)) {
+        for (Reopening opened : reopenings) {
             facts.addAll(Began.reopened(
                     context,
                     run,
@@ -79,6 +81,13 @@ public final class PlaceReopens {
                     context.now().toEpochMilli()));
         }
         return facts;
+    }
+
+    private static boolean wasTold(Run run, Reopening opening) {
+        return run.facts().stream()
+                .anyMatch(f -> f instanceof Reopened r
+                        && r.stepId().equals(opening.step().id())
+                        && r.reason().equals(opening.reason()));
     }
 
     private static List<Fact> reopened(ActContext context, Run run, EventAdded event, Set<Step> steps, String reason) {

@@ -11,23 +11,35 @@ import org.skeinday.platform.record.Decision;
 import org.skeinday.steps.Answer;
 import org.skeinday.steps.Step;
 
-/** Values that are said in a list and belong to an attempt: the same there as on their own page. */
+/** Values that are said in a list and belong to something else: the same there as on their own page. */
 public final class SaidInLists {
-    /** Item of the shipped list after landing. */
+    /** Items of the shipped list after landing. */
     private static final String REMAINING = "remaining";
+
+    private static final String CONTACTS = "contacts";
 
     private SaidInLists() {}
 
     /** As {@link org.skeinday.steps.action.Said} asks it. */
     public static Optional<Decision> elsewhere(Tx tx, ActContext context, String subject, Step step, String answer) {
-        AttemptNow attempt = AttemptStore.find(tx, subject).orElse(null);
-        if (attempt == null) {
-            return Optional.empty();
-        }
+        return AttemptStore.find(tx, subject)
+                .map(attempt -> ofAttempt(tx, context, attempt, step, answer))
+                .orElseGet(() -> SaidBeside.of(tx, context, subject, step, answer));
+    }
+
+    private static Optional<Decision> ofAttempt(
+            Tx tx, ActContext context, AttemptNow attempt, Step step, String answer) {
         if (step.answer() == Answer.DIRECTION) {
             return wrongWay(tx, attempt, answer);
         }
-        return step.id().equals(REMAINING) ? AfterFlight.remaining(tx, context, attempt, answer) : Optional.empty();
+        if (step.answer() == Answer.RATIO) {
+            return SaidBeside.ratio(tx, context, answer);
+        }
+        return switch (step.id()) {
+            case REMAINING -> AfterFlight.remaining(tx, context, attempt, answer);
+            case CONTACTS -> AfterFlight.contacts(tx, attempt, answer);
+            default -> Optional.empty();
+        };
     }
 
     private static Optional<Decision> wrongWay(Tx tx, AttemptNow attempt, String answer) {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
@@ -19,29 +18,41 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.units.Length;
 import org.skeinday.winding.WindingPolicy;
 
-/** The longest stretch that the motors at hand ask of the lane today. */
+/** The motors at hand today, and the longest stretch that they ask of the lane. */
 public final class TodaysStretch {
     private TodaysStretch() {}
 
     /** Of own entries' motors that can be flown, and of those under way; empty when there is none. */
     public static Optional<Length> longest(Tx tx) {
-        return longest(tx, null);
+        return longest(tx, atHand(tx));
     }
 
-    /** The same with one more motor, which may not be among them. */
-    static Optional<Length> longest(Tx tx, @Nullable MotorAdded more) {
+    /** Of all others. */
+    static Optional<Length> longestBut(Tx tx, MotorAdded motor) {
+        return longest(tx, atHand(tx).filter(m -> !m.id().equals(motor.id())));
+    }
+
+    /** The same with this motor, which may not be among those at hand. */
+    static Optional<Length> longestWith(Tx tx, MotorAdded motor) {
+        return longest(tx, Stream.concat(Stream.of(motor), atHand(tx)));
+    }
+
+    private static Optional<Length> longest(Tx tx, Stream<MotorAdded> motors) {
         Map<String, Integer> windings = AttemptStore.windings(tx);
-        return Stream.concat(Stream.ofNullable(more), atHand(tx))
-                .map(motor -> stretch(motor, windings))
-                .max(Length::compareTo);
+        return motors.map(motor -> stretch(motor, windings)).max(Length::compareTo);
     }
 
     private static Length stretch(MotorAdded motor, Map<String, Integer> windings) {
-        int use = motor.uses() + windings.getOrDefault(motor.id(), 0) + 1;
-        return Length.ofMillimetres(motor.loopMm() * WindingPolicy.stretch(use).doubleValue());
+        return Length.ofMillimetres(motor.loopMm() * ratio(motor, windings));
     }
 
-    private static Stream<MotorAdded> atHand(Tx tx) {
+    /** Full stretch of its next wind in relaxed lengths. @param windings of attempts, by motor */
+    static double ratio(MotorAdded motor, Map<String, Integer> windings) {
+        int use = motor.uses() + windings.getOrDefault(motor.id(), 0) + 1;
+        return WindingPolicy.stretch(use).doubleValue();
+    }
+
+    static Stream<MotorAdded> atHand(Tx tx) {
         EventAdded event = EventStore.next(tx).orElse(null);
         if (event == null) {
             return Stream.empty();

@@ -3,16 +3,20 @@ package org.skeinday.attempt.web;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.action.TestedAt;
+import org.skeinday.attempt.action.TodaysPull;
 import org.skeinday.attempt.action.TodaysStretch;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.hall.web.MotorsOfDay;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.steps.web.AtHand;
 import org.skeinday.units.Length;
 
-/** What the page Checks asks of the day's attempts: own ones only. */
-public final class ChecksBeside implements AtHand {
+/** What the pages Checks and Hall ask of the day's attempts: own ones only. */
+public final class ChecksBeside implements AtHand, MotorsOfDay {
     @Override
     public Optional<Attempt> attempt(Tx tx) {
         return Today.read(tx).flatMap(today -> {
@@ -48,5 +52,15 @@ public final class ChecksBeside implements AtHand {
     @Override
     public Optional<Length> longestStretch(Tx tx) {
         return TodaysStretch.longest(tx);
+    }
+
+    @Override
+    public Optional<String> pull(Tx tx) {
+        return TodaysPull.words(tx);
+    }
+
+    @Override
+    public OptionalDouble testedAt(Tx tx) {
+        return TestedAt.celsius(tx);
     }
 }

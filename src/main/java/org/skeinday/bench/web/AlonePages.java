@@ -19,6 +19,8 @@ import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Record;
+import org.skeinday.steps.Moment;
+import org.skeinday.steps.web.CautionsFor;
 
 /** Winds without an attempt, and the break test of a batch. */
 public final class AlonePages {
@@ -72,8 +74,11 @@ public final class AlonePages {
         BenchView.Row row = new MotorRows(
                         units, clock.getZone(), clock.millis(), pace.undo().toMillis())
                 .row(life, Map.of(), MotorLifeStore.byHand(tx), WindAlone.windings(tx, life.motor()));
-        return new AloneOf(tx, life, units, clock.millis())
+        var cautions = new CautionsFor(tx, ctx, clock);
+        AloneView view = new AloneOf(tx, life, units, clock.millis())
                 .view(viewer, asked(ctx, "stop"), asked(ctx, "past"), row, clock.getZone(), form);
+        return view.cautioned(
+                view.isBreaking() ? cautions.ofBreaking() : cautions.at(Moment.BEFORE_WINDING), cautions.today());
     }
 
     private static String asked(Context ctx, String name) {
@@ -85,7 +90,9 @@ public final class AlonePages {
         boolean captain = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
         return record.read(tx -> {
             List<String> needed = List.copyOf(Needed.of(tx, clock.millis()).keySet());
+            var cautions = new CautionsFor(tx, ctx, clock);
             return BreakTestOf.view(tx, ctx.pathParam("batch"), ReaderUnits.of(ctx), needed, captain)
+                    .map(view -> view.cautioned(cautions.ofBreaking(), cautions.today()))
                     .orElseThrow(() -> Refusal.notFound("There is no such batch. Was it removed in Prepare?"));
         });
     }

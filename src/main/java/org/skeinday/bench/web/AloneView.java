@@ -1,6 +1,7 @@
 package org.skeinday.bench.web;
 
 import java.util.List;
+import org.skeinday.steps.Cautions;
 
 /**
  * A motor wound without an attempt, in finished words.
@@ -24,6 +25,11 @@ public record AloneView(
         String done,
         String again,
         List<BenchView.Line> past) {
+    /** The same with what this person reads before the first crank turn. @param today ISO date in the hall */
+    AloneView cautioned(List<Cautions.Shown> cautions, String today) {
+        return new AloneView(winding.cautioned(cautions, today), row, batch, address, part, stop, done, again, past);
+    }
+
     public boolean isBreaking() {
         return stop.equals("breaking");
     }

@@ -55,7 +55,16 @@ final class BreakTestOf {
         }
         int counted = (int) breaks.stream().filter(b -> b.motorTurns() != null).count();
         return new BreakTestView(
-                batch.id(), batch.name(), found(), known(), BreakTests.toGo(counted), next, not, captain);
+                batch.id(),
+                batch.name(),
+                found(),
+                known(),
+                BreakTests.toGo(counted),
+                next,
+                not,
+                captain,
+                List.of(),
+                "");
     }
 
     /** Retired ones first, since nobody misses them; those that attempts need last. */

@@ -3,7 +3,6 @@ package org.skeinday.bench.web;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.time.Clock;
-import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +16,6 @@ import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
-import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
@@ -25,11 +23,8 @@ import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Record;
-import org.skeinday.steps.Cautions;
 import org.skeinday.steps.Moment;
-import org.skeinday.steps.action.StepDeeds;
-import org.skeinday.steps.store.RunStore;
-import org.skeinday.steps.web.ChecksPages;
+import org.skeinday.steps.web.CautionsFor;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.store.WindStore;
 
@@ -137,19 +132,10 @@ public final class WindingPages {
                 .reduce((a, b) -> b)
                 .orElse(null);
         boolean quiet = AttemptStore.quietNow(tx).isPresent();
-        Caller caller = Access.callerOf(ctx);
-        String today = LocalDate.now(clock).toString();
+        var cautions = new CautionsFor(tx, ctx, clock);
         return new WindingOf(tx, attempt, life, last, ReaderUnits.of(ctx))
                 .view(device, quiet, clock.millis(), form)
-                .cautioned(
-                        Cautions.at(
-                                Moment.BEFORE_WINDING,
-                                RunStore.met(
-                                        tx,
-                                        StepDeeds.reader(caller.person(), caller.device()),
-                                        today,
-                                        clock.millis() - ChecksPages.READING_MS)),
-                        today);
+                .cautioned(cautions.at(Moment.BEFORE_WINDING), cautions.today());
     }
 
     private static WindingView none(List<WindingView.Past> flights) {

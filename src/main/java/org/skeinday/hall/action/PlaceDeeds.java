@@ -7,6 +7,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.hall.PlaceInUse;
 import org.skeinday.hall.PlaceMeasured;
+import org.skeinday.hall.store.HallStore;
 import org.skeinday.hall.store.PlaceStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -108,7 +109,7 @@ public final class PlaceDeeds {
                     "place.in-use", new PlaceInUse(place.id(), context.now().toEpochMilli())));
         }
         if (inUse == null || inUse.id().equals(place.id())) {
-            facts.addAll(reopens.by(tx, context, inUse, place));
+            facts.addAll(reopens.by(tx, context, HallStore.judged(tx, inUse), HallStore.judged(tx, place)));
         }
         return new Decision.Decided(facts, Map.of(), TOPICS);
     }
@@ -125,7 +126,7 @@ public final class PlaceDeeds {
         List<Fact> facts = new ArrayList<>();
         facts.add(
                 Fact.of("place.in-use", new PlaceInUse(place.id(), context.now().toEpochMilli())));
-        facts.addAll(reopens.by(tx, context, before, place));
+        facts.addAll(reopens.by(tx, context, HallStore.judged(tx, before), HallStore.judged(tx, place)));
         return new Decision.Decided(facts, Map.of(), TOPICS);
     }
 
@@ -137,7 +138,7 @@ public final class PlaceDeeds {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("place.removed", new Removed(place.id())));
         if (PlaceStore.inUse(tx).filter(p -> p.id().equals(place.id())).isPresent()) {
-            facts.addAll(reopens.by(tx, context, place, null));
+            facts.addAll(reopens.by(tx, context, HallStore.judged(tx, place), null));
         }
         return new Decision.Decided(facts, Map.of(), TOPICS);
     }
@@ -182,7 +183,7 @@ public final class PlaceDeeds {
         return text.strip();
     }
 
-    private static String withUnit(String typed, String unit) {
+    static String withUnit(String typed, String unit) {
         String text = typed.strip();
         return text.matches(".*[0-9.,]$") ? text + " " + unit : text;
     }

@@ -1,28 +1,19 @@
 package org.skeinday.hall.web;
 
 import io.javalin.http.Context;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
-import org.skeinday.hall.Drawing;
+import org.skeinday.hall.Distance;
 import org.skeinday.hall.PlaceMeasured;
-import org.skeinday.hall.Separation;
-import org.skeinday.hall.Verdict;
-import org.skeinday.hall.WindingPlace;
-import org.skeinday.hall.store.PlaceStore;
-import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Record;
-import org.skeinday.units.Length;
 import org.skeinday.units.UnitSystem;
 
 /** The page Hall: the winding place by tape, what is too close and by how much, drawn from above. */
@@ -30,20 +21,24 @@ public final class HallPages {
     private final Record record;
     private final FormActs forms;
     private final Page page;
-    private final Function<Tx, Optional<Length>> longestStretch;
+    private final Clock clock;
+    private final MotorsOfDay motors;
 
-    /** @param longestStretch of today's motors; empty when there is none */
-    public HallPages(Record record, FormActs forms, Page page, Function<Tx, Optional<Length>> longestStretch) {
+    public HallPages(Record record, FormActs forms, Page page, Clock clock, MotorsOfDay motors) {
         this.record = record;
         this.forms = forms;
         this.page = page;
-        this.longestStretch = longestStretch;
+        this.clock = clock;
+        this.motors = motors;
     }
 
     public void register(Routes routes) {
         routes.get("/hall", Role.CAPTAIN, ctx -> page.show(ctx, "Hall", "hall/hall.jte", view(ctx, FormErrors.none())));
         routes.get("/hall/part", Role.CAPTAIN, this::part);
         routes.post("/hall/measure", Role.CAPTAIN, this::measure);
+        routes.post("/hall/describe", Role.CAPTAIN, this::describe);
+        routes.post("/hall/air", Role.CAPTAIN, this::air);
+        routes.post("/hall/air/remove", Role.CAPTAIN, ctx -> which(ctx, "air.remove"));
         routes.post("/hall/use", Role.CAPTAIN, ctx -> which(ctx, "place.use"));
         routes.post("/hall/remove", Role.CAPTAIN, ctx -> which(ctx, "place.remove"));
     }
@@ -58,7 +53,7 @@ public final class HallPages {
         for (String field : List.of("id", "hall", "lane", "length", "past", "drift", "speed")) {
             content.put(field, typed.typed(field));
         }
-        content.put("unit", units(ctx) == UnitSystem.METRIC ? "m" : "ft");
+        content.put("unit", unit(ctx));
         List<Map<String, String>> things = new ArrayList<>();
         for (int i = 0; i < PlaceMeasured.MOST_THINGS; i++) {
             Map<String, String> thing = new LinkedHashMap<>();
@@ -68,15 +63,44 @@ public final class HallPages {
             things.add(thing);
         }
         content.put("things", things);
-        Answer answer = forms.submit(ctx, "place.measure", content);
-        FormErrors form = FormActs.errors(ctx, answer, "place");
+        answered(ctx, "place.measure", content);
+    }
+
+    private void describe(Context ctx) {
+        FormErrors typed = FormErrors.of(ctx);
+        Map<String, Object> content = new LinkedHashMap<>();
+        for (String field : List.of("hall", "ceiling", "obstructions", "note")) {
+            content.put(field, typed.typed(field));
+        }
+        content.put("unit", unit(ctx));
+        Map<String, String> distances = new LinkedHashMap<>();
+        for (Distance distance : Distance.values()) {
+            distances.put(distance.word(), typed.typed(distance.word()));
+        }
+        content.put("distances", distances);
+        answered(ctx, "hall.describe", content);
+    }
+
+    private void air(Context ctx) {
+        FormErrors typed = FormErrors.of(ctx);
+        Map<String, String> content = new LinkedHashMap<>();
+        for (String field : List.of("hall", "celsius", "humidity")) {
+            content.put(field, typed.typed(field));
+        }
+        answered(ctx, "air.measure", content);
+    }
+
+    private void answered(Context ctx, String kind, Object content) {
+        FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, content), "place");
         page.fragment(ctx, "hall/_hall.jte", view(ctx, form));
     }
 
     private void which(Context ctx, String kind) {
-        FormErrors typed = FormErrors.of(ctx);
-        FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, Map.of("id", typed.typed("id"))), "place");
-        page.fragment(ctx, "hall/_hall.jte", view(ctx, form));
+        answered(ctx, kind, Map.of("id", FormErrors.of(ctx).typed("id")));
+    }
+
+    private static String unit(Context ctx) {
+        return units(ctx) == UnitSystem.METRIC ? "m" : "ft";
     }
 
     /** Each device shows its reader's units; the cookie is the one of all pages. */
@@ -86,51 +110,10 @@ public final class HallPages {
     }
 
     private HallView view(Context ctx, FormErrors form) {
-        UnitSystem units = units(ctx);
         String asked = ctx.queryParam("place");
-        String sent = form.isEmpty() && ctx.formParam("hall") == null ? null : ctx.formParam("id");
-        return record.read(tx -> {
-            @Nullable PlaceMeasured inUse = PlaceStore.inUse(tx).orElse(null);
-            String wanted = asked != null ? asked : sent == null ? "" : sent;
-            @Nullable
-            PlaceMeasured shown =
-                    wanted.equals("new") ? null : PlaceStore.find(tx, wanted).orElse(inUse);
-            String used = inUse == null ? "" : inUse.id();
-            return new HallView(
-                    PlaceStore.all(tx).stream()
-                            .map(p -> new HallView.Kept(
-                                    p.id(),
-                                    p.hall() + ", " + p.lane(),
-                                    p.id().equals(used),
-                                    shown != null && p.id().equals(shown.id())))
-                            .toList(),
-                    shown == null ? null : seen(tx, shown, units),
-                    PlaceForm.of(shown, form, units),
-                    "/hall/part" + (shown == null ? "?place=new" : "?place=" + shown.id()),
-                    form);
-        });
-    }
-
-    private HallView.Seen seen(Tx tx, PlaceMeasured measured, UnitSystem units) {
-        WindingPlace place = measured.place();
-        Optional<Length> stretch = longestStretch.apply(tx);
-        Separation least = Separation.usual();
-        Verdict verdict = least.judge(place, stretch.orElse(null));
-        return new HallView.Seen(
-                measured.hall() + ", " + measured.lane(),
-                verdict.isClear()
-                        ? verdict.isComplete() ? "Nothing is too close." : "Nothing that was measured is too close."
-                        : verdict.findings().size() + (verdict.findings().size() == 1 ? " thing is" : " things are")
-                                + " not right.",
-                verdict.isClear(),
-                verdict.findings().stream()
-                        .map(f -> new HallView.Wrong(f.text(units), f.rule().reason()))
-                        .toList(),
-                verdict.unknown().stream()
-                        .map(u -> Character.toUpperCase(u.charAt(0)) + u.substring(1) + ".")
-                        .toList(),
-                stretch.map(s -> "Longest stretch of today's motors: " + units.length(s) + ".")
-                        .orElse(""),
-                Drawing.of(place, least, verdict, units));
+        String sent = ctx.formParam("place");
+        String edited = form.isEmpty() && ctx.formParam("hall") == null ? null : ctx.formParam("id");
+        String wanted = asked != null ? asked : sent != null ? sent : edited == null ? "" : edited;
+        return record.read(tx -> new HallOf(tx, units(ctx), clock, record.people()::name, motors, form).view(wanted));
     }
 }

@@ -1,5 +1,6 @@
 package org.skeinday.motor.store;
 
+import static org.skeinday.platform.db.schema.Tables.MOTOR;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_CLOCK_JUMP;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_NOW;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_PLACE;
@@ -20,6 +21,7 @@ import org.jooq.Field;
 import org.jooq.impl.DSL;
 import org.skeinday.motor.ClockJump;
 import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorInspected;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.MotorStep;
@@ -97,6 +99,21 @@ public final class MotorLifeStore {
                 .where(MOTOR_STEP.MOTOR_ID.eq(motor).and(MOTOR_STEP.UNDONE.isFalse()))
                 .orderBy(MOTOR_STEP.AT_MS.desc(), MOTOR_STEP.ID.desc())
                 .fetchInto(MotorStep.class);
+    }
+
+    /** When motors of these batches broke, epoch ms; what was taken back is none. */
+    public static List<Long> brokeAt(Tx tx, Set<String> batches) {
+        return tx.sql()
+                .select(MOTOR_STEP.AT_MS)
+                .from(MOTOR_STEP)
+                .join(MOTOR)
+                .on(MOTOR.ID.eq(MOTOR_STEP.MOTOR_ID))
+                .where(MOTOR_STEP
+                        .UNDONE
+                        .isFalse()
+                        .and(MOTOR_STEP.DEED.eq(MotorDeed.BREAK.word()))
+                        .and(MOTOR.BATCH_ID.in(batches)))
+                .fetch(MOTOR_STEP.AT_MS);
     }
 
     /** Each as it is set, else as usual. */

@@ -2,6 +2,12 @@ package org.skeinday.paper.web;
 
 import java.util.List;
 import org.skeinday.paper.AttemptCard;
+import org.skeinday.steps.Caution;
 
-/** Cards to print. @param none why there is none, empty when there are some */
-public record CardsView(List<AttemptCard> cards, List<String> rules, String none) {}
+/**
+ * Cards to print.
+ *
+ * @param none why there is none, empty when there are some
+ * @param cautions at the foot of each card, with their reason
+ */
+public record CardsView(List<AttemptCard> cards, List<String> rules, String none, List<Caution> cautions) {}

@@ -26,6 +26,8 @@ import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Record;
+import org.skeinday.steps.Caution;
+import org.skeinday.steps.Cautions;
 import org.skeinday.units.FlightTime;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
@@ -33,6 +35,9 @@ import org.skeinday.units.UnitSystem;
 
 /** What is printed from the browser: attempt cards, motor tags, the page for a dispute. */
 public final class PaperPages {
+    /** Two for the lane, one for who comes first. */
+    private static final List<Caution> CAUTIONS = Cautions.named("eyes", "past-the-ends", "venue-rules");
+
     private static final List<String> ABORT_RULES = List.of(
             "Anyone says stop: run it back, no questions.",
             "A strand nicked, a ring not seated, a model damaged: back on the meter, run it down, begin anew.",
@@ -67,7 +72,7 @@ public final class PaperPages {
         String none = cards.isEmpty()
                 ? "There is no own entry with an attempt left. Enter your team in Prepare, page Entries, and mark it own."
                 : "";
-        return new CardsView(cards, ABORT_RULES, none);
+        return new CardsView(cards, ABORT_RULES, none, CAUTIONS);
     }
 
     private TagsView tags(Context ctx) {

@@ -1,9 +1,20 @@
 package org.skeinday.platform.record;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 
-/** What a rule may know beside the content: who, and the server's time. New ids derive from the act's own id. */
-public record ActContext(String actId, Instant now, String device, String person) {
+/**
+ * What a rule may know beside the content: who, and the server's time. New ids derive from the act's own id.
+ *
+ * @param zone of the laptop, for its calendar day
+ */
+public record ActContext(String actId, Instant now, ZoneId zone, String device, String person) {
+    /** The laptop's calendar day. */
+    public LocalDate today() {
+        return LocalDate.ofInstant(now, zone);
+    }
+
     public String newId(int k) {
         return actId + "-" + k;
     }

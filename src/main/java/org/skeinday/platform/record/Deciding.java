@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import java.io.IOException;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -50,7 +51,7 @@ final class Deciding {
         return decide(tx, act, nowMs, kind);
     }
 
-    private static <C> Decision decide(Tx tx, Act act, long nowMs, ActKind<C> kind) {
+    private <C> Decision decide(Tx tx, Act act, long nowMs, ActKind<C> kind) {
         C content;
         try {
             content = Json.MAPPER
@@ -61,7 +62,8 @@ final class Deciding {
         } catch (IOException | IllegalArgumentException e) {
             return Decision.refused("The entry could not be read: " + why(e));
         }
-        var context = new ActContext(act.id(), java.time.Instant.ofEpochMilli(nowMs), act.device(), act.person());
+        var context =
+                new ActContext(act.id(), Instant.ofEpochMilli(nowMs), clock.getZone(), act.device(), act.person());
         try {
             return kind.deed().decide(tx, context, content);
         } catch (IllegalArgumentException e) {

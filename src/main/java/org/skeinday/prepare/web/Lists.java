@@ -3,6 +3,7 @@ package org.skeinday.prepare.web;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.StationCheck;
@@ -18,8 +19,14 @@ final class Lists {
     private final Clock clock;
     private final Map<String, Integer> cleanWinds;
 
-    /** @param cleanWinds as the program has counted them, by person id */
-    Lists(Thing thing, Day day, Clock clock, Map<String, Integer> cleanWinds) {
+    private final OptionalDouble pullN;
+
+    /**
+     * @param cleanWinds as the program has counted them, by person id
+     * @param pullN what a mount must hold for today's motors, newtons; empty when that is not known
+     */
+    Lists(Thing thing, Day day, Clock clock, Map<String, Integer> cleanWinds, OptionalDouble pullN) {
+        this.pullN = pullN;
         this.cleanWinds = cleanWinds;
         this.thing = thing;
         this.day = day;
@@ -77,7 +84,7 @@ final class Lists {
             case STATIONS ->
                 day.more().stations().stream()
                         .filter(s -> s.id().equals(id))
-                        .flatMap(s -> StationCheck.open(s).stream())
+                        .flatMap(s -> StationCheck.open(s, pullN).stream())
                         .toList();
             case CREW ->
                 day.crew().stream()

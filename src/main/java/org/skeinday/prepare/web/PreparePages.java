@@ -10,7 +10,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.action.TodaysPull;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.CleanWinds;
 import org.skeinday.contest.EventAdded;
@@ -106,7 +108,10 @@ public final class PreparePages {
                                         thing,
                                         desk.day(),
                                         desk.clock(),
-                                        thing == Thing.CREW ? desk.record().read(CleanWinds::byPerson) : Map.of())
+                                        thing == Thing.CREW ? desk.record().read(CleanWinds::byPerson) : Map.of(),
+                                        thing == Thing.STATIONS
+                                                ? desk.record().read(TodaysPull::testNewtons)
+                                                : OptionalDouble.empty())
                                 .view());
     }
 

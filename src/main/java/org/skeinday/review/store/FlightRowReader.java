@@ -32,6 +32,8 @@ import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.dayplan.EventChains;
 import org.skeinday.dayplan.store.PlanStore;
+import org.skeinday.hall.AirMeasured;
+import org.skeinday.hall.store.HallStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.review.Conditions;
@@ -64,11 +66,13 @@ final class FlightRowReader {
     private final Map<String, WindBegun> winds = new HashMap<>();
     private final Map<String, Long> planned = new HashMap<>();
     private final Map<String, Integer> used = new HashMap<>();
+    private final List<AirMeasured> air;
 
     FlightRowReader(Tx tx, ZoneId zone, Map<String, String> people) {
         this.zone = zone;
         this.people = people;
         this.motors = MotorNames.read(tx);
+        this.air = HallStore.air(tx, 0, Long.MAX_VALUE);
         this.events = by(EventStore.all(tx), EventAdded::id);
         this.entries = by(EntryStore.all(tx), EntryAdded::id);
         this.models = by(
@@ -106,9 +110,15 @@ final class FlightRowReader {
                 day(flight, event),
                 flown(flight, event, attempt),
                 wound(flight, practice),
-                Conditions.UNKNOWN,
+                conditions(flight),
                 watches(flight.id()),
                 attempt == null ? List.of() : steps(attempt));
+    }
+
+    private Conditions conditions(Flight flight) {
+        return AirMeasured.near(air, flight.atMs())
+                .map(a -> new Conditions(a.celsius(), a.humidity(), null))
+                .orElse(Conditions.UNKNOWN);
     }
 
     /** Of an attempt that came without times, the day of its event. */

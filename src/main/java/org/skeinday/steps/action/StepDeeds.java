@@ -248,8 +248,7 @@ public final class StepDeeds {
     }
 
     static Decision met(Tx tx, ActContext context, Met met) {
-        if (Cautions.all().stream().noneMatch(c -> c.id().equals(met.caution()))
-                || !met.day().matches("\\d{4}-\\d\\d-\\d\\d")) {
+        if (Cautions.find(met.caution()).isEmpty() || !met.day().matches("\\d{4}-\\d\\d-\\d\\d")) {
             return Decision.unknown("There is no such caution; load the page again");
         }
         var fact = new CautionMet(

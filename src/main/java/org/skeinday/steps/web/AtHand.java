@@ -22,4 +22,7 @@ public interface AtHand {
 
     /** Of today's motors; empty when there is none. */
     Optional<Length> longestStretch(Tx tx);
+
+    /** What the strongest of them pulls and what the mount is tested with, in words; empty when it is not known. */
+    Optional<String> pull(Tx tx);
 }

@@ -19,14 +19,10 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Record;
-import org.skeinday.steps.Cautions;
-import org.skeinday.steps.Moment;
 import org.skeinday.steps.Run;
 import org.skeinday.steps.RunFact;
 import org.skeinday.steps.action.GateAsked;
-import org.skeinday.steps.action.StepDeeds;
 import org.skeinday.steps.store.ListStore;
-import org.skeinday.steps.store.RunStore;
 import org.skeinday.units.UnitSystem;
 
 /** The page Checks: the list of this pause first, the others beneath; and all of them on paper. */
@@ -144,7 +140,7 @@ public final class ChecksPages {
                         .filter(p -> shown.filter(s -> s.equals(p)).isEmpty())
                         .map(ChecksPages::other)
                         .toList(),
-                shown.map(p -> cautions(tx, p.moment(), caller, today, nowMs)).orElse(List.of()),
+                shown.map(p -> new CautionsFor(tx, ctx, clock).at(p.moment())).orElse(List.of()),
                 today,
                 "/checks/part" + asked.map(ChecksPages::query).orElse(""),
                 called.flatMap(a ->
@@ -153,12 +149,6 @@ public final class ChecksPages {
                 called.map(AtHand.Attempt::id).orElse(""),
                 isCoach(ctx),
                 form);
-    }
-
-    private static List<Cautions.Shown> cautions(Tx tx, Moment moment, Caller caller, String today, long nowMs) {
-        return Cautions.at(
-                moment,
-                RunStore.met(tx, StepDeeds.reader(caller.person(), caller.device()), today, nowMs - READING_MS));
     }
 
     /** Each device shows its reader's units; the cookie is the one of all pages. */

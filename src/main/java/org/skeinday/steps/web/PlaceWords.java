@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.hall.PlaceMeasured;
-import org.skeinday.hall.Separation;
 import org.skeinday.hall.Verdict;
+import org.skeinday.hall.store.HallStore;
 import org.skeinday.hall.store.PlaceStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.UnitSystem;
@@ -18,18 +18,31 @@ import org.skeinday.units.UnitSystem;
  * @param words on its button
  * @param findings what is too close, and what was not measured
  * @param ratio of the winder at work, as a file has it; empty when it is not known
+ * @param pull on the mount today, and what it is tested with; empty when it is not known
  */
-record PlaceWords(boolean isClear, String answer, String words, List<String> findings, Optional<String> ratio) {
+record PlaceWords(
+        boolean isClear,
+        String answer,
+        String words,
+        List<String> findings,
+        Optional<String> ratio,
+        Optional<String> pull) {
     static PlaceWords of(Tx tx, AtHand atHand, UnitSystem units) {
         Optional<String> ratio = StationStore.atWork(tx)
                 .map(StationAdded::winderRatio)
                 .map(r -> java.math.BigDecimal.valueOf(r).stripTrailingZeros().toPlainString());
+        Optional<String> pull = atHand.pull(tx);
         PlaceMeasured place = PlaceStore.inUse(tx).orElse(null);
         if (place == null) {
             return new PlaceWords(
-                    true, "by eye", "Judged by eye", List.of("No winding place is measured on the page Hall."), ratio);
+                    true,
+                    "by eye",
+                    "Judged by eye",
+                    List.of("No winding place is measured on the page Hall."),
+                    ratio,
+                    pull);
         }
-        Verdict verdict = Separation.usual()
+        Verdict verdict = HallStore.separation(tx, place.hall())
                 .judge(place.place(), atHand.longestStretch(tx).orElse(null));
         List<String> about = verdict.findings().stream()
                 .filter(f -> !f.rule().isAboutLength())
@@ -43,7 +56,8 @@ record PlaceWords(boolean isClear, String answer, String words, List<String> fin
                         verdict.unknown().stream()
                                 .map(u -> Character.toUpperCase(u.charAt(0)) + u.substring(1) + ".")
                                 .toList(),
-                        ratio)
-                : new PlaceWords(false, about.size() + " too close", "", about, ratio);
+                        ratio,
+                        pull)
+                : new PlaceWords(false, about.size() + " too close", "", about, ratio, pull);
     }
 }

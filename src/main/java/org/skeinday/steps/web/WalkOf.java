@@ -165,6 +165,9 @@ final class WalkOf {
         if (state.step().answer() == Answer.PLACE && state.isOpen()) {
             notes.addAll(tape.findings());
         }
+        if (state.step().answer() == Answer.NEWTONS && state.isOpen()) {
+            tape.pull().ifPresent(notes::add);
+        }
         return notes;
     }
 }

@@ -161,4 +161,82 @@ class HallWebTest {
     void only_a_captain_measures() throws Exception {
         assertEquals(403, Demo.joined(app, "helper", "", 82).get("/hall").statusCode());
     }
+
+    private Map<String, String> described(Map<String, String> more) {
+        Map<String, String> form = new HashMap<>(Map.of("hall", "Saltmarsh Hall", "ceiling", "", "note", ""));
+        form.put("obstructions", "");
+        form.putAll(more);
+        return form;
+    }
+
+    @Test
+    void a_hall_has_a_free_height_and_says_under_what() throws Exception {
+        measure("4 m", Map.of());
+        says(
+                200,
+                "Free height: 6.2 m, under score board 2.",
+                laptop.form(
+                        "/hall/describe",
+                        described(Map.of(
+                                "ceiling",
+                                "8,5 m",
+                                "obstructions",
+                                "hoops 7 m\nscore board 2: 6.2 m",
+                                "note",
+                                "east door shut"))));
+        String page = laptop.get("/hall").body();
+        assertTrue(page.contains("score board 2 6.2 m") && page.contains("value=\"8,5 m\""), page);
+        assertTrue(page.contains("east door shut"), page);
+    }
+
+    @Test
+    void a_hall_that_cannot_be_meant_is_refused_beside_its_fields() throws Exception {
+        measure("4 m", Map.of());
+        says(422, "has no height", laptop.form("/hall/describe", described(Map.of("obstructions", "hoops"))));
+        says(
+                422,
+                "must not be above the ceiling",
+                laptop.form("/hall/describe", described(Map.of("ceiling", "6 m", "obstructions", "hoops 7 m"))));
+        says(422, "must be 1 to 20000", laptop.form("/hall/describe", described(Map.of("people", "25 m"))));
+        assertFalse(laptop.get("/hall").body().contains("Free height"), "nothing was kept");
+    }
+
+    @Test
+    void distances_set_for_a_hall_judge_its_places_alone_and_open_the_item_again() throws Exception {
+        measure("4 m", bench("2 m"));
+        String event =
+                CalledAttempt.value(laptop.get("/checks").body(), "/checks\\?list=packing&amp;subject=([^\"]+)\"");
+        tick(event, "distances", "clear");
+        says(200, "bench is 500 mm too close", laptop.form("/hall/describe", described(Map.of("people", "2.5 m"))));
+        String now = laptop.get("/now").body();
+        assertTrue(now.contains("asked again") && now.contains("bench is 500 mm too close"), now);
+        Map<String, String> other = new HashMap<>(bench("2 m"));
+        other.put("hall", "Old Gym");
+        says(200, "Old Gym, lane", measure("4 m", other));
+        String id = CalledAttempt.value(laptop.get("/hall").body(), "place=([^\"]+)\"[^>]*>Old Gym");
+        assertTrue(laptop.get("/hall?place=" + id).body().contains("Nothing is too close."), "usual distances there");
+        says(200, "Nothing is too close.", laptop.form("/hall/describe", described(Map.of())));
+    }
+
+    @Test
+    void the_air_is_noted_and_can_be_taken_back() throws Exception {
+        measure("4 m", Map.of());
+        says(
+                422,
+                "no temperature in °C",
+                laptop.form("/hall/air", Map.of("hall", "Saltmarsh Hall", "celsius", "warm", "humidity", "")));
+        says(
+                422,
+                "Type a temperature",
+                laptop.form("/hall/air", Map.of("hall", "Saltmarsh Hall", "celsius", "", "humidity", "")));
+        says(
+                200,
+                "18.5 °C, 45 % humidity",
+                laptop.form("/hall/air", Map.of("hall", "Saltmarsh Hall", "celsius", "18,5 °C", "humidity", "45")));
+        String air = CalledAttempt.value(
+                laptop.get("/hall").body(),
+                "/hall/air/remove\"[^>]*><input type=\"hidden\" name=\"id\" value=\"([^\"]+)\"");
+        assertFalse(laptop.form("/hall/air/remove", Map.of("id", air)).body().contains("18.5 °C"), "taken back");
+        assertEquals(404, laptop.form("/hall/air/remove", Map.of("id", air)).statusCode());
+    }
 }

@@ -24,6 +24,7 @@ import org.skeinday.browser.SteppedClock;
 import org.skeinday.fault.CalledAttempt;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
+import org.skeinday.prepare.Prepared;
 
 /** The lists of the demo's day, tapped as pages do it. */
 class ChecksWebTest {
@@ -385,5 +386,77 @@ class ChecksWebTest {
     void a_viewer_has_no_lists() throws Exception {
         Visitor viewer = Demo.joined(app, "viewer", "", 73);
         assertEquals(403, viewer.get("/checks").statusCode());
+    }
+
+    @Test
+    void a_pull_test_holds_what_todays_strongest_motor_asks_and_is_noted_of_the_winding_place() throws Exception {
+        String event = event();
+        String list = helper.get("/checks?list=winding-place&subject=" + event).body();
+        double least = Double.parseDouble(CalledAttempt.value(list, "test the mount with ([0-9]+) N or more"));
+        refused(
+                "The mount must hold",
+                helper.tap(
+                        "step.tick",
+                        item("winding-place", event, "mount-pulled").put("answer", String.valueOf(least - 0.1))));
+        saved(helper.tap(
+                "step.tick", item("winding-place", event, "mount-pulled").put("answer", String.valueOf(least))));
+        var forms = new Prepared(laptop);
+        Map<String, String> table = forms.shown(forms.row("stations", "Table by the door"));
+        assertEquals(least, Double.parseDouble(table.get("pull-test")), table.toString());
+        assertEquals(java.time.LocalDate.now(clock).toString(), table.get("pull-tested"), table.toString());
+    }
+
+    @Test
+    void a_ratio_or_a_lane_other_than_on_record_is_refused_with_where_to_put_it_right() throws Exception {
+        String event = event();
+        String attempt = called();
+        refused(
+                "to 1: turn the crank once",
+                helper.tap("step.tick", item("before-winding", attempt, "ratio").put("answer", "9.5")));
+        saved(helper.tap(
+                "step.tick", item("winding-place", event, "lane-length").put("answer", "3 m")));
+        laptop.form("/hall/measure", HallFields.of("4 m", Map.of()));
+        refused(
+                "has this lane with 4",
+                helper.tap(
+                        "step.tick", item("winding-place", event, "lane-length").put("answer", "3.94 m")));
+        saved(helper.tap(
+                "step.tick", item("winding-place", event, "lane-length").put("answer", "3.95 m")));
+    }
+
+    @Test
+    void a_model_weighed_in_its_list_is_weighed_in_prepare_too() throws Exception {
+        String model = CalledAttempt.value(
+                helper.get("/checks").body(), "/checks\\?list=model-inspection&amp;subject=([^\"]+)\"");
+        saved(helper.tap(
+                "step.tick", item("model-inspection", model, "model-mass").put("answer", "7.31 g")));
+        String row = laptop.get("/prepare/models/row/" + model.substring(model.indexOf('~') + 1))
+                .body();
+        assertTrue(row.contains("7.31 g"), row);
+    }
+
+    @Test
+    void a_motor_that_asks_for_more_than_the_lane_has_opens_the_length_again_once() throws Exception {
+        String event = event();
+        laptop.form("/hall/measure", HallFields.of("1.9 m", Map.of()));
+        var forms = new Prepared(laptop);
+        forms.save("motors", forms.row("motors", "A3"), Map.of("loop", "600 mm"));
+        saved(helper.tap(
+                "step.tick", item("winding-place", event, "lane-length").put("answer", "1.9 m")));
+        assertFalse(laptop.get("/now").body().contains("asked again"), "nothing was called yet");
+        callWith("A3");
+        String now = laptop.get("/now").body();
+        assertTrue(now.contains("asked again"), now);
+    }
+
+    private void callWith(String tag) throws Exception {
+        String card = laptop.get("/now").body();
+        String motor = CalledAttempt.value(card, "<option value=\"([^\"]+)\"[^>]*>" + tag);
+        String entry = CalledAttempt.value(card, "name=\"entry\" value=\"([^\"]+)\"");
+        String number = CalledAttempt.value(card, "name=\"number\" value=\"([^\"]+)\"");
+        String model = CalledAttempt.value(card, "name=\"model\" value=\"([^\"]+)\"");
+        var called =
+                laptop.form("/attempt/call", Map.of("entry", entry, "number", number, "motor", motor, "model", model));
+        assertEquals(200, called.statusCode(), called.body());
     }
 }

@@ -1,0 +1,100 @@
+package org.skeinday.attempt.action;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.contest.store.StationStore;
+import org.skeinday.hall.PlaceMeasured;
+import org.skeinday.hall.store.PlaceStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.steps.Step;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+import org.skeinday.units.UnitSystem;
+
+/** Values of the day's lists that belong to the winding place or to a model. */
+final class SaidBeside {
+    private static final Set<String> TOPICS = Set.of("contest", "places");
+    /** A tape along a floor says it no better, mm (own default). */
+    private static final double TAPE_MM = 50;
+    /** A checked ratio differs by less than this from the one on record, as a share (own default). */
+    private static final double SAME_RATIO = 0.001;
+
+    private SaidBeside() {}
+
+    /** @param subject of a model's list the event and the model, with a tilde between them */
+    static Optional<Decision> of(Tx tx, ActContext context, String subject, Step step, String answer) {
+        return switch (step.answer()) {
+            case NEWTONS -> pulled(tx, context, Double.parseDouble(answer));
+            case LANE_LENGTH -> lane(tx, Length.parse(answer));
+            case RATIO -> ratio(tx, context, answer);
+            case MASS ->
+                ModelStore.find(tx, subject.substring(subject.indexOf('~') + 1))
+                        .flatMap(model -> weighed(model, answer));
+            default -> Optional.empty();
+        };
+    }
+
+    /** Too little is no pull test; enough is noted of the winding place at work. */
+    private static Optional<Decision> pulled(Tx tx, ActContext context, double newtons) {
+        OptionalDouble least = TodaysPull.testNewtons(tx);
+        if (least.isPresent() && newtons < least.getAsDouble()) {
+            return Optional.of(Decision.refused(
+                    "answer",
+                    "The mount must hold " + Math.round(least.getAsDouble())
+                            + " N today; pull it with as much, or mend it"));
+        }
+        return StationStore.atWork(tx)
+                .map(station -> noted(Fact.of(
+                        "station.changed",
+                        station.pulled(newtons, context.today().toString()))));
+    }
+
+    /** Another ratio than on record would make every plan wrong: it is set where the winder is described. */
+    static Optional<Decision> ratio(Tx tx, ActContext context, String answer) {
+        double said = Double.parseDouble(answer);
+        StationAdded station = StationStore.atWork(tx).orElse(null);
+        if (station == null || station.winderRatio() == null) {
+            return Optional.empty();
+        }
+        if (Math.abs(said / station.winderRatio() - 1) > SAME_RATIO) {
+            return Optional.of(Decision.refused(
+                    "answer",
+                    "The winder is on record with " + plain(station.winderRatio())
+                            + " to 1: turn the crank once and count again, or set its ratio in Prepare"));
+        }
+        return Optional.of(noted(
+                Fact.of("station.changed", station.ratioChecked(context.today().toString()))));
+    }
+
+    private static Optional<Decision> lane(Tx tx, Length said) {
+        PlaceMeasured place = PlaceStore.inUse(tx).orElse(null);
+        return place == null || Math.abs(place.laneMm() - said.millimetres()) <= TAPE_MM
+                ? Optional.empty()
+                : Optional.of(Decision.refused(
+                        "answer",
+                        "The page Hall has this lane with "
+                                + UnitSystem.METRIC.room(Length.ofMillimetres(place.laneMm()))
+                                + ": measure again, or put it right there"));
+    }
+
+    private static Optional<Decision> weighed(ModelAdded model, String typed) {
+        return Optional.of(
+                noted(Fact.of("model.changed", model.weighed(Mass.parse(typed).grams(), typed.strip()))));
+    }
+
+    private static Decision noted(Fact fact) {
+        return new Decision.Decided(java.util.List.of(fact), Map.of(), TOPICS);
+    }
+
+    private static String plain(double value) {
+        return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,49 @@
+package org.skeinday.steps.web;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.Caller;
+import org.skeinday.steps.Cautions;
+import org.skeinday.steps.Moment;
+import org.skeinday.steps.action.StepDeeds;
+import org.skeinday.steps.store.RunStore;
+
+/** The cautions as one person is shown them today: in full at the first meeting, then in one line that opens. */
+public final class CautionsFor {
+    private final Tx tx;
+    private final Caller caller;
+    private final Clock clock;
+
+    public CautionsFor(Tx tx, Context ctx, Clock clock) {
+        this.tx = tx;
+        this.caller = Access.callerOf(ctx);
+        this.clock = clock;
+    }
+
+    /** ISO date in the hall. */
+    public String today() {
+        return LocalDate.now(clock).toString();
+    }
+
+    public List<Cautions.Shown> at(Moment moment) {
+        return Cautions.at(moment, met());
+    }
+
+    /** Of a motor that is wound until it breaks. */
+    public List<Cautions.Shown> ofBreaking() {
+        return Cautions.ofBreaking(met());
+    }
+
+    private Set<String> met() {
+        return RunStore.met(
+                tx,
+                StepDeeds.reader(caller.person(), caller.device()),
+                today(),
+                clock.millis() - ChecksPages.READING_MS);
+    }
+}
