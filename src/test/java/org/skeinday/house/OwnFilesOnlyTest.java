@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 class OwnFilesOnlyTest {
     /** With or without its scheme; {@code //} begins a line's comment in scripts when nothing of a name follows at once. */
     private static final Pattern ELSEWHERE = Pattern.compile(
-            "(?i)\\b(?:https?|wss?|ftp):|[\"'(=]\\s*//[a-z0-9]|\\burl\\(\\s*[\"']?(?!data:|/static/|\\.\\./|#)");
+            "(?i)\\b(?:https?|wss?|ftp)://[\\w$]|[\"'(=]\\s*//[a-z0-9]|\\burl\\(\\s*[\"']?(?!data:|/static/|\\.\\./|#)");
 
     private static final Pattern INLINE = Pattern.compile(
             "(?i)<[^>]*\\s(?:style|on[a-z]+|hx-on[^=]*|srcdoc)\\s*=|<style|<script(?![^>]*\\ssrc=\"/static/)|<base\\b|<meta[^>]*http-equiv"
