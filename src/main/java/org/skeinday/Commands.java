@@ -18,6 +18,7 @@ import org.skeinday.platform.http.PortTaken;
 import org.skeinday.platform.record.Json;
 import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Verify;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -226,7 +227,8 @@ final class Commands {
     static final class Import extends OnFolder {
         @Parameters(
                 paramLabel = "DIR",
-                description = "the folder with event.csv, entries.csv, motors.csv …, or one workbook.xlsx")
+                description =
+                        "the folder with event.csv, entries.csv, motors.csv …, or one workbook.xlsx or bundle.json")
         Path dir = Path.of(".");
 
         @Option(names = "--json", description = "one JSON object: rows by file, or every error with its place")
@@ -234,10 +236,10 @@ final class Commands {
 
         @Override
         public Integer call() throws Exception {
-            if (!Files.isDirectory(dir) && !WorkbookFile.isOne(dir)) {
+            if (!Files.isDirectory(dir) && !OneFile.isOne(dir)) {
                 throw new ParameterException(spec.commandLine(), "There is no folder " + dir);
             }
-            var texts = Files.isDirectory(dir) ? DayFolder.read(dir) : WorkbookFile.read(dir);
+            var texts = Files.isDirectory(dir) ? DayFolder.read(dir) : OneFile.read(dir);
             Exchange.Taken taken =
                     Exchange.take(folder("skeinday"), texts, 0, Clock.systemDefaultZone(), new SecureRandom());
             if (json) {
@@ -256,24 +258,29 @@ final class Commands {
 
     @Command(
             name = "export",
-            description = "Writes the whole record as the CSV files that import takes, and results.csv.",
+            description = "Writes the record as the CSV files that import takes, and results.csv; or a part of it.",
             mixinStandardHelpOptions = true,
             footer = {"", "Example:", "  export files-out --data my-season"})
     static final class Export extends OnFolder {
         @Parameters(
                 paramLabel = "DIR",
-                description = "the folder to write (new, empty, or of an earlier export), or one workbook.xlsx")
+                description =
+                        "the folder to write (new, empty, or of an earlier export), or one workbook.xlsx or bundle.json")
         Path dir = Path.of(".");
 
         @Option(names = "--json", description = "one JSON object: rows by file")
         boolean json;
 
+        @ArgGroup
+        TakenOut.@Nullable Choice choice;
+
         @Override
         public Integer call() throws Exception {
             Path folder = existing(folder("skeinday"));
-            DayFiles.Written written = Exchange.write(folder, Clock.systemDefaultZone());
-            if (WorkbookFile.isOne(dir)) {
-                WorkbookFile.write(dir, written.texts());
+            TakenOut.Choice what = choice == null ? new TakenOut.Choice() : choice;
+            DayFiles.Written written = Exchange.write(folder, what, Clock.systemDefaultZone());
+            if (OneFile.isOne(dir)) {
+                OneFile.write(dir, what.about(), written.texts());
             } else {
                 DayFolder.write(dir, written.texts());
             }

@@ -10,7 +10,6 @@ import java.util.Map;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.action.ImportFiles;
-import org.skeinday.exchange.action.ReadDay;
 import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Json;
@@ -63,11 +62,10 @@ final class Exchange {
         throw new IOException("It is not known whether the files were taken; look with: skeinday verify. " + answer);
     }
 
-    /** The whole record as files. */
-    static DayFiles.Written write(Path folder, Clock clock) throws IOException {
+    /** The record, or a part of it, as files. */
+    static DayFiles.Written write(Path folder, TakenOut.Choice choice, Clock clock) throws IOException {
         try (Record record = Record.open(folder, Parts.projection(), clock)) {
-            return record.read(
-                    tx -> DayFiles.write(ReadDay.all(tx, record.people().names()), clock.getZone()));
+            return record.read(tx -> TakenOut.of(tx, choice, record.people().names(), clock.getZone()));
         }
     }
 }

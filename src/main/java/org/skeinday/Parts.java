@@ -32,6 +32,7 @@ import org.skeinday.paper.action.KeyIn;
 import org.skeinday.platform.http.NavItem;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.Erasing;
 import org.skeinday.platform.record.FactKind;
 import org.skeinday.platform.record.Projection;
 import org.skeinday.platform.record.Record;
@@ -96,6 +97,7 @@ final class Parts {
         kinds.addAll(StepsFacts.kinds());
         kinds.addAll(PlaceStore.kinds());
         kinds.addAll(HallStore.kinds());
+        kinds.addAll(Erasing.facts());
         kinds.addAll(PlanStore.kinds());
         kinds.addAll(ReviewFacts.kinds());
         kinds.addAll(DeviceStore.factKinds());
@@ -112,6 +114,7 @@ final class Parts {
         kinds.addAll(WindingGate.kinds(record.people()::names));
         kinds.addAll(StepDeeds.kinds(SaidInLists::elsewhere));
         kinds.addAll(PlaceDeeds.kinds(PlaceReopens::byPlace));
+        kinds.addAll(Erasing.kinds(record.people()));
         kinds.addAll(HallDeeds.kinds(PlaceReopens::byPlace));
         kinds.addAll(TakePlan.kinds());
         kinds.addAll(SetbackDeeds.kinds());

@@ -32,7 +32,7 @@ class ExchangeProperties {
     private Map<String, String> through(String name, Map<String, String> texts) throws Exception {
         Exchange.Taken taken = Exchange.take(root.resolve(name), texts, 0, CLOCK, new SecureRandom());
         assertEquals(List.of(), taken.errors());
-        return Exchange.write(root.resolve(name), CLOCK).texts();
+        return Exchange.write(root.resolve(name), new TakenOut.Choice(), CLOCK).texts();
     }
 
     @ParameterizedTest

@@ -41,7 +41,7 @@ class ExchangeRoundTripTest {
     private int acts;
 
     private Map<String, String> export(Path folder) throws Exception {
-        return Exchange.write(folder, CLOCK).texts();
+        return Exchange.write(folder, new TakenOut.Choice(), CLOCK).texts();
     }
 
     /** Imports into an empty folder, and exports that. */

@@ -125,6 +125,12 @@ final class HouseRules {
                         resideInAnyPackage("org.dhatim.fastexcel..", "org.apache.commons.compress..", "java.io")
                                 .and(not(IOException.class.getSimpleName())))
                 .because("XlsxBook alone knows workbooks and their bytes"));
+        rules.add(noClasses()
+                .that(resideInAPackage(room("exchange")).and(not("Bundle")))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("com.fasterxml.jackson..")
+                .because("Bundle alone speaks JSON"));
         return all(rules);
     }
 
@@ -135,7 +141,11 @@ final class HouseRules {
         allowed.addAll(OWN.getOrDefault(name, List.of()));
         if (name.equals("exchange")) {
             allowed.addAll(List.of(
-                    "de.siegmar.fastcsv..", "org.dhatim.fastexcel..", "org.apache.commons.compress..", "java.io"));
+                    "de.siegmar.fastcsv..",
+                    "org.dhatim.fastexcel..",
+                    "org.apache.commons.compress..",
+                    "com.fasterxml.jackson..",
+                    "java.io"));
         }
         return classes()
                 .that()

@@ -60,6 +60,7 @@ final class Batch {
             keepNames(writing, step);
             append(writing, step);
             commit(writing);
+            erase(step);
         }
         return new Outcome(step.answers, step.topics, step.n);
     }
@@ -70,6 +71,7 @@ final class Batch {
         private final List<JournalLine> lines = new ArrayList<>();
         private final Map<String, String> names = new LinkedHashMap<>();
         private final Set<String> topics = new HashSet<>();
+        private final Set<String> erased = new HashSet<>();
         private long n;
         private String head;
 
@@ -83,6 +85,7 @@ final class Batch {
             head = line.hash();
             lines.add(line);
             names.putAll(decided.names());
+            erased.addAll(Erasing.of(decided.facts()));
             topics.addAll(decided.topics());
         }
     }
@@ -159,6 +162,15 @@ final class Batch {
     private void takeBack() {
         try {
             record.journal().takeBack();
+        } catch (IOException e) {
+            throw new MustReopen(e);
+        }
+    }
+
+    /** After the lines, which say so: opening the record erases again what could not be erased here. */
+    private void erase(Step step) {
+        try {
+            record.people().erase(step.erased);
         } catch (IOException e) {
             throw new MustReopen(e);
         }

@@ -11,6 +11,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Names of persons and the coach's PIN, in people.json beside the journal: outside the chain, so that a person can be
@@ -70,6 +71,14 @@ public final class People {
         all.putAll(more);
         write(all, pinHash);
         names = Map.copyOf(all);
+    }
+
+    synchronized void erase(Set<String> persons) throws IOException {
+        Map<String, String> left = Erasing.without(names, persons);
+        if (left.size() < names.size()) {
+            write(left, pinHash);
+            names = Map.copyOf(left);
+        }
     }
 
     /** Written aside, forced, renamed: at every moment the old or the new file is there, whole. */

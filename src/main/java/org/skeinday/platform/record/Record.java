@@ -125,6 +125,7 @@ public final class Record implements AutoCloseable {
             journal = Journal.open(folder, opener, replay::line);
             replay.end();
             database = opened;
+            people.erase(opened.read(Erasing::all));
         } catch (IOException | RuntimeException e) {
             closeFiles();
             opened.close();

@@ -2,28 +2,24 @@ package org.skeinday.prepare.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
+import org.skeinday.exchange.Bundle;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.FileText;
 import org.skeinday.exchange.XlsxBook;
 import org.skeinday.exchange.action.ImportFiles;
-import org.skeinday.exchange.action.ReadDay;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 
-/** A team's spreadsheets in, looked through first and taken whole; and everything out again. */
+/** A team's spreadsheets in, looked through first and taken whole. */
 public final class FilePages {
     private final Desk desk;
 
@@ -43,8 +39,6 @@ public final class FilePages {
                                 new ImportView("", List.of(), List.of(), List.copyOf(DayFiles.known()))));
         routes.post("/import/look", Role.COACH, Routes.IMPORT_BODY, this::look);
         routes.post("/import/take", Role.COACH, Routes.IMPORT_BODY, this::take);
-        routes.get("/export.zip", Role.CAPTAIN, this::export);
-        routes.get("/export.xlsx", Role.CAPTAIN, this::exportWorkbook);
     }
 
     private ImportFiles.Files files(Context ctx) throws IOException {
@@ -55,6 +49,8 @@ public final class FilePages {
                 String name = file.filename().toLowerCase(Locale.ROOT);
                 if (name.endsWith(".xlsx")) {
                     texts.putAll(workbook(file.filename(), bytes));
+                } else if (name.endsWith(".json")) {
+                    texts.putAll(bundle(file.filename(), bytes));
                 } else if (bytes.length > 0 || !name.isEmpty()) {
                     texts.put(name, FileText.decode(bytes));
                 }
@@ -68,6 +64,14 @@ public final class FilePages {
 
     private static Map<String, String> workbook(String name, byte[] bytes) {
         XlsxBook.Read read = XlsxBook.read(name, bytes);
+        if (!read.errors().isEmpty()) {
+            throw new Refusal(422, read.errors().get(0).text());
+        }
+        return read.texts();
+    }
+
+    private static Map<String, String> bundle(String name, byte[] bytes) {
+        Bundle.Read read = Bundle.read(name, FileText.decode(bytes));
         if (!read.errors().isEmpty()) {
             throw new Refusal(422, read.errors().get(0).text());
         }
@@ -107,32 +111,5 @@ public final class FilePages {
                                 rows,
                                 read.errors().stream().map(CellError::text).toList(),
                                 List.of()));
-    }
-
-    private DayFiles.Written written() {
-        return desk.record()
-                .read(tx ->
-                        DayFiles.write(ReadDay.all(tx, desk.record().people().names()), desk.zone()));
-    }
-
-    private void exportWorkbook(Context ctx) {
-        ctx.contentType("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
-        ctx.header("Content-Disposition", "attachment; filename=\"skeinday.xlsx\"");
-        ctx.result(XlsxBook.write(written().texts()));
-    }
-
-    private void export(Context ctx) throws IOException {
-        DayFiles.Written written = written();
-        var bytes = new ByteArrayOutputStream();
-        try (var zip = new ZipOutputStream(bytes)) {
-            for (Map.Entry<String, String> file : written.texts().entrySet()) {
-                zip.putNextEntry(new ZipEntry(file.getKey()));
-                zip.write(file.getValue().getBytes(StandardCharsets.UTF_8));
-                zip.closeEntry();
-            }
-        }
-        ctx.contentType("application/zip");
-        ctx.header("Content-Disposition", "attachment; filename=\"skeinday.zip\"");
-        ctx.result(bytes.toByteArray());
     }
 }

@@ -17,6 +17,7 @@ final class Links {
             new OverviewView.Link(
                     "/making", "Make motors", "Strip to cut for a wanted loop, what it weighs, pairs that match."),
             new OverviewView.Link("/inspection", "Inspection", "Mass as inspected, margin under the limit, handed in."),
+            new OverviewView.Link("/people", "People", "Whose names are kept; erase one for good."),
             new OverviewView.Link(
                     "/import",
                     "Bring files in",
@@ -25,8 +26,8 @@ final class Links {
                     "/import/history",
                     "Bring a history in",
                     "A spreadsheet of your own columns, which you explain. By the coach."),
-            new OverviewView.Link("/export.zip", "Take files out", "Everything, as CSV files in one archive."),
-            new OverviewView.Link("/export.xlsx", "Take a workbook out", "The same as one workbook (XLSX)."));
+            new OverviewView.Link(
+                    "/export", "Take files out", "An event, a season or everything: CSV, workbook, JSON."));
 
     static final List<OverviewView.Link> PRINTED = List.of(
             new OverviewView.Link("/cards", "Attempt cards", "One for each attempt: the day on paper."),

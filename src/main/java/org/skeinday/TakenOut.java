@@ -1,0 +1,81 @@
+package org.skeinday;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.exchange.Day;
+import org.skeinday.exchange.DayFiles;
+import org.skeinday.exchange.DayPart;
+import org.skeinday.exchange.RecordTables;
+import org.skeinday.exchange.action.ReadDay;
+import org.skeinday.platform.db.Tables;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.review.Season;
+import picocli.CommandLine.Option;
+
+/** What is taken out of a record: all of it, one event, one season, or its tables. */
+final class TakenOut {
+    /** As the command line says it; nothing of it is all of the record. */
+    static final class Choice {
+        @Option(names = "--event", description = "one event only, by its name", paramLabel = "NAME")
+        @Nullable
+        String event;
+
+        @Option(
+                names = "--season",
+                description = "one season only, by any day of it; a season begins on 1 September",
+                paramLabel = "DAY")
+        @Nullable
+        LocalDate season;
+
+        @Option(names = "--tables", description = "every table of the record, for tools of your own; import takes none")
+        boolean tables;
+
+        String about() {
+            return event != null
+                    ? event
+                    : season != null ? "season " + of(season).words() : "the whole record";
+        }
+    }
+
+    private TakenOut() {}
+
+    private static Season of(LocalDate day) {
+        return Season.of(day, Season.DEFAULT_START);
+    }
+
+    /** @throws IllegalArgumentException when there is no such event */
+    static DayFiles.Written of(Tx tx, Choice choice, Map<String, String> people, ZoneId zone) {
+        if (choice.tables) {
+            Map<String, String> texts = RecordTables.write(Tables.texts(tx), people);
+            Map<String, Integer> rows = new java.util.TreeMap<>();
+            texts.forEach((file, text) -> rows.put(file, (int) text.lines().count() - 1));
+            return new DayFiles.Written(texts, rows);
+        }
+        return DayFiles.write(part(ReadDay.all(tx, people), choice, zone), zone);
+    }
+
+    private static Day part(Day day, Choice choice, ZoneId zone) {
+        if (choice.event != null) {
+            return DayPart.ofEvent(day, event(day.events(), choice.event), zone);
+        }
+        if (choice.season != null) {
+            Season season = of(choice.season);
+            return DayPart.ofDays(day, season.first(), season.last(), zone);
+        }
+        return day;
+    }
+
+    private static String event(List<EventAdded> events, String name) {
+        return events.stream()
+                .filter(e -> e.name().equalsIgnoreCase(name.strip()))
+                .map(EventAdded::id)
+                .reduce((first, last) -> last)
+                .orElseThrow(() -> new IllegalArgumentException("There is no event '" + name + "'; there are "
+                        + String.join(
+                                ", ", events.stream().map(EventAdded::name).toList())));
+    }
+}

@@ -1,0 +1,132 @@
+package org.skeinday.exchange;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.contest.EventAdded;
+
+/**
+ * One event or the days of one season out of a record, with everything that it names: so that another laptop that knows
+ * nothing can take it in.
+ */
+public final class DayPart {
+    private final Day day;
+    private final Set<String> events;
+    private final Predicate<LocalDate> flownOn;
+    private final ZoneId zone;
+
+    private DayPart(Day day, Set<String> events, Predicate<LocalDate> flownOn, ZoneId zone) {
+        this.day = day;
+        this.events = events;
+        this.flownOn = flownOn;
+        this.zone = zone;
+    }
+
+    /** @param event its id */
+    public static Day ofEvent(Day day, String event, ZoneId zone) {
+        return new DayPart(day, Set.of(event), d -> false, zone).day();
+    }
+
+    /** Events and practice from the first day to the last, both among them. */
+    public static Day ofDays(Day day, LocalDate first, LocalDate last, ZoneId zone) {
+        Predicate<LocalDate> within = d -> !d.isBefore(first) && !d.isAfter(last);
+        Set<String> events = day.events().stream()
+                .filter(e -> within.test(LocalDate.parse(e.day())))
+                .map(EventAdded::id)
+                .collect(Collectors.toSet());
+        return new DayPart(day, events, within, zone).day();
+    }
+
+    private static <T> List<T> kept(List<T> all, Function<T, @Nullable String> id, Set<String> ids) {
+        return all.stream().filter(t -> ids.contains(id.apply(t))).toList();
+    }
+
+    private static <T> Set<String> ids(List<T> all, Function<T, @Nullable String> id) {
+        return all.stream().map(id).filter(Objects::nonNull).collect(Collectors.toSet());
+    }
+
+    private Day day() {
+        var entries = kept(day.entries(), e -> e.eventId(), events);
+        Set<String> entryIds = ids(entries, e -> e.id());
+        var attempts = kept(day.attempts(), a -> a.eventId(), events);
+        Set<String> attemptIds = ids(attempts, a -> a.id());
+        var flights = day.flights().stream()
+                .filter(f -> f.eventId().isEmpty()
+                        ? flownOn.test(LocalDate.ofInstant(Instant.ofEpochMilli(f.flownAtMs()), zone))
+                        : events.contains(f.eventId()))
+                .toList();
+        var entryModels = kept(day.entryModels(), m -> m.entryId(), entryIds);
+        var entryMotors = kept(day.more().entryMotors(), m -> m.entryId(), entryIds);
+        var noted = kept(day.more().noted(), n -> n.attemptId(), attemptIds);
+        Set<String> motorIds = union(
+                ids(attempts, a -> a.motorId()),
+                ids(flights, f -> f.motorId()),
+                ids(entryMotors, m -> m.motorId()),
+                ids(noted, n -> n.spareMotorId()));
+        Set<String> modelIds = union(
+                ids(attempts, a -> a.modelId()), ids(flights, f -> f.modelId()), ids(entryModels, m -> m.modelId()));
+        var motors = kept(day.motors(), m -> m.id(), motorIds);
+        var crew = day.crew().stream()
+                .filter(c -> c.eventId().isEmpty() || events.contains(c.eventId()))
+                .toList();
+        var tasks = kept(day.more().entryTasks(), t -> t.entryId(), entryIds);
+        var watches = kept(day.watches(), w -> w.attemptId(), attemptIds);
+        var readings = kept(day.readings(), r -> r.attemptId(), attemptIds);
+        Set<String> people = union(
+                ids(crew, c -> c.personId()),
+                ids(tasks, t -> t.personId()),
+                ids(watches, w -> w.personId()),
+                ids(readings, r -> r.personId()));
+        Day.More more = day.more();
+        return new Day(
+                kept(day.events(), e -> e.id(), union(events, ids(flights, f -> f.eventId()))),
+                kept(day.models(), m -> m.id(), modelIds),
+                kept(day.batches(), b -> b.id(), ids(motors, m -> m.batchId())),
+                motors,
+                entries,
+                entryModels,
+                kept(day.windows(), w -> w.eventId(), events),
+                crew,
+                flights,
+                attempts,
+                only(day.hows(), attemptIds),
+                watches,
+                readings,
+                only(day.people(), people),
+                new Day.More(
+                        kept(more.terms(), t -> t.eventId(), events),
+                        kept(more.flightRules(), r -> r.eventId(), events),
+                        entryMotors,
+                        tasks,
+                        more.stations(),
+                        kept(more.notes(), n -> n.modelId(), modelIds),
+                        kept(more.inspections(), i -> i.motorId(), motorIds),
+                        noted,
+                        kept(more.quiet(), q -> q.attemptId(), attemptIds),
+                        more.lists()));
+    }
+
+    @SafeVarargs
+    private static Set<String> union(Set<String>... sets) {
+        Set<String> all = new HashSet<>();
+        Stream.of(sets).forEach(all::addAll);
+        return all;
+    }
+
+    private static <V> Map<String, V> only(Map<String, V> all, Set<String> ids) {
+        Map<String, V> left = new LinkedHashMap<>(all);
+        left.keySet().retainAll(ids);
+        return Map.copyOf(left);
+    }
+}

@@ -1,0 +1,122 @@
+package org.skeinday;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.record.Backup;
+import org.skeinday.platform.record.Verify;
+
+/** A name is erased: gone from pages, files and later backups, while the chain still holds. */
+class ErasedPersonWebTest {
+    private static final String[] PAGES = {
+        "/",
+        "/prepare/crew",
+        "/prepare/entries",
+        "/people",
+        "/evening",
+        "/day",
+        "/results",
+        "/checks",
+        "/devices",
+        "/bench",
+        "/cards",
+        "/keyin",
+        "/log",
+        "/search?q=",
+        "/evening/season",
+        "/practice",
+        "/timing"
+    };
+
+    @TempDir
+    Path root;
+
+    private Path folder;
+    private String name = "";
+
+    @BeforeEach
+    void someone() throws Exception {
+        folder = root.resolve("day");
+        try (App app = Demo.start(folder)) {
+            name = CalledAttempt.value(
+                    new Visitor(app.port(), "", 91).get("/people").body(), "Erase ([^\"]+)\"");
+        }
+    }
+
+    private static String files(Visitor laptop) throws Exception {
+        var all = new StringBuilder();
+        try (var zip = new ZipInputStream(new ByteArrayInputStream(laptop.bytes("/export.zip")))) {
+            for (ZipEntry file = zip.getNextEntry(); file != null; file = zip.getNextEntry()) {
+                all.append(new String(zip.readAllBytes(), StandardCharsets.UTF_8));
+            }
+        }
+        return all.toString();
+    }
+
+    private String id(Visitor laptop) throws Exception {
+        return CalledAttempt.value(
+                laptop.get("/people").body(), "Erase " + name + "\"[^§]*?name=\"person\" value=\"([^\"]+)\"");
+    }
+
+    @Test
+    void it_takes_the_name_typed_again_and_the_coach() throws Exception {
+        try (App app = Demo.startEmpty(folder)) {
+            Visitor laptop = new Visitor(app.port(), "", 91);
+            String id = id(laptop);
+            var slip = laptop.form("/people/erase", Map.of("person", id, "name", name + "x"));
+            assertEquals(422, slip.statusCode());
+            assertTrue(slip.body().contains("Type the name exactly"), slip.body());
+            assertEquals(
+                    404,
+                    laptop.form("/people/erase", Map.of("person", "nobody", "name", name))
+                            .statusCode());
+            Visitor captain = Demo.joined(app, "captain", "", 92);
+            assertEquals(
+                    403,
+                    captain.form("/people/erase", Map.of("person", id, "name", name))
+                            .statusCode());
+            assertTrue(laptop.get("/prepare/crew").body().contains(name), "nobody was erased");
+        }
+    }
+
+    @Test
+    void the_name_is_gone_from_pages_files_and_later_backups_and_the_chain_holds() throws Exception {
+        Path later = root.resolve("later");
+        String kept;
+        try (App app = Demo.startEmpty(folder)) {
+            Visitor laptop = new Visitor(app.port(), "", 91);
+            assertTrue(files(laptop).contains(name), "before");
+            kept = Files.readString(folder.resolve("people.json"));
+            var said = laptop.form("/people/erase", Map.of("person", id(laptop), "name", name));
+            assertEquals(200, said.statusCode(), said.body());
+            for (String page : PAGES) {
+                assertFalse(laptop.get(page).body().contains(name), page);
+            }
+            assertFalse(files(laptop).contains(name), "files");
+        }
+        assertFalse(Files.readString(folder.resolve("people.json")).contains(name), "people.json");
+        assertFalse(Files.readString(folder.resolve("journal.jsonl")).contains(name), "the journal never had it");
+        Path made = Backup.make(folder, later, Instant.EPOCH).folder();
+        assertFalse(Files.readString(made.resolve("people.json")).contains(name), "a later backup");
+        Files.writeString(folder.resolve("people.json"), kept); // as after a kill between the line and the file
+        try (App app = Demo.startEmpty(folder)) {
+            assertFalse(
+                    new Visitor(app.port(), "", 91).get("/prepare/crew").body().contains(name), "erased at start");
+        }
+        assertFalse(Files.readString(folder.resolve("people.json")).contains(name), "and from the file");
+        assertTrue(new Verify(Parts.projection()).check(folder).records() > 0, "verify holds");
+    }
+}

@@ -1,0 +1,127 @@
+package org.skeinday.exchange;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Bundles there and back, and against their schema by another library's reader of JSON Schema (draft 2020-12). */
+class BundleProperties {
+    private static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
+    private static final JsonSchema SCHEMA =
+            JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(Bundle.schema());
+
+    /** Other seeds: -Dskeinday.seed=7 runs from 7 on. */
+    static LongStream seeds() {
+        long first = Long.getLong("skeinday.seed", 20_261_127L);
+        return LongStream.range(first, first + 12);
+    }
+
+    private static Map<String, String> texts(Day day) {
+        return DayFiles.write(day, ZONE).texts();
+    }
+
+    private static DayFiles.Read facts(Map<String, String> texts) {
+        return DayFiles.read(texts, Day.EMPTY, n -> "id-" + n, ZONE, Duration.ZERO);
+    }
+
+    private static boolean fits(String json) {
+        return SCHEMA.validate(json, InputFormat.JSON).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void any_day_comes_through_a_bundle_as_the_same_facts_and_the_bundle_fits_its_schema(long seed) {
+        System.out.println("seed " + seed);
+        Map<String, String> texts = texts(new RandomDay(seed).day());
+        String json = Bundle.write("any day", texts);
+        assertEquals(List.of(), List.copyOf(SCHEMA.validate(json, InputFormat.JSON)), "by the schema");
+        Bundle.Read read = Bundle.read("day.json", json);
+        assertEquals(List.of(), read.errors());
+        DayFiles.Read facts = facts(read.texts());
+        assertEquals(List.of(), facts.errors());
+        assertEquals(facts(texts).facts(), facts.facts());
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void an_event_alone_brings_what_it_names_and_no_other_event(long seed) {
+        Day day = new RandomDay(seed).day();
+        for (var event : day.events()) {
+            Day part = DayPart.ofEvent(day, event.id(), ZONE);
+            DayFiles.Read read = facts(texts(part));
+            assertEquals(List.of(), read.errors(), event.name());
+            assertEquals(List.of(event), part.events());
+            assertEquals(
+                    day.attempts().stream()
+                            .filter(a -> a.eventId().equals(event.id()))
+                            .toList(),
+                    part.attempts());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void days_that_hold_all_bring_all_flights_and_days_that_hold_none_bring_none(long seed) {
+        Day day = new RandomDay(seed).day();
+        Day all = DayPart.ofDays(day, LocalDate.of(1900, 1, 1), LocalDate.of(2200, 1, 1), ZONE);
+        assertEquals(List.of(), facts(texts(all)).errors());
+        assertEquals(day.attempts(), all.attempts());
+        assertEquals(day.flights(), all.flights());
+        assertEquals(day.readings(), all.readings());
+        Day none = DayPart.ofDays(day, LocalDate.of(1900, 1, 1), LocalDate.of(1900, 1, 2), ZONE);
+        assertTrue(none.attempts().isEmpty()
+                && none.flights().isEmpty()
+                && none.events().isEmpty());
+    }
+
+    /** Another form is another version: whoever changes a column says so here, and in the version when it must. */
+    @Test
+    void the_schema_is_the_one_that_was_published() throws Exception {
+        Files.writeString(Path.of("target/bundle-1.schema.json"), Bundle.schema()); // to look at what changed
+        Path published = Path.of("src/test/resources/exchange/bundle-1.schema.json");
+        assertEquals(Files.readString(published), Bundle.schema());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            {"format": "skeinday-bundle"                             | is no JSON
+            {"format": "other", "version": 1}                        | is no bundle of Skeinday
+            {"format": "skeinday-bundle", "version": 2}              | newer program
+            {"format": "skeinday-bundle", "version": "1"}            | of version "1"
+            {"format": "skeinday-bundle", "version": 1, "tables": {"motors": {}}}          | is no array
+            {"format": "skeinday-bundle", "version": 1, "tables": {"motors": [3]}}         | is no object
+            {"format": "skeinday-bundle", "version": 1, "tables": {"motors": [{"tag": []}]}} | a text or a number
+            """)
+    void what_is_no_such_bundle_is_refused_with_what_would_be_right(String json, String words) {
+        Bundle.Read read = Bundle.read("day.json", json);
+        assertEquals(Map.of(), read.texts());
+        assertTrue(read.errors().get(0).text().contains(words), read.errors().toString());
+        assertFalse(words.equals("is no JSON") ? fits("{}") : fits(json), "nor by the schema");
+    }
+
+    @Test
+    void cells_that_look_like_formulas_or_like_numbers_stay_texts() {
+        Map<String, String> texts =
+                Map.of("batches.csv", "batch\n'=1+1\n007\n1.50\n12\n", "motors.csv", "tag\n\"a \"\"b\"\"\nc\"\n");
+        Bundle.Read read = Bundle.read("day.json", Bundle.write("odd", texts));
+        assertEquals(texts.get("batches.csv"), read.texts().get("batches.csv"));
+        assertEquals(texts.get("motors.csv"), read.texts().get("motors.csv"));
+    }
+}

@@ -1,0 +1,104 @@
+package org.skeinday.prepare;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.record.Json;
+
+/** What the demo's coach takes out. */
+class ExportWebTest {
+    @TempDir
+    Path root;
+
+    private App app;
+    private Visitor laptop;
+
+    @BeforeEach
+    void start() throws Exception {
+        app = Demo.start(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", 61);
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private Map<String, String> zip(String address) throws Exception {
+        Map<String, String> texts = new LinkedHashMap<>();
+        try (var zip = new ZipInputStream(new ByteArrayInputStream(laptop.bytes(address)))) {
+            for (ZipEntry file = zip.getNextEntry(); file != null; file = zip.getNextEntry()) {
+                texts.put(file.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
+            }
+        }
+        return texts;
+    }
+
+    @Test
+    void an_event_comes_out_alone_in_three_forms() throws Exception {
+        String page = laptop.get("/export").body();
+        String event = CalledAttempt.value(page, "/export.json(\\?event=[^\"]+)\"");
+        JsonNode json = Json.MAPPER.readTree(laptop.get("/export.json" + event).body());
+        assertEquals(
+                1, json.path("tables").path("event").size(), json.path("about").asText());
+        assertTrue(json.path("tables").path("entries").size() > 1, "its entries");
+        assertEquals(2, zip("/export.zip" + event).get("event.csv").lines().count());
+        try (var book = new XSSFWorkbook(new ByteArrayInputStream(laptop.bytes("/export.xlsx" + event)))) {
+            assertEquals(1, book.getSheet("event").getLastRowNum());
+        }
+        assertEquals(404, laptop.get("/export.json?event=none").statusCode());
+        assertEquals(422, laptop.get("/export.json?season=summer").statusCode());
+    }
+
+    @Test
+    void a_season_has_its_flights_and_everything_has_more() throws Exception {
+        String season = CalledAttempt.value(laptop.get("/export").body(), "/export.json(\\?season=[^\"]+)\"");
+        JsonNode part = Json.MAPPER.readTree(laptop.get("/export.json" + season).body());
+        JsonNode all = Json.MAPPER.readTree(laptop.get("/export.json").body());
+        assertTrue(
+                part.path("about").asText().startsWith("season "),
+                part.path("about").asText());
+        assertTrue(part.path("tables").path("flights").size()
+                <= all.path("tables").path("flights").size());
+        assertEquals("the whole record", all.path("about").asText());
+        assertEquals(1, all.path("version").asInt());
+    }
+
+    @Test
+    void every_table_comes_out_for_the_coach_without_what_opens_a_session() throws Exception {
+        Visitor captain = Demo.joined(app, "captain", "", 62);
+        assertEquals(403, captain.get("/tables.zip").statusCode());
+        Map<String, String> tables = zip("/tables.zip");
+        assertTrue(tables.size() > 40, "but were " + tables.keySet());
+        assertTrue(tables.get("motor.csv").startsWith("id,tag,"), tables.get("motor.csv"));
+        assertTrue(tables.get("motor.csv").contains("loop (mm)"), tables.get("motor.csv"));
+        assertTrue(tables.get("device.csv").lines().count() > 1, "the captain's device");
+        assertFalse(tables.get("device.csv").contains("token"), tables.get("device.csv"));
+        try (var book = new XSSFWorkbook(new ByteArrayInputStream(laptop.bytes("/tables.xlsx")))) {
+            assertEquals(tables.size(), book.getNumberOfSheets());
+        }
+    }
+
+    @Test
+    void the_schema_is_there_to_be_read() throws Exception {
+        assertTrue(laptop.get("/bundle.schema.json").body().contains("draft/2020-12"));
+    }
+}
