@@ -32,3 +32,17 @@ import { screenStays, sayScreenStays } from './screen.js';
 const tickScreen = () => { const box = document.getElementById('screen-stays'); if (box) box.checked = screenStays(); };
 document.addEventListener('change', (event) => { if (event.target.id === 'screen-stays') sayScreenStays(event.target.checked); });
 tickScreen();
+
+// The number of the first joining stays until an answer has come, over a page that is loaded again: a lost answer, and the
+// same device joins again, makes no second one.
+const JOINING = 'skeinday-joining';
+document.addEventListener('htmx:configRequest', (event) => {
+  const form = event.detail.elt.closest('#join');
+  if (!form) return;
+  event.detail.parameters.act = localStorage.getItem(JOINING) ?? event.detail.parameters.act;
+  localStorage.setItem(JOINING, event.detail.parameters.act);
+});
+document.addEventListener('htmx:afterRequest', (event) => {
+  const { elt, xhr } = event.detail;
+  if (elt.closest('#join') && xhr.status >= 200 && xhr.status < 500) localStorage.removeItem(JOINING);
+});

@@ -97,7 +97,7 @@ async function fetchInto(part) {
     const answer = await fetch(part.dataset.refetch, { headers, cache: 'no-store', signal: AbortSignal.timeout(pace.answer) });
     if (answer.status === 200) swap(part, await answer.text(), answer.headers.get('ETag'));
     if (source?.readyState === EventSource.OPEN) say({ connected: true });
-    return answer.status < 500;
+    return answer.status < 500 && answer.status !== 429;
   } catch {
     say({ connected: false });
     return false;

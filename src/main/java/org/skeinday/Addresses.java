@@ -10,13 +10,30 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** This machine's own names and addresses. */
 final class Addresses {
     private static final Pattern VIRTUAL = Pattern.compile("^(docker|veth|br-|virbr|vmnet|vboxnet|tun|tap|utun|wg|zt)");
 
+    private static final Pattern NUMBERS = Pattern.compile("[0-9.]+");
+
+    /** The one that tablets are told, by {@code --host}; empty to pick one. */
+    private final String chosen;
+
+    Addresses() {
+        this("");
+    }
+
+    Addresses(String chosen) {
+        this.chosen = chosen.toLowerCase(Locale.ROOT);
+    }
+
     Set<String> names() {
         Set<String> names = new HashSet<>(Set.of("localhost", "127.0.0.1"));
+        if (isChosen()) {
+            names.add(chosen);
+        }
         for (InetAddress address : all()) {
             names.add(address.getHostAddress().toLowerCase(Locale.ROOT));
         }
@@ -28,8 +45,23 @@ final class Addresses {
         return forTablets().stream().findFirst().orElse("localhost");
     }
 
-    /** IPv4 addresses of networks that are up, those of a hall's own router first. */
+    /** The chosen one, then those that were found. */
     List<String> forTablets() {
+        return isChosen()
+                ? Stream.concat(Stream.of(chosen), found().stream().filter(one -> !one.equals(chosen)))
+                        .toList()
+                : found();
+    }
+
+    /** A name always; an address while this machine has it: the router may give another from one day to the next. */
+    private boolean isChosen() {
+        return !chosen.isEmpty()
+                && (!NUMBERS.matcher(chosen).matches()
+                        || all().stream().anyMatch(own -> own.getHostAddress().equals(chosen)));
+    }
+
+    /** IPv4 addresses of networks that are up, those of a hall's own router first. */
+    private static List<String> found() {
         try {
             return NetworkInterface.networkInterfaces()
                     .filter(Addresses::mayCarryTablets)

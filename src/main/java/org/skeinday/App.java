@@ -12,6 +12,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import org.skeinday.attempt.store.AttemptStore;
@@ -31,17 +32,22 @@ import org.skeinday.device.Device;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
+import org.skeinday.device.web.Network;
 import org.skeinday.device.web.PinGate;
+import org.skeinday.device.web.Sessions;
 import org.skeinday.hall.web.HallPages;
 import org.skeinday.paper.web.KeyInPages;
 import org.skeinday.paper.web.PaperPages;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Caller;
+import org.skeinday.platform.http.Callers;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.PinHash;
+import org.skeinday.platform.http.RequestRate;
 import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.http.Server;
 import org.skeinday.platform.live.LiveHub;
 import org.skeinday.platform.live.LiveRoutes;
@@ -69,41 +75,60 @@ import org.skeinday.steps.web.ListPages;
 public final class App implements AutoCloseable {
     private final ScheduledExecutorService clockWatch;
     private final Record record;
+    private final LogFile log;
     private final Writer writer;
     private final LiveHub live;
     private final Server server;
+    private final LentLaptop lent;
     private final Addresses addresses;
+    private final Network network;
     private final Backups backups;
     private final String joinToken;
     private final String newPin;
 
-    /** @param port 0 for any free one */
-    public record Settings(Path data, int port, boolean dev, Pace pace) {}
+    /**
+     * What the program is started with.
+     *
+     * @param port 0 for any free one
+     * @param host the name or address that tablets are told; empty to pick one
+     */
+    public record Settings(Path data, int port, boolean dev, Pace pace, String host) {
+        /** With an address that is picked. */
+        public Settings(Path data, int port, boolean dev, Pace pace) {
+            this(data, port, dev, pace, "");
+        }
+    }
 
     /** Opens the data folder and starts listening. */
     public static App start(Settings settings, Clock clock, SecureRandom random) throws IOException {
         Record record = Record.open(settings.data(), Parts.projection(), clock);
+        LogFile log = LogFile.in(settings.data(), LogFile.FILE_BYTES);
         try {
-            return new App(record, settings, clock, random);
+            return new App(record, log, settings, clock, random);
         } catch (IOException | RuntimeException e) {
+            log.close();
             record.close();
             throw e;
         }
     }
 
-    private App(Record record, Settings settings, Clock clock, SecureRandom random) throws IOException {
+    private App(Record record, LogFile log, Settings settings, Clock clock, SecureRandom random) throws IOException {
         this.record = record;
+        this.log = log;
         this.live = new LiveHub(settings.pace(), hex(random));
         this.joinToken = kept(settings.data().resolve("join-code"), () -> hex(random));
-        this.addresses = new Addresses();
+        this.addresses = new Addresses(settings.host());
+        this.network = new Network(new KeptPlaces(addresses, this::port, settings.data()), clock);
         this.backups = new Backups(settings.data(), clock);
-        this.writer = new Writer(record, Parts.actKinds(record), clock, WriterSettings.normal(), live::publish);
+        this.lent = new LentLaptop(() -> record.read(DeviceStore::isLaptopLent));
+        this.writer = new Writer(record, Parts.actKinds(record), clock, WriterSettings.normal(), this::publish);
         TemplateEngine engine = settings.dev() ? Page.fromFolder(Path.of("src/main/jte")) : Page.precompiled();
         Page page = new Page(engine, Parts.BAR, settings.pace(), record.people()::name);
         page.sayTrouble(() -> (writer.trouble() + " " + backups.trouble()).strip());
         page.sayMoment(live::moment);
         FormActs forms = new FormActs(writer, clock);
         PinGate pins = new PinGate(typed -> PinHash.fits(typed, record.people().pinHash()), clock);
+        Sessions sessions = new Sessions(known(), clock);
         SolverFolder solver = SolverFolder.in(settings.data());
         Desk desk = new Desk(record, forms, page, clock);
         try {
@@ -113,8 +138,9 @@ public final class App implements AutoCloseable {
                             settings.port(),
                             addresses::names,
                             () -> hex(random).substring(0, 8),
-                            settings.pace()),
-                    this::caller,
+                            settings.pace(),
+                            new RequestRate(System::nanoTime)),
+                    callers(sessions),
                     page,
                     routes -> {
                         routes.quietWhile(
@@ -147,7 +173,7 @@ public final class App implements AutoCloseable {
                         new PaperPages(record, page, clock, this::address).register(routes);
                         new KeyInPages(record, forms, page, clock).register(routes);
                         LiveRoutes.register(routes, live, writer, clock, new TapRules(Parts.TAPS, this::deviceOfId));
-                        DevicePages.register(routes, page, writer, clock, door(random, pins));
+                        DevicePages.register(routes, page, writer, clock, door(random, pins, sessions));
                     });
         } catch (RuntimeException e) {
             writer.close();
@@ -161,6 +187,19 @@ public final class App implements AutoCloseable {
         record.runningAt("http://localhost:" + server.port());
     }
 
+    /** Before the answer goes out: who has one must not be served with the old rights. */
+    private void rightsChanged(String device) {
+        lent.changed();
+        live.endStreamsOf(device);
+    }
+
+    private void publish(Set<String> topics, long n) {
+        if (topics.contains("devices")) {
+            lent.changed();
+        }
+        live.publish(topics, n);
+    }
+
     private void jumped(long byMs, Clock clock, String id) {
         writer.submit(new Act(
                 id,
@@ -171,20 +210,44 @@ public final class App implements AutoCloseable {
                 Json.MAPPER.createObjectNode().put("byMs", byMs)));
     }
 
-    private DevicePages.Door door(SecureRandom random, PinGate pins) {
+    private DevicePages.Door door(SecureRandom random, PinGate pins, Sessions sessions) {
         return new DevicePages.Door(
                 joinToken,
-                this::address,
+                network,
                 () -> hex(random),
                 this::crew,
                 () -> record.read(DeviceStore::joined),
-                live::endStreamsOf,
+                this::rightsChanged,
                 live::isConnected,
-                pins);
+                pins,
+                sessions,
+                lent);
     }
 
-    private Optional<Caller> caller(String token) {
-        return record.read((Tx tx) -> DeviceStore.ofToken(tx, token)).map(App::caller);
+    private Sessions.Known known() {
+        return new Sessions.Known(
+                token -> record.read((Tx tx) -> DeviceStore.ofToken(tx, token)),
+                token -> record.read((Tx tx) -> DeviceStore.ofEarlier(tx, token)),
+                number -> record.read((Tx tx) -> DeviceStore.ofJoining(tx, number)));
+    }
+
+    private Callers callers(Sessions sessions) {
+        return new Callers() {
+            @Override
+            public Optional<Caller> ofToken(String token) {
+                return sessions.ofToken(token).map(App::caller);
+            }
+
+            @Override
+            public void heard(String address) {
+                network.heard(address);
+            }
+
+            @Override
+            public Caller laptop() {
+                return lent.getAsBoolean() ? Caller.lentLaptop() : Caller.laptop();
+            }
+        };
     }
 
     private Optional<Caller> deviceOfId(String id) {
@@ -270,6 +333,11 @@ public final class App implements AutoCloseable {
         return live.openStreams();
     }
 
+    /** Who may use each route that is served. */
+    public List<Routes.Right> rights() {
+        return server.rights();
+    }
+
     public Writer writer() {
         return writer;
     }
@@ -287,5 +355,6 @@ public final class App implements AutoCloseable {
         writer.close();
         backups.now();
         record.close();
+        log.close();
     }
 }

@@ -73,6 +73,13 @@ final class Commands {
         @Nullable
         Integer port;
 
+        @Option(
+                names = "--host",
+                description =
+                        "the address or name that tablets are told, kept for the next start; auto picks one again")
+        @Nullable
+        String host;
+
         @Option(names = "--dev", description = "read templates from the source folder")
         boolean dev;
 
@@ -83,7 +90,7 @@ final class Commands {
             App app;
             try {
                 app = App.start(
-                        new App.Settings(folder, port(folder), dev, Pace.normal()),
+                        new App.Settings(folder, port(folder), dev, Pace.normal(), host(folder)),
                         Clock.systemDefaultZone(),
                         new SecureRandom());
             } catch (PortTaken e) {
@@ -97,6 +104,26 @@ final class Commands {
             Stopping.when(app::close, Pace.normal().close(), spec.commandLine().getErr());
             new CountDownLatch(1).await(); // from here on only a signal ends the program
             return 0;
+        }
+
+        /** Written into codes that hang on walls, so it stays until somebody says otherwise. */
+        private String host(Path folder) throws IOException {
+            Path kept = folder.resolve("host");
+            if (host == null) {
+                return Files.exists(kept) ? Files.readString(kept).strip() : "";
+            }
+            if (host.equals("auto")) {
+                Files.deleteIfExists(kept);
+                return "";
+            }
+            if (!host.matches("[A-Za-z0-9]([A-Za-z0-9.-]{0,251}[A-Za-z0-9])?")) {
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "--host must be a name or an address without port, for example 192.168.1.5, but was " + host);
+            }
+            Files.createDirectories(folder);
+            Files.writeString(kept, host);
+            return host;
         }
 
         private int port(Path folder) throws IOException {
@@ -118,6 +145,7 @@ final class Commands {
             } else {
                 out().println("  For tablets:     " + app.joinLink());
                 app.otherAddresses().forEach(other -> out().println("      or           " + other));
+                out().println("  One cannot join: http://localhost:" + app.port() + "/join/help");
             }
             out().println("  Data folder:     " + folder);
             out().println("  Stop:            Ctrl-C");

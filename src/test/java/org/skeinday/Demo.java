@@ -8,12 +8,14 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import org.skeinday.platform.http.Pace;
 
 /** The demo's event in a data folder, imported once for all tests of a run and copied to each. */
 public final class Demo {
     private static final Path TEMPLATE = make();
+    private static final AtomicLong JOININGS = new AtomicLong();
 
     private Demo() {}
 
@@ -53,12 +55,17 @@ public final class Demo {
     public static Visitor joined(App app, String role, String pin, long seed) throws IOException, InterruptedException {
         String token = app.joinLink().substring(app.joinLink().indexOf('#') + 1);
         HttpResponse<String> answer = new Visitor(app.port(), "", seed)
-                .form("/join", Map.of("token", token, "role", role, "person", "", "pin", pin));
+                .form("/join", Map.of("token", token, "role", role, "person", "", "pin", pin, "act", oneMore()));
         if (answer.statusCode() != 204) {
             throw new AssertionError(answer.statusCode() + " " + answer.body());
         }
         String cookie = answer.headers().firstValue("Set-Cookie").orElseThrow();
         return new Visitor(app.port(), cookie.replaceFirst(";.*", ""), seed);
+    }
+
+    /** Each device makes a number of its own for its joining. */
+    private static String oneMore() {
+        return String.format("%032x", JOININGS.incrementAndGet());
     }
 
     /** Id of a person of the demo's crew. */

@@ -98,7 +98,8 @@ class ExchangeRoundTripTest {
                     .findFirst()
                     .orElseThrow()
                     .id();
-            String model = record.read(tx -> ModelStore.all(tx).get(0).id());
+            String model =
+                    record.read(tx -> ModelStore.ofEntry(tx, curlew).get(0).id());
             String motor = record.read(tx -> MotorStore.all(tx).get(0).id());
             String person = record.people().names().keySet().stream()
                     .sorted()

@@ -28,10 +28,19 @@ public final class Visitor {
         this(client(), port, cookie, seed);
     }
 
+    /** The same from another address than the laptop's own: whoever asks there has joined, or is nobody. */
+    public static Visitor from(String address, int port, String cookie, long seed) {
+        return new Visitor(client(), "http://" + address + ":" + port, cookie, seed);
+    }
+
     /** One of many that share their connections: a client of its own has threads of its own. */
     public Visitor(HttpClient client, int port, String cookie, long seed) {
+        this(client, "http://localhost:" + port, cookie, seed);
+    }
+
+    private Visitor(HttpClient client, String root, String cookie, long seed) {
         this.client = client;
-        this.root = "http://localhost:" + port;
+        this.root = root;
         this.cookie = cookie;
         this.ids = new SplittableRandom(seed);
     }
@@ -145,6 +154,26 @@ public final class Visitor {
                 .header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(json))
                 .build());
+    }
+
+    /** With any method and headers, and nothing that our own pages add. @param headers names and values in turn */
+    public HttpResponse<String> bare(String method, String path, String body, String... headers)
+            throws IOException, InterruptedException {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(root + path))
+                .timeout(Duration.ofSeconds(15))
+                .method(method, HttpRequest.BodyPublishers.ofString(body));
+        for (int i = 0; i + 1 < headers.length; i += 2) {
+            request.header(headers[i], headers[i + 1]);
+        }
+        return send(
+                cookie.isEmpty()
+                        ? request.build()
+                        : request.header("Cookie", cookie).build());
+    }
+
+    /** Where its pages are from. */
+    public String root() {
+        return root;
     }
 
     private HttpRequest.Builder request(String path) {

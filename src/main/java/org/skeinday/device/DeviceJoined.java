@@ -1,5 +1,7 @@
 package org.skeinday.device;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A device was let in.
  *
@@ -7,12 +9,19 @@ package org.skeinday.device;
  * @param person id of the person, empty when nobody was chosen
  * @param role {@code viewer} to {@code coach}
  * @param atMs server time, epoch ms
+ * @param joiningHash of the number that the device made for this joining; null where it made none
  */
-public record DeviceJoined(String device, String tokenHash, String person, String role, long atMs) {
+public record DeviceJoined(
+        String device,
+        String tokenHash,
+        String person,
+        String role,
+        long atMs,
+        @Nullable String joiningHash) {
     public DeviceJoined {
-        if (!tokenHash.matches("[0-9a-f]{64}")) {
-            throw new IllegalArgumentException(
-                    "A token's hash is 64 hexadecimal digits, but was " + tokenHash.length() + " characters");
+        TokenHash.check(tokenHash);
+        if (joiningHash != null) {
+            TokenHash.check(joiningHash);
         }
     }
 }

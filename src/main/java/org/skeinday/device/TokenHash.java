@@ -9,6 +9,14 @@ import java.util.HexFormat;
 public final class TokenHash {
     private TokenHash() {}
 
+    /** @throws IllegalArgumentException when this is not what {@link #of} makes */
+    static void check(String hash) {
+        if (!hash.matches("[0-9a-f]{64}")) {
+            throw new IllegalArgumentException(
+                    "A token's hash is 64 hexadecimal digits, but was " + hash.length() + " characters");
+        }
+    }
+
     /** SHA-256 (FIPS 180-4) as 64 hexadecimal digits. */
     public static String of(String token) {
         try {

@@ -7,10 +7,15 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** One line of a file. What cannot be read is noted once, with its place; the row then counts as wrong. */
 final class Row {
+    /** Control characters but tab and line ends, and signs that turn the direction of writing around. */
+    private static final Pattern STRANGE =
+            Pattern.compile("[\\p{Cc}&&[^\\t\\n\\r]]|[\\u202A-\\u202E\\u2066-\\u2069]|[\\uFFFE\\uFFFF]");
+
     private final Sheet sheet;
     private final CsvLines.Line line;
     private final List<CellError> errors;
@@ -74,6 +79,8 @@ final class Row {
                     column.name(),
                     "'" + text + "' has a character that could not be read",
                     "save the file as UTF-8 and look at this cell again");
+        } else if (STRANGE.matcher(text).find()) {
+            error(column.name(), "the text holds a sign that cannot be seen or printed", "write it without");
         } else if (text.length() > column.longest()) {
             error(column.name(), "the text has " + text.length() + " characters", "write at most " + column.longest());
         }

@@ -5,13 +5,18 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.logging.Level;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
 
 /** Headless browsers, shared by all browser tests of one run. */
 public final class Browsers {
@@ -53,6 +58,15 @@ public final class Browsers {
         }
     }
 
+    /** What the content security policy has stopped in any of the browsers since this was asked last. */
+    static List<String> forbidden() {
+        return OPEN.values().stream()
+                .flatMap(driver -> driver.manage().logs().get(LogType.BROWSER).getAll().stream())
+                .map(LogEntry::getMessage)
+                .filter(message -> message.contains("Content Security Policy"))
+                .toList();
+    }
+
     private static ChromeDriver start(Size size) {
         ChromeOptions options = new ChromeOptions();
         options.setBinary(System.getProperty("chromium", "/usr/bin/chromium"));
@@ -66,6 +80,9 @@ public final class Browsers {
                 "--disable-sync",
                 "--disable-quic",
                 "--no-first-run");
+        LoggingPreferences logs = new LoggingPreferences();
+        logs.enable(LogType.BROWSER, Level.ALL);
+        options.setCapability("goog:loggingPrefs", logs);
         Map<String, Object> metrics =
                 Map.of("width", size.dimension.width, "height", size.dimension.height, "pixelRatio", 1.0);
         options.setExperimentalOption("mobileEmulation", Map.of("deviceMetrics", metrics));

@@ -19,7 +19,9 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
+import org.skeinday.device.web.Network;
 import org.skeinday.device.web.PinGate;
+import org.skeinday.device.web.Sessions;
 import org.skeinday.platform.http.NavItem;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.Page;
@@ -92,13 +94,15 @@ class FrameBrowserIT {
         Page page = new Page(Page.precompiled(), NAV, pace, UnaryOperator.identity());
         DevicePages.Door door = new DevicePages.Door(
                 "ab".repeat(16),
-                () -> "http://localhost:" + port,
+                new Network(new Here("http://localhost:" + port), Clock.systemUTC()),
                 () -> "cd".repeat(16),
                 () -> List.of(new JoinView.Person("p1", "Crew one")),
                 List::of,
                 device -> {},
                 device -> false,
-                new PinGate(typed -> typed.equals("2468"), Clock.systemUTC()));
+                new PinGate(typed -> typed.equals("2468"), Clock.systemUTC()),
+                new Sessions(Sessions.Known.nobody(), Clock.systemUTC()),
+                () -> false);
         Server.Settings settings = new Server.Settings("127.0.0.1", port, Set::of, () -> "ref", pace);
         return Server.start(settings, token -> Optional.empty(), page, routes -> {
             LiveRoutes.register(
@@ -109,6 +113,27 @@ class FrameBrowserIT {
                     new TapRules(java.util.Map.of("watch.release", Role.HELPER), id -> Optional.empty()));
             DevicePages.register(routes, page, this::save, Clock.systemUTC(), door);
         });
+    }
+
+    /** One address, and nothing kept. */
+    private record Here(String address) implements Network.Places {
+        @Override
+        public List<String> all() {
+            return List.of(address);
+        }
+
+        @Override
+        public boolean isOwn(String other) {
+            return true;
+        }
+
+        @Override
+        public Optional<String> joined() {
+            return Optional.empty();
+        }
+
+        @Override
+        public void keepJoined(String other) {}
     }
 
     private Answer save(Act act) {

@@ -61,6 +61,8 @@ class PagesBrowserIT {
             look(app, "attempt-record", "/attempt/" + flown(laptop));
             look(app, "devices", "/devices");
             look(app, "join", "/join");
+            look(app, "join-help", "/join/help", Browsers.Size.PHONE, Browsers.Size.LAPTOP);
+            look(app, "hello", "/hello", Browsers.Size.PHONE);
             look(app, "timing-choose", "/timing");
             for (String page : PREPARED) {
                 look(app, page.substring(1).replace('/', '-'), page, Browsers.Size.PHONE, Browsers.Size.LAPTOP);

@@ -12,6 +12,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.MotorTaken;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.store.EntryStore;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.motor.store.MotorStore;
@@ -109,7 +110,9 @@ public final class AimDeeds {
         if (!(Attempt.of(now) instanceof Attempt.BeforeRelease before)) {
             return Decision.refused("This attempt is " + now.state().word() + ": its motor is not changed any more");
         }
-        Optional<String> no = life.whyNotFlown();
+        Optional<String> no = EntryStore.find(tx, now.entryId())
+                .flatMap(entry -> AttemptDeeds.wrongMotor(tx, entry, take.motor()))
+                .or(life::whyNotFlown);
         if (no.isPresent()) {
             return Decision.refused(no.get());
         }

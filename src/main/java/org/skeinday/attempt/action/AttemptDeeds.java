@@ -14,6 +14,7 @@ import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.PlannedAttempt;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReleasedAttempt;
+import org.skeinday.attempt.RightTeam;
 import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WindingAttempt;
@@ -106,11 +107,9 @@ public final class AttemptDeeds {
         }
         @Nullable String model = emptyToNull(call.model());
         @Nullable String motor = emptyToNull(call.motor());
-        if (model != null && ModelStore.find(tx, model).isEmpty()) {
-            return Decision.refused("model", "There is no such model; choose one of the list");
-        }
-        if (motor != null && MotorStore.find(tx, motor).isEmpty()) {
-            return Decision.refused("motor", "There is no such motor; choose one of the list");
+        Optional<Decision> foreign = notItsOwn(tx, entry, model, motor);
+        if (foreign.isPresent()) {
+            return foreign.get();
         }
         Optional<String> notFit = whyNotFlown(tx, motor);
         if (notFit.isPresent()) {
@@ -142,6 +141,29 @@ public final class AttemptDeeds {
             facts.add(Fact.of("quiet.began", new Quiet(planned.id(), atMs, null)));
         }
         return new Decision.Decided(facts, Map.of(), CALLED);
+    }
+
+    /** The list offers only what the entry may fly; a form may name anything. */
+    private static Optional<Decision> notItsOwn(
+            Tx tx, EntryAdded entry, @Nullable String model, @Nullable String motor) {
+        Optional<String> wrongModel = model == null
+                ? Optional.empty()
+                : ModelStore.find(tx, model)
+                        .map(m -> RightTeam.whyNot(entry, "model " + m.name(), m.team()))
+                        .orElse(Optional.of("There is no such model; choose one of the list"));
+        if (wrongModel.isPresent()) {
+            return wrongModel.map(words -> Decision.refused("model", words));
+        }
+        return motor == null
+                ? Optional.empty()
+                : wrongMotor(tx, entry, motor).map(words -> Decision.refused("motor", words));
+    }
+
+    /** Why an entry may not fly with a motor, whoever asks for it; empty when it may. */
+    public static Optional<String> wrongMotor(Tx tx, EntryAdded entry, String motor) {
+        return MotorStore.find(tx, motor)
+                .map(m -> RightTeam.whyNot(entry, "motor " + m.tag(), m.team()))
+                .orElse(Optional.of("There is no such motor; choose one of the list"));
     }
 
     private static Optional<String> whyNotFlown(Tx tx, @Nullable String motor) {

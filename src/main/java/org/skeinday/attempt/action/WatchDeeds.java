@@ -78,6 +78,11 @@ public final class WatchDeeds {
         if (attempt.isEmpty()) {
             return Decision.unknown("There is no such attempt any more; look again");
         }
+        if (!attempt.get().state().isOpen()) {
+            return Decision.refused(
+                    "slot",
+                    "This attempt is " + attempt.get().state().word() + ": nobody takes a watch of it any more");
+        }
         int timekeepers =
                 EventStore.find(tx, attempt.get().eventId()).orElseThrow().timekeepers();
         if (place.slot() < 1 || place.slot() > timekeepers) {
@@ -92,9 +97,19 @@ public final class WatchDeeds {
             if (taken.slot() == place.slot() && !Boolean.TRUE.equals(place.over())) {
                 return Decision.refused("slot", "Watch " + place.slot() + " is taken by another device; take another");
             }
+            if (taken.slot() == place.slot() && attempt.get().state() == State.LANDED && !held(tx, context, place)) {
+                return Decision.refused(
+                        "slot",
+                        "The flight has landed: watch " + place.slot() + " stays with the device that timed it, which"
+                                + " signs for it");
+            }
         }
         var fact = new WatchTaken(place.attempt(), place.slot(), context.device(), context.person());
         return Decision.decided(AttemptDeeds.TOPICS, Fact.of("watch.taken", fact));
+    }
+
+    private static boolean held(Tx tx, ActContext context, TakePlace place) {
+        return holds(tx, context, place.attempt(), place.slot());
     }
 
     static Decision release(Tx tx, ActContext context, SeenRelease seen) {

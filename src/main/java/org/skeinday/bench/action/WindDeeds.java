@@ -12,6 +12,7 @@ import org.skeinday.attempt.CalledAttempt;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WindingAttempt;
+import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.MotorGoes;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.Aims;
@@ -118,11 +119,13 @@ public final class WindDeeds {
         if (life == null) {
             return Decision.unknown("There is no such motor any more; look again");
         }
-        Optional<String> no = life.whyNotFlown();
+        String motor = life.motor().id();
+        Optional<String> no = EntryStore.find(tx, attempt.entryId())
+                .flatMap(entry -> AttemptDeeds.wrongMotor(tx, entry, motor))
+                .or(life::whyNotFlown);
         if (no.isPresent()) {
             return Decision.refused(no.get());
         }
-        String motor = life.motor().id();
         if (WindStore.ofAttempt(tx, attempt.id()).stream()
                 .anyMatch(w -> w.begun().motorId().equals(motor))) {
             return Decision.refused("This wind was begun already, on another device: it is read there");

@@ -2,9 +2,11 @@ package org.skeinday.device.action;
 
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.device.DeviceChanged;
 import org.skeinday.device.DeviceEnded;
 import org.skeinday.device.DeviceJoined;
+import org.skeinday.device.LaptopLent;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -15,13 +17,26 @@ import org.skeinday.platform.record.Fact;
 /** Devices join and are ended. The join code and the PIN are checked before, where the secrets are known. */
 public final class DeviceDeeds {
     /** Content of {@code device.join}: only the hash of the token ever reaches the record. */
-    public record Join(String tokenHash, String person, String role) {}
+    public record Join(
+            String tokenHash,
+            String person,
+            String role,
+            @Nullable String joiningHash) {}
 
     /** Content of {@code device.change}: who uses a joined device, and for what, from now on. */
-    public record Change(String device, String tokenHash, String person, String role) {}
+    public record Change(
+            String device,
+            String tokenHash,
+            String person,
+            String role,
+            @Nullable String earlierHash,
+            @Nullable String earlierRole) {}
 
     /** Content of {@code device.end}. */
     public record End(String device) {}
+
+    /** Content of {@code laptop.lend}. */
+    public record Lend(boolean lent) {}
 
     private static final String ENDED = "This device is not joined any more.";
 
@@ -31,7 +46,8 @@ public final class DeviceDeeds {
         return List.of(
                 new ActKind<>("device.join", Join.class, DeviceDeeds::join),
                 new ActKind<>("device.change", Change.class, DeviceDeeds::change),
-                new ActKind<>("device.end", End.class, DeviceDeeds::end));
+                new ActKind<>("device.end", End.class, DeviceDeeds::end),
+                new ActKind<>("laptop.lend", Lend.class, DeviceDeeds::lend));
     }
 
     private static Decision join(Tx tx, ActContext context, Join content) {
@@ -44,7 +60,16 @@ public final class DeviceDeeds {
                                 content.tokenHash(),
                                 content.person(),
                                 content.role(),
-                                context.now().toEpochMilli())));
+                                context.now().toEpochMilli(),
+                                content.joiningHash())));
+    }
+
+    private static Decision lend(Tx tx, ActContext context, Lend content) {
+        return Decision.decided(
+                Set.of("devices"),
+                Fact.of(
+                        "laptop.lent",
+                        new LaptopLent(content.lent(), context.now().toEpochMilli())));
     }
 
     private static Decision change(Tx tx, ActContext context, Change content) {
@@ -59,7 +84,9 @@ public final class DeviceDeeds {
                                         content.tokenHash(),
                                         content.person(),
                                         content.role(),
-                                        context.now().toEpochMilli())));
+                                        context.now().toEpochMilli(),
+                                        content.earlierHash(),
+                                        content.earlierRole())));
     }
 
     private static Decision end(Tx tx, ActContext context, End content) {

@@ -1,14 +1,18 @@
 package org.skeinday.device.store;
 
 import static org.skeinday.platform.db.schema.Tables.DEVICE;
+import static org.skeinday.platform.db.schema.Tables.DEVICE_LAPTOP;
 
 import java.util.List;
 import java.util.Optional;
 import org.jooq.Condition;
+import org.jooq.impl.DSL;
 import org.skeinday.device.Device;
 import org.skeinday.device.DeviceChanged;
 import org.skeinday.device.DeviceEnded;
 import org.skeinday.device.DeviceJoined;
+import org.skeinday.device.EarlierToken;
+import org.skeinday.device.LaptopLent;
 import org.skeinday.device.TokenHash;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.FactKind;
@@ -21,7 +25,8 @@ public final class DeviceStore {
         return List.of(
                 FactKind.of("device.joined", DeviceJoined.class, DeviceStore::joined),
                 FactKind.of("device.changed", DeviceChanged.class, DeviceStore::changed),
-                FactKind.of("device.ended", DeviceEnded.class, DeviceStore::ended));
+                FactKind.of("device.ended", DeviceEnded.class, DeviceStore::ended),
+                FactKind.of("laptop.lent", LaptopLent.class, DeviceStore::lent));
     }
 
     private static void joined(Tx tx, DeviceJoined fact) {
@@ -32,6 +37,7 @@ public final class DeviceStore {
                 .set(DEVICE.PERSON, fact.person())
                 .set(DEVICE.ROLE, fact.role())
                 .set(DEVICE.JOINED_AT_MS, fact.atMs())
+                .set(DEVICE.JOINING_HASH, fact.joiningHash())
                 .execute();
     }
 
@@ -41,6 +47,9 @@ public final class DeviceStore {
                 .set(DEVICE.PERSON, fact.person())
                 .set(DEVICE.ROLE, fact.role())
                 .set(DEVICE.TOKEN_HASH, fact.tokenHash())
+                .set(DEVICE.EARLIER_HASH, fact.earlierHash())
+                .set(DEVICE.EARLIER_ROLE, fact.earlierRole())
+                .set(DEVICE.CHANGED_AT_MS, fact.atMs())
                 .where(DEVICE.ID.eq(fact.device()))
                 .execute();
     }
@@ -51,6 +60,50 @@ public final class DeviceStore {
                 .set(DEVICE.ENDED_AT_MS, fact.atMs())
                 .where(DEVICE.ID.eq(fact.device()))
                 .execute();
+    }
+
+    private static void lent(Tx tx, LaptopLent fact) {
+        tx.sql()
+                .mergeInto(DEVICE_LAPTOP)
+                .using(DSL.selectOne())
+                .on(DEVICE_LAPTOP.ID.eq(1))
+                .whenMatchedThenUpdate()
+                .set(DEVICE_LAPTOP.LENT, fact.lent())
+                .set(DEVICE_LAPTOP.AT_MS, fact.atMs())
+                .whenNotMatchedThenInsert(DEVICE_LAPTOP.ID, DEVICE_LAPTOP.LENT, DEVICE_LAPTOP.AT_MS)
+                .values(1, fact.lent(), fact.atMs())
+                .execute();
+    }
+
+    /** Whether the students hold the laptop. */
+    public static boolean isLaptopLent(Tx tx) {
+        return tx.sql().fetchExists(DEVICE_LAPTOP, DEVICE_LAPTOP.LENT.isTrue());
+    }
+
+    /** The device that had this token before it was given the one it has now, unless it was ended. */
+    public static Optional<EarlierToken> ofEarlier(Tx tx, String token) {
+        return tx.sql()
+                .selectFrom(DEVICE)
+                .where(DEVICE.EARLIER_HASH.eq(TokenHash.of(token)))
+                .and(DEVICE.ENDED_AT_MS.isNull())
+                .limit(1)
+                .fetchOptional(row -> new EarlierToken(
+                        new Device(row.getId(), row.getPerson(), row.getEarlierRole(), row.getJoinedAtMs()),
+                        row.getTokenHash(),
+                        row.getChangedAtMs()));
+    }
+
+    /** The device that joined with this number of its own, unless it was ended; with its token's hash. */
+    public static Optional<EarlierToken> ofJoining(Tx tx, String number) {
+        return tx.sql()
+                .selectFrom(DEVICE)
+                .where(DEVICE.JOINING_HASH.eq(TokenHash.of(number)))
+                .and(DEVICE.ENDED_AT_MS.isNull())
+                .limit(1)
+                .fetchOptional(row -> new EarlierToken(
+                        new Device(row.getId(), row.getPerson(), row.getRole(), row.getJoinedAtMs()),
+                        row.getTokenHash(),
+                        row.getJoinedAtMs()));
     }
 
     /** The device that holds this token, unless it was ended. */

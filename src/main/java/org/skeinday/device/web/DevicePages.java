@@ -8,6 +8,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -42,20 +43,22 @@ public final class DevicePages {
      * What joining needs to know.
      *
      * @param joinToken of this data folder, at least 128 bits, as hexadecimal digits
-     * @param address for the QR code, for example {@code http://192.168.1.5:7070}
      * @param isConnected whether a page of that device is in sight just now, by its id
      * @param endStreams closes the open streams of a device, by its id
      * @param randomHex 32 fresh random hexadecimal digits each time
+     * @param isLent whether the students hold the laptop
      */
     public record Door(
             String joinToken,
-            Supplier<String> address,
+            Network network,
             Supplier<String> randomHex,
             Supplier<List<JoinView.Person>> crew,
             Supplier<List<Device>> devices,
             Consumer<String> endStreams,
             Predicate<String> isConnected,
-            PinGate pins) {}
+            PinGate pins,
+            Sessions sessions,
+            BooleanSupplier isLent) {}
 
     private DevicePages(Page page, Acts acts, Clock clock, Door door) {
         this.page = page;
@@ -68,11 +71,31 @@ public final class DevicePages {
     public static void register(Routes routes, Page page, Acts acts, Clock clock, Door door) {
         DevicePages own = new DevicePages(page, acts, clock, door);
         routes.openGet("/join", own::joinPage);
+        routes.openGet(
+                "/hello",
+                ctx -> page.show(
+                        ctx, "Hello", "device/hello.jte", door.network().view()));
+        routes.get(
+                "/join/help",
+                Role.CAPTAIN,
+                ctx -> page.show(
+                        ctx,
+                        "A tablet cannot join",
+                        "device/help.jte",
+                        door.network().view()));
         routes.openPost("/join", own::join);
         routes.openPost("/join/who", own::who);
-        routes.get("/devices", Role.CAPTAIN, ctx -> page.show(ctx, "Devices", "device/devices.jte", own.devices()));
-        routes.get("/devices/part", Role.CAPTAIN, ctx -> page.fragment(ctx, "device/_devices.jte", own.devices()));
+        routes.get(
+                "/devices",
+                Role.CAPTAIN,
+                ctx -> page.show(ctx, "Devices", "device/devices.jte", own.devices(ctx, FormErrors.none())));
+        routes.get(
+                "/devices/part",
+                Role.CAPTAIN,
+                ctx -> page.fragment(ctx, "device/_devices.jte", own.devices(ctx, FormErrors.none())));
         routes.post("/devices/{id}/end", Role.CAPTAIN, own::end);
+        routes.post("/laptop/lend", Role.COACH, ctx -> own.lend(ctx, true));
+        routes.post("/laptop/back", Role.CAPTAIN, own::takeBack);
     }
 
     /** A device that has joined is shown who uses it, to be changed. */
@@ -87,10 +110,11 @@ public final class DevicePages {
         boolean joined = Access.joined(context).isPresent();
         if (joined || !Access.onThisMachine(context)) {
             boolean mayKnow = joined || hasCode(form);
-            return new JoinView(mayKnow ? door.crew().get() : List.of(), form, joined, "", 0);
+            return new JoinView(mayKnow ? door.crew().get() : List.of(), form, joined, "", 0, null);
         }
-        String link = door.address().get() + "/join#" + door.joinToken();
-        return new JoinView(door.crew().get(), form, false, Qr.path(link), Qr.side(link));
+        NetworkView network = door.network().view();
+        String link = network.address() + "/join#" + door.joinToken();
+        return new JoinView(door.crew().get(), form, false, Qr.path(link), Qr.side(link), network);
     }
 
     /** The form again with the crew's names, for a device that has the code. */
@@ -113,25 +137,40 @@ public final class DevicePages {
             page.invalid(context, "device/_join.jte", view(context, form));
             return;
         }
-        Optional<Caller> known = Access.joined(context);
-        // Who has joined keeps the token: were it another, a lost answer would shut the device out with its entries.
-        String token = known.isPresent()
-                ? String.valueOf(context.cookie(Access.COOKIE))
-                : door.randomHex().get();
+        String token = door.randomHex().get();
         ObjectNode content = Json.MAPPER.createObjectNode();
         content.put("tokenHash", TokenHash.of(token));
         content.put("person", form.typed("person"));
         content.put("role", form.typed("role"));
+        Optional<String> repeated = door.sessions().repeated(form.typed("act"));
+        Optional<Caller> known = Access.joined(context);
         if (known.isPresent()) {
-            String device = known.get().device();
-            submit("device.change", device, form.typed("person"), content.put("device", device));
-            door.endStreams().accept(device); // its rights are others now
+            earlier(content, context, known.get());
+            change(form, known.get().device(), content);
+        } else if (repeated.isPresent()) {
+            change(form, repeated.get(), content);
         } else {
+            if (form.typed("act").matches("[0-9a-f]{32}")) {
+                content.put("joiningHash", TokenHash.of(form.typed("act")));
+            }
             submit("device.join", "new", form.typed("person"), content);
         }
+        door.network().joinedAt(String.valueOf(context.header("Host")));
         KeptCookie.set(context, Access.COOKIE, token);
         context.header("HX-Redirect", form.typed("role").equals("timekeeper") ? "/timing" : "/");
         context.status(204);
+    }
+
+    /** The token it came with serves until the new one has come, with no more rights than before: its answer may be lost. */
+    private static void earlier(ObjectNode content, Context context, Caller known) {
+        Role asked = Role.ofWord(content.path("role").asText());
+        content.put("earlierHash", TokenHash.of(String.valueOf(context.cookie(Access.COOKIE))));
+        content.put("earlierRole", (known.role().covers(asked) ? asked : known.role()).word());
+    }
+
+    private void change(FormErrors form, String device, ObjectNode content) {
+        submit("device.change", device, form.typed("person"), content.put("device", device));
+        door.endStreams().accept(device); // its rights are others now
     }
 
     private FormErrors checked(Context context, FormErrors form) {
@@ -155,8 +194,39 @@ public final class DevicePages {
         return found;
     }
 
-    private DevicesView devices() {
-        return new DevicesView(door.devices().get().stream().map(this::row).toList());
+    private DevicesView devices(Context context, FormErrors form) {
+        boolean atLaptop = Access.callerOf(context).isLaptop();
+        return new DevicesView(
+                door.devices().get().stream().map(this::row).toList(),
+                atLaptop,
+                door.isLent().getAsBoolean(),
+                form);
+    }
+
+    /** Lent or not is of the laptop itself: nobody says so from elsewhere. */
+    private static void refuseElsewhere(Context context) {
+        if (!Access.callerOf(context).isLaptop()) {
+            throw new Refusal(403, "This is said on the laptop itself.");
+        }
+    }
+
+    private void takeBack(Context context) {
+        refuseElsewhere(context);
+        FormErrors form = FormErrors.of(context);
+        String problem = pins.problem(context.ip(), form.typed("pin"));
+        if (!problem.isEmpty()) {
+            page.invalid(context, "device/_devices.jte", devices(context, form.with("pin", problem)));
+            return;
+        }
+        lend(context, false);
+    }
+
+    private void lend(Context context, boolean lent) {
+        refuseElsewhere(context);
+        submit("laptop.lend", Caller.LAPTOP, "", Json.MAPPER.createObjectNode().put("lent", lent));
+        door.endStreams().accept(Caller.LAPTOP); // its rights are others now
+        context.header("HX-Redirect", "/devices");
+        context.status(204);
     }
 
     private DevicesView.Row row(Device device) {
@@ -170,7 +240,19 @@ public final class DevicePages {
                 device.id(), who, device.role(), joined, door.isConnected().test(device.id()));
     }
 
+    /** A coach's device has more rights than a captain: who has fewer does not end it. */
+    private void refuseAboveOwn(Context context, String device) {
+        Role own = Access.callerOf(context).role();
+        boolean above = door.devices().get().stream()
+                .filter(one -> one.id().equals(device))
+                .anyMatch(one -> !own.covers(Role.ofWord(one.role())));
+        if (above) {
+            throw new Refusal(403, "A coach's device is ended on the laptop or by a coach.");
+        }
+    }
+
     private void end(Context context) {
+        refuseAboveOwn(context, context.pathParam("id"));
         ObjectNode content = Json.MAPPER.createObjectNode().put("device", context.pathParam("id"));
         submit(
                 "device.end",

@@ -75,6 +75,11 @@ public final class KeyIn {
                 DayRows.read("attempts.csv", cells, ReadDay.all(tx, people), context::newId, ZoneId.of(card.zone()));
         noMore(tx, event, entry).ifPresent(why -> wrong.putIfAbsent("attempt", why));
         read.errors().forEach(error -> wrong.putIfAbsent(field(error), error.inForm()));
+        if (wrong.isEmpty()) {
+            Optional.ofNullable(imported(read).motorId())
+                    .flatMap(named -> AttemptDeeds.wrongMotor(tx, entry, named))
+                    .ifPresent(why -> wrong.put("motor", why));
+        }
         if (!wrong.isEmpty()) {
             return new Decision.Refused(String.join(" ", wrong.values()), wrong);
         }

@@ -41,9 +41,12 @@ public final class Access {
     /** Notes the caller on the request, when known: pages that need no role greet them too. */
     Optional<Caller> find(Context context) {
         boolean onLaptop = fromThisMachine(context.req().getRemoteAddr());
+        if (!onLaptop) {
+            callers.heard(context.req().getRemoteAddr());
+        }
         @Nullable String token = context.cookie(COOKIE);
         Optional<Caller> joined = token == null ? Optional.empty() : callers.ofToken(token);
-        Optional<Caller> caller = joined.or(() -> onLaptop ? Optional.of(Caller.laptop()) : Optional.empty());
+        Optional<Caller> caller = joined.or(() -> onLaptop ? Optional.of(callers.laptop()) : Optional.empty());
         caller.ifPresent(known -> context.attribute(ATTRIBUTE, known));
         return caller;
     }
@@ -53,7 +56,8 @@ public final class Access {
         return fromThisMachine(context.req().getRemoteAddr());
     }
 
-    private static boolean fromThisMachine(String address) {
+    /** Whether this address of a request is the machine's own. */
+    public static boolean fromThisMachine(String address) {
         return address.startsWith("127.")
                 || address.equals("0:0:0:0:0:0:0:1")
                 || address.equals("[0:0:0:0:0:0:0:1]")

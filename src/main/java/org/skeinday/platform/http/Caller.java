@@ -22,6 +22,11 @@ public record Caller(String device, String person, Role role, boolean onLaptop) 
         return new Caller(LAPTOP, "", Role.COACH, true);
     }
 
+    /** The laptop in the students' hands: what a coach does there needs the PIN. */
+    public static Caller lentLaptop() {
+        return new Caller(LAPTOP, "", Role.CAPTAIN, true);
+    }
+
     public boolean isLaptop() {
         return device.equals(LAPTOP);
     }

@@ -2,6 +2,7 @@ package org.skeinday.platform.http;
 
 import io.javalin.http.Context;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntSupplier;
 import java.util.function.Supplier;
@@ -16,10 +17,27 @@ final class Doorway {
 
     private final Supplier<Set<String>> names;
     private final IntSupplier port;
+    private final @Nullable RequestRate rate;
 
-    Doorway(Supplier<Set<String>> names, IntSupplier port) {
+    Doorway(Supplier<Set<String>> names, IntSupplier port, @Nullable RequestRate rate) {
         this.names = names;
         this.port = port;
+        this.rate = rate;
+    }
+
+    /** The laptop itself is never kept waiting; a stream ends for good when it is refused, and has a limit of its own. */
+    void checkRate(Context context, Optional<Caller> caller) {
+        if (rate == null
+                || context.path().equals("/live")
+                || caller.filter(Caller::isLaptop).isPresent()) {
+            return;
+        }
+        boolean admitted = caller.map(known -> rate.admits(known.device(), RequestRate.DEVICE))
+                .orElseGet(() -> rate.admits(context.ip(), RequestRate.STRANGERS));
+        if (!admitted) {
+            context.header("Retry-After", "1");
+            throw new Refusal(429, "This device asks too often just now. It is served again in a second.");
+        }
     }
 
     void check(Context context) {

@@ -3,8 +3,11 @@ package org.skeinday.platform.http;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import java.io.IOException;
 import java.util.Map;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
+import org.eclipse.jetty.io.QuietException;
 import org.skeinday.platform.db.DatabaseTrouble;
 import org.skeinday.platform.record.Json;
 import org.slf4j.Logger;
@@ -22,7 +25,8 @@ final class ErrorPages {
             409, "Changed by someone else",
             411, "Length missing",
             413, "Too large",
-            421, "Wrong address");
+            421, "Wrong address",
+            429, "Too often");
 
     private final Page page;
     private final Supplier<String> references;
@@ -35,9 +39,10 @@ final class ErrorPages {
     void register(RoutesConfig routes) {
         routes.exception(Refusal.class, (error, context) -> answer(context, error.status(), error.sentence(), ""));
         routes.exception(DatabaseTrouble.class, (error, context) -> {
-            LOG.warn("Not read at {}: {}", context.path(), error.getMessage());
+            LOG.warn("Not read at {}", routeOf(context), error);
             answer(context, 503, "The record is just being opened again. Try in a moment.", "");
         });
+        routes.exception(IOException.class, this::orNotArrived);
         routes.exception(HttpResponseException.class, (error, context) -> ofFrame(context, error));
         routes.exception(Exception.class, this::orGone);
     }
@@ -65,10 +70,27 @@ final class ErrorPages {
         }
     }
 
+    /** A device that went away, or sends nothing for too long, while its request was read: no error of ours. */
+    private void orNotArrived(IOException error, Context context) {
+        boolean gone = error instanceof QuietException || error.getCause() instanceof TimeoutException;
+        if (gone) {
+            answer(context, 408, "This request did not arrive whole. Send it again.", "");
+        } else {
+            orGone(error, context);
+        }
+    }
+
     private void unexpected(Context context, Exception error) {
         String reference = references.get();
-        LOG.error("Error {} at {} {}", reference, context.req().getMethod(), context.path(), error);
+        String where = context.req().getMethod() + " " + routeOf(context);
+        LOG.error("Error {} at {}", reference, where, error);
         answer(context, 500, "Something went wrong here, not with what you did. Try again; tell the coach.", reference);
+    }
+
+    /** As the route is written, not as it was asked: what stands in an address may be anything. */
+    private static String routeOf(Context context) {
+        var endpoint = context.endpoints().lastHttpEndpoint();
+        return endpoint == null ? "an unknown address" : endpoint.path;
     }
 
     private void answer(Context context, int status, String sentence, String reference) {

@@ -1,11 +1,14 @@
 package org.skeinday.platform.http;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.util.Map;
 import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.Acts;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Json;
+import org.skeinday.platform.record.PlainText;
 
 /**
  * Acts that come from forms. The page's script makes the id when the form is first sent and keeps it until an answer has
@@ -32,9 +35,11 @@ public final class FormActs {
                     "This form came without the number of its entry. Load the page again and repeat it.");
         }
         Caller caller = Access.callerOf(context);
-        var act =
-                new Act(id, kind, caller.device(), caller.person(), clock.instant(), Json.MAPPER.valueToTree(content));
-        return acts.submit(act);
+        JsonNode told = Json.MAPPER.valueToTree(content);
+        return PlainText.whyNot(told)
+                .<Answer>map(why -> new Answer.Refused(why, Map.of()))
+                .orElseGet(
+                        () -> acts.submit(new Act(id, kind, caller.device(), caller.person(), clock.instant(), told)));
     }
 
     /**

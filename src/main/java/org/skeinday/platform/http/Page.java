@@ -135,7 +135,9 @@ public final class Page {
     }
 
     private String who(Caller caller) {
-        String role = caller.isLaptop() ? "this laptop" : caller.role().word();
+        String role = !caller.isLaptop()
+                ? caller.role().word()
+                : caller.role() == Role.COACH ? "this laptop" : "this laptop, lent";
         return caller.person().isEmpty() ? role : nameOfPerson.apply(caller.person()) + " · " + role;
     }
 }

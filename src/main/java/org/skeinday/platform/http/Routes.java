@@ -3,7 +3,10 @@ package org.skeinday.platform.http;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 
 /** The only way to add a route: each names who may use it, so that one without a role cannot exist. */
 public final class Routes {
@@ -14,7 +17,19 @@ public final class Routes {
 
     private final RoutesConfig routes;
     private final Access access;
+    private final List<Right> rights = new ArrayList<>();
     private BooleanSupplier quiet = () -> false;
+
+    /**
+     * Who may use one route.
+     *
+     * @param method GET or POST
+     * @param minimum least role; null when a device that has not joined may, too
+     * @param advice whether it is not served while nobody may be helped
+     * @param maxBytes largest body that is read, 0 for none
+     */
+    public record Right(
+            String method, String path, @Nullable Role minimum, boolean advice, int maxBytes) {}
 
     Routes(RoutesConfig routes, Access access) {
         this.routes = routes;
@@ -26,12 +41,23 @@ public final class Routes {
         quiet = now;
     }
 
+    /** The router itself, for the test that nothing gets past this list. */
+    RoutesConfig beside() {
+        return routes;
+    }
+
+    /** The rights of every route, in the order in which they were added. */
+    public List<Right> rights() {
+        return List.copyOf(rights);
+    }
+
     /** A page that advises, forecasts, or shows what others have measured: not served while it is quiet. */
     public void advice(String path, Role minimum, Handler handler) {
-        get(path, minimum, context -> {
+        rights.add(new Right("GET", path, minimum, true, 0));
+        routes.get(path, guarded(minimum, context -> {
             refuseAdvice();
             handler.handle(context);
-        });
+        }));
     }
 
     /** For a page that advises in some cases only. */
@@ -54,6 +80,7 @@ public final class Routes {
 
     /** A page or fragment: changes nothing. */
     public void get(String path, Role minimum, Handler handler) {
+        rights.add(new Right("GET", path, minimum, false, 0));
         routes.get(path, guarded(minimum, handler));
     }
 
@@ -63,6 +90,7 @@ public final class Routes {
 
     /** @param maxBytes largest body that is read, at most {@link #IMPORT_BODY} */
     public void post(String path, Role minimum, int maxBytes, Handler handler) {
+        rights.add(new Right("POST", path, minimum, false, maxBytes));
         Handler guarded = guarded(minimum, context -> {
             refuseCoach(context);
             handler.handle(context);
@@ -75,11 +103,13 @@ public final class Routes {
 
     /** For a device that has not joined: the join page and the files that it needs. */
     public void openGet(String path, Handler handler) {
+        rights.add(new Right("GET", path, null, false, 0));
         routes.get(path, handler);
     }
 
     /** For a device that has not joined: the join form. */
     public void openPost(String path, Handler handler) {
+        rights.add(new Right("POST", path, null, false, ORDINARY_BODY));
         routes.post(path, context -> {
             BodyLimit.check(context, ORDINARY_BODY);
             handler.handle(context);

@@ -3,12 +3,17 @@ package org.skeinday.platform.http;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.util.JavalinBindException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.eclipse.jetty.server.handler.ThreadLimitHandler;
+import org.jspecify.annotations.Nullable;
 
 /** The one web server. */
 public final class Server implements AutoCloseable {
@@ -22,9 +27,19 @@ public final class Server implements AutoCloseable {
     private static final int IDLE_MS = 5_000;
     private static final int GO_AT_ONCE = 25;
 
+    /**
+     * Requests of one address that are worked on at once; more of them wait. Bodies that come in drop by drop hold a thread
+     * each: an address that sends many of those waits for itself only.
+     */
+    private static final int THREADS_OF_ONE = 60;
+
+    /** What the router calls around the routes. */
+    private static final Set<String> HOOKS = Set.of("BEFORE", "BEFORE_MATCHED", "AFTER", "AFTER_MATCHED");
+
     private static final String HTMX_VERSION = "2.0.10";
 
     private final Javalin javalin;
+    private final List<Routes.Right> rights;
 
     /**
      * What the server is started with.
@@ -33,12 +48,24 @@ public final class Server implements AutoCloseable {
      * @param port 0 for any free one
      * @param names own names and addresses, lower case and without port, beside localhost
      * @param references makes a short number for each unexpected error
+     * @param rate how often one device may ask; null for as often as it likes
      */
     public record Settings(
-            String host, int port, Supplier<Set<String>> names, Supplier<String> references, Pace pace) {}
+            String host,
+            int port,
+            Supplier<Set<String>> names,
+            Supplier<String> references,
+            Pace pace,
+            @Nullable RequestRate rate) {
+        /** Without a limit of requests. */
+        public Settings(String host, int port, Supplier<Set<String>> names, Supplier<String> references, Pace pace) {
+            this(host, port, names, references, pace, null);
+        }
+    }
 
-    private Server(Javalin javalin) {
+    private Server(Javalin javalin, List<Routes.Right> rights) {
         this.javalin = javalin;
+        this.rights = rights;
     }
 
     /**
@@ -48,29 +75,53 @@ public final class Server implements AutoCloseable {
      */
     public static Server start(Settings settings, Callers callers, Page page, Consumer<Routes> routes) {
         int[] port = {settings.port()};
-        Doorway doorway = new Doorway(settings.names(), () -> port[0]);
+        Doorway doorway = new Doorway(settings.names(), () -> port[0], settings.rate());
         Access access = new Access(callers);
+        List<Routes.Right> rights = new ArrayList<>();
         Javalin javalin = Javalin.create(c -> {
             quiet(c);
             listen(c, settings);
             c.http.maxRequestSize = Routes.IMPORT_BODY;
             c.routes.before(context -> {
                 doorway.check(context);
-                access.find(context);
+                doorway.checkRate(context, access.find(context));
                 page.noteMoment(context);
             });
             new ErrorPages(page, settings.references()).register(c.routes);
             Routes own = new Routes(c.routes, access);
             own.openGet("/static/<path>", new StaticFiles(HTMX_VERSION)::serve);
             routes.accept(own);
+            rights.addAll(own.rights());
         });
+        refuseUnguarded(javalin, rights);
         try {
             javalin.start();
         } catch (JavalinBindException e) {
             throw new PortTaken(settings.port(), e);
         }
         port[0] = javalin.port();
-        return new Server(javalin);
+        return new Server(javalin, List.copyOf(rights));
+    }
+
+    /** What the router knows and our own list does not would be open to everybody. */
+    private static void refuseUnguarded(Javalin javalin, List<Routes.Right> rights) {
+        Set<String> guarded = rights.stream()
+                .map(right -> right.method() + " " + right.path())
+                .collect(Collectors.toSet());
+        javalin.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(parsed -> parsed.endpoint)
+                .filter(endpoint -> !HOOKS.contains(endpoint.method.name()))
+                .map(endpoint -> endpoint.method.name() + " " + endpoint.path)
+                .filter(route -> !guarded.contains(route))
+                .findFirst()
+                .ifPresent(route -> {
+                    throw new IllegalStateException("Each route names its role, but this one does not: " + route);
+                });
+    }
+
+    /** Who may use each route that is served. */
+    public List<Routes.Right> rights() {
+        return rights;
     }
 
     public int port() {
@@ -98,6 +149,11 @@ public final class Server implements AutoCloseable {
 
     private static void listen(JavalinConfig c, Settings settings) {
         c.jetty.threadPool = threads();
+        c.jetty.modifyServer(server -> {
+            ThreadLimitHandler perAddress = new ThreadLimitHandler();
+            perAddress.setThreadLimit(THREADS_OF_ONE);
+            server.insertHandler(perAddress);
+        });
         c.jetty.addConnector((server, http) -> {
             http.setSendServerVersion(false);
             http.setSendXPoweredBy(false);

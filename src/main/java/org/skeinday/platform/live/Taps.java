@@ -16,6 +16,7 @@ import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.Acts;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Json;
+import org.skeinday.platform.record.PlainText;
 
 /** Takes in what devices kept in their outboxes: each tap is answered for itself. */
 final class Taps {
@@ -159,6 +160,9 @@ final class Taps {
         if (!content.isObject()) {
             throw new IllegalArgumentException("A tap's content must be an object, but was " + content.getNodeType());
         }
+        PlainText.whyNot(content).ifPresent(why -> {
+            throw new IllegalArgumentException(why);
+        });
         return content;
     }
 }

@@ -30,15 +30,15 @@ public final class FilePages {
     public void register(Routes routes) {
         routes.get(
                 "/import",
-                Role.CAPTAIN,
+                Role.COACH,
                 ctx -> desk.page()
                         .show(
                                 ctx,
                                 "Bring files in",
                                 "prepare/import.jte",
                                 new ImportView("", List.of(), List.of(), List.copyOf(DayFiles.known()))));
-        routes.post("/import/look", Role.CAPTAIN, Routes.IMPORT_BODY, this::look);
-        routes.post("/import/take", Role.CAPTAIN, Routes.IMPORT_BODY, this::take);
+        routes.post("/import/look", Role.COACH, Routes.IMPORT_BODY, this::look);
+        routes.post("/import/take", Role.COACH, Routes.IMPORT_BODY, this::take);
     }
 
     private ImportFiles.Files files(Context ctx) throws IOException {

@@ -39,11 +39,11 @@ public final class HistoryPages {
     public void register(Routes routes) {
         routes.get(
                 "/import/history",
-                Role.CAPTAIN,
+                Role.COACH,
                 ctx -> desk.page().show(ctx, "Bring a history in", "prepare/history.jte", HistoryView.nothing("")));
-        routes.post("/import/history/open", Role.CAPTAIN, Routes.IMPORT_BODY, this::open);
-        routes.post("/import/history/look", Role.CAPTAIN, Routes.IMPORT_BODY, ctx -> look(ctx, ""));
-        routes.post("/import/history/take", Role.CAPTAIN, Routes.IMPORT_BODY, this::take);
+        routes.post("/import/history/open", Role.COACH, Routes.IMPORT_BODY, this::open);
+        routes.post("/import/history/look", Role.COACH, Routes.IMPORT_BODY, ctx -> look(ctx, ""));
+        routes.post("/import/history/take", Role.COACH, Routes.IMPORT_BODY, this::take);
     }
 
     private void fragment(Context ctx, HistoryView view) {

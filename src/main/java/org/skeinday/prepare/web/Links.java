@@ -19,9 +19,13 @@ final class Links {
             new OverviewView.Link("/inspection", "Inspection", "Mass as inspected, margin under the limit, handed in."),
             new OverviewView.Link("/people", "People", "Whose names are kept; erase one for good."),
             new OverviewView.Link(
-                    "/import", "Bring files in", "Spreadsheets of a team: looked through first, then taken whole."),
+                    "/import",
+                    "Bring files in",
+                    "Spreadsheets of a team: looked through first, then taken whole. By the coach."),
             new OverviewView.Link(
-                    "/import/history", "Bring a history in", "A spreadsheet of your own columns, which you explain."),
+                    "/import/history",
+                    "Bring a history in",
+                    "A spreadsheet of your own columns, which you explain. By the coach."),
             new OverviewView.Link(
                     "/export", "Take files out", "An event, a season or everything: CSV, workbook, JSON."));
 

@@ -2,6 +2,7 @@ package org.skeinday.platform.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
@@ -203,6 +204,20 @@ class ServerWebTest {
             own.close();
         }
         Await.until(Duration.ofSeconds(5), () -> liveThreads() == 0);
+    }
+
+    @Test
+    void a_route_that_names_no_role_does_not_start() {
+        var settings = new Server.Settings("127.0.0.1", 0, Set::of, () -> "ref", pace);
+        var page = new Page(Page.precompiled(), List.of(), pace, UnaryOperator.identity());
+        var error = assertThrows(
+                IllegalStateException.class,
+                () -> Server.start(
+                        settings,
+                        token -> Optional.empty(),
+                        page,
+                        routes -> routes.beside().get("/open-door", context -> context.result("come in"))));
+        assertTrue(error.getMessage().contains("GET /open-door"), error.getMessage());
     }
 
     private static long liveThreads() {

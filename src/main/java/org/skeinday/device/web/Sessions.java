@@ -1,0 +1,66 @@
+package org.skeinday.device.web;
+
+import java.time.Clock;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import org.skeinday.device.Device;
+import org.skeinday.device.EarlierToken;
+import org.skeinday.device.TokenHash;
+
+/**
+ * Whose a token is. An answer may be lost on its way: so the token before the last one serves, and a first joining can be
+ * repeated, until the device is heard with the token it was given, and for a day at most.
+ */
+public final class Sessions {
+    private static final long DAY_MS = 24 * 3_600_000L;
+
+    private final Known known;
+    private final Clock clock;
+    private final Set<String> heard = ConcurrentHashMap.newKeySet(); // hashes; as many as there were joinings
+
+    /**
+     * Where devices are kept.
+     *
+     * @param ofToken the device that holds a token now
+     * @param ofEarlier the device that held it before
+     * @param ofJoining the device that joined with a number of its own
+     */
+    public record Known(
+            Function<String, Optional<Device>> ofToken,
+            Function<String, Optional<EarlierToken>> ofEarlier,
+            Function<String, Optional<EarlierToken>> ofJoining) {
+        /** Where nobody has joined. */
+        public static Known nobody() {
+            return new Known(token -> Optional.empty(), token -> Optional.empty(), number -> Optional.empty());
+        }
+    }
+
+    public Sessions(Known known, Clock clock) {
+        this.known = known;
+        this.clock = clock;
+    }
+
+    /** The device that shows this token; empty when unknown, ended, or followed by another that has come. */
+    public Optional<Device> ofToken(String token) {
+        Optional<Device> now = known.ofToken().apply(token);
+        if (now.isPresent()) {
+            heard.add(TokenHash.of(token));
+            return now;
+        }
+        return known.ofEarlier().apply(token).filter(this::isWaiting).map(EarlierToken::device);
+    }
+
+    /** Id of the device that joined with this number and was never heard since: this is the same one again. */
+    public Optional<String> repeated(String number) {
+        return known.ofJoining()
+                .apply(number)
+                .filter(this::isWaiting)
+                .map(earlier -> earlier.device().id());
+    }
+
+    private boolean isWaiting(EarlierToken token) {
+        return !heard.contains(token.currentHash()) && clock.millis() - token.changedAtMs() <= DAY_MS;
+    }
+}

@@ -1,0 +1,87 @@
+package org.skeinday.access;
+
+import java.net.http.HttpResponse;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.skeinday.Visitor;
+import org.skeinday.platform.http.Routes;
+
+/** Every page that can be reached by reading: from each route, and along every link and every part that refreshes. */
+final class Crawl {
+    private static final Pattern ADDRESS = Pattern.compile("(?:href|hx-get|data-refetch|src)=\"(/[^\"#]*)\"");
+    private static final Pattern FORM = Pattern.compile("(?s)<(?:form|button)[^>]*hx-post=\"([^\"]+)\"[^>]*>");
+    private static final Pattern FIELD =
+            Pattern.compile("<(?:input|select|textarea)[^>]*name=\"([^\"]+)\"(?:[^>]*value=\"([^\"]*)\")?");
+
+    /** Of pages that differ in an id only, so many are read. */
+    private static final int ALIKE = 2;
+
+    private final Map<String, HttpResponse<String>> pages = new LinkedHashMap<>();
+
+    static Crawl of(House house, Visitor who) throws Exception {
+        Crawl crawl = new Crawl();
+        Deque<String> open = new ArrayDeque<>();
+        for (Routes.Right right : house.rights()) {
+            if (right.method().equals("GET")) {
+                open.add(house.filled(right));
+            }
+        }
+        Set<String> known = new HashSet<>(open);
+        Map<String, Integer> alike = new HashMap<>();
+        while (!open.isEmpty()) {
+            String path = open.remove();
+            HttpResponse<String> answer = who.get(path);
+            crawl.pages.put(path, answer);
+            Matcher link = ADDRESS.matcher(answer.body());
+            while (link.find()) {
+                String to = link.group(1).replace("&amp;", "&");
+                if (known.add(to) && alike.merge(to.replaceAll("[0-9a-f]{32}-\\d+", "ID"), 1, Integer::sum) <= ALIKE) {
+                    open.add(to);
+                }
+            }
+        }
+        return crawl;
+    }
+
+    Map<String, HttpResponse<String>> pages() {
+        return pages;
+    }
+
+    /** Fields by the address that their form posts to, with the value that the page offers. */
+    Map<String, Map<String, String>> forms() {
+        Map<String, Map<String, String>> forms = new HashMap<>();
+        for (HttpResponse<String> page : pages.values()) {
+            Matcher form = FORM.matcher(page.body());
+            while (form.find()) {
+                int end = page.body().indexOf("</form>", form.end());
+                String inside = page.body().substring(form.end(), end < 0 ? form.end() : end);
+                Map<String, String> fields = forms.computeIfAbsent(form.group(1), at -> new LinkedHashMap<>());
+                Matcher field = FIELD.matcher(inside);
+                while (field.find()) {
+                    fields.putIfAbsent(field.group(1), field.group(2) == null ? "" : field.group(2));
+                }
+            }
+        }
+        return forms;
+    }
+
+    /** Those that did not answer as they should. */
+    List<String> troubles() {
+        List<String> found = new ArrayList<>();
+        pages.forEach((path, answer) -> {
+            if (answer.statusCode() >= 500) {
+                found.add(answer.statusCode() + " " + path);
+            }
+        });
+        return found;
+    }
+}

@@ -1,0 +1,25 @@
+package org.skeinday.access;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The same as {@link FuzzWebTest} for longer, under {@code -Pbench}: ten seeds with 3,000 requests each. */
+class FuzzBenchmark {
+    @TempDir
+    Path root;
+
+    @Test
+    void ten_seeds_find_nothing() throws Exception {
+        for (long seed = 1; seed <= 10; seed++) {
+            try (House house = new House(root.resolve("day-" + seed))) {
+                Fuzz fuzz = new Fuzz(house, seed);
+                assertEquals(List.of(), fuzz.ask(3_000), "seed " + seed);
+                System.out.println("Fuzz, seed " + seed + ": " + fuzz.answers());
+            }
+        }
+    }
+}
