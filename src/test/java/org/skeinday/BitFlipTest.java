@@ -62,7 +62,8 @@ class BitFlipTest {
                                 assertEquals("saved", answer.path("state").asText()));
             }
         }
-        saved = Exchange.write(day, Clock.systemDefaultZone()).texts();
+        saved = Exchange.write(day, new TakenOut.Choice(), Clock.systemDefaultZone())
+                .texts();
         assertTrue(saved.get("readings.csv").lines().count() > ACTS, "each landing can be read");
         journal = Files.readAllBytes(day.resolve("journal.jsonl"));
         database = Files.readAllBytes(day.resolve("skeinday.mv.db"));
@@ -121,7 +122,10 @@ class BitFlipTest {
         Files.write(day.resolve("skeinday.mv.db"), flipped(database, random.nextInt(database.length)));
         try {
             assertEquals(
-                    saved, Exchange.write(day, Clock.systemDefaultZone()).texts(), "seed " + SEED + " flip " + flip);
+                    saved,
+                    Exchange.write(day, new TakenOut.Choice(), Clock.systemDefaultZone())
+                            .texts(),
+                    "seed " + SEED + " flip " + flip);
         } catch (Damaged named) {
             assertTrue(String.valueOf(named.getMessage()).startsWith("record "), named.getMessage());
         }

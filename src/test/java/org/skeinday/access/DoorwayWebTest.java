@@ -142,6 +142,11 @@ class DoorwayWebTest {
                     wrong.add(right.method() + " " + right.path() + " lacks " + needed);
                 }
             }
+            boolean isFile = head.contains("application/zip") || head.contains("spreadsheet") || head.contains("json");
+            boolean hasText = is(200, answer) && !isFile && !right.path().equals("/live");
+            if (hasText && !head.matches("(?s).*content-type: [a-z/+-]+;\\s*charset=utf-8.*")) {
+                wrong.add(right.method() + " " + right.path() + " does not name its type: " + head);
+            }
             for (String unwanted :
                     List.of("\nserver:", "x-powered-by", "access-control-", "unsafe-", "jetty", "javalin")) {
                 if (head.contains(unwanted)) {

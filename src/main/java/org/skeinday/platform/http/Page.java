@@ -66,7 +66,7 @@ public final class Page {
 
     /** A whole page: its template takes {@code Frame frame} and its own {@code view}. */
     public void show(Context context, String title, String template, Object view) {
-        context.html(render(template, Map.of("frame", frame(context, title, momentOf(context)), "view", view)));
+        write(context, render(template, Map.of("frame", frame(context, title, momentOf(context)), "view", view)));
     }
 
     /**
@@ -107,7 +107,11 @@ public final class Page {
                 return;
             }
         }
-        context.html(html);
+        write(context, html);
+    }
+
+    private static void write(Context context, String html) {
+        context.contentType("text/html; charset=utf-8").result(html);
     }
 
     /** The same fragment again with what is wrong beside the fields. */
