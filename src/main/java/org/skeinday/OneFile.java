@@ -34,7 +34,7 @@ final class OneFile {
     /** @throws IllegalArgumentException when it cannot be read */
     static Map<String, String> read(Path file) throws IOException {
         if (!Files.isRegularFile(file)) {
-            throw new IllegalArgumentException("There is no file " + file);
+            throw new IllegalArgumentException("There is no " + (ends(file, BUNDLE) ? "bundle " : "workbook ") + file);
         }
         String name = String.valueOf(file.getFileName());
         byte[] bytes = Files.readAllBytes(file);

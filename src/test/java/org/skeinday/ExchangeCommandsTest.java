@@ -102,6 +102,44 @@ class ExchangeCommandsTest {
     }
 
     @Test
+    void an_event_goes_out_as_a_bundle_and_comes_in_elsewhere_and_a_bad_cell_names_its_table() throws Exception {
+        demo();
+        Path bundle = root.resolve("event.json");
+        assertEquals(0, run("export", bundle.toString(), "--event", "Saltmarsh Rotor Day", "--data", data.toString()));
+        JsonNode json = Json.MAPPER.readTree(bundle.toFile());
+        assertEquals("Saltmarsh Rotor Day", json.path("about").asText());
+        assertEquals(1, json.path("tables").path("event").size());
+        Path bad = root.resolve("bad.json");
+        Files.writeString(bad, Files.readString(bundle).replaceFirst("\"hosting\"|\"visiting\"", "\"party\""));
+        assertEquals(
+                2, run("import", bad.toString(), "--data", root.resolve("other").toString()));
+        assertTrue(complained.contains("bad.json, event line 2, column \"kind\""), complained);
+        assertEquals(
+                0,
+                run("import", bundle.toString(), "--data", root.resolve("other").toString()),
+                complained);
+        assertEquals(2, run("export", bundle.toString(), "--event", "Nothing", "--data", data.toString()));
+        assertTrue(complained.contains("There is no event 'Nothing'; there are "), complained);
+    }
+
+    @Test
+    void every_table_goes_out_and_a_season_alone() {
+        demo();
+        Path tables = root.resolve("tables.xlsx");
+        assertEquals(0, run("export", tables.toString(), "--tables", "--data", data.toString()), complained);
+        assertTrue(said.contains("motor-batch.csv: 3"), said);
+        assertEquals(
+                0,
+                run("export", root.resolve("s.json").toString(), "--season", "1999-09-01", "--data", data.toString()),
+                complained);
+        assertTrue(said.contains("event.csv: 0"), said);
+        assertEquals(
+                2,
+                run("export", "x.json", "--season", "1999-09-01", "--tables", "--data", data.toString()),
+                "one of them");
+    }
+
+    @Test
     void import_counts_the_rows_of_each_file() {
         demo();
         assertTrue(said.contains("motors.csv: 14\n"), said);

@@ -11,8 +11,8 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.ServerConnector;
-import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.eclipse.jetty.server.handler.ThreadLimitHandler;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.jspecify.annotations.Nullable;
 
 /** The one web server. */

@@ -130,7 +130,7 @@ public final class EveningPages {
                 typed.typed("remaining"),
                 valid ? "" : typed.typed("spoilt"),
                 valid ? "" : typed.typed("contact"),
-                typed.typed("seen"));
+                ctx.formParam("seen"));
         if (!valid && told.spoilt().isBlank()) {
             ctx.status(422);
             form(ctx, typed.with("spoilt", "Say why it says nothing of model and motor"), "");

@@ -168,8 +168,22 @@ class EveningWebTest {
         assertTrue(spoilt.body().contains("not: touched a beam"), spoilt.body());
         assertTrue(spoilt.body().contains("after 0:12"), spoilt.body());
         assertTrue(ok("/evening").contains("not: touched a beam"));
+        var other = laptop.form(page, Map.of("verdict", "valid", "remaining", "", "seen", ""));
+        assertEquals(409, other.statusCode(), "who judged what it was before");
+        assertTrue(other.body().contains("has judged this flight meanwhile: it says nothing"), other.body());
         var valid = laptop.form(
-                page, Map.of("verdict", "valid", "remaining", "", "spoilt", "touched a beam", "contact", "0:12.5"));
+                page,
+                Map.of(
+                        "verdict",
+                        "valid",
+                        "remaining",
+                        "",
+                        "spoilt",
+                        "touched a beam",
+                        "contact",
+                        "0:12.5",
+                        "seen",
+                        "touched a beam"));
         assertEquals(200, valid.statusCode(), valid.body());
         assertTrue(valid.body().contains("<dd>valid</dd>"), valid.body());
         assertEquals(404, laptop.get("/evening/flight/nobody").statusCode());
