@@ -104,15 +104,21 @@ class JoinBrowserIT {
     @Test
     void a_laptop_is_lent_and_taken_back() {
         browser.get(at("/devices"));
-        Sight.button(browser, "Lend this laptop").click();
+        Sight.touch(browser, b -> Sight.button(b, "Lend this laptop").click());
         Sight.waitFor(browser, "This laptop is lent");
         Sight.look(browser, "laptop-lent");
-        browser.findElement(By.id("back-pin")).sendKeys("0");
-        Sight.button(browser, "Take the laptop back").click();
+        takeBack("0");
         Sight.waitFor(browser, "That is not the coach's PIN");
         assertFalse(Sight.text(browser).contains("Lend this laptop"));
-        browser.findElement(By.id("back-pin")).sendKeys(app.newPin());
-        Sight.button(browser, "Take the laptop back").click();
+        takeBack(app.newPin());
         Sight.waitFor(browser, "Lend this laptop");
+    }
+
+    private void takeBack(String pin) {
+        Sight.touch(browser, b -> {
+            b.findElement(By.id("back-pin")).clear();
+            b.findElement(By.id("back-pin")).sendKeys(pin);
+        });
+        Sight.touch(browser, b -> Sight.button(b, "Take the laptop back").click());
     }
 }
