@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.ChecksBeside;
 import org.skeinday.attempt.web.ChoicePages;
@@ -32,10 +33,12 @@ import org.skeinday.device.Device;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
+import org.skeinday.device.web.LaptopPages;
 import org.skeinday.device.web.Network;
 import org.skeinday.device.web.PinGate;
 import org.skeinday.device.web.Sessions;
 import org.skeinday.hall.web.HallPages;
+import org.skeinday.paper.web.GuidePages;
 import org.skeinday.paper.web.KeyInPages;
 import org.skeinday.paper.web.PaperPages;
 import org.skeinday.platform.db.Tx;
@@ -84,7 +87,11 @@ public final class App implements AutoCloseable {
     private final Network network;
     private final Backups backups;
     private final String joinToken;
+    /** So that the answer to who stopped it goes out. */
+    private static final long STOP_MS = 300;
+
     private final String newPin;
+    private volatile Runnable stopper = () -> {};
 
     /**
      * What the program is started with.
@@ -126,6 +133,7 @@ public final class App implements AutoCloseable {
         Page page = new Page(engine, Parts.BAR, settings.pace(), record.people()::name);
         page.sayTrouble(() -> (writer.trouble() + " " + backups.trouble()).strip());
         page.sayMoment(live::moment);
+        page.sayHelp(Guide.ALL);
         FormActs forms = new FormActs(writer, clock);
         PinGate pins = new PinGate(typed -> PinHash.fits(typed, record.people().pinHash()), clock);
         Sessions sessions = new Sessions(known(), clock);
@@ -171,8 +179,10 @@ public final class App implements AutoCloseable {
                         new ExportPages(desk).register(routes);
                         new HistoryPages(desk).register(routes);
                         new PaperPages(record, page, clock, this::address).register(routes);
+                        new GuidePages(page, Guide.ALL).register(routes);
                         new KeyInPages(record, forms, page, clock).register(routes);
                         LiveRoutes.register(routes, live, writer, clock, new TapRules(Parts.TAPS, this::deviceOfId));
+                        new LaptopPages(page, () -> freshPin(record, random), this::stopSoon).register(routes);
                         DevicePages.register(routes, page, writer, clock, door(random, pins, sessions));
                     });
         } catch (RuntimeException e) {
@@ -321,6 +331,15 @@ public final class App implements AutoCloseable {
     /** The coach's PIN when this start has made it, else empty. */
     public String newPin() {
         return newPin;
+    }
+
+    /** What stops the program when the coach says so on a page; nothing where nobody set it. */
+    public void onStop(Runnable deed) {
+        stopper = deed;
+    }
+
+    private void stopSoon() {
+        clockWatch.schedule(() -> new Thread(stopper, "stop").start(), STOP_MS, TimeUnit.MILLISECONDS);
     }
 
     /** Another PIN for the coach in place of the one that was lost: told once, as at the first start. */

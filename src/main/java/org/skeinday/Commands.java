@@ -15,6 +15,7 @@ import org.skeinday.device.web.Qr;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.PortTaken;
+import org.skeinday.platform.record.AlreadyRunning;
 import org.skeinday.platform.record.Json;
 import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Verify;
@@ -83,6 +84,12 @@ final class Commands {
         @Option(names = "--dev", description = "read templates from the source folder")
         boolean dev;
 
+        @Option(
+                names = "--open",
+                description =
+                        "show the first page in this laptop's browser; where it runs already, the page of that one")
+        boolean open;
+
         @Option(names = "--new-pin", description = "make a new PIN for the coach and tell it once")
         boolean newPin;
 
@@ -93,6 +100,11 @@ final class Commands {
                         new App.Settings(folder, port(folder), dev, Pace.normal(), host(folder)),
                         Clock.systemDefaultZone(),
                         new SecureRandom());
+            } catch (AlreadyRunning e) {
+                if (open && Opening.of(e.where())) {
+                    return 0;
+                }
+                throw e;
             } catch (PortTaken e) {
                 spec.commandLine()
                         .getErr()
@@ -101,6 +113,10 @@ final class Commands {
             }
             Files.writeString(folder.resolve("port"), String.valueOf(app.port()));
             sayReady(app, folder, newPin ? app.renewPin(new SecureRandom()) : app.newPin());
+            app.onStop(() -> System.exit(0));
+            if (open) {
+                Opening.of("http://localhost:" + app.port() + "/");
+            }
             Stopping.when(app::close, Pace.normal().close(), spec.commandLine().getErr());
             new CountDownLatch(1).await(); // from here on only a signal ends the program
             return 0;

@@ -55,11 +55,8 @@ final class Parts {
             new NavItem("Result sheet", "/results", Role.VIEWER),
             new NavItem("Practice", "/practice", Role.HELPER),
             new NavItem("Evening", "/evening", Role.CAPTAIN),
-            new NavItem("Hall", "/hall", Role.CAPTAIN),
             new NavItem("Prepare", "/prepare", Role.CAPTAIN),
-            new NavItem("Key in", "/key-in", Role.CAPTAIN),
-            new NavItem("Join", "/join", Role.CAPTAIN),
-            new NavItem("Devices", "/devices", Role.CAPTAIN));
+            new NavItem("Join", "/join", Role.CAPTAIN));
 
     /** What may come as a tap, and from which role on; everything else has a form with checks of its own. */
     static final Map<String, Role> TAPS = Map.ofEntries(

@@ -6,8 +6,12 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.function.Function;
 import org.h2.jdbcx.JdbcConnectionPool;
+import org.jooq.Configuration;
 import org.jooq.SQLDialect;
+import org.jooq.conf.Settings;
 import org.jooq.impl.DSL;
+import org.jooq.impl.DefaultConfiguration;
+import org.jooq.impl.DefaultConnectionProvider;
 
 /**
  * The H2 database: a projection of the journal that may be thrown away. One connection writes, the others read, each
@@ -16,6 +20,13 @@ import org.jooq.impl.DSL;
 public final class Database implements AutoCloseable {
     /** H2's own level, beyond the five of java.sql.Connection. */
     private static final int SNAPSHOT = 6;
+
+    /** Parsed statements that a connection keeps: all that the program has. H2's own 8 were parsed again and again. */
+    private static final int STATEMENTS = 256;
+
+    /** What jOOQ finds out about our records is kept with its configuration: one for all, so that it is found once. */
+    private static final Configuration JOOQ =
+            new DefaultConfiguration().set(SQLDialect.H2).set(new Settings().withExecuteLogging(false));
 
     private final JdbcConnectionPool pool;
     private final Connection writing;
@@ -41,13 +52,13 @@ public final class Database implements AutoCloseable {
     public static Database open(Path folder, String name) {
         boolean existed = Files.exists(file(folder, name));
         String url = "jdbc:h2:file:" + folder.toAbsolutePath().resolve(name)
-                + ";DB_CLOSE_ON_EXIT=FALSE;DB_CLOSE_DELAY=-1;LOCK_TIMEOUT=5000";
+                + ";DB_CLOSE_ON_EXIT=FALSE;DB_CLOSE_DELAY=-1;LOCK_TIMEOUT=5000;QUERY_CACHE_SIZE=" + STATEMENTS;
         return open(url, existed);
     }
 
     /** A database in memory that ends with this object: for checking a record, never for keeping one. */
     public static Database scratch(String name) {
-        return open("jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1", false);
+        return open("jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1;QUERY_CACHE_SIZE=" + STATEMENTS, false);
     }
 
     private static Database open(String url, boolean existed) {
@@ -106,7 +117,7 @@ public final class Database implements AutoCloseable {
     }
 
     private static Tx tx(Connection connection) {
-        return new Tx(DSL.using(connection, SQLDialect.H2));
+        return new Tx(DSL.using(JOOQ.derive(new DefaultConnectionProvider(connection))));
     }
 
     @Override

@@ -13,6 +13,7 @@ import java.util.List;
  * @param moment of the record that the page shows
  * @param pace the waits of the page's scripts
  * @param trouble what is wrong with the laptop just now, empty when nothing is
+ * @param help what the page is for, sentence by sentence; empty where nothing is said
  */
 public record Frame(
         String title,
@@ -22,8 +23,10 @@ public record Frame(
         String device,
         String moment,
         String pace,
-        String trouble) {
+        String trouble,
+        List<String> help) {
     public Frame {
+        help = List.copyOf(help);
         nav = List.copyOf(nav);
     }
 

@@ -7,6 +7,7 @@ import gg.jte.resolve.DirectoryCodeResolver;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -24,6 +25,7 @@ public final class Page {
     private final UnaryOperator<String> nameOfPerson;
     private volatile Supplier<String> trouble = () -> "";
     private volatile Supplier<String> moment = () -> "";
+    private volatile List<PageHelp> help = List.of();
     private final Map<String, Made> parts = new ConcurrentHashMap<>(); // as many as there are roles and units
 
     /** @param nameOfPerson display name of a person's id; an unknown one as it is */
@@ -37,6 +39,20 @@ public final class Page {
     /** What every page says on top while it holds, for example that the disk is full; empty when all is well. */
     public void sayTrouble(Supplier<String> words) {
         trouble = words;
+    }
+
+    /** What each page says at its foot. */
+    public void sayHelp(List<PageHelp> all) {
+        help = List.copyOf(all);
+    }
+
+    /** The longest path that fits says most of it. */
+    private List<String> helpOf(String path) {
+        return help.stream()
+                .filter(one -> one.isOf(path))
+                .max(Comparator.comparingInt(one -> one.path().length()))
+                .map(PageHelp::sentences)
+                .orElse(List.of());
     }
 
     /** Which moment of the record a page shows; asked for before the page is made, never after. */
@@ -129,13 +145,21 @@ public final class Page {
     private Frame frame(Context context, String title, String at) {
         @Nullable Caller caller = context.attribute(Access.ATTRIBUTE);
         if (caller == null) {
-            return new Frame(title, context.path(), List.of(), "", "", "", pace.forScripts(), trouble.get());
+            return new Frame(title, context.path(), List.of(), "", "", "", pace.forScripts(), trouble.get(), List.of());
         }
         List<NavItem> own = nav.stream()
                 .filter(item -> caller.role().covers(item.minimum()))
                 .toList();
         return new Frame(
-                title, context.path(), own, who(caller), caller.device(), at, pace.forScripts(), trouble.get());
+                title,
+                context.path(),
+                own,
+                who(caller),
+                caller.device(),
+                at,
+                pace.forScripts(),
+                trouble.get(),
+                helpOf(context.path()));
     }
 
     private String who(Caller caller) {

@@ -4,7 +4,15 @@ package org.skeinday.platform.record;
 public final class AlreadyRunning extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    public AlreadyRunning(String message) {
+    private final String where;
+
+    /** @param where address of the one that runs, empty when it is not known */
+    public AlreadyRunning(String message, String where) {
         super(message);
+        this.where = where;
+    }
+
+    public String where() {
+        return where;
     }
 }

@@ -25,10 +25,11 @@ final class FolderLock implements AutoCloseable {
                 FileChannel.open(folder.resolve("lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         if (tryLock(channel) == null) {
             channel.close();
-            String where =
-                    Files.exists(address) ? " at " + Files.readString(address).strip() : "";
-            throw new AlreadyRunning("Skeinday is already running" + where + " with the data folder " + folder
-                    + ". Stop it first (Ctrl-C in its window), or name another folder with --data.");
+            String where = Files.exists(address) ? Files.readString(address).strip() : "";
+            throw new AlreadyRunning(
+                    "Skeinday is already running" + (where.isEmpty() ? "" : " at " + where) + " with the data folder "
+                            + folder + ". Stop it first (Ctrl-C in its window), or name another folder with --data.",
+                    where);
         }
         return new FolderLock(channel, address);
     }

@@ -17,6 +17,7 @@ final class Links {
             new OverviewView.Link(
                     "/making", "Make motors", "Strip to cut for a wanted loop, what it weighs, pairs that match."),
             new OverviewView.Link("/inspection", "Inspection", "Mass as inspected, margin under the limit, handed in."),
+            new OverviewView.Link("/devices", "Devices", "Who joined; lend the laptop, a new PIN, stop the program."),
             new OverviewView.Link("/people", "People", "Whose names are kept; erase one for good."),
             new OverviewView.Link(
                     "/import",
@@ -30,10 +31,12 @@ final class Links {
                     "/export", "Take files out", "An event, a season or everything: CSV, workbook, JSON."));
 
     static final List<OverviewView.Link> PRINTED = List.of(
+            new OverviewView.Link("/guide", "Guide", "What each page is for, on one sheet."),
             new OverviewView.Link("/cards", "Attempt cards", "One for each attempt: the day on paper."),
             new OverviewView.Link("/checks/print", "Checklists", "All of them, in the revision in force."),
             new OverviewView.Link("/tags", "Motor tags", "With a code that opens the motor."),
-            new OverviewView.Link("/log", "Flight log", "As the rules ask for it, and what it still lacks."));
+            new OverviewView.Link("/log", "Flight log", "As the rules ask for it, and what it still lacks."),
+            new OverviewView.Link("/key-in", "Key in", "Paper cards into the record, by keyboard alone."));
 
     private Links() {}
 }

@@ -82,7 +82,7 @@ class EveningBenchmark {
     }
 
     private int rendered(String template, Object view) {
-        var frame = new Frame("Evening", "/evening", List.of(), "", "", "", "", "");
+        var frame = new Frame("Evening", "/evening", List.of(), "", "", "", "", "", List.of());
         var output = new StringOutput(64 * 1024);
         engine.render(template, Map.of("frame", frame, "view", view), output);
         return output.toString().length();
