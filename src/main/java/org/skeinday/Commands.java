@@ -285,6 +285,10 @@ final class Commands {
         public Integer call() throws Exception {
             Path folder = existing(folder("skeinday"));
             TakenOut.Choice what = choice == null ? new TakenOut.Choice() : choice;
+            if (what.tables && OneFile.isBundle(dir)) {
+                throw new ParameterException(
+                        spec.commandLine(), "Tables are written to a folder or a workbook, not to a bundle: name one");
+            }
             DayFiles.Written written = Exchange.write(folder, what, Clock.systemDefaultZone());
             if (OneFile.isOne(dir)) {
                 OneFile.write(dir, what.about(), written.texts());

@@ -101,7 +101,7 @@ final class Guide {
             help(
                     "Take files out",
                     "/export",
-                    "An event, a season or everything, for spreadsheets or programs; all of it comes in again.",
+                    "An event, a season or everything, for spreadsheets or programs; it comes in again where none of it is yet.",
                     "Files hold people's names: keep them as you keep the laptop."));
 
     private Guide() {}

@@ -27,6 +27,10 @@ final class OneFile {
         return ends(path, WORKBOOK) || ends(path, BUNDLE);
     }
 
+    static boolean isBundle(Path path) {
+        return ends(path, BUNDLE);
+    }
+
     private static boolean ends(Path path, String ending) {
         return path.toString().toLowerCase(Locale.ROOT).endsWith(ending);
     }

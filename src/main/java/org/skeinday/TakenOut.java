@@ -50,10 +50,10 @@ final class TakenOut {
     /** @throws IllegalArgumentException when there is no such event */
     static DayFiles.Written of(Tx tx, Choice choice, Map<String, String> people, ZoneId zone) {
         if (choice.tables) {
-            Map<String, String> texts = RecordTables.write(Tables.texts(tx), people);
+            Map<String, List<List<String>>> tables = Tables.texts(tx);
             Map<String, Integer> rows = new java.util.TreeMap<>();
-            texts.forEach((file, text) -> rows.put(file, (int) text.lines().count() - 1));
-            return new DayFiles.Written(texts, rows);
+            tables.forEach((name, table) -> rows.put(RecordTables.file(name), table.size() - 1));
+            return new DayFiles.Written(RecordTables.write(tables, people), rows);
         }
         return DayFiles.write(part(ReadDay.all(tx, people), choice, zone), zone);
     }

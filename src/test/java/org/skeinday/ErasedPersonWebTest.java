@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.fault.CalledAttempt;
 import org.skeinday.platform.record.Backup;
 import org.skeinday.platform.record.Verify;
+import org.skeinday.prepare.Prepared;
 
 /** A name is erased: gone from pages, files and later backups, while the chain still holds. */
 class ErasedPersonWebTest {
@@ -33,9 +34,8 @@ class ErasedPersonWebTest {
         "/devices",
         "/bench",
         "/cards",
-        "/keyin",
+        "/key-in",
         "/log",
-        "/search?q=",
         "/evening/season",
         "/practice",
         "/timing"
@@ -103,7 +103,9 @@ class ErasedPersonWebTest {
             var said = laptop.form("/people/erase", Map.of("person", id(laptop), "name", name));
             assertEquals(200, said.statusCode(), said.body());
             for (String page : PAGES) {
-                assertFalse(laptop.get(page).body().contains(name), page);
+                var shown = laptop.get(page);
+                assertEquals(200, shown.statusCode(), page);
+                assertFalse(shown.body().contains(name), page);
             }
             assertFalse(files(laptop).contains(name), "files");
         }
@@ -118,5 +120,23 @@ class ErasedPersonWebTest {
         }
         assertFalse(Files.readString(folder.resolve("people.json")).contains(name), "and from the file");
         assertTrue(new Verify(Parts.projection()).check(folder).records() > 0, "verify holds");
+    }
+
+    @Test
+    void a_successor_on_the_crew_line_of_an_erased_person_is_a_person_of_their_own_and_stays() throws Exception {
+        try (App app = Demo.startEmpty(folder)) {
+            Visitor laptop = new Visitor(app.port(), "", 91);
+            laptop.form("/people/erase", Map.of("person", id(laptop), "name", name));
+            var forms = new Prepared(laptop);
+            assertEquals(
+                    204,
+                    forms.save("crew", forms.row("crew", "someone"), Map.of("name", "Wilma"))
+                            .statusCode());
+            assertTrue(laptop.get("/prepare/crew").body().contains("Wilma"), "at once");
+        }
+        try (App app = Demo.startEmpty(folder)) {
+            String crew = new Visitor(app.port(), "", 91).get("/prepare/crew").body();
+            assertTrue(crew.contains("Wilma") && !crew.contains(name), "and after a restart: " + crew);
+        }
     }
 }

@@ -94,6 +94,7 @@ class ExchangeProperties {
                 + more.inspections().size()
                 + more.noted().size()
                 + more.quiet().size()
-                + more.lists().size();
+                + more.lists().size()
+                + more.judged().size();
     }
 }

@@ -3,6 +3,7 @@ package org.skeinday.exchange;
 import java.util.List;
 import java.util.Optional;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 
@@ -47,6 +48,15 @@ final class AttemptNotes {
                             paper));
         }
         quiet(row, intake, attempt);
+        judged(row, intake, attempt);
+    }
+
+    /** Whether the flight says something of model and motor; its official time is not touched. */
+    private static void judged(Row row, Intake intake, String attempt) {
+        Long contact = Numbers.time(row, "contact at", 0, ReadingTaken.LONGEST_MS);
+        if (!row.isEmpty("says nothing") || contact != null) {
+            intake.take(row, "attempt.judged", () -> new FlightJudged(attempt, row.optional("says nothing"), contact));
+        }
     }
 
     private static void quiet(Row row, Intake intake, String attempt) {
@@ -70,6 +80,8 @@ final class AttemptNotes {
                 .put("announced", Numbers.time(n.announcedMs()))
                 .put("announced at", book.moment(n.announcedAtMs()))
                 .put("from paper", n.fromPaper() ? "yes" : "no"));
+        book.judged(attempt)
+                .ifPresent(j -> cells.put("says nothing", j.reason()).put("contact at", Numbers.time(j.contactMs())));
         book.quiet(attempt)
                 .ifPresent(
                         q -> cells.put("quiet from", book.moment(q.fromMs())).put("quiet to", book.moment(q.toMs())));

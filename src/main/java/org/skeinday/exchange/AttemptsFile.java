@@ -43,7 +43,9 @@ final class AttemptsFile implements DayFile {
             Column.plain("announced at"),
             Column.choice("from paper", "", List.of("yes", "no")),
             Column.plain("quiet from"),
-            Column.plain("quiet to"));
+            Column.plain("quiet to"),
+            Column.text("says nothing", 400),
+            Column.time("contact at"));
 
     @Override
     public String name() {

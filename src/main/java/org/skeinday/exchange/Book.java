@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
@@ -114,6 +115,12 @@ final class Book {
     Optional<AttemptNoted> noted(String attempt) {
         return day.more().noted().stream()
                 .filter(n -> n.attemptId().equals(attempt))
+                .findFirst();
+    }
+
+    Optional<FlightJudged> judged(String attempt) {
+        return day.more().judged().stream()
+                .filter(j -> j.attemptId().equals(attempt))
                 .findFirst();
     }
 

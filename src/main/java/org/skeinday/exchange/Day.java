@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
@@ -59,6 +60,7 @@ public record Day(
      * @param noted of winds and flights, by attempt
      * @param quiet when nobody was helped
      * @param lists checklists in force
+     * @param judged official flights that say nothing of model and motor, or touched something
      */
     public record More(
             List<Terms> terms,
@@ -70,10 +72,11 @@ public record Day(
             List<MotorInspected> inspections,
             List<AttemptNoted> noted,
             List<Quiet> quiet,
-            List<Checklist> lists) {
+            List<Checklist> lists,
+            List<FlightJudged> judged) {
         public static final More NONE = new More(
                 List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of());
+                List.of(), List.of());
     }
 
     /** An empty record. */
@@ -149,7 +152,8 @@ public record Day(
                         more.inspections,
                         more.noted,
                         more.quiet,
-                        more.lists));
+                        more.lists,
+                        more.judged));
     }
 
     private static <T> List<T> others(String file, String of, List<T> all, Predicate<T> is) {

@@ -25,8 +25,11 @@ public final class DayPart {
     private final Set<String> events;
     private final Predicate<LocalDate> flownOn;
     private final ZoneId zone;
+    private final boolean one;
 
-    private DayPart(Day day, Set<String> events, Predicate<LocalDate> flownOn, ZoneId zone) {
+    /** @param flownOn days whose practice belongs to it; an event that was asked for alone has its own */
+    private DayPart(Day day, Set<String> events, Predicate<LocalDate> flownOn, ZoneId zone, boolean one) {
+        this.one = one;
         this.day = day;
         this.events = events;
         this.flownOn = flownOn;
@@ -35,7 +38,7 @@ public final class DayPart {
 
     /** @param event its id */
     public static Day ofEvent(Day day, String event, ZoneId zone) {
-        return new DayPart(day, Set.of(event), d -> false, zone).day();
+        return new DayPart(day, Set.of(event), d -> false, zone, true).day();
     }
 
     /** Events and practice from the first day to the last, both among them. */
@@ -45,7 +48,7 @@ public final class DayPart {
                 .filter(e -> within.test(LocalDate.parse(e.day())))
                 .map(EventAdded::id)
                 .collect(Collectors.toSet());
-        return new DayPart(day, events, within, zone).day();
+        return new DayPart(day, events, within, zone, false).day();
     }
 
     private static <T> List<T> kept(List<T> all, Function<T, @Nullable String> id, Set<String> ids) {
@@ -61,8 +64,10 @@ public final class DayPart {
         Set<String> entryIds = ids(entries, e -> e.id());
         var attempts = kept(day.attempts(), a -> a.eventId(), events);
         Set<String> attemptIds = ids(attempts, a -> a.id());
+        Set<String> nights = ids(
+                day.events().stream().filter(e -> e.kind().equals("practice")).toList(), e -> e.id());
         var flights = day.flights().stream()
-                .filter(f -> f.eventId().isEmpty()
+                .filter(f -> nights.contains(f.eventId()) && !one
                         ? flownOn.test(LocalDate.ofInstant(Instant.ofEpochMilli(f.flownAtMs()), zone))
                         : events.contains(f.eventId()))
                 .toList();
@@ -114,7 +119,8 @@ public final class DayPart {
                         kept(more.inspections(), i -> i.motorId(), motorIds),
                         noted,
                         kept(more.quiet(), q -> q.attemptId(), attemptIds),
-                        more.lists()));
+                        more.lists(),
+                        kept(more.judged(), j -> j.attemptId(), attemptIds)));
     }
 
     @SafeVarargs

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Every table of the record as a CSV file, for tools of one's own: written and not read, since the files of
@@ -14,7 +15,7 @@ public final class RecordTables {
     /** What follows the name of a column in the database, and how a header says it. */
     private static final Map<String, String> UNITS = units();
 
-    private static final String PERSON = "person_id";
+    private static final Set<String> PEOPLE = Set.of("person_id", "adult_id", "by_person", "person");
 
     private RecordTables() {}
 
@@ -28,6 +29,8 @@ public final class RecordTables {
         units.put("_g", " (g)");
         units.put("_n", " (N)");
         units.put("_s", " (s)");
+        units.put("celsius", "celsius (°C)");
+        units.put("humidity", "humidity (%)");
         return units;
     }
 
@@ -39,21 +42,26 @@ public final class RecordTables {
      */
     public static Map<String, String> write(Map<String, List<List<String>>> tables, Map<String, String> people) {
         Map<String, String> texts = new LinkedHashMap<>();
-        tables.forEach((name, rows) -> texts.put(name.replace('_', '-') + ".csv", text(rows, people)));
+        tables.forEach((name, rows) -> texts.put(file(name), text(rows, people)));
         return texts;
+    }
+
+    /** For example {@code motor_batch} is in {@code motor-batch.csv}. */
+    public static String file(String table) {
+        return table.replace('_', '-') + ".csv";
     }
 
     private static String text(List<List<String>> rows, Map<String, String> people) {
         List<String> columns = rows.get(0);
-        int person = columns.indexOf(PERSON);
         List<List<String>> lines = new ArrayList<>();
         for (List<String> row : rows) {
             boolean isHeader = row == columns;
             List<String> cells = new ArrayList<>();
             for (int c = 0; c < row.size(); c++) {
                 cells.add(CellText.guarded(isHeader ? header(row.get(c)) : row.get(c)));
-                if (c == person) {
-                    cells.add(CellText.guarded(isHeader ? "person" : name(row.get(c), people)));
+                if (PEOPLE.contains(columns.get(c))) {
+                    cells.add(CellText.guarded(
+                            isHeader ? header(row.get(c)).replace(" id", "") + " name" : name(row.get(c), people)));
                 }
             }
             lines.add(cells);

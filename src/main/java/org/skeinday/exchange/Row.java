@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
 final class Row {
     /** Control characters but tab and line ends, and signs that turn the direction of writing around. */
     private static final Pattern STRANGE =
-            Pattern.compile("[\\p{Cc}&&[^\\t\\n\\r]]|[\\u202A-\\u202E\\u2066-\\u2069]|[\\uFFFE\\uFFFF]");
+            Pattern.compile("[\\p{Cc}&&[^\\t\\n\\r]]|[\\u202A-\\u202E\\u2066-\\u2069]|[\\uFFFE\\uFFFF]"
+                    + "|[\\uD800-\\uDBFF](?![\\uDC00-\\uDFFF])|(?<![\\uD800-\\uDBFF])[\\uDC00-\\uDFFF]");
 
     private final Sheet sheet;
     private final CsvLines.Line line;

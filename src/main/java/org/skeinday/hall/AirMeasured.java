@@ -2,6 +2,7 @@ package org.skeinday.hall;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -47,13 +48,26 @@ public record AirMeasured(
         });
     }
 
+    /** The last temperature and the last humidity near a moment are two measurements: each is looked for by itself. */
+    public static @Nullable Double celsiusNear(List<AirMeasured> measured, long atMs) {
+        return near(measured.stream().filter(a -> a.celsius != null).toList(), atMs)
+                .map(AirMeasured::celsius)
+                .orElse(null);
+    }
+
+    /** As {@link #celsiusNear}, in %. */
+    public static @Nullable Double humidityNear(List<AirMeasured> measured, long atMs) {
+        return near(measured.stream().filter(a -> a.humidity != null).toList(), atMs)
+                .map(AirMeasured::humidity)
+                .orElse(null);
+    }
+
     /** Of those measured near the given moments; empty when none was. */
     public static OptionalDouble meanCelsius(List<AirMeasured> measured, List<Long> moments) {
         return moments.stream()
-                .flatMap(ms -> near(measured, ms).stream())
-                .flatMapToDouble(a -> a.celsius == null
-                        ? java.util.stream.DoubleStream.empty()
-                        : java.util.stream.DoubleStream.of(a.celsius))
+                .map(ms -> celsiusNear(measured, ms))
+                .filter(Objects::nonNull)
+                .mapToDouble(Double::doubleValue)
                 .average();
     }
 

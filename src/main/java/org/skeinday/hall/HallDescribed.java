@@ -92,6 +92,15 @@ public record HallDescribed(
                 .map(Length::ofMillimetres);
     }
 
+    /** Distances below the usual, as they were typed: whoever reads a verdict must know. */
+    public List<String> lessThanUsual() {
+        return distances.stream()
+                .filter(k ->
+                        k.mm() < Distance.ofWord(k.word()).orElseThrow().usual().millimetres())
+                .map(k -> Distance.ofWord(k.word()).orElseThrow().words() + ": " + k.typed())
+                .toList();
+    }
+
     /** The distances to keep in this hall. */
     public Separation separation() {
         Map<Distance, Length> set = new EnumMap<>(Distance.class);

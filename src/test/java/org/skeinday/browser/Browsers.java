@@ -41,6 +41,11 @@ public final class Browsers {
 
     private Browsers() {}
 
+    /** The narrowest screen, where a page has it hardest; all of them when pictures are taken. */
+    static Size[] few() {
+        return System.getProperty("shots", "").isEmpty() ? new Size[] {Size.PHONE} : Size.values();
+    }
+
     public static ChromeDriver of(Size size) {
         return OPEN.computeIfAbsent(size, Browsers::start);
     }

@@ -78,7 +78,10 @@ class ChecksBrowserIT {
         Sight.waitFor(phone, "Arrival and unpacking is done.");
         Sight.waitFor(phone, "Mount pulled");
         Sight.look(phone, "checks-place-phone");
-        tablet.findElement(By.partialLinkText("Arrival and unpacking is done")).click();
+        Sight.touch(
+                tablet,
+                b -> b.findElement(By.partialLinkText("Arrival and unpacking is done"))
+                        .click());
         Sight.waitFor(tablet, "left out: no thermometer here");
         Sight.look(tablet, "checks-done");
     }

@@ -24,8 +24,25 @@ import org.skeinday.fault.CalledAttempt;
 class DayWalkBrowserIT {
     private static final Map<String, List<String>> BY_MOMENT = new LinkedHashMap<>();
     private static final List<String> ALWAYS = List.of(
-            "/", "/day", "/bench", "/checks", "/winding", "/timing", "/results", "/practice", "/evening", "/hall",
-            "/prepare", "/key-in", "/join", "/devices", "/people", "/export", "/guide", "/results/wall", "/bench/wall");
+            "/",
+            "/day",
+            "/bench",
+            "/checks",
+            "/winding",
+            "/timing",
+            "/results",
+            "/practice",
+            "/evening",
+            "/hall",
+            "/prepare",
+            "/key-in",
+            "/join",
+            "/devices",
+            "/people",
+            "/export",
+            "/guide",
+            "/results/wall",
+            "/bench/wall");
     private static final List<String> PRINTED =
             List.of("/cards", "/results", "/tags", "/log", "/checks/print", "/day", "/evening", "/guide", "/join/help");
 
@@ -116,7 +133,13 @@ class DayWalkBrowserIT {
             browser.executeCdpCommand(
                     "Emulation.setDeviceMetricsOverride",
                     Map.of(
-                            "width", screen.width, "height", screen.height, "deviceScaleFactor", 1, "mobile",
+                            "width",
+                            screen.width,
+                            "height",
+                            screen.height,
+                            "deviceScaleFactor",
+                            1,
+                            "mobile",
                             screen == Screen.PHONE));
             for (String light : lights) {
                 browser.executeCdpCommand("Emulation.setEmulatedMedia", media(light));
@@ -126,7 +149,14 @@ class DayWalkBrowserIT {
                     String name = page.equals("/") ? "now" : page.substring(1).replace('/', '-');
                     Browsers.shot(
                             browser,
-                            String.join("-", "walk", day, moment, name, screen.name().toLowerCase(java.util.Locale.ROOT), light));
+                            String.join(
+                                    "-",
+                                    "walk",
+                                    day,
+                                    moment,
+                                    name,
+                                    screen.name().toLowerCase(java.util.Locale.ROOT),
+                                    light));
                 }
             }
         }
@@ -135,7 +165,6 @@ class DayWalkBrowserIT {
     private static Map<String, Object> media(String light) {
         return light.equals("print")
                 ? Map.of("media", "print", "features", List.of())
-                : Map.of(
-                        "media", "", "features", List.of(Map.of("name", "prefers-color-scheme", "value", light)));
+                : Map.of("media", "", "features", List.of(Map.of("name", "prefers-color-scheme", "value", light)));
     }
 }

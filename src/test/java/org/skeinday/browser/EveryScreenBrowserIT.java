@@ -68,7 +68,8 @@ class EveryScreenBrowserIT {
     @AfterEach
     void stop() throws Exception {
         for (Browsers.Size size : List.of(Browsers.Size.LAPTOP, Browsers.Size.PHONE)) {
-            Browsers.of(size).executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "", "features", List.of()));
+            Browsers.of(size)
+                    .executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "", "features", List.of()));
             Browsers.of(size).executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
         }
         app.close();
@@ -112,15 +113,13 @@ class EveryScreenBrowserIT {
     /** Keys and fields in sight that are lower than a finger, with their words. */
     @SuppressWarnings("unchecked")
     private static List<String> small(ChromeDriver browser) {
-        return (List<String>) browser.executeScript(
-                """
+        return (List<String>) browser.executeScript("""
                 return [...document.querySelectorAll('button, .button, summary, select, input, textarea')]
                   .filter(e => e.checkVisibility() && !['hidden', 'checkbox', 'radio', 'file'].includes(e.type))
                   .filter(e => e.getBoundingClientRect().height < arguments[0] - 0.5)
                   .map(e => e.tagName + ' ' + (e.textContent || e.name).trim().slice(0, 40) + ' '
                       + Math.round(e.getBoundingClientRect().height));
-                """,
-                FINGER_PX);
+                """, FINGER_PX);
     }
 
     @Test
@@ -134,8 +133,7 @@ class EveryScreenBrowserIT {
 
     @SuppressWarnings("unchecked")
     private static Set<String> inSight(ChromeDriver browser) {
-        browser.executeScript(
-                """
+        browser.executeScript("""
                 [...document.querySelectorAll('a[href], button, summary, select, input, textarea')]
                   .filter(e => e.checkVisibility() && e.type !== 'hidden' && !e.disabled && !e.closest('.skip'))
                   .forEach((e, i) => e.setAttribute('data-walk', e.tagName.toLowerCase() + i));
@@ -170,8 +168,7 @@ class EveryScreenBrowserIT {
     void a_running_watch_says_nothing_by_itself() throws Exception {
         ChromeDriver browser = Browsers.of(Browsers.Size.PHONE);
         open(browser, "/timing");
-        browser.executeScript(
-                """
+        browser.executeScript("""
                 window.spoken = 0;
                 const live = '[aria-live], [role=status], [role=alert], [role=timer][aria-live]';
                 new MutationObserver(all => all.forEach(m => {

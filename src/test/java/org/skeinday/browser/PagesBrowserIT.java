@@ -65,7 +65,7 @@ class PagesBrowserIT {
             look(app, "hello", "/hello", Browsers.Size.PHONE);
             look(app, "timing-choose", "/timing");
             for (String page : PREPARED) {
-                look(app, page.substring(1).replace('/', '-'), page, Browsers.Size.PHONE, Browsers.Size.LAPTOP);
+                look(app, page.substring(1).replace('/', '-'), page, Browsers.few());
             }
             look(app, "nothing-here", "/no-such-page");
         }

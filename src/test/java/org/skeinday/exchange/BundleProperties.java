@@ -91,6 +91,38 @@ class BundleProperties {
                 && none.events().isEmpty());
     }
 
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void each_flight_is_in_the_half_in_which_it_was_flown(long seed) {
+        Day day = new RandomDay(seed).day();
+        var nights = day.events().stream()
+                .filter(e -> e.kind().equals("practice"))
+                .map(e -> e.id())
+                .toList();
+        var days =
+                day.flights().stream().map(f -> flownOn(f.flownAtMs())).sorted().toList();
+        if (days.isEmpty()) {
+            return;
+        }
+        LocalDate cut = days.get(days.size() / 2);
+        Day before = DayPart.ofDays(day, LocalDate.of(1900, 1, 1), cut.minusDays(1), ZONE);
+        Day after = DayPart.ofDays(day, cut, LocalDate.of(2200, 1, 1), ZONE);
+        assertEquals(List.of(), facts(texts(before)).errors());
+        assertEquals(List.of(), facts(texts(after)).errors());
+        assertEquals(
+                day.flights().size(), before.flights().size() + after.flights().size());
+        before.flights().stream()
+                .filter(f -> nights.contains(f.eventId()))
+                .forEach(f -> assertTrue(flownOn(f.flownAtMs()).isBefore(cut), f.toString()));
+        after.flights().stream()
+                .filter(f -> nights.contains(f.eventId()))
+                .forEach(f -> assertFalse(flownOn(f.flownAtMs()).isBefore(cut), f.toString()));
+    }
+
+    private static LocalDate flownOn(long ms) {
+        return LocalDate.ofInstant(java.time.Instant.ofEpochMilli(ms), ZONE);
+    }
+
     /** Another form is another version: whoever changes a column says so here, and in the version when it must. */
     @Test
     void the_schema_is_the_one_that_was_published() throws Exception {

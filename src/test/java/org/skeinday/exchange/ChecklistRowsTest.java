@@ -28,7 +28,8 @@ class ChecklistRowsTest {
                 List.of(),
                 List.of(),
                 List.of(),
-                ListStore.shipped());
+                ListStore.shipped(),
+                List.of());
     }
 
     private static DayFiles.Read read(String rows) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
@@ -57,12 +58,16 @@ final class RandomMore {
         }
         List<AttemptNoted> noted = new ArrayList<>();
         List<Quiet> quiet = new ArrayList<>();
+        List<FlightJudged> judged = new ArrayList<>();
         for (AttemptImported attempt : attempts) {
             if (day.maybe()) {
                 noted.add(noted(attempt, motors));
             }
             if (day.maybe()) {
                 quiet.add(new Quiet(attempt.id(), day.moment(), day.momentOrNull()));
+            }
+            if (day.maybe()) {
+                judged.add(new FlightJudged(attempt.id(), "touched a beam", day.maybe() ? 12_300L : null));
             }
         }
         List<MotorInspected> inspections =
@@ -77,7 +82,8 @@ final class RandomMore {
                 inspections,
                 noted,
                 quiet,
-                ListStore.shipped().stream().map(this::revised).toList());
+                ListStore.shipped().stream().map(this::revised).toList(),
+                judged);
     }
 
     /** As shipped, or worded anew by a coach. */

@@ -20,6 +20,7 @@ class RecordTablesTest {
             drift_mps         | drift (m/s)
             pull_test_n       | pull test (N)
             minimum_s         | minimum (s)
+            celsius           | celsius (°C)
             tag               | tag
             """)
     void units_stand_in_the_headers(String column, String header) {
@@ -33,6 +34,6 @@ class RecordTablesTest {
                         "hall_air",
                         List.of(List.of("id", "person_id"), List.of("=x", "p1"), List.of("b", "p2"), List.of("c", ""))),
                 Map.of("p1", "Ines"));
-        assertEquals("id,person id,person\n'=x,p1,Ines\nb,p2,someone\nc,,\n", texts.get("hall-air.csv"));
+        assertEquals("id,person id,person name\n'=x,p1,Ines\nb,p2,someone\nc,,\n", texts.get("hall-air.csv"));
     }
 }

@@ -76,8 +76,7 @@ class ExportWebTest {
         assertTrue(
                 part.path("about").asText().startsWith("season "),
                 part.path("about").asText());
-        assertTrue(part.path("tables").path("flights").size()
-                <= all.path("tables").path("flights").size());
+        assertTrue(part.path("tables").path("flights").size() > 0, "its practice");
         assertEquals("the whole record", all.path("about").asText());
         assertEquals(1, all.path("version").asInt());
     }
@@ -91,7 +90,7 @@ class ExportWebTest {
         assertTrue(tables.get("motor.csv").startsWith("id,tag,"), tables.get("motor.csv"));
         assertTrue(tables.get("motor.csv").contains("loop (mm)"), tables.get("motor.csv"));
         assertTrue(tables.get("device.csv").lines().count() > 1, "the captain's device");
-        assertFalse(tables.get("device.csv").contains("token"), tables.get("device.csv"));
+        assertFalse(tables.get("device.csv").matches("(?s).*(token|hash).*"), tables.get("device.csv"));
         try (var book = new XSSFWorkbook(new ByteArrayInputStream(laptop.bytes("/tables.xlsx")))) {
             assertEquals(tables.size(), book.getNumberOfSheets());
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
@@ -15,11 +16,13 @@ import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.steps.Answer;
 import org.skeinday.steps.Moment;
 import org.skeinday.steps.Reopened;
 import org.skeinday.steps.Reopening;
 import org.skeinday.steps.Run;
 import org.skeinday.steps.Step;
+import org.skeinday.steps.StepState;
 import org.skeinday.steps.action.Began;
 import org.skeinday.steps.store.RunStore;
 import org.skeinday.units.Length;
@@ -49,26 +52,61 @@ public final class PlaceReopens {
         Verdict is = now.verdict(stretch);
         // Measured for the first time: what is not known now was not known before either.
         Verdict was = before == null ? new Verdict(List.of(), is.unknown()) : before.verdict(stretch);
-        return opened(context, run, event, Reopening.of(was, is, run.list(), UnitSystem.METRIC));
+        return opened(context, run, event, Reopening.of(was, is, run.list(), UnitSystem.METRIC), 0);
     }
 
     /** A motor that asks for more than all others; told once for each reason, then it is known. */
     static List<Fact> byMotor(Tx tx, ActContext context, String event, MotorAdded motor) {
         Judged place = HallStore.judged(tx, PlaceStore.inUse(tx).orElse(null));
         EventAdded next = EventStore.next(tx).orElse(null);
-        if (place == null || next == null || !next.id().equals(event)) {
+        if (next == null || !next.id().equals(event)) {
             return List.of();
         }
         Run run = RunStore.of(tx, Moment.WINDING_PLACE, event);
+        List<Fact> facts = new ArrayList<>(byPull(tx, context, run, next, motor));
+        if (place != null) {
+            facts.addAll(byStretch(tx, context, run, next, new Called(place, motor), facts.size()));
+        }
+        return facts;
+    }
+
+    private record Called(Judged place, MotorAdded motor) {}
+
+    /** The mount was tested with less than this motor asks. */
+    private static List<Fact> byPull(Tx tx, ActContext context, Run run, EventAdded event, MotorAdded motor) {
+        double need = TodaysPull.testNewtons(tx, motor).orElse(0);
+        Set<Step> weaker = run.states().stream()
+                .filter(s -> s.isDone() && s.step().answer() == Answer.NEWTONS)
+                .filter(s -> s.answer()
+                        .map(Double::parseDouble)
+                        .filter(n -> n < need)
+                        .isPresent())
+                .map(StepState::step)
+                .collect(Collectors.toSet());
+        return reopened(
+                context,
+                run,
+                event,
+                weaker,
+                "Motor " + motor.tag() + " pulls harder than the mount was tested with: test it with "
+                        + Math.round(need) + " N or more.");
+    }
+
+    private static List<Fact> byStretch(
+            Tx tx, ActContext context, Run run, EventAdded next, Called called, int before) {
+        Judged place = called.place();
+        MotorAdded motor = called.motor();
         Verdict was = place.verdict(TodaysStretch.longestBut(tx, motor).orElse(null));
         Verdict now = place.verdict(TodaysStretch.longestWith(tx, motor).orElse(null));
         List<Reopening> opened = Reopening.of(was, now, run.list(), UnitSystem.METRIC).stream()
                 .filter(o -> !wasTold(run, o))
                 .toList();
-        return opened(context, run, next, opened);
+        return opened(context, run, next, opened, before);
     }
 
-    private static List<Fact> opened(ActContext context, Run run, EventAdded event, List<Reopening> reopenings) {
+    /** @param before facts that this act makes already: ids go on from there */
+    private static List<Fact> opened(
+            ActContext context, Run run, EventAdded event, List<Reopening> reopenings, int before) {
         List<Fact> facts = new ArrayList<>();
         for (Reopening opened : reopenings) {
             facts.addAll(Began.reopened(
@@ -77,7 +115,7 @@ public final class PlaceReopens {
                     event.id(),
                     done(run, Set.of(opened.step())),
                     opened.reason(),
-                    facts.size(),
+                    before + facts.size(),
                     context.now().toEpochMilli()));
         }
         return facts;

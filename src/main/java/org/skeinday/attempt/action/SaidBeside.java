@@ -2,10 +2,12 @@ package org.skeinday.attempt.action;
 
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
+import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.StationCheck;
+import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.hall.PlaceMeasured;
@@ -37,19 +39,28 @@ final class SaidBeside {
             case RATIO -> ratio(tx, context, answer);
             case MASS ->
                 ModelStore.find(tx, subject.substring(subject.indexOf('~') + 1))
+                        .filter(model -> isOwn(tx, subject, model))
                         .flatMap(model -> weighed(model, answer));
             default -> Optional.empty();
         };
     }
 
+    /** Of an own entry of the event that the list is of: a made-up subject weighs nobody's model. */
+    private static boolean isOwn(Tx tx, String subject, ModelAdded model) {
+        String event = subject.substring(0, Math.max(0, subject.indexOf('~')));
+        return EntryStore.ofEvent(tx, event).stream()
+                .filter(EntryAdded::own)
+                .flatMap(entry -> ModelStore.ofEntry(tx, entry.id()).stream())
+                .anyMatch(model::equals);
+    }
+
     /** Too little is no pull test; enough is noted of the winding place at work. */
     private static Optional<Decision> pulled(Tx tx, ActContext context, double newtons) {
-        OptionalDouble least = TodaysPull.testNewtons(tx);
-        if (least.isPresent() && newtons < least.getAsDouble()) {
+        double least = TodaysPull.testNewtons(tx).orElse(StationCheck.USUAL_PULL_N);
+        if (newtons < least) {
             return Optional.of(Decision.refused(
                     "answer",
-                    "The mount must hold " + Math.round(least.getAsDouble())
-                            + " N today; pull it with as much, or mend it"));
+                    "The mount must hold " + Math.round(least) + " N today; pull it with as much, or mend it"));
         }
         return StationStore.atWork(tx)
                 .map(station -> noted(Fact.of(

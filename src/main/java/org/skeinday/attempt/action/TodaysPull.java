@@ -40,6 +40,13 @@ public final class TodaysPull {
         return strongest(tx).map(p -> OptionalDouble.of(p.test())).orElse(OptionalDouble.empty());
     }
 
+    /** What this motor alone asks of the mount, whole newtons, up; empty when it is not known. */
+    static OptionalDouble testNewtons(Tx tx, MotorAdded motor) {
+        return of(motor, TodaysStretch.ratio(motor, AttemptStore.windings(tx)))
+                .map(p -> OptionalDouble.of(p.test()))
+                .orElse(OptionalDouble.empty());
+    }
+
     public static Optional<String> words(Tx tx) {
         return strongest(tx)
                 .map(p -> "Motor " + p.motor().tag() + " pulls most today, about " + Math.round(Math.ceil(p.newtons()))

@@ -2,6 +2,7 @@ package org.skeinday.attempt.store;
 
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_AIM;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
@@ -20,6 +21,7 @@ import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
@@ -207,6 +209,15 @@ public final class AttemptStore {
                 .where(ATTEMPT_WATCH_JUDGED.ATTEMPT_ID.eq(attemptId))
                 .orderBy(ATTEMPT_WATCH_JUDGED.AT_MS, ATTEMPT_WATCH_JUDGED.ID)
                 .fetchInto(WatchJudged.class);
+    }
+
+    /** Flights that say nothing, or touched something, by attempt. */
+    public static List<FlightJudged> flightsJudged(Tx tx) {
+        return tx.sql()
+                .selectFrom(ATTEMPT_JUDGED)
+                .where(ATTEMPT_JUDGED.REASON.isNotNull().or(ATTEMPT_JUDGED.CONTACT_MS.isNotNull()))
+                .orderBy(ATTEMPT_JUDGED.ATTEMPT_ID)
+                .fetchInto(FlightJudged.class);
     }
 
     /** What was noted of winds and flights, by attempt. */

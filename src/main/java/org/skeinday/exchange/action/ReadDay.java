@@ -72,7 +72,8 @@ public final class ReadDay {
                         InspectionStore.all(tx),
                         AttemptStore.notes(tx),
                         AttemptStore.quiet(tx),
-                        ListStore.all(tx)));
+                        ListStore.all(tx),
+                        AttemptStore.flightsJudged(tx)));
     }
 
     private static Map<String, String> hows(Tx tx, List<EventAdded> events) {

@@ -39,6 +39,7 @@ public final class HallDeeds {
      * @param obstructions one a line: its name, then its height
      * @param distances by the words of {@link Distance}; an empty one is the usual one
      * @param unit of lengths that were typed without one
+     * @param mayLess whether less than the usual may be set: the coach's word
      */
     public record Describe(
             String hall,
@@ -46,7 +47,8 @@ public final class HallDeeds {
             String obstructions,
             Map<String, String> distances,
             String note,
-            String unit) {}
+            String unit,
+            boolean mayLess) {}
 
     /** Temperature in °C and relative humidity in %, as typed; either may be empty. */
     public record Measure(String hall, String celsius, String humidity) {}
@@ -75,6 +77,7 @@ public final class HallDeeds {
         for (Distance distance : Distance.values()) {
             form.read(distance.word(), typed.distances().get(distance.word()), text -> {
                 if (!text.isEmpty()) {
+                    refuseLess(distance, parsed(text, typed), typed.mayLess());
                     distances.add(new HallDescribed.Kept(
                             distance.word(),
                             parsed(text, typed).millimetres(),
@@ -87,6 +90,12 @@ public final class HallDeeds {
             form.wrong("note", "A note has at most " + LONGEST_NOTE + " characters");
         }
         return form.refused().orElseGet(() -> described(tx, context, typed, ceiling, obstructions, distances));
+    }
+
+    private static void refuseLess(Distance distance, Length length, boolean mayLess) {
+        if (!mayLess && length.compareTo(distance.usual()) < 0) {
+            throw new IllegalArgumentException("Less than usual is the coach's word: ask the coach to set this");
+        }
     }
 
     private Decision described(

@@ -102,6 +102,9 @@ final class HallOf {
             found.clearHeight()
                     .ifPresent(height -> lines.add("Free height: " + units.room(height)
                             + found.lowest().map(o -> ", under " + o.name()).orElse(", to the ceiling") + "."));
+            if (!found.lessThanUsual().isEmpty()) {
+                lines.add("Less than usual is kept here. " + String.join(". ", found.lessThanUsual()) + ".");
+            }
             if (!found.note().isEmpty()) {
                 lines.add(found.note());
             }
@@ -140,7 +143,7 @@ final class HallOf {
         String obstructions = found.map(h -> String.join(
                         "\n",
                         h.obstructions().stream()
-                                .map(o -> o.name() + " " + o.heightTyped())
+                                .map(o -> o.name() + ": " + o.heightTyped())
                                 .toList()))
                 .orElse("");
         return new HallView.Described(

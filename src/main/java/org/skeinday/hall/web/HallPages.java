@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.skeinday.hall.Distance;
 import org.skeinday.hall.PlaceMeasured;
+import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
@@ -78,6 +79,7 @@ public final class HallPages {
             distances.put(distance.word(), typed.typed(distance.word()));
         }
         content.put("distances", distances);
+        content.put("mayLess", Access.callerOf(ctx).role().covers(Role.COACH));
         answered(ctx, "hall.describe", content);
     }
 

@@ -138,7 +138,7 @@ final class Batch {
     /** Before the lines: a name without its person does no harm, a person without a name would. */
     private void keepNames(WritingTx writing, Step step) {
         try {
-            record.people().add(step.names);
+            record.people().add(Erasing.kept(writing.tx(), step.names));
         } catch (IOException e) {
             writing.rollback();
             throw new NotAppended(e);

@@ -54,6 +54,11 @@ public final class Erasing {
                 .collect(Collectors.toSet());
     }
 
+    /** Without those whose names were erased: a name that comes with such an id would be lost at the next start. */
+    static Map<String, String> kept(Tx tx, Map<String, String> names) {
+        return names.isEmpty() ? names : without(names, all(tx));
+    }
+
     static Set<String> all(Tx tx) {
         return ErasedPeople.all(tx);
     }

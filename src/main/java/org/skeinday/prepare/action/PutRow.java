@@ -77,7 +77,11 @@ public final class PutRow {
             return moved.get();
         }
         Day others = day.without(put.file(), id);
-        return decided(DayRows.read(put.file(), put.cells(), others, own(context, id), zone), id, thing);
+        boolean erased = thing == Thing.CREW && !day.people().containsKey(id.replaceFirst("~.*", ""));
+        return decided(
+                DayRows.read(put.file(), put.cells(), others, erased ? context::newId : own(context, id), zone),
+                id,
+                thing);
     }
 
     /** What hangs on an entry belongs to its event; terms and rules are of one event for good. */
@@ -103,7 +107,7 @@ public final class PutRow {
                 .findFirst();
     }
 
-    /** The thing's own id is asked for first; a line of the crew is about a person. */
+    /** The thing's own id is asked for first; a line of the crew is about a person, and another one where a name was erased. */
     private static IntFunction<String> own(ActContext context, String id) {
         int[] asked = {0};
         return k -> asked[0]++ == 0 ? id.replaceFirst("~.*", "") : context.newId(k);

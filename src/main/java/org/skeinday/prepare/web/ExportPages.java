@@ -49,13 +49,13 @@ public final class ExportPages {
                 "/export.xlsx",
                 Role.CAPTAIN,
                 ctx -> workbook(ctx, "skeinday", part(ctx).texts()));
-        routes.get("/export.json", Role.CAPTAIN, this::bundle);
+        routes.advice("/export.json", Role.CAPTAIN, this::bundle);
         routes.get("/bundle.schema.json", Role.CAPTAIN, ctx -> {
             ctx.contentType("application/schema+json");
             ctx.result(Bundle.schema());
         });
-        routes.get("/tables.zip", Role.COACH, ctx -> zipped(ctx, "skeinday-tables", tables()));
-        routes.get("/tables.xlsx", Role.COACH, ctx -> workbook(ctx, "skeinday-tables", tables()));
+        routes.advice("/tables.zip", Role.COACH, ctx -> zipped(ctx, "skeinday-tables", tables()));
+        routes.advice("/tables.xlsx", Role.COACH, ctx -> workbook(ctx, "skeinday-tables", tables()));
     }
 
     private ExportView view() {

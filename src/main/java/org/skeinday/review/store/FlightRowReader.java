@@ -110,15 +110,22 @@ final class FlightRowReader {
                 day(flight, event),
                 flown(flight, event, attempt),
                 wound(flight, practice),
-                conditions(flight),
+                conditions(flight, event),
                 watches(flight.id()),
                 attempt == null ? List.of() : steps(attempt));
     }
 
-    private Conditions conditions(Flight flight) {
-        return AirMeasured.near(air, flight.atMs())
-                .map(a -> new Conditions(a.celsius(), a.humidity(), null))
-                .orElse(Conditions.UNKNOWN);
+    /** Of the event's hall where it is named and was measured, else of whatever was. */
+    private Conditions conditions(Flight flight, @Nullable EventAdded event) {
+        @Nullable String hall = event == null ? null : event.hall();
+        List<AirMeasured> here = hall == null
+                ? air
+                : air.stream().filter(a -> a.hall().equalsIgnoreCase(hall)).toList();
+        List<AirMeasured> measured = here.isEmpty() ? air : here;
+        return new Conditions(
+                AirMeasured.celsiusNear(measured, flight.atMs()),
+                AirMeasured.humidityNear(measured, flight.atMs()),
+                null);
     }
 
     /** Of an attempt that came without times, the day of its event. */

@@ -1,5 +1,6 @@
 package org.skeinday.steps.action;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -95,7 +96,7 @@ public final class StepDeeds {
                 new ActKind<>("step.read-aloud", Read.class, StepDeeds::read),
                 new ActKind<>("step.skip", Skip.class, StepDeeds::skip),
                 new ActKind<>("step.undo", Undo.class, StepDeeds::undo),
-                new ActKind<>("step.correct", Correct.class, StepDeeds::correct),
+                new ActKind<>("step.correct", Correct.class, deeds::correct),
                 new ActKind<>("caution.met", Met.class, StepDeeds::met),
                 new ActKind<>("checklist.revise", ReviseList.Revision.class, ReviseList::decide));
     }
@@ -215,7 +216,7 @@ public final class StepDeeds {
                 .orElseGet(() -> decided(List.of(Fact.of("step.taken-back", fact))));
     }
 
-    static Decision correct(Tx tx, ActContext context, Correct correct) {
+    private Decision correct(Tx tx, ActContext context, Correct correct) {
         RunFact about = RunStore.fact(tx, correct.about()).orElse(null);
         if (about == null) {
             return Decision.unknown("There is no such tap any more; look again");
@@ -243,8 +244,23 @@ public final class StepDeeds {
         Optional<String> no = RunStore.begun(tx, about.runId())
                 .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision()))
                 .flatMap(list -> RunRules.refuses(list, fact));
-        return no.map(words -> Decision.refused("answer", words))
-                .orElseGet(() -> decided(List.of(Fact.of("step.corrected", fact))));
+        if (no.isPresent()) {
+            return Decision.refused("answer", no.get());
+        }
+        List<Fact> facts = new ArrayList<>(List.of(Fact.of("step.corrected", fact)));
+        return elsewhere(tx, context, fact).map(other -> with(facts, other)).orElseGet(() -> decided(facts));
+    }
+
+    /** A corrected value says the same elsewhere as one that is ticked, and is refused by the same rules. */
+    private Optional<Decision> elsewhere(Tx tx, ActContext context, Corrected fact) {
+        String answer = fact.answer();
+        if (answer == null) {
+            return Optional.empty();
+        }
+        return RunStore.begun(tx, fact.runId())
+                .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision())
+                        .flatMap(list -> list.step(fact.stepId()))
+                        .flatMap(step -> said.elsewhere(tx, context, run.subjectId(), step, answer)));
     }
 
     static Decision met(Tx tx, ActContext context, Met met) {

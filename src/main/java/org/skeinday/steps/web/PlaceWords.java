@@ -2,8 +2,10 @@ package org.skeinday.steps.web;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.StationStore;
+import org.skeinday.hall.HallDescribed;
 import org.skeinday.hall.PlaceMeasured;
 import org.skeinday.hall.Verdict;
 import org.skeinday.hall.store.HallStore;
@@ -44,6 +46,9 @@ record PlaceWords(
         }
         Verdict verdict = HallStore.separation(tx, place.hall())
                 .judge(place.place(), atHand.longestStretch(tx).orElse(null));
+        List<String> less = HallStore.find(tx, place.hall())
+                .map(HallDescribed::lessThanUsual)
+                .orElse(List.of());
         List<String> about = verdict.findings().stream()
                 .filter(f -> !f.rule().isAboutLength())
                 .map(f -> f.text(units))
@@ -53,8 +58,10 @@ record PlaceWords(
                         true,
                         verdict.isComplete() ? "clear" : "clear as far as measured",
                         verdict.isComplete() ? "Clear by tape" : "Clear as far as measured",
-                        verdict.unknown().stream()
-                                .map(u -> Character.toUpperCase(u.charAt(0)) + u.substring(1) + ".")
+                        Stream.concat(
+                                        verdict.unknown().stream()
+                                                .map(u -> Character.toUpperCase(u.charAt(0)) + u.substring(1) + "."),
+                                        less.stream().map(l -> "Less than usual is kept here. " + l + "."))
                                 .toList(),
                         ratio,
                         pull)

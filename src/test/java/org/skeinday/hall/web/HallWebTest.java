@@ -185,7 +185,7 @@ class HallWebTest {
                                 "note",
                                 "east door shut"))));
         String page = laptop.get("/hall").body();
-        assertTrue(page.contains("score board 2 6.2 m") && page.contains("value=\"8,5 m\""), page);
+        assertTrue(page.contains("score board 2: 6.2 m") && page.contains("value=\"8,5 m\""), page);
         assertTrue(page.contains("east door shut"), page);
     }
 
@@ -238,5 +238,28 @@ class HallWebTest {
                 "/hall/air/remove\"[^>]*><input type=\"hidden\" name=\"id\" value=\"([^\"]+)\"");
         assertFalse(laptop.form("/hall/air/remove", Map.of("id", air)).body().contains("18.5 °C"), "taken back");
         assertEquals(404, laptop.form("/hall/air/remove", Map.of("id", air)).statusCode());
+    }
+
+    @Test
+    void less_than_usual_is_the_coachs_word_and_is_said_beside_the_verdict() throws Exception {
+        measure("4 m", bench("1.2 m"));
+        Visitor captain = Demo.joined(app, "captain", "", 83);
+        says(422, "word: ask the coach", captain.form("/hall/describe", described(Map.of("people", "1 m"))));
+        says(
+                200,
+                "Less than usual is kept here. People from the line and its ends: 1 m.",
+                laptop.form("/hall/describe", described(Map.of("people", "1 m"))));
+        assertEquals(
+                200,
+                captain.form("/hall/describe", described(Map.of("people", "2 m")))
+                        .statusCode());
+    }
+
+    @Test
+    void a_hall_is_kept_again_as_its_own_form_shows_it() throws Exception {
+        measure("4 m", Map.of());
+        laptop.form("/hall/describe", described(Map.of("obstructions", "score board 2: 6.2 m")));
+        String shown = CalledAttempt.value(laptop.get("/hall").body(), "name=\"obstructions\"[^>]*>([^<]+)<");
+        says(200, "under score board 2.", laptop.form("/hall/describe", described(Map.of("obstructions", shown))));
     }
 }
