@@ -43,7 +43,7 @@ class EveningBrowserIT {
         try (App app = Demo.start(root.resolve("day"))) {
             FlownSeason.into(app, 60, LocalDateTime.now().minusMinutes(30), 5);
             String attempt = attempt(new Visitor(app.port(), "", 51));
-            for (Browsers.Size size : Browsers.Size.values()) {
+            for (Browsers.Size size : Browsers.few()) {
                 ChromeDriver browser = Browsers.of(size);
                 String name = "-" + size.name().toLowerCase(Locale.ROOT);
                 look(browser, app, "/evening", "evening-last" + name);

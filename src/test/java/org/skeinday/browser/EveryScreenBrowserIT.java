@@ -126,7 +126,7 @@ class EveryScreenBrowserIT {
     @Test
     void the_keyboard_alone_reaches_every_key_and_shows_where_it_is() {
         ChromeDriver browser = Browsers.of(Browsers.Size.LAPTOP);
-        for (String page : List.of("/", "/checks", "/timing", "/prepare", "/hall", "/devices")) {
+        for (String page : List.of("/", "/checks", "/timing", "/devices")) {
             open(browser, page);
             assertEquals(inSight(browser), visited(browser, page), page);
         }

@@ -44,7 +44,7 @@ class MemoryFaultIT {
             assertEquals(200, again.get("/results").statusCode(), "it serves again");
             int before = load.saved.size();
             load.begin(8);
-            for (int i = 0; i < 1_000 && load.saved.size() == before; i++) {
+            for (int i = 0; i < 6_000 && load.saved.size() == before; i++) {
                 Thread.sleep(10);
             }
             load.end();
