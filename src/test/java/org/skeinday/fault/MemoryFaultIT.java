@@ -35,7 +35,7 @@ class MemoryFaultIT {
         assertEquals(0, Program.run("import", "demo-data", "--data", data.toString()));
         int port = Program.freePort();
         TapLoad load;
-        try (Program program = Program.serve(data, port, List.of("-Xmx40m"))) {
+        try (Program program = Program.serve(data, port, List.of("-Xmx44m"))) {
             load = new TapLoad(port, CalledAttempt.call(new Visitor(port, "", 1)));
             load.begin(7);
             bigFiles(port);
