@@ -41,11 +41,11 @@ public final class ExportPages {
     public void register(Routes routes) {
         routes.get(
                 "/export", Role.CAPTAIN, ctx -> desk.page().show(ctx, "Take files out", "prepare/export.jte", view()));
-        routes.get(
+        routes.advice(
                 "/export.zip",
                 Role.CAPTAIN,
                 ctx -> zipped(ctx, "skeinday", part(ctx).texts()));
-        routes.get(
+        routes.advice(
                 "/export.xlsx",
                 Role.CAPTAIN,
                 ctx -> workbook(ctx, "skeinday", part(ctx).texts()));

@@ -124,6 +124,9 @@ class QuietWebTest {
             }
             assertTrue(who.get("/now").body().contains("Outside help is not allowed"));
         }
+        for (String path : List.of("/export.zip", "/export.xlsx", "/export.json", "/tables.zip", "/tables.xlsx")) {
+            assertEquals(403, coach.get(path).statusCode(), path);
+        }
         for (String path : List.of("/key-in", "/prepare/terms/save", "/inspection", "/practice", "/attempt/close")) {
             assertEquals(403, coach.form(path, Map.of("attempt", attempt)).statusCode(), path);
         }
