@@ -20,7 +20,6 @@ import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.ChecksBeside;
 import org.skeinday.attempt.web.ChoicePages;
 import org.skeinday.attempt.web.NowPages;
-import org.skeinday.attempt.web.ReaderUnits;
 import org.skeinday.attempt.web.RecordPages;
 import org.skeinday.attempt.web.ResultPages;
 import org.skeinday.attempt.web.TimingPages;
@@ -38,6 +37,7 @@ import org.skeinday.device.web.Network;
 import org.skeinday.device.web.PinGate;
 import org.skeinday.device.web.Sessions;
 import org.skeinday.hall.web.HallPages;
+import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.paper.web.GuidePages;
 import org.skeinday.paper.web.KeyInPages;
 import org.skeinday.paper.web.PaperPages;
@@ -76,6 +76,9 @@ import org.skeinday.steps.web.ListPages;
 
 /** The running program, wired by hand: the one class beside Main that knows everything. */
 public final class App implements AutoCloseable {
+    /** So that the answer to who stopped it goes out. */
+    private static final long STOP_MS = 300;
+
     private final ScheduledExecutorService clockWatch;
     private final Record record;
     private final LogFile log;
@@ -87,9 +90,6 @@ public final class App implements AutoCloseable {
     private final Network network;
     private final Backups backups;
     private final String joinToken;
-    /** So that the answer to who stopped it goes out. */
-    private static final long STOP_MS = 300;
-
     private final String newPin;
     private volatile Runnable stopper = () -> {};
 

@@ -12,19 +12,16 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.device.web.Qr;
-import org.skeinday.exchange.DayFiles;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.PortTaken;
 import org.skeinday.platform.record.AlreadyRunning;
 import org.skeinday.platform.record.Json;
 import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Verify;
-import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The commands that need the whole program. */
@@ -34,8 +31,8 @@ final class Commands {
     private Commands() {}
 
     static Object[] all() {
-        List<Object> all = new ArrayList<>(
-                List.of(new Serve(), new Demo(), new Import(), new Export(), new VerifyRecord(), new Rebuild()));
+        List<Object> all = new ArrayList<>(List.of(new Serve(), new Demo(), new VerifyRecord(), new Rebuild()));
+        all.addAll(2, List.of(Carrying.all()));
         all.addAll(List.of(Keeping.all()));
         return all.toArray();
     }
@@ -221,88 +218,6 @@ final class Commands {
                 folder,
                 folder.resolveSibling(
                         folder.getFileName() + "-" + Clock.systemUTC().millis()));
-    }
-
-    @Command(
-            name = "import",
-            description = "Takes a folder of CSV files in: all of it or nothing.",
-            mixinStandardHelpOptions = true,
-            footer = {"", "Example:", "  import my-files --data my-season"})
-    static final class Import extends OnFolder {
-        @Parameters(
-                paramLabel = "DIR",
-                description =
-                        "the folder with event.csv, entries.csv, motors.csv …, or one workbook.xlsx or bundle.json")
-        Path dir = Path.of(".");
-
-        @Option(names = "--json", description = "one JSON object: rows by file, or every error with its place")
-        boolean json;
-
-        @Override
-        public Integer call() throws Exception {
-            if (!Files.isDirectory(dir) && !OneFile.isOne(dir)) {
-                throw new ParameterException(spec.commandLine(), "There is no folder " + dir);
-            }
-            var texts = Files.isDirectory(dir) ? DayFolder.read(dir) : OneFile.read(dir);
-            Exchange.Taken taken =
-                    Exchange.take(folder("skeinday"), texts, 0, Clock.systemDefaultZone(), new SecureRandom());
-            if (OneFile.isOne(dir)) {
-                taken = taken.inside(String.valueOf(dir.getFileName()));
-            }
-            if (json) {
-                out().println(ExchangeJson.of(taken));
-            } else if (taken.errors().isEmpty()) {
-                taken.rows().forEach((file, rows) -> out().println(file + ": " + rows));
-                out().println("Taken in as record " + taken.n() + ".");
-            } else {
-                PrintWriter err = spec.commandLine().getErr();
-                err.println("Nothing was taken.");
-                taken.errors().forEach(error -> err.println(error.text()));
-            }
-            return taken.errors().isEmpty() ? 0 : 2;
-        }
-    }
-
-    @Command(
-            name = "export",
-            description = "Writes the record as the CSV files that import takes, and results.csv; or a part of it.",
-            mixinStandardHelpOptions = true,
-            footer = {"", "Example:", "  export files-out --data my-season"})
-    static final class Export extends OnFolder {
-        @Parameters(
-                paramLabel = "DIR",
-                description =
-                        "the folder to write (new, empty, or of an earlier export), or one workbook.xlsx or bundle.json")
-        Path dir = Path.of(".");
-
-        @Option(names = "--json", description = "one JSON object: rows by file")
-        boolean json;
-
-        @ArgGroup
-        TakenOut.@Nullable Choice choice;
-
-        @Override
-        public Integer call() throws Exception {
-            Path folder = existing(folder("skeinday"));
-            TakenOut.Choice what = choice == null ? new TakenOut.Choice() : choice;
-            if (what.tables && OneFile.isBundle(dir)) {
-                throw new ParameterException(
-                        spec.commandLine(), "Tables are written to a folder or a workbook, not to a bundle: name one");
-            }
-            DayFiles.Written written = Exchange.write(folder, what, Clock.systemDefaultZone());
-            if (OneFile.isOne(dir)) {
-                OneFile.write(dir, what.about(), written.texts());
-            } else {
-                DayFolder.write(dir, written.texts());
-            }
-            if (json) {
-                out().println(ExchangeJson.of(written, dir));
-            } else {
-                written.rows().forEach((file, rows) -> out().println(file + ": " + rows));
-                out().println("Written to " + dir + ".");
-            }
-            return 0;
-        }
     }
 
     @Command(

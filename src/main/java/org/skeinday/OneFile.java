@@ -8,58 +8,37 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.skeinday.exchange.Bundle;
-import org.skeinday.exchange.CellError;
-import org.skeinday.exchange.FileText;
+import org.skeinday.exchange.Unpacked;
 import org.skeinday.exchange.XlsxBook;
 
 /** A workbook (.xlsx) or a bundle (.json) in the place of a folder of files, told by its name's ending. */
 final class OneFile {
-    private static final String WORKBOOK = ".xlsx";
-    private static final String BUNDLE = ".json";
-
     private OneFile() {}
 
     static boolean isOne(Path path) {
-        return ends(path, WORKBOOK) || ends(path, BUNDLE);
+        return Unpacked.isOne(path.toString());
     }
 
     static boolean isBundle(Path path) {
-        return ends(path, BUNDLE);
-    }
-
-    private static boolean ends(Path path, String ending) {
-        return path.toString().toLowerCase(Locale.ROOT).endsWith(ending);
+        return Unpacked.isBundle(path.toString());
     }
 
     /** @throws IllegalArgumentException when it cannot be read */
     static Map<String, String> read(Path file) throws IOException {
         if (!Files.isRegularFile(file)) {
-            throw new IllegalArgumentException("There is no " + (ends(file, BUNDLE) ? "bundle " : "workbook ") + file);
+            throw new IllegalArgumentException("There is no " + (isBundle(file) ? "bundle " : "workbook ") + file);
         }
-        String name = String.valueOf(file.getFileName());
-        byte[] bytes = Files.readAllBytes(file);
-        if (ends(file, BUNDLE)) {
-            Bundle.Read read = Bundle.read(name, FileText.decode(bytes));
-            refuse(read.errors());
-            return read.texts();
+        Unpacked unpacked = Unpacked.of(String.valueOf(file.getFileName()), Files.readAllBytes(file));
+        if (!unpacked.errors().isEmpty()) {
+            throw new IllegalArgumentException(unpacked.errors().get(0).text());
         }
-        XlsxBook.Read read = XlsxBook.read(name, bytes);
-        refuse(read.errors());
-        return read.texts();
-    }
-
-    private static void refuse(List<CellError> errors) {
-        if (!errors.isEmpty()) {
-            throw new IllegalArgumentException(errors.get(0).text());
-        }
+        return unpacked.texts();
     }
 
     private static byte[] bytes(Path file, String about, Map<String, String> texts) {
-        return ends(file, BUNDLE) ? Bundle.write(about, texts).getBytes(StandardCharsets.UTF_8) : XlsxBook.write(texts);
+        return isBundle(file) ? Bundle.write(about, texts).getBytes(StandardCharsets.UTF_8) : XlsxBook.write(texts);
     }
 
     /**

@@ -35,17 +35,11 @@ final class TakenOut {
         boolean tables;
 
         String about() {
-            return event != null
-                    ? event
-                    : season != null ? "season " + of(season).words() : "the whole record";
+            return event != null ? event : season != null ? DayPart.words(Season.of(season)) : DayPart.ALL;
         }
     }
 
     private TakenOut() {}
-
-    private static Season of(LocalDate day) {
-        return Season.of(day, Season.DEFAULT_START);
-    }
 
     /** @throws IllegalArgumentException when there is no such event */
     static DayFiles.Written of(Tx tx, Choice choice, Map<String, String> people, ZoneId zone) {
@@ -63,8 +57,7 @@ final class TakenOut {
             return DayPart.ofEvent(day, event(day.events(), choice.event), zone);
         }
         if (choice.season != null) {
-            Season season = of(choice.season);
-            return DayPart.ofDays(day, season.first(), season.last(), zone);
+            return DayPart.ofSeason(day, Season.of(choice.season), zone);
         }
         return day;
     }

@@ -3,6 +3,7 @@ package org.skeinday;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -11,9 +12,12 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import org.skeinday.platform.record.Json;
 
 /** Sends what a page of the server would send: a device with its cookie, or the laptop without one. */
@@ -92,7 +96,7 @@ public final class Visitor {
             throws IOException, InterruptedException {
         String boundary = "skeinday" + newId();
         var body = new java.io.ByteArrayOutputStream();
-        Map<String, String> all = new java.util.LinkedHashMap<>(fields);
+        Map<String, String> all = new LinkedHashMap<>(fields);
         all.put("act", newId());
         for (Map.Entry<String, String> field : all.entrySet()) {
             body.write(("--" + boundary + "\r\nContent-Disposition: form-data; name=\"" + field.getKey() + "\"\r\n\r\n"
@@ -117,6 +121,21 @@ public final class Visitor {
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString(body))
                 .build());
+    }
+
+    /** The texts of an archive that the server gives, by file name. */
+    public Map<String, String> zip(String path) throws IOException, InterruptedException {
+        return unzipped(bytes(path));
+    }
+
+    public static Map<String, String> unzipped(byte[] archive) throws IOException {
+        Map<String, String> texts = new LinkedHashMap<>();
+        try (var zip = new ZipInputStream(new ByteArrayInputStream(archive))) {
+            for (ZipEntry file = zip.getNextEntry(); file != null; file = zip.getNextEntry()) {
+                texts.put(file.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
+            }
+        }
+        return texts;
     }
 
     /** A tap as an outbox keeps it. */

@@ -59,41 +59,23 @@ public record StationAdded(
 
     /** The same once its mount was pulled. @param day ISO date */
     public StationAdded pulled(double newtons, String day) {
+        return tested(newtons, day, ratioChecked);
+    }
+
+    /** The same once one marked crank turn showed its ratio to be right. @param day ISO date */
+    public StationAdded ratioChecked(String day) {
+        return tested(pullTestN, pullTested, day);
+    }
+
+    private StationAdded tested(@Nullable Double newtons, @Nullable String pulled, @Nullable String checked) {
         return new StationAdded(
                 id,
                 name,
                 mount,
                 newtons,
-                day,
+                pulled,
                 winderRatio,
-                ratioChecked,
-                counter,
-                countsBack,
-                meter,
-                zeroNmm,
-                zeroTyped,
-                span,
-                calibrated,
-                knownMassG,
-                knownMassTyped,
-                scaleReadsG,
-                scaleReadsTyped,
-                divisionNmm,
-                divisionTyped,
-                fullScaleNmm,
-                fullScaleTyped);
-    }
-
-    /** The same once one marked crank turn showed its ratio to be right. @param day ISO date */
-    public StationAdded ratioChecked(String day) {
-        return new StationAdded(
-                id,
-                name,
-                mount,
-                pullTestN,
-                pullTested,
-                winderRatio,
-                day,
+                checked,
                 counter,
                 countsBack,
                 meter,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.skeinday.units.PlainNumber;
 
 /** What is still to be done at a winding place before the first crank turn, in words. */
 public final class StationCheck {
@@ -34,10 +35,10 @@ public final class StationCheck {
             open.add("Held by a person: not advised. A clamped table or a weighted post cannot tire or slip.");
         }
         if (station.pullTestN() == null || station.pullTested() == null) {
-            open.add("Pull-test the mount: it must hold " + plain(leastN) + " N and more.");
+            open.add("Pull-test the mount: it must hold " + PlainNumber.of(leastN) + " N and more.");
         } else if (station.pullTestN() < leastN) {
-            open.add("The mount was pulled with " + plain(station.pullTestN()) + " N only; test it with "
-                    + plain(leastN) + " N.");
+            open.add("The mount was pulled with " + PlainNumber.of(station.pullTestN()) + " N only; test it with "
+                    + PlainNumber.of(leastN) + " N.");
         }
     }
 
@@ -73,9 +74,5 @@ public final class StationCheck {
 
     private static String percent(double share) {
         return String.format(Locale.ROOT, "%+.1f %%", share * 100);
-    }
-
-    private static String plain(double value) {
-        return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 }

@@ -29,9 +29,6 @@ public final class Bundle {
             .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
             .build();
 
-    /** @param texts by file name @param errors why it could not be read; then there are no texts */
-    public record Read(Map<String, String> texts, List<CellError> errors) {}
-
     private Bundle() {}
 
     /**
@@ -69,7 +66,7 @@ public final class Bundle {
     }
 
     /** @param name of the document, for its errors */
-    public static Read read(String name, String text) {
+    public static Unpacked read(String name, String text) {
         JsonNode json;
         try {
             json = MAPPER.readTree(text);
@@ -97,7 +94,7 @@ public final class Bundle {
                         + e.getLocation().getColumnNr() + " cannot be read";
     }
 
-    private static Read tables(String name, JsonNode tables) {
+    private static Unpacked tables(String name, JsonNode tables) {
         Map<String, String> texts = new LinkedHashMap<>();
         List<CellError> errors = new ArrayList<>();
         tables.fields().forEachRemaining(table -> {
@@ -110,7 +107,7 @@ public final class Bundle {
                 errors.add(new CellError(name, 0, table.getKey(), "this table is no array", "write its rows as [ … ]"));
             }
         });
-        return errors.isEmpty() ? new Read(texts, List.of()) : new Read(Map.of(), errors);
+        return errors.isEmpty() ? new Unpacked(texts, List.of()) : new Unpacked(Map.of(), errors);
     }
 
     private static List<List<String>> lines(String table, JsonNode rows, List<CellError> errors) {
@@ -145,8 +142,8 @@ public final class Bundle {
         return value.asText();
     }
 
-    private static Read refused(String name, String wrong, String instead) {
-        return new Read(Map.of(), List.of(new CellError(name, 0, "", wrong, instead)));
+    private static Unpacked refused(String name, String wrong, String instead) {
+        return new Unpacked(Map.of(), List.of(new CellError(name, 0, "", wrong, instead)));
     }
 
     /** The form of version {@link #VERSION}, made of the columns of the files. */

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.review.Season;
 
 /**
  * One event or the days of one season out of a record, with everything that it names: so that another laptop that knows
@@ -36,9 +37,21 @@ public final class DayPart {
         this.zone = zone;
     }
 
+    /** What all of it is called. */
+    public static final String ALL = "the whole record";
+
+    /** What a season of it is called. */
+    public static String words(Season season) {
+        return "season " + season.words();
+    }
+
     /** @param event its id */
     public static Day ofEvent(Day day, String event, ZoneId zone) {
         return new DayPart(day, Set.of(event), d -> false, zone, true).day();
+    }
+
+    public static Day ofSeason(Day day, Season season, ZoneId zone) {
+        return ofDays(day, season.first(), season.last(), zone);
     }
 
     /** Events and practice from the first day to the last, both among them. */

@@ -22,7 +22,7 @@ public record PlainSheet(List<List<String>> rows, List<CellError> errors) {
         if (!name.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
             return of(name, FileText.decode(bytes));
         }
-        XlsxBook.Read book = XlsxBook.read(name, bytes);
+        Unpacked book = XlsxBook.read(name, bytes);
         return book.texts().entrySet().stream()
                 .findFirst()
                 .map(Map.Entry::getValue)

@@ -43,9 +43,6 @@ public final class XlsxBook {
     private static final int MOST_DIGITS = 15;
     private static final String ENDING = ".csv";
 
-    /** @param texts by file name. @param errors why the workbook could not be read; then there are no texts */
-    public record Read(Map<String, String> texts, List<CellError> errors) {}
-
     private XlsxBook() {}
 
     /** What a season's workbook never reaches, by far (own defaults); a hostile one is not opened, or no further. */
@@ -106,7 +103,7 @@ public final class XlsxBook {
     }
 
     /** @param name of the workbook, for its errors */
-    public static Read read(String name, byte[] bytes) {
+    public static Unpacked read(String name, byte[] bytes) {
         try {
             return isTooLarge(bytes)
                     ? refused(name, "this workbook is too large", "keep only the sheets that are to be taken in")
@@ -118,7 +115,7 @@ public final class XlsxBook {
         }
     }
 
-    private static Read unfolded(byte[] bytes) throws IOException {
+    private static Unpacked unfolded(byte[] bytes) throws IOException {
         Map<String, String> texts = new LinkedHashMap<>();
         try (ReadableWorkbook book =
                 new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, false))) {
@@ -128,12 +125,12 @@ public final class XlsxBook {
                     texts.put(sheet.getName().strip().toLowerCase(Locale.ROOT) + ENDING, CsvLines.write(rows));
                 }
             }
-            return new Read(texts, List.of());
+            return new Unpacked(texts, List.of());
         }
     }
 
-    private static Read refused(String name, String wrong, String instead) {
-        return new Read(Map.of(), List.of(new CellError(name, 0, "", wrong, instead)));
+    private static Unpacked refused(String name, String wrong, String instead) {
+        return new Unpacked(Map.of(), List.of(new CellError(name, 0, "", wrong, instead)));
     }
 
     /** Rows or cells that no history has. */

@@ -1,6 +1,6 @@
 package org.skeinday.hall;
 
-import java.math.BigDecimal;
+import org.skeinday.units.PlainNumber;
 
 /** Bounds that the values of this room keep from their construction on. */
 final class Limit {
@@ -23,8 +23,6 @@ final class Limit {
     }
 
     static String plain(double value) {
-        return Double.isFinite(value)
-                ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString()
-                : String.valueOf(value);
+        return PlainNumber.of(value);
     }
 }

@@ -19,6 +19,11 @@ public record Season(LocalDate first) {
         return new Season(first.isAfter(day) ? start.atYear(day.getYear() - 1) : first);
     }
 
+    /** The one that holds this day, begun where nobody says otherwise. */
+    public static Season of(LocalDate day) {
+        return of(day, DEFAULT_START);
+    }
+
     public LocalDate last() {
         return first.plusYears(1).minusDays(1);
     }

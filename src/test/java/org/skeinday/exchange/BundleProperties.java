@@ -52,7 +52,7 @@ class BundleProperties {
         Map<String, String> texts = texts(new RandomDay(seed).day());
         String json = Bundle.write("any day", texts);
         assertEquals(List.of(), List.copyOf(SCHEMA.validate(json, InputFormat.JSON)), "by the schema");
-        Bundle.Read read = Bundle.read("day.json", json);
+        Unpacked read = Bundle.read("day.json", json);
         assertEquals(List.of(), read.errors());
         DayFiles.Read facts = facts(read.texts());
         assertEquals(List.of(), facts.errors());
@@ -142,7 +142,7 @@ class BundleProperties {
             {"format": "skeinday-bundle", "version": 1, "tables": {"motors": [{"tag": []}]}} | a text or a number
             """)
     void what_is_no_such_bundle_is_refused_with_what_would_be_right(String json, String words) {
-        Bundle.Read read = Bundle.read("day.json", json);
+        Unpacked read = Bundle.read("day.json", json);
         assertEquals(Map.of(), read.texts());
         assertTrue(read.errors().get(0).text().contains(words), read.errors().toString());
         assertFalse(words.equals("is no JSON") ? fits("{}") : fits(json), "nor by the schema");
@@ -152,7 +152,7 @@ class BundleProperties {
     void cells_that_look_like_formulas_or_like_numbers_stay_texts() {
         Map<String, String> texts =
                 Map.of("batches.csv", "batch\n'=1+1\n007\n1.50\n12\n", "motors.csv", "tag\n\"a \"\"b\"\"\nc\"\n");
-        Bundle.Read read = Bundle.read("day.json", Bundle.write("odd", texts));
+        Unpacked read = Bundle.read("day.json", Bundle.write("odd", texts));
         assertEquals(texts.get("batches.csv"), read.texts().get("batches.csv"));
         assertEquals(texts.get("motors.csv"), read.texts().get("motors.csv"));
     }

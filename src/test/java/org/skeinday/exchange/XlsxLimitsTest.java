@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** Workbooks that are made to fill the memory. */
 class XlsxLimitsTest {
     private static String refused(byte[] bytes) {
-        XlsxBook.Read read = XlsxBook.read("season.xlsx", bytes);
+        Unpacked read = XlsxBook.read("season.xlsx", bytes);
         assertEquals(Map.of(), read.texts());
         assertEquals(1, read.errors().size());
         return read.errors().get(0).text();
@@ -73,7 +73,7 @@ class XlsxLimitsTest {
                 out.closeEntry();
             }
         }
-        XlsxBook.Read read = XlsxBook.read("a.xlsx", bytes.toByteArray());
+        Unpacked read = XlsxBook.read("a.xlsx", bytes.toByteArray());
         assertTrue(
                 read.texts().values().stream().noneMatch(t -> t.contains("unfolded")),
                 read.texts().toString());

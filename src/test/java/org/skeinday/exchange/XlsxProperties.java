@@ -44,7 +44,7 @@ class XlsxProperties {
     void any_day_comes_through_a_workbook_as_the_same_texts(long seed) {
         System.out.println("seed " + seed);
         Map<String, String> texts = day(seed);
-        XlsxBook.Read read = XlsxBook.read("season.xlsx", XlsxBook.write(texts));
+        Unpacked read = XlsxBook.read("season.xlsx", XlsxBook.write(texts));
         assertEquals(List.of(), read.errors());
         texts.forEach((file, text) ->
                 assertEquals(rows(file, text), rows(file, read.texts().get(file)), file));
@@ -178,14 +178,14 @@ class XlsxProperties {
             book.createSheet("Sheet2");
             book.write(bytes);
         }
-        XlsxBook.Read read = XlsxBook.read("b.xlsx", bytes.toByteArray());
+        Unpacked read = XlsxBook.read("b.xlsx", bytes.toByteArray());
         assertEquals(Map.of("notes.csv", "day,,mass (g)\n\n\n2026-11-28,,1.75\n"), read.texts());
     }
 
     @Test
     void what_is_no_workbook_is_an_error_and_no_exception() {
         for (byte[] bytes : List.of(new byte[0], "a,b\n1,2\n".getBytes(StandardCharsets.UTF_8))) {
-            XlsxBook.Read read = XlsxBook.read("b.xlsx", bytes);
+            Unpacked read = XlsxBook.read("b.xlsx", bytes);
             assertTrue(read.texts().isEmpty());
             assertEquals(
                     "b.xlsx: this is no workbook that can be read; save it as .xlsx and try again",

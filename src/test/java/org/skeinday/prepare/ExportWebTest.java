@@ -6,12 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -42,16 +38,6 @@ class ExportWebTest {
         app.close();
     }
 
-    private Map<String, String> zip(String address) throws Exception {
-        Map<String, String> texts = new LinkedHashMap<>();
-        try (var zip = new ZipInputStream(new ByteArrayInputStream(laptop.bytes(address)))) {
-            for (ZipEntry file = zip.getNextEntry(); file != null; file = zip.getNextEntry()) {
-                texts.put(file.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
-            }
-        }
-        return texts;
-    }
-
     @Test
     void an_event_comes_out_alone_in_three_forms() throws Exception {
         String page = laptop.get("/export").body();
@@ -60,7 +46,8 @@ class ExportWebTest {
         assertEquals(
                 1, json.path("tables").path("event").size(), json.path("about").asText());
         assertTrue(json.path("tables").path("entries").size() > 1, "its entries");
-        assertEquals(2, zip("/export.zip" + event).get("event.csv").lines().count());
+        assertEquals(
+                2, laptop.zip("/export.zip" + event).get("event.csv").lines().count());
         try (var book = new XSSFWorkbook(new ByteArrayInputStream(laptop.bytes("/export.xlsx" + event)))) {
             assertEquals(1, book.getSheet("event").getLastRowNum());
         }
@@ -85,7 +72,7 @@ class ExportWebTest {
     void every_table_comes_out_for_the_coach_without_what_opens_a_session() throws Exception {
         Visitor captain = Demo.joined(app, "captain", "", 62);
         assertEquals(403, captain.get("/tables.zip").statusCode());
-        Map<String, String> tables = zip("/tables.zip");
+        Map<String, String> tables = laptop.zip("/tables.zip");
         assertTrue(tables.size() > 40, "but were " + tables.keySet());
         assertTrue(tables.get("motor.csv").startsWith("id,tag,"), tables.get("motor.csv"));
         assertTrue(tables.get("motor.csv").contains("loop (mm)"), tables.get("motor.csv"));

@@ -4,9 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -14,8 +12,6 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,12 +43,7 @@ class PrepareWebTest {
     /** Whatever was edited: what is taken out comes in again, whole. */
     @AfterEach
     void stop() throws Exception {
-        Map<String, String> texts = new HashMap<>();
-        try (var zip = new ZipInputStream(new ByteArrayInputStream(laptop.bytes("/export.zip")))) {
-            for (ZipEntry file = zip.getNextEntry(); file != null; file = zip.getNextEntry()) {
-                texts.put(file.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
-            }
-        }
+        Map<String, String> texts = laptop.zip("/export.zip");
         app.close();
         assertEquals(17, texts.size());
         DayFiles.Read read = DayFiles.read(texts, Day.EMPTY, k -> "again-" + k, ZoneId.systemDefault(), Duration.ZERO);

@@ -19,6 +19,7 @@ import org.skeinday.platform.record.Fact;
 import org.skeinday.steps.Step;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.units.PlainNumber;
 import org.skeinday.units.UnitSystem;
 
 /** Values of the day's lists that belong to the winding place or to a model. */
@@ -78,7 +79,7 @@ final class SaidBeside {
         if (Math.abs(said / station.winderRatio() - 1) > SAME_RATIO) {
             return Optional.of(Decision.refused(
                     "answer",
-                    "The winder is on record with " + plain(station.winderRatio())
+                    "The winder is on record with " + PlainNumber.of(station.winderRatio())
                             + " to 1: turn the crank once and count again, or set its ratio in Prepare"));
         }
         return Optional.of(noted(
@@ -103,9 +104,5 @@ final class SaidBeside {
 
     private static Decision noted(Fact fact) {
         return new Decision.Decided(java.util.List.of(fact), Map.of(), TOPICS);
-    }
-
-    private static String plain(double value) {
-        return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 }

@@ -1,6 +1,5 @@
 package org.skeinday.bench.web;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +25,7 @@ import org.skeinday.platform.http.FormErrors;
 import org.skeinday.units.FlightTime;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.units.PlainNumber;
 import org.skeinday.units.Torque;
 import org.skeinday.units.UnitSystem;
 
@@ -97,9 +97,7 @@ final class FlightOf {
 
     /** As people write it: no zeros after the point. */
     static String number(@Nullable Double value) {
-        return value == null
-                ? ""
-                : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+        return value == null ? "" : PlainNumber.of(value);
     }
 
     /** What can be computed, and of the rest for want of what it cannot. */

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.Needed;
-import org.skeinday.attempt.web.ReaderUnits;
+import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;

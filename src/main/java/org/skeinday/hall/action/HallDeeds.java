@@ -114,7 +114,7 @@ public final class HallDeeds {
                     distances,
                     typed.note().strip(),
                     context.now().toEpochMilli(),
-                    context.person().isEmpty() ? null : context.person());
+                    context.personOrNull());
             List<Fact> facts = new ArrayList<>(List.of(Fact.of("hall.described", hall)));
             facts.addAll(opened(tx, context, hall));
             return new Decision.Decided(facts, Map.of(), TOPICS);
@@ -173,7 +173,7 @@ public final class HallDeeds {
                                         celsius,
                                         humidity,
                                         context.now().toEpochMilli(),
-                                        context.person().isEmpty() ? null : context.person()))));
+                                        context.personOrNull()))));
     }
 
     private static Decision remove(Tx tx, ActContext context, Which which) {

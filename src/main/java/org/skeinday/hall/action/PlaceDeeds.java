@@ -92,7 +92,7 @@ public final class PlaceDeeds {
                     speed,
                     things,
                     context.now().toEpochMilli(),
-                    context.person().isEmpty() ? null : context.person());
+                    context.personOrNull());
             place.place();
             return decided(tx, context, place);
         } catch (IllegalArgumentException e) {

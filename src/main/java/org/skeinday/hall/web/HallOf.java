@@ -22,6 +22,7 @@ import org.skeinday.hall.store.PlaceStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.units.Length;
+import org.skeinday.units.PlainNumber;
 import org.skeinday.units.UnitSystem;
 
 /** Puts the page Hall together for one reader. */
@@ -51,6 +52,7 @@ final class HallOf {
         PlaceMeasured shown =
                 wanted.equals("new") ? null : PlaceStore.find(tx, wanted).orElse(inUse);
         String used = inUse == null ? "" : inUse.id();
+        Optional<HallDescribed> hall = shown == null ? Optional.empty() : HallStore.find(tx, shown.hall());
         return new HallView(
                 PlaceStore.all(tx).stream()
                         .map(p -> new HallView.Kept(
@@ -59,15 +61,15 @@ final class HallOf {
                                 p.id().equals(used),
                                 shown != null && p.id().equals(shown.id())))
                         .toList(),
-                shown == null ? null : seen(shown),
+                shown == null ? null : seen(shown, hall),
                 PlaceForm.of(shown, form, units),
                 "/hall/part" + (shown == null ? "?place=new" : "?place=" + shown.id()),
-                shown == null ? null : described(shown.hall()),
+                shown == null ? null : described(shown.hall(), hall),
                 form);
     }
 
-    private HallView.Seen seen(PlaceMeasured measured) {
-        Separation least = HallStore.separation(tx, measured.hall());
+    private HallView.Seen seen(PlaceMeasured measured, Optional<HallDescribed> hall) {
+        Separation least = hall.map(HallDescribed::separation).orElseGet(Separation::usual);
         Optional<Length> stretch = motors.longestStretch(tx);
         Verdict verdict = new Judged(measured, least).verdict(stretch.orElse(null));
         return new HallView.Seen(
@@ -80,7 +82,7 @@ final class HallOf {
                 verdict.unknown().stream()
                         .map(u -> Character.toUpperCase(u.charAt(0)) + u.substring(1) + ".")
                         .toList(),
-                beside(measured.hall(), stretch),
+                beside(hall, stretch),
                 airNow(measured.hall()),
                 Drawing.of(measured.place(), least, verdict, units));
     }
@@ -94,11 +96,11 @@ final class HallOf {
     }
 
     /** What else the hall and today's motors say. */
-    private List<String> beside(String hall, Optional<Length> stretch) {
+    private List<String> beside(Optional<HallDescribed> hall, Optional<Length> stretch) {
         List<String> lines = new ArrayList<>();
         stretch.ifPresent(s -> lines.add("Longest stretch of today's motors: " + units.length(s) + "."));
         motors.pull(tx).ifPresent(lines::add);
-        HallStore.find(tx, hall).ifPresent(found -> {
+        hall.ifPresent(found -> {
             found.clearHeight()
                     .ifPresent(height -> lines.add("Free height: " + units.room(height)
                             + found.lowest().map(o -> ", under " + o.name()).orElse(", to the ceiling") + "."));
@@ -128,9 +130,9 @@ final class HallOf {
         String by = a.personId() == null ? "" : " · " + nameOf.apply(a.personId());
         return new HallView.Measured(
                 a.id(),
-                (a.celsius() == null ? "" : plain(a.celsius()) + " °C")
+                (a.celsius() == null ? "" : PlainNumber.of(a.celsius()) + " °C")
                         + (a.celsius() == null || a.humidity() == null ? "" : ", ")
-                        + (a.humidity() == null ? "" : plain(a.humidity()) + " % humidity"),
+                        + (a.humidity() == null ? "" : PlainNumber.of(a.humidity()) + " % humidity"),
                 CLOCK.format(java.time.Instant.ofEpochMilli(a.atMs()).atZone(clock.getZone())) + by);
     }
 
@@ -138,8 +140,7 @@ final class HallOf {
         return LocalDate.now(clock).atStartOfDay(clock.getZone()).toInstant().toEpochMilli();
     }
 
-    private HallView.Described described(String hall) {
-        Optional<HallDescribed> found = HallStore.find(tx, hall);
+    private HallView.Described described(String hall, Optional<HallDescribed> found) {
         String obstructions = found.map(h -> String.join(
                         "\n",
                         h.obstructions().stream()
@@ -168,9 +169,5 @@ final class HallOf {
                 distance.words(),
                 form.typedOr(distance.word(), kept),
                 "usually " + units.room(distance.usual()));
-    }
-
-    private static String plain(double value) {
-        return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 }

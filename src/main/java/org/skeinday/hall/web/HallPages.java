@@ -102,13 +102,7 @@ public final class HallPages {
     }
 
     private static String unit(Context ctx) {
-        return units(ctx) == UnitSystem.METRIC ? "m" : "ft";
-    }
-
-    /** Each device shows its reader's units; the cookie is the one of all pages. */
-    private static UnitSystem units(Context ctx) {
-        String kept = ctx.cookie("units");
-        return UnitSystem.ofWord(kept == null ? "" : kept);
+        return ReaderUnits.of(ctx) == UnitSystem.METRIC ? "m" : "ft";
     }
 
     private HallView view(Context ctx, FormErrors form) {
@@ -116,6 +110,7 @@ public final class HallPages {
         String sent = ctx.formParam("place");
         String edited = form.isEmpty() && ctx.formParam("hall") == null ? null : ctx.formParam("id");
         String wanted = asked != null ? asked : sent != null ? sent : edited == null ? "" : edited;
-        return record.read(tx -> new HallOf(tx, units(ctx), clock, record.people()::name, motors, form).view(wanted));
+        return record.read(
+                tx -> new HallOf(tx, ReaderUnits.of(ctx), clock, record.people()::name, motors, form).view(wanted));
     }
 }

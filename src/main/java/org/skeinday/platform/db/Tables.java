@@ -64,7 +64,7 @@ public final class Tables {
 
     private static String text(@Nullable Object value) {
         return value instanceof Double number
-                ? new BigDecimal(number.toString()).stripTrailingZeros().toPlainString()
+                ? BigDecimal.valueOf(number).stripTrailingZeros().toPlainString()
                 : value == null ? "" : value.toString();
     }
 

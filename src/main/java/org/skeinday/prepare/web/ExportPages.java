@@ -72,16 +72,12 @@ public final class ExportPages {
     /** The last first. */
     private List<Season> seasons(Day day) {
         var first = new TreeSet<LocalDate>(Collections.reverseOrder());
-        day.events().forEach(e -> first.add(season(LocalDate.parse(e.day())).first()));
+        day.events().forEach(e -> first.add(Season.of(LocalDate.parse(e.day())).first()));
         day.flights()
                 .forEach(f -> first.add(
-                        season(LocalDate.ofInstant(java.time.Instant.ofEpochMilli(f.flownAtMs()), desk.zone()))
+                        Season.of(LocalDate.ofInstant(java.time.Instant.ofEpochMilli(f.flownAtMs()), desk.zone()))
                                 .first()));
         return first.stream().map(Season::new).toList();
-    }
-
-    private static Season season(LocalDate day) {
-        return Season.of(day, Season.DEFAULT_START);
     }
 
     private Part part(Context ctx) {
@@ -96,10 +92,10 @@ public final class ExportPages {
             return written(one.name(), DayPart.ofEvent(day, event, desk.zone()));
         }
         if (season != null) {
-            Season one = season(parsed(season));
-            return written("season " + one.words(), DayPart.ofDays(day, one.first(), one.last(), desk.zone()));
+            Season one = Season.of(parsed(season));
+            return written(DayPart.words(one), DayPart.ofSeason(day, one, desk.zone()));
         }
-        return written("the whole record", day);
+        return written(DayPart.ALL, day);
     }
 
     private static LocalDate parsed(String day) {

@@ -8,11 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import org.skeinday.exchange.Bundle;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.FileText;
-import org.skeinday.exchange.XlsxBook;
+import org.skeinday.exchange.Unpacked;
 import org.skeinday.exchange.action.ImportFiles;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Refusal;
@@ -47,10 +46,8 @@ public final class FilePages {
             try (InputStream in = file.content()) {
                 byte[] bytes = in.readAllBytes();
                 String name = file.filename().toLowerCase(Locale.ROOT);
-                if (name.endsWith(".xlsx")) {
-                    texts.putAll(workbook(file.filename(), bytes));
-                } else if (name.endsWith(".json")) {
-                    texts.putAll(bundle(file.filename(), bytes));
+                if (Unpacked.isOne(name)) {
+                    texts.putAll(unpacked(file.filename(), bytes));
                 } else if (bytes.length > 0 || !name.isEmpty()) {
                     texts.put(name, FileText.decode(bytes));
                 }
@@ -62,33 +59,27 @@ public final class FilePages {
         return new ImportFiles.Files(texts, desk.zone().getId(), 0);
     }
 
-    private static Map<String, String> workbook(String name, byte[] bytes) {
-        XlsxBook.Read read = XlsxBook.read(name, bytes);
-        if (!read.errors().isEmpty()) {
-            throw new Refusal(422, read.errors().get(0).text());
+    private static Map<String, String> unpacked(String name, byte[] bytes) {
+        Unpacked unpacked = Unpacked.of(name, bytes);
+        if (!unpacked.errors().isEmpty()) {
+            throw new Refusal(422, unpacked.errors().get(0).text());
         }
-        return read.texts();
+        return unpacked.texts();
     }
 
-    private static Map<String, String> bundle(String name, byte[] bytes) {
-        Bundle.Read read = Bundle.read(name, FileText.decode(bytes));
-        if (!read.errors().isEmpty()) {
-            throw new Refusal(422, read.errors().get(0).text());
-        }
-        return read.texts();
+    private DayFiles.Read looked(ImportFiles.Files files) {
+        return desk.record()
+                .read(tx -> ImportFiles.check(tx, files, desk.record().people().names(), k -> "looked-" + k));
     }
 
     private void look(Context ctx) throws IOException {
-        ImportFiles.Files files = files(ctx);
-        DayFiles.Read read = desk.record()
-                .read(tx -> ImportFiles.check(tx, files, desk.record().people().names(), k -> "looked-" + k));
+        DayFiles.Read read = looked(files(ctx));
         show(ctx, read, read.errors().isEmpty() ? "These files can be taken in." : "Nothing was taken.");
     }
 
     private void take(Context ctx) throws IOException {
         ImportFiles.Files files = files(ctx);
-        DayFiles.Read read = desk.record()
-                .read(tx -> ImportFiles.check(tx, files, desk.record().people().names(), k -> "looked-" + k));
+        DayFiles.Read read = looked(files);
         if (!read.errors().isEmpty()) {
             ctx.status(422);
             show(ctx, read, "Nothing was taken.");
@@ -109,7 +100,7 @@ public final class FilePages {
     private static List<String> errors(Context ctx, DayFiles.Read read) {
         List<String> names =
                 ctx.uploadedFiles("files").stream().map(UploadedFile::filename).toList();
-        boolean one = names.size() == 1 && names.get(0).matches("(?i).*\\.(xlsx|json)");
+        boolean one = names.size() == 1 && Unpacked.isOne(names.get(0));
         return read.errors().stream()
                 .map(e -> one ? e.inside(names.get(0)) : e)
                 .map(CellError::text)

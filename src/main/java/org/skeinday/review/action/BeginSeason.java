@@ -111,7 +111,7 @@ public final class BeginSeason {
                         first.toString(),
                         season.aged().stream().map(NewSeason.AgedBatch::id).toList(),
                         context.now().toEpochMilli(),
-                        context.person().isEmpty() ? null : context.person())));
+                        context.personOrNull())));
         return facts;
     }
 }

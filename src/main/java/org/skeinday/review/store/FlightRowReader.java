@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -67,12 +68,14 @@ final class FlightRowReader {
     private final Map<String, Long> planned = new HashMap<>();
     private final Map<String, Integer> used = new HashMap<>();
     private final List<AirMeasured> air;
+    private final Map<String, List<AirMeasured>> airOf;
 
     FlightRowReader(Tx tx, ZoneId zone, Map<String, String> people) {
         this.zone = zone;
         this.people = people;
         this.motors = MotorNames.read(tx);
         this.air = HallStore.air(tx, 0, Long.MAX_VALUE);
+        this.airOf = air.stream().collect(Collectors.groupingBy(a -> a.hall().toLowerCase(Locale.ROOT)));
         this.events = by(EventStore.all(tx), EventAdded::id);
         this.entries = by(EntryStore.all(tx), EntryAdded::id);
         this.models = by(
@@ -118,10 +121,7 @@ final class FlightRowReader {
     /** Of the event's hall where it is named and was measured, else of whatever was. */
     private Conditions conditions(Flight flight, @Nullable EventAdded event) {
         @Nullable String hall = event == null ? null : event.hall();
-        List<AirMeasured> here = hall == null
-                ? air
-                : air.stream().filter(a -> a.hall().equalsIgnoreCase(hall)).toList();
-        List<AirMeasured> measured = here.isEmpty() ? air : here;
+        List<AirMeasured> measured = hall == null ? air : airOf.getOrDefault(hall.toLowerCase(Locale.ROOT), air);
         return new Conditions(
                 AirMeasured.celsiusNear(measured, flight.atMs()),
                 AirMeasured.humidityNear(measured, flight.atMs()),

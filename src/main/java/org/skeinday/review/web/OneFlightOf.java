@@ -1,6 +1,5 @@
 package org.skeinday.review.web;
 
-import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -11,6 +10,7 @@ import org.skeinday.platform.http.FormErrors;
 import org.skeinday.review.Figure;
 import org.skeinday.review.FlightRow;
 import org.skeinday.units.FlightTime;
+import org.skeinday.units.PlainNumber;
 import org.skeinday.units.UnitSystem;
 
 /** One flight as its page shows it. */
@@ -35,7 +35,7 @@ final class OneFlightOf {
                 attempt,
                 row.isValid(),
                 figures(),
-                form.typedOr("remaining", remaining == null ? "" : plain(remaining)),
+                form.typedOr("remaining", remaining == null ? "" : PlainNumber.of(remaining)),
                 form.typedOr("spoilt", row.flight().validity().reason()),
                 form.typedOr("contact", contact == null ? "" : new FlightTime(contact.toMillis()).text(2)),
                 AfterFlight.seen(row.flight().validity()),
@@ -47,10 +47,6 @@ final class OneFlightOf {
                                 ? new EveningView.Link("Its record", "/attempt/" + row.id())
                                 : new EveningView.Link(
                                         "Change it, and whether it is valid", "/prepare/flights/row/" + row.id())));
-    }
-
-    private static String plain(double value) {
-        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     private List<OneFlightView.Line> figures() {

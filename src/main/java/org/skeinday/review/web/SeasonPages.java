@@ -61,10 +61,7 @@ public final class SeasonPages {
 
     /** The season after the one that holds today. */
     private String next() {
-        return Season.of(LocalDate.now(clock), Season.DEFAULT_START)
-                .first()
-                .plusYears(1)
-                .toString();
+        return Season.of(LocalDate.now(clock)).first().plusYears(1).toString();
     }
 
     private static FormErrors wrong(String first, String months) {

@@ -33,13 +33,7 @@ public final class Began {
             facts.add(Fact.of(
                     "run.begun",
                     new RunBegun(
-                            id,
-                            list.id(),
-                            list.revision(),
-                            subject,
-                            atMs,
-                            StepDeeds.person(context),
-                            context.device())));
+                            id, list.id(), list.revision(), subject, atMs, context.personOrNull(), context.device())));
         }
         return facts;
     }
@@ -47,7 +41,7 @@ public final class Began {
     /** The same; and who goes on after an interruption is asked the critical items again, just before the tap itself. */
     static List<Fact> orGoesOn(Tx tx, ActContext context, Run run, String subject, long atMs) {
         List<Fact> facts = ifNew(tx, context, run, subject, atMs);
-        run.resumedBy(StepDeeds.person(context), context.device(), atMs)
+        run.resumedBy(context.personOrNull(), context.device(), atMs)
                 .ifPresent(resumed -> facts.addAll(
                         reopened(context, run, subject, resumed.askAgain(), resumed.reason(), 0, atMs - 1)));
         return facts;
@@ -66,7 +60,7 @@ public final class Began {
                             step.id(),
                             reason,
                             atMs,
-                            StepDeeds.person(context),
+                            context.personOrNull(),
                             context.device())));
         }
         return facts;

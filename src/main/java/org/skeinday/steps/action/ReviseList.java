@@ -55,7 +55,7 @@ public final class ReviseList {
                     typed.aloud(),
                     typed.next().strip(),
                     steps(context, typed.items()));
-            @Nullable String person = StepDeeds.person(context);
+            @Nullable String person = context.personOrNull();
             return Decision.decided(
                     Set.of("checks"),
                     Fact.of(

@@ -122,7 +122,7 @@ public final class StepDeeds {
                 answer,
                 tick.revision(),
                 atMs,
-                person(context),
+                context.personOrNull(),
                 context.device());
         Optional<String> no = RunRules.refuses(run.list(), fact);
         if (no.isPresent()) {
@@ -163,7 +163,7 @@ public final class StepDeeds {
                 RunStore.id(read.list(), read.subject()),
                 read.revision(),
                 atMs,
-                person(context),
+                context.personOrNull(),
                 context.device());
         Optional<String> no = RunRules.refuses(run.list(), fact);
         if (no.isPresent()) {
@@ -192,7 +192,7 @@ public final class StepDeeds {
                 skip.reason().strip(),
                 skip.revision(),
                 atMs,
-                person(context),
+                context.personOrNull(),
                 context.device());
         Optional<String> no = RunRules.refuses(run.list(), fact);
         if (no.isPresent()) {
@@ -209,8 +209,8 @@ public final class StepDeeds {
             return Decision.unknown("There is no such tap: it has not come in yet");
         }
         long atMs = TapTime.of(context, undo.serverMs(), undo.boundMs(), undone.atMs());
-        var fact =
-                new TakenBack(context.newId(0), undone.runId(), undone.id(), atMs, person(context), context.device());
+        var fact = new TakenBack(
+                context.newId(0), undone.runId(), undone.id(), atMs, context.personOrNull(), context.device());
         return RunRules.refuses(undone, fact, RunStore.PAUSES)
                 .map(no -> Decision.refused(Character.toUpperCase(no.charAt(0)) + no.substring(1)))
                 .orElseGet(() -> decided(List.of(Fact.of("step.taken-back", fact))));
@@ -239,7 +239,7 @@ public final class StepDeeds {
                 answer,
                 correct.reason().strip(),
                 context.now().toEpochMilli(),
-                person(context),
+                context.personOrNull(),
                 context.device());
         Optional<String> no = RunStore.begun(tx, about.runId())
                 .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision()))
@@ -301,9 +301,5 @@ public final class StepDeeds {
 
     private static Decision decided(List<Fact> facts) {
         return new Decision.Decided(facts, Map.of(), TOPICS);
-    }
-
-    static @Nullable String person(ActContext context) {
-        return context.person().isEmpty() ? null : context.person();
     }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
@@ -23,7 +24,6 @@ import org.skeinday.steps.Run;
 import org.skeinday.steps.RunFact;
 import org.skeinday.steps.action.GateAsked;
 import org.skeinday.steps.store.ListStore;
-import org.skeinday.units.UnitSystem;
 
 /** The page Checks: the list of this pause first, the others beneath; and all of them on paper. */
 public final class ChecksPages {
@@ -133,7 +133,7 @@ public final class ChecksPages {
                                         record.people()::name,
                                         clock.getZone(),
                                         nowMs,
-                                        PlaceWords.of(tx, atHand, units(ctx)))
+                                        PlaceWords.of(tx, atHand, ReaderUnits.of(ctx), place.list()))
                                 .walk())
                         .orElse(null),
                 all.stream()
@@ -149,12 +149,6 @@ public final class ChecksPages {
                 called.map(AtHand.Attempt::id).orElse(""),
                 isCoach(ctx),
                 form);
-    }
-
-    /** Each device shows its reader's units; the cookie is the one of all pages. */
-    private static UnitSystem units(Context ctx) {
-        String kept = ctx.cookie("units");
-        return UnitSystem.ofWord(kept == null ? "" : kept);
     }
 
     private static Optional<Pause.Place> asked(Context ctx, List<Pause.Place> all) {

@@ -3,14 +3,19 @@ package org.skeinday.steps.web;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.hall.HallDescribed;
 import org.skeinday.hall.PlaceMeasured;
+import org.skeinday.hall.Separation;
 import org.skeinday.hall.Verdict;
 import org.skeinday.hall.store.HallStore;
 import org.skeinday.hall.store.PlaceStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.steps.Answer;
+import org.skeinday.steps.Checklist;
+import org.skeinday.units.PlainNumber;
 import org.skeinday.units.UnitSystem;
 
 /**
@@ -29,42 +34,59 @@ record PlaceWords(
         List<String> findings,
         Optional<String> ratio,
         Optional<String> pull) {
-    static PlaceWords of(Tx tx, AtHand atHand, UnitSystem units) {
-        Optional<String> ratio = StationStore.atWork(tx)
-                .map(StationAdded::winderRatio)
-                .map(r -> java.math.BigDecimal.valueOf(r).stripTrailingZeros().toPlainString());
-        Optional<String> pull = atHand.pull(tx);
-        PlaceMeasured place = PlaceStore.inUse(tx).orElse(null);
-        if (place == null) {
-            return new PlaceWords(
-                    true,
-                    "by eye",
-                    "Judged by eye",
-                    List.of("No winding place is measured on the page Hall."),
-                    ratio,
-                    pull);
-        }
-        Verdict verdict = HallStore.separation(tx, place.hall())
+    /** @param list whose items ask: what none of them asks for is not worked out */
+    static PlaceWords of(Tx tx, AtHand atHand, UnitSystem units, Checklist list) {
+        Optional<String> ratio = asks(list, Answer.RATIO)
+                ? StationStore.atWork(tx).map(StationAdded::winderRatio).map(PlainNumber::of)
+                : Optional.empty();
+        Optional<String> pull = asks(list, Answer.NEWTONS) ? atHand.pull(tx) : Optional.empty();
+        @Nullable
+        PlaceMeasured place = asks(list, Answer.PLACE) ? PlaceStore.inUse(tx).orElse(null) : null;
+        return place == null
+                ? byEye(ratio, pull)
+                : byTape(tx, atHand, units, place).with(ratio, pull);
+    }
+
+    private static boolean asks(Checklist list, Answer answer) {
+        return list.steps().stream().anyMatch(s -> s.answer() == answer);
+    }
+
+    private static PlaceWords byEye(Optional<String> ratio, Optional<String> pull) {
+        return new PlaceWords(
+                true,
+                "by eye",
+                "Judged by eye",
+                List.of("No winding place is measured on the page Hall."),
+                ratio,
+                pull);
+    }
+
+    private PlaceWords with(Optional<String> turns, Optional<String> newtons) {
+        return new PlaceWords(isClear, answer, words, findings, turns, newtons);
+    }
+
+    private static PlaceWords byTape(Tx tx, AtHand atHand, UnitSystem units, PlaceMeasured place) {
+        Optional<HallDescribed> hall = HallStore.find(tx, place.hall());
+        Verdict verdict = hall.map(HallDescribed::separation)
+                .orElseGet(Separation::usual)
                 .judge(place.place(), atHand.longestStretch(tx).orElse(null));
-        List<String> less = HallStore.find(tx, place.hall())
-                .map(HallDescribed::lessThanUsual)
-                .orElse(List.of());
         List<String> about = verdict.findings().stream()
                 .filter(f -> !f.rule().isAboutLength())
                 .map(f -> f.text(units))
                 .toList();
-        return about.isEmpty()
-                ? new PlaceWords(
-                        true,
-                        verdict.isComplete() ? "clear" : "clear as far as measured",
-                        verdict.isComplete() ? "Clear by tape" : "Clear as far as measured",
-                        Stream.concat(
-                                        verdict.unknown().stream()
-                                                .map(u -> Character.toUpperCase(u.charAt(0)) + u.substring(1) + "."),
-                                        less.stream().map(l -> "Less than usual is kept here. " + l + "."))
-                                .toList(),
-                        ratio,
-                        pull)
-                : new PlaceWords(false, about.size() + " too close", "", about, ratio, pull);
+        if (!about.isEmpty()) {
+            return new PlaceWords(false, about.size() + " too close", "", about, Optional.empty(), Optional.empty());
+        }
+        Stream<String> unknown =
+                verdict.unknown().stream().map(u -> Character.toUpperCase(u.charAt(0)) + u.substring(1) + ".");
+        Stream<String> less = hall.map(HallDescribed::lessThanUsual).orElse(List.of()).stream()
+                .map(l -> "Less than usual is kept here. " + l + ".");
+        return new PlaceWords(
+                true,
+                verdict.isComplete() ? "clear" : "clear as far as measured",
+                verdict.isComplete() ? "Clear by tape" : "Clear as far as measured",
+                Stream.concat(unknown, less).toList(),
+                Optional.empty(),
+                Optional.empty());
     }
 }

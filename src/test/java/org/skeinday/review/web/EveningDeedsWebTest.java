@@ -4,9 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -14,8 +12,6 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -104,12 +100,7 @@ class EveningDeedsWebTest {
     }
 
     private static List<CellError> taken(byte[] zipped) throws Exception {
-        Map<String, String> texts = new HashMap<>();
-        try (var zip = new ZipInputStream(new ByteArrayInputStream(zipped))) {
-            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                texts.put(entry.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
-            }
-        }
+        Map<String, String> texts = Visitor.unzipped(zipped);
         assertTrue(texts.containsKey("crew.csv"), texts.keySet().toString());
         return DayFiles.read(texts, Day.EMPTY, k -> "n" + k, ZoneId.systemDefault(), Duration.ZERO)
                 .errors();

@@ -1,12 +1,16 @@
-package org.skeinday.attempt.web;
+package org.skeinday.hall.web;
 
 import io.javalin.http.Context;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.http.KeptCookie;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.units.UnitSystem;
 
-/** Each device shows millimetres or inches as its reader likes; the record is the same. */
+/**
+ * Each device shows millimetres or inches as its reader likes; the record is the same. It is here since the hall is the
+ * first room whose pages show lengths.
+ */
 public final class ReaderUnits {
     private static final String COOKIE = "units";
 
@@ -17,15 +21,15 @@ public final class ReaderUnits {
     }
 
     public static UnitSystem of(Context context) {
-        String kept = context.cookie(COOKIE);
-        return UnitSystem.ofWord(kept == null ? "" : kept);
+        return ofWord(context.cookie(COOKIE));
+    }
+
+    private static UnitSystem ofWord(@Nullable String word) {
+        return UnitSystem.ofWord(word == null ? "" : word);
     }
 
     private static void change(Context context) {
-        KeptCookie.set(
-                context,
-                COOKIE,
-                UnitSystem.ofWord(NowPages.field(context, "units")).word());
+        KeptCookie.set(context, COOKIE, ofWord(context.formParam(COOKIE)).word());
         context.header("HX-Refresh", "true");
         context.status(204);
     }
