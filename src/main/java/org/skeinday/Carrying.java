@@ -17,8 +17,8 @@ import picocli.CommandLine.Parameters;
 final class Carrying {
     private Carrying() {}
 
-    static Object[] all() {
-        return new Object[] {new Import(), new Export()};
+    static Object[] all(Clock clock, SecureRandom random) {
+        return new Object[] {new Import(clock, random), new Export(clock)};
     }
 
     @Command(
@@ -27,6 +27,9 @@ final class Carrying {
             mixinStandardHelpOptions = true,
             footer = {"", "Example:", "  import my-files --data my-season"})
     static final class Import extends Commands.OnFolder {
+        private final Clock clock;
+        private final SecureRandom random;
+
         @Parameters(
                 paramLabel = "DIR",
                 description =
@@ -36,14 +39,18 @@ final class Carrying {
         @Option(names = "--json", description = "one JSON object: rows by file, or every error with its place")
         boolean json;
 
+        Import(Clock clock, SecureRandom random) {
+            this.clock = clock;
+            this.random = random;
+        }
+
         @Override
         public Integer call() throws Exception {
             if (!Files.isDirectory(dir) && !OneFile.isOne(dir)) {
                 throw new ParameterException(spec.commandLine(), "There is no folder " + dir);
             }
             var texts = Files.isDirectory(dir) ? DayFolder.read(dir) : OneFile.read(dir);
-            Exchange.Taken taken =
-                    Exchange.take(folder("skeinday"), texts, 0, Clock.systemDefaultZone(), new SecureRandom());
+            Exchange.Taken taken = Exchange.take(folder("skeinday"), texts, 0, clock, random);
             if (OneFile.isOne(dir)) {
                 taken = taken.inside(String.valueOf(dir.getFileName()));
             }
@@ -67,6 +74,8 @@ final class Carrying {
             mixinStandardHelpOptions = true,
             footer = {"", "Example:", "  export files-out --data my-season"})
     static final class Export extends Commands.OnFolder {
+        private final Clock clock;
+
         @Parameters(
                 paramLabel = "DIR",
                 description =
@@ -79,6 +88,10 @@ final class Carrying {
         @ArgGroup
         TakenOut.@Nullable Choice choice;
 
+        Export(Clock clock) {
+            this.clock = clock;
+        }
+
         @Override
         public Integer call() throws Exception {
             Path folder = existing(folder("skeinday"));
@@ -87,7 +100,7 @@ final class Carrying {
                 throw new ParameterException(
                         spec.commandLine(), "Tables are written to a folder or a workbook, not to a bundle: name one");
             }
-            DayFiles.Written written = Exchange.write(folder, what, Clock.systemDefaultZone());
+            DayFiles.Written written = Exchange.write(folder, what, clock);
             if (OneFile.isOne(dir)) {
                 OneFile.write(dir, what.about(), written.texts());
             } else {

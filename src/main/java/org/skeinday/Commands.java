@@ -32,7 +32,7 @@ final class Commands {
 
     static Object[] all() {
         List<Object> all = new ArrayList<>(List.of(new Serve(), new Demo(), new VerifyRecord(), new Rebuild()));
-        all.addAll(2, List.of(Carrying.all()));
+        all.addAll(2, List.of(Carrying.all(Clock.systemDefaultZone(), new SecureRandom())));
         all.addAll(List.of(Keeping.all()));
         return all.toArray();
     }
