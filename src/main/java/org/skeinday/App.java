@@ -16,18 +16,6 @@ import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
-import org.skeinday.attempt.store.AttemptStore;
-import org.skeinday.attempt.web.ChecksBeside;
-import org.skeinday.attempt.web.ChoicePages;
-import org.skeinday.attempt.web.NowPages;
-import org.skeinday.attempt.web.RecordPages;
-import org.skeinday.attempt.web.ResultPages;
-import org.skeinday.attempt.web.TimingPages;
-import org.skeinday.bench.web.AlonePages;
-import org.skeinday.bench.web.BenchPages;
-import org.skeinday.bench.web.WindingPages;
-import org.skeinday.dayplan.web.DayBeside;
-import org.skeinday.dayplan.web.DayPages;
 import org.skeinday.device.Device;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.DevicePages;
@@ -36,11 +24,6 @@ import org.skeinday.device.web.LaptopPages;
 import org.skeinday.device.web.Network;
 import org.skeinday.device.web.PinGate;
 import org.skeinday.device.web.Sessions;
-import org.skeinday.hall.web.HallPages;
-import org.skeinday.hall.web.ReaderUnits;
-import org.skeinday.paper.web.GuidePages;
-import org.skeinday.paper.web.KeyInPages;
-import org.skeinday.paper.web.PaperPages;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.Callers;
@@ -61,18 +44,6 @@ import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
 import org.skeinday.prepare.web.Desk;
-import org.skeinday.prepare.web.ExportPages;
-import org.skeinday.prepare.web.FilePages;
-import org.skeinday.prepare.web.HistoryPages;
-import org.skeinday.prepare.web.MotorPages;
-import org.skeinday.prepare.web.PeoplePages;
-import org.skeinday.prepare.web.PracticePages;
-import org.skeinday.prepare.web.PreparePages;
-import org.skeinday.review.web.EveningPages;
-import org.skeinday.review.web.SearchPages;
-import org.skeinday.review.web.SeasonPages;
-import org.skeinday.steps.web.ChecksPages;
-import org.skeinday.steps.web.ListPages;
 
 /** The running program, wired by hand: the one class beside Main that knows everything. */
 public final class App implements AutoCloseable {
@@ -138,7 +109,13 @@ public final class App implements AutoCloseable {
         PinGate pins = new PinGate(typed -> PinHash.fits(typed, record.people().pinHash()), clock);
         Sessions sessions = new Sessions(known(), clock);
         SolverFolder solver = SolverFolder.in(settings.data());
-        Desk desk = new Desk(record, forms, page, clock);
+        var rooms = new Rooms(
+                new Desk(record, forms, page, clock),
+                settings.pace(),
+                pins,
+                solver::load,
+                () -> hex(random),
+                this::address);
         try {
             this.server = Server.start(
                     new Server.Settings(
@@ -151,36 +128,7 @@ public final class App implements AutoCloseable {
                     callers(sessions),
                     page,
                     routes -> {
-                        routes.quietWhile(
-                                () -> record.read(AttemptStore::quietNow).isPresent());
-                        new NowPages(record, forms, page, clock, new DayBeside(record.people()::name, clock.getZone()))
-                                .register(routes);
-                        new TimingPages(record, forms, page, clock).register(routes);
-                        new ChoicePages(record, page).register(routes);
-                        new RecordPages(record, forms, page, clock, pins).register(routes);
-                        ReaderUnits.register(routes);
-                        new ResultPages(record, page, clock).register(routes);
-                        var beside = new ChecksBeside();
-                        new ChecksPages(record, forms, page, clock, beside).register(routes);
-                        new ListPages(record, forms, page).register(routes);
-                        new HallPages(record, forms, page, clock, beside).register(routes);
-                        new BenchPages(record, forms, page, clock, settings.pace()).register(routes);
-                        new WindingPages(record, forms, page, clock).register(routes);
-                        new AlonePages(record, forms, page, clock, settings.pace()).register(routes);
-                        new DayPages(record, forms, page, clock, () -> hex(random), solver::load).register(routes);
-                        new EveningPages(record, forms, page, clock).register(routes);
-                        new SeasonPages(record, forms, page, clock).register(routes);
-                        new SearchPages(record, page, clock).register(routes);
-                        new PreparePages(desk).register(routes);
-                        new MotorPages(desk).register(routes);
-                        new PracticePages(desk).register(routes);
-                        new PeoplePages(desk).register(routes);
-                        new FilePages(desk).register(routes);
-                        new ExportPages(desk).register(routes);
-                        new HistoryPages(desk).register(routes);
-                        new PaperPages(record, page, clock, this::address).register(routes);
-                        new GuidePages(page, Guide.ALL).register(routes);
-                        new KeyInPages(record, forms, page, clock).register(routes);
+                        rooms.open(routes);
                         LiveRoutes.register(routes, live, writer, clock, new TapRules(Parts.TAPS, this::deviceOfId));
                         new LaptopPages(page, () -> freshPin(record, random), this::stopSoon).register(routes);
                         DevicePages.register(routes, page, writer, clock, door(random, pins, sessions));

@@ -11,10 +11,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 
 /** The real program in a process of its own, so that it can be killed. */
 public final class Program implements AutoCloseable {
     private static final int STARTED_WITH = 2; // options that those of a single start may overrule
+    private static final long SIGINT_BIT = 1L << (2 - 1);
     private static final List<String> LAUNCH = launch();
 
     private final Process process;
@@ -85,12 +87,28 @@ public final class Program implements AutoCloseable {
         return process.pid();
     }
 
-    /** Sends a signal, for example {@code INT} for Ctrl-C, and waits. @return the exit code */
+    /** Sends a signal, for example {@code INT} for Ctrl-C, and waits a minute at most. @return the exit code */
     public int end(String signal) throws IOException, InterruptedException {
         new ProcessBuilder("kill", "-" + signal, String.valueOf(process.pid()))
                 .start()
                 .waitFor();
-        return process.waitFor();
+        if (!process.waitFor(1, TimeUnit.MINUTES)) {
+            throw new AssertionError("A minute after " + signal + " it still runs: " + String.join("\n", said()));
+        }
+        return process.exitValue();
+    }
+
+    /**
+     * Whether Ctrl-C reaches what is started here: a shell without job control lets what it starts in the background
+     * ignore it, and Java keeps to that.
+     */
+    public static boolean isInterruptible() throws IOException {
+        for (String line : Files.readAllLines(Path.of("/proc/self/status"))) {
+            if (line.startsWith("SigIgn:")) {
+                return (Long.parseUnsignedLong(line.substring(7).strip(), 16) & SIGINT_BIT) == 0;
+            }
+        }
+        return true;
     }
 
     /** Runs a command to its end. @return its exit code */

@@ -5,12 +5,14 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.logging.Level;
 import org.openqa.selenium.Dimension;
-import org.openqa.selenium.OutputType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -50,17 +52,28 @@ public final class Browsers {
         return OPEN.computeIfAbsent(size, Browsers::start);
     }
 
-    /** Keeps a picture under {@code -Dshots=folder}; does nothing without it. */
+    /** Keeps a picture of the whole page, below the fold too, under {@code -Dshots=folder}; does nothing without it. */
     public static void shot(ChromeDriver driver, String name) {
         String folder = System.getProperty("shots", "");
         if (!folder.isEmpty()) {
             try {
                 Files.createDirectories(Path.of(folder));
-                Files.write(Path.of(folder, name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+                Files.write(Path.of(folder, name + ".png"), whole(driver));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
         }
+    }
+
+    private static byte[] whole(ChromeDriver driver) {
+        Object size =
+                driver.executeCdpCommand("Page.getLayoutMetrics", Map.of()).get("cssContentSize");
+        Map<String, Object> clip = new HashMap<>(Map.of("scale", 1));
+        ((Map<?, ?>) Objects.requireNonNull(size)).forEach((name, value) -> clip.put(String.valueOf(name), value));
+        Object data = driver.executeCdpCommand(
+                        "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true, "clip", clip))
+                .get("data");
+        return Base64.getDecoder().decode(String.valueOf(data));
     }
 
     /** What the content security policy has stopped in any of the browsers since this was asked last. */

@@ -1,9 +1,15 @@
 package org.skeinday.browser;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -14,10 +20,12 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.record.Json;
 
 /**
- * A day walked on every page as each person, to be looked at: pictures only, nothing is asserted here. They are named by
- * kind of day, moment, page, screen and light: {@code mvn -Pshots verify -Dit.test=DayWalkBrowserIT}.
+ * A day walked on every page as each person. The pictures are to be looked at, named by kind of day, moment, page, screen
+ * and light; no page may be wider than its screen or break a rule of accessibility, in any state, light or dark:
+ * {@code mvn -Pshots verify -Dit.test=DayWalkBrowserIT}.
  */
 @Timeout(1800)
 @EnabledIfSystemProperty(named = "shots", matches = ".+")
@@ -35,6 +43,17 @@ class DayWalkBrowserIT {
             "/evening",
             "/hall",
             "/prepare",
+            "/prepare/motors",
+            "/prepare/events/new",
+            "/checks/lists",
+            "/bench/waits",
+            "/search?q=reed",
+            "/import",
+            "/import/history",
+            "/making",
+            "/inspection",
+            "/attempt/plan",
+            "/join/help",
             "/key-in",
             "/join",
             "/devices",
@@ -43,6 +62,8 @@ class DayWalkBrowserIT {
             "/guide",
             "/results/wall",
             "/bench/wall");
+    private static final List<String> EVENING =
+            List.of("/evening", "/evening/pictures", "/evening/season", "/results", "/search?q=reed");
     private static final List<String> PRINTED =
             List.of("/cards", "/results", "/tags", "/log", "/checks/print", "/day", "/evening", "/guide", "/join/help");
 
@@ -52,11 +73,14 @@ class DayWalkBrowserIT {
         BY_MOMENT.put("holding", List.of("/", "/winding", "/timing"));
         BY_MOMENT.put("released", List.of("/", "/winding", "/timing", "/results/wall"));
         BY_MOMENT.put("landed", List.of("/", "/checks", "/winding", "/timing"));
+        BY_MOMENT.put("timed", List.of("/", "/timing", "/results"));
+        BY_MOMENT.put("closed", List.of("/", "/day", "/bench", "/timing", "/results", "/results/wall"));
     }
 
     @TempDir
     Path root;
 
+    private final List<String> faults = new ArrayList<>();
     private final ChromeDriver browser = Browsers.of(Browsers.Size.LAPTOP);
     private App app;
 
@@ -76,11 +100,26 @@ class DayWalkBrowserIT {
         }
     }
 
+    @AfterEach
+    void nothing_was_at_fault() {
+        browser.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "", "features", List.of()));
+        browser.executeCdpCommand("Emulation.setEmulatedVisionDeficiency", Map.of("type", "none"));
+        browser.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+        assertEquals("", String.join("\n", faults));
+    }
+
     @Test
     void a_hosted_day() throws Exception {
         app = Demo.start(root.resolve("hosting"));
         walk("hosting", "before", ALWAYS, List.of(Screen.values()), List.of("light", "dark"));
         moments("hosting");
+        walk(
+                "hosting",
+                "grey",
+                List.of("/", "/day", "/bench", "/checks", "/winding", "/hall"),
+                narrowAndWide(),
+                List.of("grey"));
+        walk("hosting", "evening", EVENING, List.of(Screen.values()), List.of("light", "dark"));
         walk("hosting", "print", PRINTED, List.of(Screen.LAPTOP), List.of("print"));
         app.close();
     }
@@ -122,10 +161,23 @@ class DayWalkBrowserIT {
             laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to, "seen", ""));
             look(day, to);
         }
+        ObjectNode landing = Json.MAPPER.createObjectNode().put("attempt", attempt);
+        laptop.taps(Json.MAPPER
+                .createArrayNode()
+                .add(Visitor.tap(
+                        laptop.newId(), "watch.landing", landing.put("slot", 1).put("ms", 312_400))));
+        look(day, "timed");
+        laptop.form("/attempt/close", Map.of("attempt", attempt, "why", "one watch only"));
+        look(day, "closed");
     }
 
     private void look(String day, String moment) {
-        walk(day, moment, BY_MOMENT.getOrDefault(moment, List.of()), List.of(Screen.values()), List.of("light"));
+        walk(
+                day,
+                moment,
+                BY_MOMENT.getOrDefault(moment, List.of()),
+                List.of(Screen.values()),
+                List.of("light", "dark"));
     }
 
     private void walk(String day, String moment, List<String> pages, List<Screen> screens, List<String> lights) {
@@ -143,28 +195,52 @@ class DayWalkBrowserIT {
                             screen == Screen.PHONE));
             for (String light : lights) {
                 browser.executeCdpCommand("Emulation.setEmulatedMedia", media(light));
+                browser.executeCdpCommand(
+                        "Emulation.setEmulatedVisionDeficiency",
+                        Map.of("type", light.equals("grey") ? "achromatopsia" : "none"));
                 for (String page : pages) {
                     browser.get("http://localhost:" + app.port() + page);
                     browser.findElement(By.id("content"));
-                    String name = page.equals("/") ? "now" : page.substring(1).replace('/', '-');
-                    Browsers.shot(
-                            browser,
+                    see(
                             String.join(
                                     "-",
                                     "walk",
                                     day,
                                     moment,
-                                    name,
-                                    screen.name().toLowerCase(java.util.Locale.ROOT),
-                                    light));
+                                    name(page),
+                                    screen.name().toLowerCase(Locale.ROOT),
+                                    light),
+                            light.equals("print"));
                 }
             }
+        }
+    }
+
+    private static String name(String page) {
+        return page.equals("/") ? "now" : page.substring(1).replaceAll("[^a-z]+", "-");
+    }
+
+    /** Goes on after a fault: one walk names them all. */
+    private void see(String name, boolean onPaper) {
+        if (onPaper) {
+            Browsers.shot(browser, name);
+            return;
+        }
+        try {
+            Sight.look(browser, name);
+        } catch (AssertionError e) {
+            faults.add(String.valueOf(e.getMessage()));
         }
     }
 
     private static Map<String, Object> media(String light) {
         return light.equals("print")
                 ? Map.of("media", "print", "features", List.of())
-                : Map.of("media", "", "features", List.of(Map.of("name", "prefers-color-scheme", "value", light)));
+                : Map.of(
+                        "media",
+                        "",
+                        "features",
+                        List.of(Map.of(
+                                "name", "prefers-color-scheme", "value", light.equals("dark") ? "dark" : "light")));
     }
 }

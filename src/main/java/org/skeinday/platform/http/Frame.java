@@ -14,6 +14,7 @@ import java.util.List;
  * @param pace the waits of the page's scripts
  * @param trouble what is wrong with the laptop just now, empty when nothing is
  * @param help what the page is for, sentence by sentence; empty where nothing is said
+ * @param light of this device's screen
  */
 public record Frame(
         String title,
@@ -24,7 +25,8 @@ public record Frame(
         String moment,
         String pace,
         String trouble,
-        List<String> help) {
+        List<String> help,
+        ScreenLight light) {
     public Frame {
         help = List.copyOf(help);
         nav = List.copyOf(nav);

@@ -145,7 +145,17 @@ public final class Page {
     private Frame frame(Context context, String title, String at) {
         @Nullable Caller caller = context.attribute(Access.ATTRIBUTE);
         if (caller == null) {
-            return new Frame(title, context.path(), List.of(), "", "", "", pace.forScripts(), trouble.get(), List.of());
+            return new Frame(
+                    title,
+                    context.path(),
+                    List.of(),
+                    "",
+                    "",
+                    "",
+                    pace.forScripts(),
+                    trouble.get(),
+                    List.of(),
+                    ScreenLight.of(context));
         }
         List<NavItem> own = nav.stream()
                 .filter(item -> caller.role().covers(item.minimum()))
@@ -159,7 +169,8 @@ public final class Page {
                 at,
                 pace.forScripts(),
                 trouble.get(),
-                helpOf(context.path()));
+                helpOf(context.path()),
+                ScreenLight.of(context));
     }
 
     private String who(Caller caller) {
