@@ -30,6 +30,9 @@ class DemoDayTest {
                 var event = EventStore.all(tx).get(1);
                 assertEquals("hosting", event.kind());
                 assertEquals(6, EntryStore.ofEvent(tx, event.id()).size());
+                FlownStore.own(tx).stream()
+                        .map(f -> Instant.ofEpochMilli(f.atMs()).atZone(clock.getZone()).getHour())
+                        .forEach(hour -> assertTrue(hour >= 18 && hour < 20, "practice at " + hour));
                 assertEquals(14, MotorStore.all(tx).size());
                 long opens = WindowStore.ofEvent(tx, event.id()).get(0).opensAtMs();
                 assertEquals(Instant.parse("2026-11-25T09:20:00Z").toEpochMilli(), opens);

@@ -62,6 +62,8 @@ class DayWalkBrowserIT {
             "/guide",
             "/results/wall",
             "/bench/wall");
+    private static final List<String> OF_THE_DAY =
+            List.of("/", "/day", "/bench", "/checks", "/winding", "/timing", "/results", "/hall", "/prepare");
     private static final List<String> EVENING =
             List.of("/evening", "/evening/pictures", "/evening/season", "/results", "/search?q=reed");
     private static final List<String> PRINTED =
@@ -111,7 +113,8 @@ class DayWalkBrowserIT {
     @Test
     void a_hosted_day() throws Exception {
         app = Demo.start(root.resolve("hosting"));
-        walk("hosting", "before", ALWAYS, List.of(Screen.values()), List.of("light", "dark"));
+        walk("hosting", "before", ALWAYS, narrowAndWide(), List.of("light", "dark"));
+        walk("hosting", "before", OF_THE_DAY, List.of(Screen.UPRIGHT, Screen.FLAT), List.of("light"));
         moments("hosting");
         walk(
                 "hosting",
@@ -119,7 +122,7 @@ class DayWalkBrowserIT {
                 List.of("/", "/day", "/bench", "/checks", "/winding", "/hall"),
                 narrowAndWide(),
                 List.of("grey"));
-        walk("hosting", "evening", EVENING, List.of(Screen.values()), List.of("light", "dark"));
+        walk("hosting", "evening", EVENING, narrowAndWide(), List.of("light", "dark"));
         walk("hosting", "print", PRINTED, List.of(Screen.LAPTOP), List.of("print"));
         app.close();
     }
@@ -172,35 +175,20 @@ class DayWalkBrowserIT {
     }
 
     private void look(String day, String moment) {
-        walk(
-                day,
-                moment,
-                BY_MOMENT.getOrDefault(moment, List.of()),
-                List.of(Screen.values()),
-                List.of("light", "dark"));
+        List<String> pages = BY_MOMENT.getOrDefault(moment, List.of());
+        walk(day, moment, pages, narrowAndWide(), List.of("light", "dark"));
+        if (day.equals("hosting")) {
+            walk(day, moment, pages, List.of(Screen.UPRIGHT, Screen.FLAT), List.of("light"));
+        }
     }
 
     private void walk(String day, String moment, List<String> pages, List<Screen> screens, List<String> lights) {
         for (Screen screen : screens) {
-            browser.executeCdpCommand(
-                    "Emulation.setDeviceMetricsOverride",
-                    Map.of(
-                            "width",
-                            screen.width,
-                            "height",
-                            screen.height,
-                            "deviceScaleFactor",
-                            1,
-                            "mobile",
-                            screen == Screen.PHONE));
             for (String light : lights) {
-                browser.executeCdpCommand("Emulation.setEmulatedMedia", media(light));
-                browser.executeCdpCommand(
-                        "Emulation.setEmulatedVisionDeficiency",
-                        Map.of("type", light.equals("grey") ? "achromatopsia" : "none"));
                 for (String page : pages) {
                     browser.get("http://localhost:" + app.port() + page);
                     browser.findElement(By.id("content"));
+                    show(screen, light);
                     see(
                             String.join(
                                     "-",
@@ -214,6 +202,25 @@ class DayWalkBrowserIT {
                 }
             }
         }
+    }
+
+    /** After the page has come: the driver puts its own screen back with each. */
+    private void show(Screen screen, String light) {
+        browser.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of(
+                        "width",
+                        screen.width,
+                        "height",
+                        screen.height,
+                        "deviceScaleFactor",
+                        1,
+                        "mobile",
+                        screen == Screen.PHONE));
+        browser.executeCdpCommand("Emulation.setEmulatedMedia", media(light));
+        browser.executeCdpCommand(
+                "Emulation.setEmulatedVisionDeficiency",
+                Map.of("type", light.equals("grey") ? "achromatopsia" : "none"));
     }
 
     private static String name(String page) {
