@@ -23,6 +23,7 @@ import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.StepsStore;
+import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.ModelAdded;
@@ -79,7 +80,7 @@ final class CardOf {
     private NowView.Card underWay(AttemptNow attempt, long nowMs) {
         EntryAdded entry = today.entry(attempt.entryId());
         boolean before = attempt.state().isBeforeRelease();
-        Timed timed = AttemptStore.timed(tx, attempt.id());
+        Timed timed = WatchStore.timed(tx, attempt.id());
         List<ReadingTaken> readings = timed.readings();
         Optional<ModelAdded> model = Optional.ofNullable(attempt.modelId()).flatMap(id -> ModelStore.find(tx, id));
         List<NowView.Line> lines = new ArrayList<>();
@@ -126,7 +127,7 @@ final class CardOf {
                 entry.id(),
                 attempt.number(),
                 attempt.id(),
-                AttemptStore.seen(tx, attempt).text(),
+                WatchStore.seen(tx, attempt).text(),
                 before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
                 cautions,
@@ -213,7 +214,7 @@ final class CardOf {
         List<ReadingTaken> readings = Readings.thatCount(timed.readings());
         if (readings.isEmpty()) {
             int ready = timed.marks().ready().size();
-            int taken = AttemptStore.watches(tx, attempt.id()).size();
+            int taken = WatchStore.watches(tx, attempt.id()).size();
             return ready + " of " + wanted + " ready"
                     + (taken > ready ? "; " + taken + (taken == 1 ? " is" : " are") + " taken" : "");
         }
