@@ -209,8 +209,8 @@ public final class DayPages {
                         of.because(of.problem(day.asTaken(), day.now())),
                         stays ? List.of() : of.moved(tasks),
                         proposed.leftOut(),
-                        proposed.conflict().stream().map(of::named).toList(),
-                        proposed.waysOut().stream().map(of::named).toList(),
+                        proposed.conflict().stream().map(of.words()::named).toList(),
+                        proposed.waysOut().stream().map(of.words()::named).toList(),
                         plan == null || stays ? null : of.bands(tasks, "As proposed"),
                         plan != null && !stays && !tasks.isEmpty()));
     }
@@ -219,7 +219,8 @@ public final class DayPages {
     private static Proposed proposed(DayOf of, DayNow day, Supposed.Change change) {
         DayPlan inForce = day.inForce();
         Supposed supposed = day.day().with(change);
-        Proposed proposed = Proposed.of(supposed, day.now() + LEAD_S, inForce, Effort.live(), of.words());
+        Proposed proposed = Proposed.of(
+                supposed, day.now() + LEAD_S, inForce, Effort.live(), of.words().times());
         return inForce == null
                         || givesUpOthers(day, change, proposed)
                         || proposed.isWorthTaking(
@@ -245,7 +246,7 @@ public final class DayPages {
     private static String supposing(DayOf of, Supposed.Change change) {
         return change.what() == Supposed.What.NOTHING
                 ? ""
-                : of.choices().stream()
+                : of.choices().toTry().stream()
                         .filter(c -> c.value().equals(change.what() + " " + change.which()))
                         .findFirst()
                         .map(c -> c.words() + (c.words().endsWith(" by") ? " " + change.minutes() + " min" : ""))
@@ -272,7 +273,7 @@ public final class DayPages {
         Outcome outcome = proposed.outcome();
         return outcome.objective().isEmpty()
                 ? ""
-                : ", " + DayOf.lasting(outcome.objective().getAsLong()) + " in hand";
+                : ", " + DayWords.lasting(outcome.objective().getAsLong()) + " in hand";
     }
 
     private synchronized DayView.Proposal kept(Made made) {
