@@ -15,8 +15,10 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.skeinday.attempt.action.AttemptDeeds;
+import org.skeinday.attempt.action.CallAttempt;
 import org.skeinday.attempt.action.CloseAttempt;
+import org.skeinday.attempt.action.GiveUpAttempt;
+import org.skeinday.attempt.action.MoveAttempt;
 import org.skeinday.attempt.action.WatchDeeds;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.contest.store.EntryStore;
@@ -106,12 +108,12 @@ class ExchangeRoundTripTest {
                     .findFirst()
                     .orElseThrow();
 
-            String a = say(writer, "attempt.call", new AttemptDeeds.Call(curlew, model, motor, null), person) + "-0";
+            String a = say(writer, "attempt.call", new CallAttempt.Call(curlew, model, motor, null), person) + "-0";
             say(writer, "watch.take", new WatchDeeds.TakePlace(a, 1, null), person);
             say(writer, "watch.take", new WatchDeeds.TakePlace(a, 2, null), "");
             say(writer, "gate.pass", new WindingGate.Pass(a, "Mrs Grebe", "checked by word of mouth"), person);
-            say(writer, "attempt.move", new AttemptDeeds.Move(a, "winding", null), person);
-            say(writer, "attempt.move", new AttemptDeeds.Move(a, "holding", null), person);
+            say(writer, "attempt.move", new MoveAttempt.Move(a, "winding", null), person);
+            say(writer, "attempt.move", new MoveAttempt.Move(a, "holding", null), person);
             say(writer, "watch.release", new WatchDeeds.SeenRelease(a, 1, null, null), person);
             String wrong = say(
                     writer,
@@ -130,16 +132,16 @@ class ExchangeRoundTripTest {
                     "");
             say(writer, "attempt.close", new CloseAttempt.Close(a, null, "one watch only"), person);
 
-            String b = say(writer, "attempt.call", new AttemptDeeds.Call(curlew, null, null, null), person) + "-0";
-            say(writer, "attempt.give-up", new AttemptDeeds.GiveUp(b, "=not wound", null, null), person);
-            String c = say(writer, "attempt.call", new AttemptDeeds.Call(knot, null, null, null), person) + "-0";
-            say(writer, "attempt.move", new AttemptDeeds.Move(c, "released", null), person);
+            String b = say(writer, "attempt.call", new CallAttempt.Call(curlew, null, null, null), person) + "-0";
+            say(writer, "attempt.give-up", new GiveUpAttempt.GiveUp(b, "=not wound", null, null), person);
+            String c = say(writer, "attempt.call", new CallAttempt.Call(knot, null, null, null), person) + "-0";
+            say(writer, "attempt.move", new MoveAttempt.Move(c, "released", null), person);
             say(
                     writer,
                     "attempt.give-up",
-                    new AttemptDeeds.GiveUp(c, "touched; a beam, \"badly\"\r\nand fell", null, null),
+                    new GiveUpAttempt.GiveUp(c, "touched; a beam, \"badly\"\r\nand fell", null, null),
                     person);
-            String d = say(writer, "attempt.call", new AttemptDeeds.Call(knot, null, null, null), person) + "-0";
+            String d = say(writer, "attempt.call", new CallAttempt.Call(knot, null, null, null), person) + "-0";
             say(writer, "watch.take", new WatchDeeds.TakePlace(d, 1, null), person);
             say(writer, "watch.landing", new WatchDeeds.SeenLanding(d, 1, 0, null, null, null, null, null), person);
         }
@@ -168,7 +170,7 @@ class ExchangeRoundTripTest {
                     .findFirst()
                     .orElseThrow()
                     .id();
-            say(writer, "attempt.call", new AttemptDeeds.Call(curlew, null, null, null), "");
+            say(writer, "attempt.call", new CallAttempt.Call(curlew, null, null, null), "");
         }
         assertTrue(export(two).get("attempts.csv").contains("Curlew,3,,,called"));
     }

@@ -84,7 +84,7 @@ final class CrewModel {
 
     /** As {@link Figures#change} counts. */
     Sum change() {
-        Sum sum = when.change();
+        Sum sum = when.costs().change();
         DayPlan inForce = problem.inForce();
         if (inForce != null) {
             who.forEach((task, needs) -> otherPeople(needs, inForce.peopleOf(task), sum));

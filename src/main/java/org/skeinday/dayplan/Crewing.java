@@ -91,9 +91,9 @@ final class Crewing {
         Figures reached = figures(dealt);
         CrewModel model = CrewModel.of(problem, dealt, moving(dealt));
         PlanModel when = model.when;
-        when.keep(when.headline(goal), reached.headline());
-        when.keep(when.preferences(), reached.preferences());
-        when.keep(when.motorDislikes(), reached.motors());
+        when.keep(when.costs().headline(goal), reached.headline());
+        when.keep(when.costs().preferences(), reached.preferences());
+        when.keep(when.costs().motorDislikes(), reached.motors());
         DayPlan plan = better(model, model.handOvers(), dealt);
         return better(model, model.change(), plan);
     }

@@ -22,18 +22,18 @@ public final class EventChains {
     /** A second of hold bleeds the motor, a second of standing prepared costs next to nothing. */
     private static final long HOLD_WEIGHT = 100;
 
-    private final Map<Part, Estimate> estimates;
     private final EventSetting setting;
-    private final long now;
+    private final PartTimes times;
+    private final CrewNeeds crew;
     private final List<Task> tasks = new ArrayList<>();
     private final List<Lag> lags = new ArrayList<>();
     private final List<Together> together = new ArrayList<>();
     private final Map<String, AttemptAhead> last = new LinkedHashMap<>();
 
     private EventChains(Map<Part, Estimate> estimates, EventSetting setting, long now) {
-        this.estimates = estimates;
         this.setting = setting;
-        this.now = now;
+        this.times = new PartTimes(estimates, setting, now);
+        this.crew = new CrewNeeds(setting);
     }
 
     /**
@@ -61,7 +61,9 @@ public final class EventChains {
             @Nullable DayPlan inForce) {
         EventChains chains = new EventChains(estimates, setting, now);
         attempts.forEach(chains::chain);
-        chains.besides(besides, attempts);
+        BesideTasks beside = BesideTasks.of(besides, attempts, chains.crew, now);
+        chains.tasks.addAll(beside.tasks());
+        chains.lags.addAll(beside.lags());
         List<Resource> places = List.of(
                 chains.place(STATION, setting.stations()),
                 chains.place(AIR, setting.air()),
@@ -104,69 +106,9 @@ public final class EventChains {
         return "attempt " + attempt.number() + " of " + attempt.entry();
     }
 
-    private void besides(Besides besides, List<AttemptAhead> attempts) {
-        // Whoever does nothing that is planned may be away.
-        besides.absences().stream()
-                .filter(one -> one.until() > now && isCrew(one.person()))
-                .forEach(this::away);
-        for (Besides.Retrieval one : besides.retrievals()) {
-            long lasts = lasting(one.seconds(), one.began());
-            Task task = Task.of(one.entry() + " retrieval before " + one.before(), lasts)
-                    .needing(POLE, 1);
-            tasks.add(person(begunOrFrom(task, one.earliest(), one.began()), Besides.RETRIEVES));
-            holdUp(task.id(), lasts, attempts, one.entry(), one.before());
-        }
-        for (Besides.Repair one : besides.repairs()) {
-            String id = one.entry() + " repair before " + one.before();
-            long lasts = lasting(one.work(), one.began());
-            tasks.add(begunOrFrom(Task.of(id, lasts), one.earliest(), one.began()));
-            holdUp(id, lasts + one.cure(), attempts, one.entry(), one.before());
-            besides.retrievals().stream()
-                    .filter(down ->
-                            one.began() == null && down.entry().equals(one.entry()) && down.before() == one.before())
-                    .forEach(down -> lags.add(Lag.between(
-                            down.entry() + " retrieval before " + down.before(),
-                            id,
-                            lasting(down.seconds(), down.began()),
-                            null)));
-        }
-    }
-
-    /** The same however the plan's zero moves; a second absence of a person has its start in the name. */
-    private String awayName(Besides.Absence one) {
-        String name = one.person() + " away";
-        return tasks.stream().anyMatch(task -> task.id().equals(name)) ? name + " from " + one.from() : name;
-    }
-
-    /** What runs takes as long as planned, or longer where it already has. */
-    private long lasting(long planned, @Nullable Long began) {
-        return began == null ? planned : Math.max(planned, now - began);
-    }
-
-    private Task begunOrFrom(Task task, long earliest, @Nullable Long began) {
-        return began == null ? task.within(Math.max(now, earliest), null) : task.fixedAt(began);
-    }
-
-    private void away(Besides.Absence one) {
-        long from = Math.max(0, one.from()); // it keeps its start, so that a plan that knows it stays as it is
-        tasks.add(Task.of(awayName(one), one.until() - from)
-                .needingPerson(PersonNeed.of(one.person()))
-                .fixedAt(from));
-    }
-
-    /** The first attempt that needs the model waits; what comes after it follows. */
-    private void holdUp(String id, long least, List<AttemptAhead> attempts, String entry, int before) {
-        attempts.stream()
-                .filter(attempt ->
-                        attempt.entry().equals(entry) && attempt.number() >= before && attempt.begun(Part.WIND) == null)
-                .findFirst()
-                .ifPresent(attempt -> lags.add(Lag.between(
-                        id, task(attempt, attempt.begun().isEmpty() ? Part.PREPARE : Part.WIND), least, null)));
-    }
-
     private void chain(AttemptAhead attempt) {
         for (Part part : Part.values()) {
-            tasks.add(task(attempt, part, seconds(attempt, part)));
+            tasks.add(task(attempt, part, times.seconds(attempt, part)));
         }
         for (int i = 1; i < Part.values().length; i++) {
             follow(attempt, Part.values()[i - 1], attempt, Part.values()[i]);
@@ -186,90 +128,29 @@ public final class EventChains {
         Task task = Task.of(task(attempt, part), seconds).inChain(whole(attempt));
         if (begun == null) {
             Task ahead = needs(task, attempt, part);
-            return ahead.within(earliest(attempt, part), latestEnd(attempt, part, seconds));
+            return ahead.within(times.earliest(attempt, part), times.latestEnd(attempt, part, seconds));
         }
         Task fixed = task.fixedAt(begun.start());
         if (begun.end() == null) {
             return needs(fixed, attempt, part);
         }
-        Task over = pinned(fixed, begun.who());
+        Task over = crew.pinned(fixed, begun.who());
         return part == Part.WIND ? over.takingOneOf(motors(attempt)) : over;
-    }
-
-    /** What ran takes what it took; what runs takes as long as planned, or longer where it already has. */
-    private long seconds(AttemptAhead attempt, Part part) {
-        Estimate estimate = estimates.getOrDefault(part, Estimate.of(part, List.of()));
-        long planned = setting.careful() ? estimate.careful() : estimate.median();
-        AttemptAhead.Begun begun = attempt.begun(part);
-        if (begun == null) {
-            return part == Part.PREPARE ? planned + attempt.benchSeconds() : planned;
-        }
-        return begun.end() == null ? Math.max(planned, now - begun.start()) : begun.end() - begun.start();
-    }
-
-    private long earliest(AttemptAhead attempt, Part part) {
-        Long opens = attempt.opens();
-        boolean inside = part == Part.WIND || part == Part.PREPARE && attempt.benchSeconds() > 0;
-        return inside && opens != null ? Math.max(now, opens) : now;
-    }
-
-    private @Nullable Long latestEnd(AttemptAhead attempt, Part part, long seconds) {
-        Long closes = attempt.closes();
-        if (part != Part.FLY || closes == null) {
-            return null;
-        }
-        long inside = setting.startInside() ? closes + seconds : closes;
-        return attempt.begun().isEmpty() ? (Long) inside : (Long) Math.max(inside, soonestLanding(attempt));
-    }
-
-    /** What is under way is flown as soon as it can be: that it comes late is a fact and no reason to have no plan. */
-    private long soonestLanding(AttemptAhead attempt) {
-        long at = now;
-        for (Part part : Part.values()) {
-            AttemptAhead.Begun begun = attempt.begun(part);
-            if (begun == null) {
-                at += seconds(attempt, part);
-            } else if (begun.end() == null) {
-                at = Math.max(at, begun.start() + seconds(attempt, part));
-            }
-            if (part == Part.FLY) {
-                break;
-            }
-        }
-        return at;
     }
 
     private Task needs(Task task, AttemptAhead attempt, Part part) {
         return switch (part) {
             case PREPARE -> task;
             case WIND ->
-                person(task.needing(STATION, 1), attempt.begun(part), EventSetting.WINDS)
+                crew.person(task.needing(STATION, 1), attempt.begun(part), EventSetting.WINDS)
                         .takingOneOf(motors(attempt));
-            case LOAD -> person(task, attempt.begun(part), EventSetting.LOADS);
+            case LOAD -> crew.person(task, attempt.begun(part), EventSetting.LOADS);
             case FLY ->
                 setting.perFlight() == 0
                         ? task.needing(AIR, 1)
                         : task.needing(AIR, 1).needing(TIMEKEEPER, setting.perFlight());
             case RUN_BACK -> task.needing(STATION, 1);
         };
-    }
-
-    private Task person(Task task, String clearance) {
-        return setting.crew().isEmpty() ? task : task.needingPerson(PersonNeed.anyone(clearance));
-    }
-
-    /** Whoever does what runs goes on with it, cleared or not: it is a fact. */
-    private Task person(Task task, AttemptAhead.@Nullable Begun begun, String clearance) {
-        return begun != null && isCrew(begun.who()) ? pinned(task, begun.who()) : person(task, clearance);
-    }
-
-    /** Somebody who is not in the crew is nobody that the plan could miss. */
-    private Task pinned(Task task, @Nullable String who) {
-        return who != null && isCrew(who) ? task.needingPerson(PersonNeed.of(who)) : task;
-    }
-
-    private boolean isCrew(@Nullable String who) {
-        return setting.crew().stream().anyMatch(person -> person.id().equals(who));
     }
 
     private Map<String, Integer> motors(AttemptAhead attempt) {
@@ -280,14 +161,14 @@ public final class EventChains {
 
     private void follow(AttemptAhead before, Part first, AttemptAhead after, Part second) {
         if (after.begun(second) == null) {
-            lags.add(Lag.between(task(before, first), task(after, second), seconds(before, first), null));
+            lags.add(Lag.between(task(before, first), task(after, second), times.seconds(before, first), null));
         }
     }
 
     /** What stands prepared for long is prepared again: little matters, but nobody begins hours before. */
     private void prepareLate(AttemptAhead attempt) {
         if (attempt.begun(Part.PREPARE) == null) {
-            long most = seconds(attempt, Part.PREPARE) + READY_SECONDS;
+            long most = times.seconds(attempt, Part.PREPARE) + READY_SECONDS;
             lags.add(Lag.preferred(task(attempt, Part.PREPARE), task(attempt, Part.WIND), null, most, 1));
         }
     }
@@ -299,8 +180,8 @@ public final class EventChains {
         }
         String wind = task(attempt, Part.WIND);
         String fly = task(attempt, Part.FLY);
-        long wound = seconds(attempt, Part.WIND);
-        long loaded = seconds(attempt, Part.LOAD);
+        long wound = times.seconds(attempt, Part.WIND);
+        long loaded = times.seconds(attempt, Part.LOAD);
         if (attempt.begun(Part.LOAD) == null) {
             long most = wound + Math.max(setting.longestHold(), loaded);
             lags.add(new Lag(wind + " hold", wind, fly, null, most, 0));

@@ -66,7 +66,8 @@ final class PlanModel {
         }
     }
 
-    private Sum between(Lag lag) {
+    /** From the start of the one task to that of the other. */
+    Sum between(Lag lag) {
         return Sum.of(start(lag.to())).plus(start(lag.from()), -1);
     }
 
@@ -120,12 +121,28 @@ final class PlanModel {
         return giver == null ? sum : sum.plus(giver, -1);
     }
 
-    private long span() {
-        return horizon - Horizon.first(problem);
-    }
-
     int start(String task) {
         return Objects.requireNonNull(starts.get(task));
+    }
+
+    /** By task. */
+    Map<String, Integer> starts() {
+        return starts;
+    }
+
+    /** By task, for each motor that it may take: whether it does. */
+    Map<String, Map<String, Integer>> motors() {
+        return motors;
+    }
+
+    /** No start is later. */
+    long horizon() {
+        return horizon;
+    }
+
+    /** What can be made small. */
+    PlanCosts costs() {
+        return new PlanCosts(this, problem);
     }
 
     /** All that gives, together. */
@@ -150,92 +167,6 @@ final class PlanModel {
         if (!cost.isEmpty()) {
             sat.atMost(cost, reached);
         }
-    }
-
-    /** What the goal makes as small as can be; empty when nothing has a window that closes. */
-    Sum headline(Goal goal) {
-        Sum sum = new Sum();
-        if (goal == Goal.MAKESPAN) {
-            int end = sat.variable(Horizon.first(problem), horizon + Horizon.longest(problem));
-            problem.tasks().forEach(task -> sat.atLeast(Sum.of(end).plus(start(task.id()), -1), task.duration()));
-            return sum.plus(end, 1);
-        }
-        List<Task> moving = problem.tasks().stream()
-                .filter(task -> task.latestEnd() != null && !task.isFixed())
-                .toList();
-        if (moving.isEmpty()) {
-            return sum;
-        }
-        int least = sat.variable(0, 3 * Require.LONGEST);
-        moving.forEach(task -> sat.atMost(
-                Sum.of(least).plus(start(task.id()), 1), Objects.requireNonNull(task.latestEnd()) - task.duration()));
-        return sum.plus(least, -1);
-    }
-
-    /** Steps that preferred lags miss, by weight. */
-    Sum preferences() {
-        Sum sum = new Sum();
-        for (Lag lag : problem.lags()) {
-            if (lag.isHard()) {
-                continue;
-            }
-            int missed = sat.variable(0, lag.missed(span()) + lag.missed(-span()));
-            if (lag.min() != null) {
-                sat.atLeast(between(lag).plus(missed, 1), lag.min());
-            }
-            if (lag.max() != null) {
-                sat.atMost(between(lag).plus(missed, -1), lag.max());
-            }
-            sum.plus(missed, lag.weight());
-        }
-        return sum;
-    }
-
-    Sum motorDislikes() {
-        Sum sum = new Sum();
-        for (Task task : problem.tasks()) {
-            motors.getOrDefault(task.id(), Map.of()).forEach((motor, choice) -> {
-                int dislike = task.motors().getOrDefault(motor, 0);
-                if (dislike > 0) {
-                    sum.plus(choice, dislike);
-                }
-            });
-        }
-        return sum;
-    }
-
-    /** As {@link Figures#change} counts, people aside. */
-    Sum change() {
-        DayPlan inForce = problem.inForce();
-        Sum sum = new Sum();
-        starts.forEach((id, start) -> {
-            Long before = inForce == null ? null : inForce.starts().get(id);
-            if (before == null) {
-                sum.plus(start, 1);
-            } else {
-                sum.plus(moved(start, before), 1);
-            }
-        });
-        if (inForce != null) {
-            motors.forEach((id, taken) -> otherMotor(taken, inForce.motors().get(id), sum));
-        }
-        return sum;
-    }
-
-    /** @return the steps that a start lies from where it was */
-    private int moved(int start, long before) {
-        int moved = sat.variable(0, span() + Math.abs(before));
-        sat.atLeast(Sum.of(moved).plus(start, 1), before);
-        sat.atLeast(Sum.of(moved).plus(start, -1), -before);
-        return moved;
-    }
-
-    private static void otherMotor(Map<String, Integer> taken, @Nullable String before, Sum sum) {
-        taken.forEach((motor, choice) -> {
-            if (before != null && !motor.equals(before)) {
-                sum.plus(choice, 1);
-            }
-        });
     }
 
     /** Where a plan has them, with their motors, all but those that move stay. */

@@ -82,7 +82,7 @@ public final class Planner {
             return none(CpSat.Verdict.INFEASIBLE); // no search is needed for that
         }
         PlanModel model = PlanModel.of(problem, Loosened.NOTHING);
-        Sum headline = model.headline(goal);
+        Sum headline = model.costs().headline(goal);
         if (near != null && figures(near).headline() == least.headline()) {
             model.keep(headline, least.headline());
             return outcome(further(model, near), true);
@@ -138,10 +138,10 @@ public final class Planner {
 
     /** Hand-overs can be few at the starts so far, or at those that change least: the better of the two. */
     private DayPlan further(PlanModel model, DayPlan first) {
-        DayPlan plan = next(model, model.preferences(), Figures::preferences, eased(first));
-        plan = next(model, model.motorDislikes(), Figures::motors, plan);
+        DayPlan plan = next(model, model.costs().preferences(), Figures::preferences, eased(first));
+        plan = next(model, model.costs().motorDislikes(), Figures::motors, plan);
         DayPlan crewed = crew(plan);
-        DayPlan moved = next(model, model.change(), Figures::change, plan);
+        DayPlan moved = next(model, model.costs().change(), Figures::change, plan);
         DayPlan other = moved.sameButPeople(plan) ? crewed : crew(moved);
         return figures(other).betterThan(figures(crewed)) ? other : crewed;
     }

@@ -57,7 +57,7 @@ public class DayPlanBenchmark {
     public void fill() {
         problem = day(entries, attempts);
         bare = PlanModel.of(problem, Loosened.NOTHING);
-        bare.sat.minimise(bare.headline(Goal.SLACK));
+        bare.sat.minimise(bare.costs().headline(Goal.SLACK));
         DayPlan inForce = found(wholePlan());
         Task slow = problem.byId().get("entry 0 1 wind");
         news = problem.withInForce(inForce)

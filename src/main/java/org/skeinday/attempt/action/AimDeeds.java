@@ -111,7 +111,7 @@ public final class AimDeeds {
             return Decision.refused("This attempt is " + now.state().word() + ": its motor is not changed any more");
         }
         Optional<String> no = EntryStore.find(tx, now.entryId())
-                .flatMap(entry -> AttemptDeeds.wrongMotor(tx, entry, take.motor()))
+                .flatMap(entry -> WhyNotFly.wrongMotor(tx, entry, take.motor()))
                 .or(life::whyNotFlown);
         if (no.isPresent()) {
             return Decision.refused(no.get());

@@ -15,6 +15,7 @@ import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
+import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.store.EventStore;
@@ -51,8 +52,8 @@ public final class CloseAttempt {
         if (now == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        List<ReadingTaken> readings = AttemptStore.readings(tx, now.id());
-        Optional<String> changed = Seen.parse(close.seen()).flatMap(seen -> seen.changed(AttemptStore.seen(tx, now)));
+        List<ReadingTaken> readings = WatchStore.readings(tx, now.id());
+        Optional<String> changed = Seen.parse(close.seen()).flatMap(seen -> seen.changed(WatchStore.seen(tx, now)));
         if (changed.isPresent()) {
             return new Decision.Outdated(changed.get());
         }

@@ -9,7 +9,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.WatchMarked;
-import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.store.FlightRulesStore;
@@ -30,7 +30,7 @@ import org.skeinday.timing.WatchesRule;
 public record Doubts(List<String> found, Watches watches, WatchesRule rule, Optional<ReleaseVerdict> verdict) {
 
     public static Doubts of(Tx tx, AttemptNow attempt, EventAdded event) {
-        Timed timed = AttemptStore.timed(tx, attempt.id());
+        Timed timed = WatchStore.timed(tx, attempt.id());
         FlightRules rules = FlightRulesStore.of(tx, event.id());
         WatchesRule rule = CloseAttempt.watchesRule(tx, event);
         List<String> found = new ArrayList<>(Readings.doubts(timed, rule, rules.hold()));

@@ -15,6 +15,7 @@ import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.WatchMark;
 import org.skeinday.attempt.WatchMarked;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
@@ -73,10 +74,10 @@ final class MarkWatch {
         }
         String id = mark.about() + "-0";
         boolean own = Stream.concat(
-                        AttemptStore.allReadings(tx, mark.attempt()).stream()
+                        WatchStore.allReadings(tx, mark.attempt()).stream()
                                 .filter(r -> r.slot() == mark.slot())
                                 .map(ReadingTaken::id),
-                        AttemptStore.marked(tx, mark.attempt()).stream()
+                        WatchStore.marked(tx, mark.attempt()).stream()
                                 .filter(m -> m.slot() == mark.slot())
                                 .map(WatchMarked::id))
                 .anyMatch(id::equals);
@@ -85,7 +86,7 @@ final class MarkWatch {
 
     /** Unless another watch has seen the release too. */
     private static List<Fact> neverLeft(Tx tx, AttemptNow now, int slot, long atMs) {
-        Marks marks = AttemptStore.marks(tx, now.id());
+        Marks marks = WatchStore.marks(tx, now.id());
         boolean others = Stream.of(1, 2, 3)
                 .filter(other -> other != slot)
                 .anyMatch(other -> marks.release(other).isPresent());
@@ -96,7 +97,7 @@ final class MarkWatch {
 
     /** Unless another watch has seen the landing too. */
     private static List<Fact> fliesOn(Tx tx, AttemptNow now, int slot, long atMs) {
-        boolean others = AttemptStore.readings(tx, now.id()).stream().anyMatch(r -> r.slot() != slot);
+        boolean others = WatchStore.readings(tx, now.id()).stream().anyMatch(r -> r.slot() != slot);
         return others || !(Attempt.of(now) instanceof LandedAttempt landed)
                 ? List.of()
                 : List.of(Fact.of("attempt.taken-back", landed.fliesOn(atMs)));

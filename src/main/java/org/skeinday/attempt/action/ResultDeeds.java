@@ -11,6 +11,7 @@ import org.skeinday.attempt.Signatures;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
+import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.TermsStore;
@@ -73,7 +74,7 @@ public final class ResultDeeds {
             return Decision.refused(
                     "sign", "There is nothing to sign here for " + sign.as().replace('-', ' '));
         }
-        boolean own = AttemptStore.everWatched(tx, now.id(), context.device()).stream()
+        boolean own = WatchStore.everWatched(tx, now.id(), context.device()).stream()
                 .anyMatch(w -> AttemptSigned.watch(w.slot()).equals(sign.as()));
         if (!sign.pin() && !own) {
             return Decision.refused(

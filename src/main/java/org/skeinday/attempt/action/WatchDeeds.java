@@ -13,6 +13,7 @@ import org.skeinday.attempt.WatchMark;
 import org.skeinday.attempt.WatchMarked;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -89,7 +90,7 @@ public final class WatchDeeds {
             return Decision.refused(
                     "slot", "The rules ask for watch 1 to " + timekeepers + ", but this was watch " + place.slot());
         }
-        for (WatchTaken taken : AttemptStore.watches(tx, place.attempt())) {
+        for (WatchTaken taken : WatchStore.watches(tx, place.attempt())) {
             boolean own = taken.device().equals(context.device());
             if (own && (taken.slot() == place.slot() || !taken.device().equals("laptop"))) {
                 return Decision.refused("slot", "This device already is watch " + taken.slot());
@@ -119,7 +120,7 @@ public final class WatchDeeds {
         }
         TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
         List<Fact> facts = new ArrayList<>(movedTo(tx, context, State.RELEASED, attempt, when.atMs(), when.atMs()));
-        if (AttemptStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) { // a landing may have told it
+        if (WatchStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) { // a landing may have told it
             facts.add(mark(context, 0, seen.attempt(), seen.slot(), WatchMark.RELEASED, null, null, when));
         }
         return new Decision.Decided(facts, java.util.Map.of(), AttemptDeeds.MOVED);
@@ -136,7 +137,7 @@ public final class WatchDeeds {
         TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
         long releasedAtMs = Math.max(when.atMs() - seen.ms(), attempt.calledAtMs() == null ? 0 : attempt.calledAtMs());
         List<Fact> facts = new ArrayList<>(movedTo(tx, context, State.LANDED, attempt, when.atMs(), releasedAtMs));
-        if (AttemptStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) {
+        if (WatchStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) {
             facts.add(
                     mark( // the tap for the release is on its way, or lost
                             context,
@@ -199,7 +200,7 @@ public final class WatchDeeds {
 
     /** A device whose watch was given over may still bring what it saw: a person decides which reading counts. */
     static boolean holds(Tx tx, ActContext context, String attempt, int slot) {
-        return AttemptStore.everWatched(tx, attempt, context.device()).stream().anyMatch(w -> w.slot() == slot);
+        return WatchStore.everWatched(tx, attempt, context.device()).stream().anyMatch(w -> w.slot() == slot);
     }
 
     /** Not before the call. */

@@ -5,16 +5,12 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_AIM;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
-import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
-import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_JUDGED;
-import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jooq.Condition;
 import org.jooq.Field;
 import org.jooq.impl.DSL;
 import org.skeinday.attempt.AttemptAimed;
@@ -22,19 +18,12 @@ import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.FlightJudged;
-import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.Quiet;
-import org.skeinday.attempt.ReadingTaken;
-import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.State;
-import org.skeinday.attempt.Timed;
-import org.skeinday.attempt.WatchJudged;
-import org.skeinday.attempt.WatchMarked;
-import org.skeinday.attempt.WatchTaken;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.db.schema.tables.records.AttemptRecord;
 
-/** Reads attempts, who times them, and their readings. */
+/** Reads attempts, what is wanted and noted of them, and when it was quiet; their watches are in {@link WatchStore}. */
 public final class AttemptStore {
     private AttemptStore() {}
 
@@ -107,91 +96,6 @@ public final class AttemptStore {
                 .fetchOptional(AttemptStore::value);
     }
 
-    /** Who has each timekeeper's place now. */
-    public static List<WatchTaken> watches(Tx tx, String attemptId) {
-        return watches(tx, ATTEMPT_WATCH.ATTEMPT_ID.eq(attemptId).and(ATTEMPT_WATCH.GIVEN_OVER.isFalse()));
-    }
-
-    /** The places that this device has or had before another took them over. */
-    public static List<WatchTaken> everWatched(Tx tx, String attemptId, String device) {
-        return watches(tx, ATTEMPT_WATCH.ATTEMPT_ID.eq(attemptId).and(ATTEMPT_WATCH.DEVICE.eq(device)));
-    }
-
-    private static List<WatchTaken> watches(Tx tx, Condition which) {
-        return tx.sql()
-                .select(ATTEMPT_WATCH.ATTEMPT_ID, ATTEMPT_WATCH.SLOT, ATTEMPT_WATCH.DEVICE, ATTEMPT_WATCH.PERSON_ID)
-                .from(ATTEMPT_WATCH)
-                .where(which)
-                .orderBy(ATTEMPT_WATCH.SLOT)
-                .fetchInto(WatchTaken.class);
-    }
-
-    /**
-     * In the order of the timekeepers' places; within one, as they came in. Those that were corrected are there too,
-     * landings that were taken back are not.
-     */
-    public static List<ReadingTaken> readings(Tx tx, String attemptId) {
-        return readings(
-                tx,
-                ATTEMPT_READING
-                        .ATTEMPT_ID
-                        .eq(attemptId)
-                        .and(ATTEMPT_READING.TAKEN_BACK.isNull().or(ATTEMPT_READING.TAKEN_BACK.isFalse())));
-    }
-
-    /** The same with landings that were taken back: for files and disputes. */
-    public static List<ReadingTaken> allReadings(Tx tx, String attemptId) {
-        return readings(tx, ATTEMPT_READING.ATTEMPT_ID.eq(attemptId));
-    }
-
-    private static List<ReadingTaken> readings(Tx tx, Condition which) {
-        return tx.sql()
-                .selectFrom(ATTEMPT_READING)
-                .where(which)
-                .orderBy(ATTEMPT_READING.SLOT, ATTEMPT_READING.AT_MS.asc().nullsFirst(), ATTEMPT_READING.ID)
-                .fetchInto(ReadingTaken.class);
-    }
-
-    /** What its timekeepers pressed beside the landing, without a release that was none and what came with it. */
-    public static Marks marks(Tx tx, String attemptId) {
-        return new Marks(
-                marked(tx, ATTEMPT_WATCH_MARK.ATTEMPT_ID.eq(attemptId).and(ATTEMPT_WATCH_MARK.STALE.isFalse())));
-    }
-
-    /** All of them one by one, in the order in which the record took them in. */
-    public static List<WatchMarked> marked(Tx tx, String attemptId) {
-        return marked(tx, ATTEMPT_WATCH_MARK.ATTEMPT_ID.eq(attemptId));
-    }
-
-    private static List<WatchMarked> marked(Tx tx, Condition which) {
-        return tx.sql()
-                .select(
-                        ATTEMPT_WATCH_MARK.ID,
-                        ATTEMPT_WATCH_MARK.ATTEMPT_ID,
-                        ATTEMPT_WATCH_MARK.SLOT,
-                        ATTEMPT_WATCH_MARK.WHAT,
-                        ATTEMPT_WATCH_MARK.MS,
-                        ATTEMPT_WATCH_MARK.ABOUT,
-                        ATTEMPT_WATCH_MARK.AT_MS,
-                        ATTEMPT_WATCH_MARK.BOUND_MS,
-                        ATTEMPT_WATCH_MARK.PERSON_ID)
-                .from(ATTEMPT_WATCH_MARK)
-                .where(which)
-                .orderBy(ATTEMPT_WATCH_MARK.NUMBER)
-                .fetchInto(WatchMarked.class);
-    }
-
-    /** What a form about this attempt shows of it. */
-    public static Seen seen(Tx tx, AttemptNow attempt) {
-        int words = marked(tx, attempt.id()).size() + judged(tx, attempt.id()).size();
-        return new Seen(attempt.state(), allReadings(tx, attempt.id()).size(), words);
-    }
-
-    /** Everything that is known of its watches. */
-    public static Timed timed(Tx tx, String attemptId) {
-        return new Timed(readings(tx, attemptId), judged(tx, attemptId), marks(tx, attemptId));
-    }
-
     /** Where an attempt stood before it was released. */
     public static State stateBeforeRelease(Tx tx, String attemptId) {
         return tx.sql()
@@ -200,15 +104,6 @@ public final class AttemptStore {
                 .fetchSingle(r -> r.getHoldingAtMs() != null
                         ? State.HOLDING
                         : r.getWindingAtMs() != null ? State.WINDING : State.CALLED);
-    }
-
-    /** What the captain decided of this attempt's watches, as it came. */
-    public static List<WatchJudged> judged(Tx tx, String attemptId) {
-        return tx.sql()
-                .selectFrom(ATTEMPT_WATCH_JUDGED)
-                .where(ATTEMPT_WATCH_JUDGED.ATTEMPT_ID.eq(attemptId))
-                .orderBy(ATTEMPT_WATCH_JUDGED.AT_MS, ATTEMPT_WATCH_JUDGED.ID)
-                .fetchInto(WatchJudged.class);
     }
 
     /** Flights that say nothing, or touched something, by attempt. */

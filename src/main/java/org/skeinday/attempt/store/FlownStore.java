@@ -74,7 +74,7 @@ public final class FlownStore {
     }
 
     private static List<Flight> attempts(Tx tx, Condition which) {
-        return attempts(tx, which, id -> AttemptStore.readings(tx, id));
+        return attempts(tx, which, id -> WatchStore.readings(tx, id));
     }
 
     private static List<Flight> attempts(Tx tx, Condition which, Function<String, List<ReadingTaken>> readings) {

@@ -27,7 +27,7 @@ public final class OwnReadings {
                 .where(ATTEMPT.ID.eq(attempt));
     }
 
-    /** Those that were not taken back, in the order of {@link AttemptStore#readings}. */
+    /** Those that were not taken back, in the order of {@link WatchStore#readings}. */
     public static Map<String, List<ReadingTaken>> standing(Tx tx) {
         return tx
                 .sql()

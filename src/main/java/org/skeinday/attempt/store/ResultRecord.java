@@ -129,7 +129,7 @@ public final class ResultRecord {
         String slots =
                 results.isEmpty() ? null : results.get(results.size() - 1).slots();
         return slots == null || slots.isEmpty()
-                ? Readings.thatCount(AttemptStore.readings(tx, attempt)).stream()
+                ? Readings.thatCount(WatchStore.readings(tx, attempt)).stream()
                         .map(ReadingTaken::slot)
                         .toList()
                 : Arrays.stream(slots.split(",")).map(Integer::valueOf).toList();

@@ -8,6 +8,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.Terms;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.platform.db.Tx;
@@ -67,7 +68,7 @@ public final class Announced {
                 today.entry(attempt.entryId()).name() + ", attempt " + attempt.number(),
                 of(
                                 noted,
-                                AttemptStore.readings(tx, attempt.id()),
+                                WatchStore.readings(tx, attempt.id()),
                                 AttemptStore.quietNow(tx).isPresent())
                         .orElse(""),
                 until == Long.MAX_VALUE ? 0 : until);

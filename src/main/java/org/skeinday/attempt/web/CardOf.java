@@ -14,7 +14,6 @@ import org.skeinday.attempt.Collision;
 import org.skeinday.attempt.Estimate;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
-import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.Steps;
 import org.skeinday.attempt.Timed;
@@ -23,8 +22,8 @@ import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.StepsStore;
+import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EntryAdded;
-import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.ModelStore;
@@ -33,7 +32,6 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.steps.Caution;
 import org.skeinday.steps.Cautions;
 import org.skeinday.steps.Moment;
-import org.skeinday.units.FlightTime;
 import org.skeinday.units.UnitSystem;
 
 /** Makes the Next attempt card: the attempt under way, or the entry that must come next. */
@@ -79,18 +77,22 @@ final class CardOf {
     private NowView.Card underWay(AttemptNow attempt, long nowMs) {
         EntryAdded entry = today.entry(attempt.entryId());
         boolean before = attempt.state().isBeforeRelease();
-        Timed timed = AttemptStore.timed(tx, attempt.id());
+        Timed timed = WatchStore.timed(tx, attempt.id());
         List<ReadingTaken> readings = timed.readings();
         Optional<ModelAdded> model = Optional.ofNullable(attempt.modelId()).flatMap(id -> ModelStore.find(tx, id));
         List<NowView.Line> lines = new ArrayList<>();
         model.ifPresent(m -> lines.add(new NowView.Line("model", m.name())));
         Optional<Quiet> quiet = AttemptStore.quietNow(tx);
-        lines.add(new NowView.Line("watches", quiet.isPresent() ? counted(readings) : watches(attempt, timed)));
+        lines.add(new NowView.Line(
+                "watches",
+                quiet.isPresent()
+                        ? WatchWords.counted(readings)
+                        : WatchWords.watches(tx, attempt, timed, today.event().timekeepers())));
         boolean landed = attempt.state() == State.LANDED;
         Optional<Doubts> doubts = landed ? Optional.of(Doubts.of(tx, attempt, today.event())) : Optional.empty();
         List<String> found = doubts.map(Doubts::found).orElse(List.of());
         if (quiet.isEmpty()) {
-            doubts.flatMap(CardOf::wouldBe).ifPresent(lines::add);
+            doubts.flatMap(WatchWords::wouldBe).ifPresent(lines::add);
         }
         lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
         if (attempt.state() == State.CALLED && entry.own()) {
@@ -126,13 +128,13 @@ final class CardOf {
                 entry.id(),
                 attempt.number(),
                 attempt.id(),
-                AttemptStore.seen(tx, attempt).text(),
+                WatchStore.seen(tx, attempt).text(),
                 before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
                 cautions,
                 List.of(),
                 List.of(),
-                deeds(attempt.state(), visiting, today.rules(), collision, nowMs),
+                CardDeeds.of(attempt.state(), visiting, today.rules(), collision, nowMs),
                 quiet.map(q -> "since " + Words.clock(q.fromMs(), zone)).orElse(""),
                 visiting && (landed || attempt.state() == State.RELEASED),
                 landed && !visiting
@@ -174,25 +176,6 @@ final class CardOf {
         return found;
     }
 
-    /** What the rule makes of the watches as they are, and how. */
-    private static Optional<NowView.Line> wouldBe(Doubts doubts) {
-        try {
-            return doubts.watches().counted().isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(new NowView.Line(
-                            "by the rule",
-                            doubts.watches().reduce(doubts.rule().time()).how()));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty(); // of these the rule makes nothing: the caution says why
-        }
-    }
-
-    /** While it is quiet nobody sees what another has measured. */
-    private static String counted(List<ReadingTaken> readings) {
-        int in = Readings.thatCount(readings).size();
-        return in == 0 ? "none has a reading yet" : in + (in == 1 ? " has a reading" : " have a reading");
-    }
-
     private NowView.@Nullable Plan planOf(AttemptNow attempt, @Nullable ModelAdded model) {
         return Optional.ofNullable(attempt.motorId())
                 .flatMap(id -> MotorStore.find(tx, id))
@@ -206,58 +189,5 @@ final class CardOf {
         window.flatMap(w -> Words.outside(w, attempt.state().isBeforeRelease() ? (Long) nowMs : attempt.releasedAtMs()))
                 .ifPresent(cautions::add);
         return cautions;
-    }
-
-    private String watches(AttemptNow attempt, Timed timed) {
-        int wanted = today.event().timekeepers();
-        List<ReadingTaken> readings = Readings.thatCount(timed.readings());
-        if (readings.isEmpty()) {
-            int ready = timed.marks().ready().size();
-            int taken = AttemptStore.watches(tx, attempt.id()).size();
-            return ready + " of " + wanted + " ready"
-                    + (taken > ready ? "; " + taken + (taken == 1 ? " is" : " are") + " taken" : "");
-        }
-        return readings.stream()
-                .map(r -> r.slot() + ": " + new FlightTime(r.durationMs()).text(2)
-                        + contacts(timed.marks().contacts(r.slot())))
-                .collect(Collectors.joining(", "));
-    }
-
-    private static String contacts(String words) {
-        return words.isEmpty() ? "" : " (" + words + ")";
-    }
-
-    private static List<NowView.Deed> deeds(
-            State state, boolean visiting, FlightRules rules, Optional<Collision> collision, long nowMs) {
-        List<NowView.Deed> deeds = new ArrayList<>(
-                switch (state) {
-                    case CALLED -> List.of(move("Start winding", State.WINDING), move("Released", State.RELEASED));
-                    case WINDING -> List.of(move("Wound, holding", State.HOLDING));
-                    case HOLDING -> List.of(move("Released", State.RELEASED));
-                    case RELEASED -> List.of(move("Landed", State.LANDED));
-                    case LANDED ->
-                        List.of(new NowView.Deed(
-                                "/attempt/close",
-                                visiting ? "Count the announced time" : "Take the official time",
-                                ""));
-                    case PLANNED, CLOSED, SCRUBBED, VOID -> List.<NowView.Deed>of();
-                });
-        if (state == State.RELEASED || state == State.LANDED) {
-            if (rules.letsChoose() && collision.isEmpty()) {
-                deeds.add(new NowView.Deed("/attempt/collision", "Collided: the entry may choose", "told"));
-            }
-            if (collision.filter(c -> c.holds(nowMs, rules).isEmpty()).isPresent()) {
-                deeds.add(new NowView.Deed("/attempt/collision", "It keeps its time", "keep"));
-                deeds.add(new NowView.Deed("/attempt/collision", "It flies again", "again"));
-                deeds.add(new NowView.Deed("/attempt/collision", "No collision after all", "none"));
-            }
-            deeds.add(new NowView.Deed(
-                    "/attempt/take-back", state == State.RELEASED ? "Not released after all" : "Still flying", "back"));
-        }
-        return deeds;
-    }
-
-    private static NowView.Deed move(String word, State to) {
-        return new NowView.Deed("/attempt/move", word, to.word());
     }
 }

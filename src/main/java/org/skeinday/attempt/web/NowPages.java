@@ -5,10 +5,12 @@ import java.time.Clock;
 import java.util.List;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.action.AnnounceTime;
-import org.skeinday.attempt.action.AttemptDeeds;
+import org.skeinday.attempt.action.CallAttempt;
 import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.attempt.action.CollisionDeeds;
+import org.skeinday.attempt.action.GiveUpAttempt;
 import org.skeinday.attempt.action.JudgeWatch;
+import org.skeinday.attempt.action.MoveAttempt;
 import org.skeinday.attempt.action.TakeBack;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.contest.EntryAdded;
@@ -58,14 +60,14 @@ public final class NowPages {
                 ctx -> deed(
                         ctx,
                         "attempt.move",
-                        new AttemptDeeds.Move(field(ctx, "attempt"), field(ctx, "to"), field(ctx, "seen"))));
+                        new MoveAttempt.Move(field(ctx, "attempt"), field(ctx, "to"), field(ctx, "seen"))));
         routes.post(
                 "/attempt/give-up",
                 Role.CAPTAIN,
                 ctx -> deed(
                         ctx,
                         "attempt.give-up",
-                        new AttemptDeeds.GiveUp(
+                        new GiveUpAttempt.GiveUp(
                                 field(ctx, "attempt"),
                                 field(ctx, "reason"),
                                 field(ctx, "seen"),
@@ -112,9 +114,9 @@ public final class NowPages {
                         new AnnounceTime.Announce(field(ctx, "attempt"), field(ctx, "announced"))));
     }
 
-    private static AttemptDeeds.Call call(Context ctx) {
+    private static CallAttempt.Call call(Context ctx) {
         String number = field(ctx, "number");
-        return new AttemptDeeds.Call(
+        return new CallAttempt.Call(
                 field(ctx, "entry"),
                 ctx.formParam("model"),
                 ctx.formParam("motor"),

@@ -19,6 +19,7 @@ import org.skeinday.attempt.action.Doubts;
 import org.skeinday.attempt.action.ResultDeeds;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
+import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
@@ -103,8 +104,8 @@ final class RecordOf {
     }
 
     private List<NowView.Line> readings() {
-        List<ReadingTaken> all = AttemptStore.allReadings(tx, attempt.id());
-        List<ReadingTaken> before = AttemptStore.readings(tx, attempt.id()).stream()
+        List<ReadingTaken> all = WatchStore.allReadings(tx, attempt.id());
+        List<ReadingTaken> before = WatchStore.readings(tx, attempt.id()).stream()
                 .filter(r -> !cameLate(r))
                 .toList();
         List<String> counting = org.skeinday.attempt.Readings.thatCount(before).stream()
@@ -127,7 +128,7 @@ final class RecordOf {
     }
 
     private List<NowView.Line> marks() {
-        return AttemptStore.marked(tx, attempt.id()).stream()
+        return WatchStore.marked(tx, attempt.id()).stream()
                 .filter(m -> !m.is(WatchMark.READY))
                 .map(m -> new NowView.Line("watch " + m.slot() + ", " + moment(m.atMs()), Words.mark(m)))
                 .toList();
@@ -153,7 +154,7 @@ final class RecordOf {
     }
 
     private List<RecordView.Sign> signs(Signatures signatures, Caller caller) {
-        List<String> own = AttemptStore.everWatched(tx, attempt.id(), caller.device()).stream()
+        List<String> own = WatchStore.everWatched(tx, attempt.id(), caller.device()).stream()
                 .map(w -> AttemptSigned.watch(w.slot()))
                 .toList();
         boolean captain = caller.role().covers(Role.CAPTAIN);

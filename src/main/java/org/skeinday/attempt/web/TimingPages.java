@@ -16,6 +16,7 @@ import org.skeinday.attempt.action.ResultDeeds;
 import org.skeinday.attempt.action.WatchDeeds;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
+import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
@@ -104,7 +105,7 @@ public final class TimingPages {
     }
 
     private static boolean isWatchOf(Tx tx, AttemptNow attempt, Caller caller) {
-        return !AttemptStore.everWatched(tx, attempt.id(), caller.device()).isEmpty();
+        return !WatchStore.everWatched(tx, attempt.id(), caller.device()).isEmpty();
     }
 
     /** What this device times in the air, whoever is called meanwhile; else the attempt under way, else the one that this device has just timed: its reading stays in sight. */
@@ -117,7 +118,7 @@ public final class TimingPages {
     }
 
     private TimingView view(Tx tx, Today today, AttemptNow attempt, Caller caller, String message) {
-        List<WatchTaken> taken = AttemptStore.watches(tx, attempt.id());
+        List<WatchTaken> taken = WatchStore.watches(tx, attempt.id());
         int slot = ownPlace(tx, attempt, taken, caller);
         boolean givenOver = slot > 0
                 && taken.stream().noneMatch(w -> w.slot() == slot && w.device().equals(caller.device()));
@@ -131,7 +132,7 @@ public final class TimingPages {
                         clock.millis()),
                 slot > 0
                         && attempt.state().isBeforeRelease()
-                        && new Marks(AttemptStore.marked(tx, attempt.id()))
+                        && new Marks(WatchStore.marked(tx, attempt.id()))
                                 .release(slot)
                                 .isPresent(),
                 today.rules().hold().map(HoldRule::watchedMs).orElse(0L),
@@ -144,7 +145,7 @@ public final class TimingPages {
     }
 
     private static String reading(Tx tx, Today today, AttemptNow attempt, int slot) {
-        String own = Readings.thatCount(AttemptStore.readings(tx, attempt.id())).stream()
+        String own = Readings.thatCount(WatchStore.readings(tx, attempt.id())).stream()
                 .filter(r -> r.slot() == slot)
                 .findFirst()
                 .map(r -> "Saved: " + new FlightTime(r.durationMs()).text(2))
@@ -168,7 +169,7 @@ public final class TimingPages {
 
     /** A place taken over by another device stays in sight here: what is tapped on it is evidence too. */
     private static int ownPlace(Tx tx, AttemptNow attempt, List<WatchTaken> now, Caller caller) {
-        return Stream.concat(now.stream(), AttemptStore.everWatched(tx, attempt.id(), caller.device()).stream())
+        return Stream.concat(now.stream(), WatchStore.everWatched(tx, attempt.id(), caller.device()).stream())
                 .filter(w -> w.device().equals(caller.device()))
                 .mapToInt(WatchTaken::slot)
                 .findFirst()

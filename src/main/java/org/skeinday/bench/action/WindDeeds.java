@@ -12,8 +12,8 @@ import org.skeinday.attempt.CalledAttempt;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WindingAttempt;
-import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.MotorGoes;
+import org.skeinday.attempt.action.WhyNotFly;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.AttemptStore;
@@ -121,7 +121,7 @@ public final class WindDeeds {
         }
         String motor = life.motor().id();
         Optional<String> no = EntryStore.find(tx, attempt.entryId())
-                .flatMap(entry -> AttemptDeeds.wrongMotor(tx, entry, motor))
+                .flatMap(entry -> WhyNotFly.wrongMotor(tx, entry, motor))
                 .or(life::whyNotFlown);
         if (no.isPresent()) {
             return Decision.refused(no.get());

@@ -18,6 +18,7 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.Validity;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
+import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
@@ -85,7 +86,7 @@ final class FlightOf {
     private String seenByWatches(boolean quiet) {
         return quiet || (flight != null && flight.judged())
                 ? ""
-                : AttemptStore.marks(tx, attempt.id())
+                : WatchStore.marks(tx, attempt.id())
                         .firstContactMs()
                         .map(ms -> new FlightTime(ms / 1000 * 1000).text(0))
                         .orElse("");

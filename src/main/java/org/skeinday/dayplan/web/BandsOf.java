@@ -1,16 +1,13 @@
 package org.skeinday.dayplan.web;
 
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Part;
-import org.skeinday.attempt.web.Words;
 import org.skeinday.dayplan.PlanTaken;
 
 /** Draws a plan: a lane for each attempt, then one for each person. */
@@ -24,33 +21,22 @@ final class BandsOf {
     private static final int MOST_TICKS = 8;
 
     private final List<PlanTaken.Planned> tasks;
-    private final UnaryOperator<String> nameOf;
-    private final UnaryOperator<String> said;
-    private final ZoneId zone;
+    private final DayWords words;
     private final long from;
     private final long to;
 
-    private BandsOf(
-            List<PlanTaken.Planned> tasks, UnaryOperator<String> nameOf, UnaryOperator<String> said, ZoneId zone) {
-        this.said = said;
+    private BandsOf(List<PlanTaken.Planned> tasks, DayWords words) {
         this.tasks = tasks;
-        this.nameOf = nameOf;
-        this.zone = zone;
+        this.words = words;
         this.from = tasks.stream().mapToLong(PlanTaken.Planned::startMs).min().orElse(0);
         this.to = Math.max(
                 from + MINUTE_MS,
                 tasks.stream().mapToLong(PlanTaken.Planned::endMs).max().orElse(0));
     }
 
-    /** Null without any task. @param said a task's name for people: that of an absence is another */
-    static DayView.@Nullable Bands of(
-            List<PlanTaken.Planned> tasks,
-            String finding,
-            long nowMs,
-            UnaryOperator<String> nameOf,
-            UnaryOperator<String> said,
-            ZoneId zone) {
-        return tasks.isEmpty() ? null : new BandsOf(tasks, nameOf, said, zone).draw(finding, nowMs);
+    /** Null without any task. */
+    static DayView.@Nullable Bands of(List<PlanTaken.Planned> tasks, String finding, long nowMs, DayWords words) {
+        return tasks.isEmpty() ? null : new BandsOf(tasks, words).draw(finding, nowMs);
     }
 
     private DayView.Bands draw(String finding, long nowMs) {
@@ -76,15 +62,15 @@ final class BandsOf {
                                 Math.max(3, x(t.endMs()) - x(t.startMs())),
                                 part(t.task()).replace(' ', '-'),
                                 person ? attempt(t.task()) : "",
-                                said.apply(t.task()) + ", " + Words.clock(t.startMs(), zone) + " to "
-                                        + Words.clock(t.endMs(), zone)))
+                                words.task(t.task()) + ", " + words.clock(t.startMs()) + " to "
+                                        + words.clock(t.endMs())))
                         .toList());
     }
 
     private Map<String, List<PlanTaken.Planned>> byAttempt() {
         Map<String, List<PlanTaken.Planned>> lanes = new LinkedHashMap<>();
         sorted().stream()
-                .filter(t -> said.apply(t.task()).equals(t.task())) // who is away has a lane as a person
+                .filter(t -> words.task(t.task()).equals(t.task())) // who is away has a lane as a person
                 .forEach(t -> lanes.computeIfAbsent(attempt(t.task()), a -> new ArrayList<>())
                         .add(t));
         return lanes;
@@ -93,7 +79,7 @@ final class BandsOf {
     private Map<String, List<PlanTaken.Planned>> byPerson() {
         Map<String, List<PlanTaken.Planned>> lanes = new LinkedHashMap<>();
         sorted().forEach(t -> t.who()
-                .forEach(p -> lanes.computeIfAbsent(nameOf.apply(p), n -> new ArrayList<>())
+                .forEach(p -> lanes.computeIfAbsent(words.name(p), n -> new ArrayList<>())
                         .add(t)));
         return lanes;
     }
@@ -116,7 +102,7 @@ final class BandsOf {
                 .orElse(240);
         List<DayView.Tick> ticks = new ArrayList<>();
         for (long at = (from / MINUTE_MS / step + 1) * step * MINUTE_MS; at <= to; at += step * MINUTE_MS) {
-            ticks.add(new DayView.Tick(x(at), Words.clock(at, zone)));
+            ticks.add(new DayView.Tick(x(at), words.clock(at)));
         }
         return ticks;
     }

@@ -2,20 +2,11 @@ package org.skeinday.dayplan.web;
 
 import io.javalin.http.Context;
 import java.time.Clock;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.store.AttemptStore;
-import org.skeinday.dayplan.DayPlan;
-import org.skeinday.dayplan.Effort;
-import org.skeinday.dayplan.Outcome;
-import org.skeinday.dayplan.PlanTaken;
-import org.skeinday.dayplan.Proposed;
 import org.skeinday.dayplan.SolverMissing;
 import org.skeinday.dayplan.Supposed;
 import org.skeinday.dayplan.action.SetbackDeeds;
@@ -30,27 +21,13 @@ import org.skeinday.platform.record.Record;
 
 /** Day: the plan in force, what has slipped, a proposal to take or leave, a change to try. */
 public final class DayPages {
-    private static final int MOST_PROPOSALS = 20;
-    private static final long LEAD_S = 60;
-
     private final Record record;
     private final FormActs forms;
     private final Page page;
     private final Clock clock;
     private final Supplier<String> newId;
     private final Runnable loadSolver;
-
-    /** What was shown, to be taken as it was: after a restart it is asked for again. */
-    private final Map<String, Kept> proposals = new LinkedHashMap<>();
-
-    private record Kept(
-            String event,
-            List<PlanTaken.Planned> tasks,
-            List<PlanTaken.Window> windows,
-            List<String> givenUp,
-            @Nullable Long seenAtMs) {}
-
-    private record Made(Kept kept, DayView.Proposal view) {}
+    private final KeptProposals proposals = new KeptProposals();
 
     public DayPages(
             Record record, FormActs forms, Page page, Clock clock, Supplier<String> newId, Runnable loadSolver) {
@@ -158,7 +135,7 @@ public final class DayPages {
         Optional<DayNow> day = record.read(tx -> DayNow.read(tx, nowMs));
         try {
             loadSolver.run();
-            answer(ctx, "", day.map(d -> kept(made(d, change.get(), nowMs))).orElse(null));
+            answer(ctx, "", day.map(d -> proposal(d, change.get(), nowMs)).orElse(null));
         } catch (SolverMissing e) {
             ctx.status(422);
             answer(
@@ -187,114 +164,21 @@ public final class DayPages {
         }
     }
 
-    private Made made(DayNow day, Supposed.Change change, long nowMs) {
-        DayOf of = of(day, nowMs);
-        Proposed proposed = proposed(of, day, change);
-        DayPlan plan = proposed.outcome().plan();
-        List<PlanTaken.Planned> tasks = plan == null ? List.of() : of.planned(proposed.problem(), plan);
-        PlanTaken taken = day.taken();
-        boolean stays = proposed.outcome().keptInForce() && !givesUpOthers(day, change, proposed);
-        String id = newId.get();
-        return new Made(
-                new Kept(
-                        day.event().id(),
-                        tasks,
-                        day.windows(),
-                        givenUp(change, proposed),
-                        taken == null ? null : taken.atMs()),
-                new DayView.Proposal(
-                        id,
-                        supposing(of, change),
-                        words(proposed, stays),
-                        of.because(of.problem(day.asTaken(), day.now())),
-                        stays ? List.of() : of.moved(tasks),
-                        proposed.leftOut(),
-                        proposed.conflict().stream().map(of::named).toList(),
-                        proposed.waysOut().stream().map(of::named).toList(),
-                        plan == null || stays ? null : of.bands(tasks, "As proposed"),
-                        plan != null && !stays && !tasks.isEmpty()));
-    }
-
-    /** All starts a minute from now; late by less than that is no news, and less than that gained is not worth a new plan. */
-    private static Proposed proposed(DayOf of, DayNow day, Supposed.Change change) {
-        DayPlan inForce = day.inForce();
-        Supposed supposed = day.day().with(change);
-        Proposed proposed = Proposed.of(supposed, day.now() + LEAD_S, inForce, Effort.live(), of.words());
-        return inForce == null
-                        || givesUpOthers(day, change, proposed)
-                        || proposed.isWorthTaking(
-                                of.problem(day.withoutGivenUp(supposed), Math.max(0, day.now() - LEAD_S)), LEAD_S)
-                ? proposed
-                : proposed.keepingInForce();
-    }
-
-    /** Whether it leaves out something else than the plan in force does. */
-    private static boolean givesUpOthers(DayNow day, Supposed.Change change, Proposed proposed) {
-        return !Set.copyOf(givenUp(change, proposed)).equals(Set.copyOf(day.givenUp()));
-    }
-
-    /** What does not fit, and what somebody chose to leave out. */
-    private static List<String> givenUp(Supposed.Change change, Proposed proposed) {
-        List<String> givenUp = new ArrayList<>(proposed.leftOut());
-        if (change.what() == Supposed.What.ATTEMPT_OUT) {
-            givenUp.add(change.which());
-        }
-        return givenUp;
-    }
-
-    private static String supposing(DayOf of, Supposed.Change change) {
-        return change.what() == Supposed.What.NOTHING
-                ? ""
-                : of.choices().stream()
-                        .filter(c -> c.value().equals(change.what() + " " + change.which()))
-                        .findFirst()
-                        .map(c -> c.words() + (c.words().endsWith(" by") ? " " + change.minutes() + " min" : ""))
-                        .orElse("");
-    }
-
-    private static String words(Proposed proposed, boolean stays) {
-        if (stays) {
-            return "The plan in force stays: nothing better was found.";
-        }
-        if (proposed.problem().tasks().stream().allMatch(task -> task.chain() == null)) {
-            return "There is no plan: no attempt fits.";
-        }
-        return switch (proposed.outcome().status()) {
-            case OPTIMAL -> "Proven: no plan has more time in hand where it is shortest" + in(proposed) + ".";
-            case FEASIBLE ->
-                "Every window is kept" + in(proposed) + "; that there is none better was not proven in time.";
-            case INFEASIBLE -> "There is no plan: what has begun cannot be finished inside its window.";
-            case UNKNOWN -> "No plan was found in time, and none was ruled out.";
-        };
-    }
-
-    private static String in(Proposed proposed) {
-        Outcome outcome = proposed.outcome();
-        return outcome.objective().isEmpty()
-                ? ""
-                : ", " + DayOf.lasting(outcome.objective().getAsLong()) + " in hand";
-    }
-
-    private synchronized DayView.Proposal kept(Made made) {
-        proposals.put(made.view().id(), made.kept());
-        while (proposals.size() > MOST_PROPOSALS) {
-            proposals.remove(proposals.keySet().iterator().next());
-        }
-        return made.view();
+    private DayView.Proposal proposal(DayNow day, Supposed.Change change, long nowMs) {
+        ProposalOf made = ProposalOf.ask(day, of(day, nowMs), change);
+        DayView.Proposal view = made.view(newId.get());
+        proposals.keep(view.id(), made.toTake());
+        return view;
     }
 
     private void take(Context ctx) {
-        @Nullable Kept kept;
-        synchronized (this) {
-            kept = proposals.get(String.valueOf(ctx.formParam("proposal")));
-        }
-        if (kept == null) {
+        Optional<TakePlan.Take> kept = proposals.find(String.valueOf(ctx.formParam("proposal")));
+        if (kept.isEmpty()) {
             ctx.status(409);
             answer(ctx, "This proposal is too old. Ask for another one.", null);
             return;
         }
-        var content = new TakePlan.Take(kept.event(), kept.tasks(), kept.windows(), kept.givenUp(), kept.seenAtMs());
-        answer(ctx, FormActs.words(ctx, forms.submit(ctx, "plan.take", content)), null);
+        answer(ctx, FormActs.words(ctx, forms.submit(ctx, "plan.take", kept.get())), null);
     }
 
     /** Beside the day, which goes on living: what somebody reads must not go away under the eyes. */

@@ -77,7 +77,7 @@ final class HandIn {
             return tag + " is " + life.stage().word() + ": declare another";
         }
         BenchWork work = BenchWork.of(life, waits, nowMs);
-        String needs = " needs " + DayOf.lasting(work.wishedS()) + " on the Bench";
+        String needs = " needs " + DayWords.lasting(work.wishedS()) + " on the Bench";
         if (life.handedIn()) {
             return work.wishedS() == 0
                     ? tag + " is handed in, ready"
@@ -88,7 +88,7 @@ final class HandIn {
             case DONE -> tag + " is ready";
             case FITS -> tag + needs + ": it fits, begin by " + Words.clock(until - work.wishedS() * 1000L, zone);
             case ONLY_SHORTENED ->
-                tag + needs + ": it " + verdict.words() + " (" + DayOf.lasting(work.leastS()) + "), at once";
+                tag + needs + ": it " + verdict.words() + " (" + DayWords.lasting(work.leastS()) + "), at once";
             case TOO_LATE -> tag + needs + ": it " + verdict.words() + "; keep it out, or do it inside the window";
         };
     }

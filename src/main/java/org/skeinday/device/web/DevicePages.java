@@ -6,38 +6,29 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.skeinday.device.Device;
-import org.skeinday.device.TokenHash;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.FormErrors;
-import org.skeinday.platform.http.KeptCookie;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.Acts;
-import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Json;
 
-/** Joining, and the list of those that joined. */
+/** The list of the devices that joined, and whether the laptop itself is lent; joining is in {@link JoinPages}. */
 public final class DevicePages {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM HH:mm", java.util.Locale.ROOT);
 
-    private static final String OTHER_CODE = "This link is not from this day's join code: scan it again.";
-
     private final Page page;
-    private final Acts acts;
+    private final DeviceActs acts;
     private final Clock clock;
     private final Door door;
-    private final PinGate pins;
 
     /**
      * What joining needs to know.
@@ -60,31 +51,17 @@ public final class DevicePages {
             Sessions sessions,
             BooleanSupplier isLent) {}
 
-    private DevicePages(Page page, Acts acts, Clock clock, Door door) {
+    private DevicePages(Page page, DeviceActs acts, Clock clock, Door door) {
         this.page = page;
         this.acts = acts;
         this.clock = clock;
         this.door = door;
-        this.pins = door.pins();
     }
 
     public static void register(Routes routes, Page page, Acts acts, Clock clock, Door door) {
-        DevicePages own = new DevicePages(page, acts, clock, door);
-        routes.openGet("/join", own::joinPage);
-        routes.openGet(
-                "/hello",
-                ctx -> page.show(
-                        ctx, "Hello", "device/hello.jte", door.network().view()));
-        routes.get(
-                "/join/help",
-                Role.CAPTAIN,
-                ctx -> page.show(
-                        ctx,
-                        "A tablet cannot join",
-                        "device/help.jte",
-                        door.network().view()));
-        routes.openPost("/join", own::join);
-        routes.openPost("/join/who", own::who);
+        DeviceActs said = new DeviceActs(acts, door.randomHex(), clock);
+        DevicePages own = new DevicePages(page, said, clock, door);
+        new JoinPages(page, door, said).register(routes);
         routes.get(
                 "/devices",
                 Role.CAPTAIN,
@@ -96,102 +73,6 @@ public final class DevicePages {
         routes.post("/devices/{id}/end", Role.CAPTAIN, own::end);
         routes.post("/laptop/lend", Role.COACH, ctx -> own.lend(ctx, true));
         routes.post("/laptop/back", Role.CAPTAIN, own::takeBack);
-    }
-
-    /** A device that has joined is shown who uses it, to be changed. */
-    private void joinPage(Context context) {
-        FormErrors first = Access.joined(context)
-                .map(known -> new FormErrors(Map.of("person", known.person()), Map.of()))
-                .orElse(FormErrors.none());
-        page.show(context, "Join", "device/join.jte", view(context, first));
-    }
-
-    private JoinView view(Context context, FormErrors form) {
-        boolean joined = Access.joined(context).isPresent();
-        if (joined || !Access.onThisMachine(context)) {
-            boolean mayKnow = joined || hasCode(form);
-            return new JoinView(mayKnow ? door.crew().get() : List.of(), form, joined, "", 0, null);
-        }
-        NetworkView network = door.network().view();
-        String link = network.address() + "/join#" + door.joinToken();
-        return new JoinView(door.crew().get(), form, false, Qr.path(link), Qr.side(link), network);
-    }
-
-    /** The form again with the crew's names, for a device that has the code. */
-    private void who(Context context) {
-        FormErrors form = FormErrors.of(context);
-        if (!hasCode(form)) {
-            page.invalid(context, "device/_join.jte", view(context, form.with("token", OTHER_CODE)));
-            return;
-        }
-        page.fragment(context, "device/_join.jte", view(context, form));
-    }
-
-    private boolean hasCode(FormErrors form) {
-        return TokenHash.of(form.typed("token")).equals(TokenHash.of(door.joinToken()));
-    }
-
-    private void join(Context context) {
-        FormErrors form = checked(context, FormErrors.of(context));
-        if (!form.isEmpty()) {
-            page.invalid(context, "device/_join.jte", view(context, form));
-            return;
-        }
-        String token = door.randomHex().get();
-        ObjectNode content = Json.MAPPER.createObjectNode();
-        content.put("tokenHash", TokenHash.of(token));
-        content.put("person", form.typed("person"));
-        content.put("role", form.typed("role"));
-        Optional<String> repeated = door.sessions().repeated(form.typed("act"));
-        Optional<Caller> known = Access.joined(context);
-        if (known.isPresent()) {
-            earlier(content, context, known.get());
-            change(form, known.get().device(), content);
-        } else if (repeated.isPresent()) {
-            change(form, repeated.get(), content);
-        } else {
-            if (form.typed("act").matches("[0-9a-f]{32}")) {
-                content.put("joiningHash", TokenHash.of(form.typed("act")));
-            }
-            submit("device.join", "new", form.typed("person"), content);
-        }
-        door.network().joinedAt(String.valueOf(context.header("Host")));
-        KeptCookie.set(context, Access.COOKIE, token);
-        context.header("HX-Redirect", form.typed("role").equals("timekeeper") ? "/timing" : "/");
-        context.status(204);
-    }
-
-    /** The token it came with serves until the new one has come, with no more rights than before: its answer may be lost. */
-    private static void earlier(ObjectNode content, Context context, Caller known) {
-        Role asked = Role.ofWord(content.path("role").asText());
-        content.put("earlierHash", TokenHash.of(String.valueOf(context.cookie(Access.COOKIE))));
-        content.put("earlierRole", (known.role().covers(asked) ? asked : known.role()).word());
-    }
-
-    private void change(FormErrors form, String device, ObjectNode content) {
-        submit("device.change", device, form.typed("person"), content.put("device", device));
-        door.endStreams().accept(device); // its rights are others now
-    }
-
-    private FormErrors checked(Context context, FormErrors form) {
-        FormErrors found = form;
-        boolean joined = Access.joined(context).isPresent();
-        if (!joined && !hasCode(form)) {
-            found = found.with("token", OTHER_CODE);
-        }
-        String person = form.typed("person");
-        if (!person.isEmpty() && door.crew().get().stream().noneMatch(p -> p.id().equals(person))) {
-            found = found.with("person", "Choose a name of the list, or nobody in particular.");
-        }
-        String role = form.typed("role");
-        if (!List.of("viewer", "helper", "timekeeper", "captain", "coach").contains(role)) {
-            return found.with("role", "Choose what this device is for.");
-        }
-        if (found.isEmpty() && role.equals("coach")) {
-            String problem = pins.problem(context.ip(), form.typed("pin"));
-            return problem.isEmpty() ? found : found.with("pin", problem);
-        }
-        return found;
     }
 
     private DevicesView devices(Context context, FormErrors form) {
@@ -213,7 +94,7 @@ public final class DevicePages {
     private void takeBack(Context context) {
         refuseElsewhere(context);
         FormErrors form = FormErrors.of(context);
-        String problem = pins.problem(context.ip(), form.typed("pin"));
+        String problem = door.pins().problem(context.ip(), form.typed("pin"));
         if (!problem.isEmpty()) {
             page.invalid(context, "device/_devices.jte", devices(context, form.with("pin", problem)));
             return;
@@ -223,7 +104,8 @@ public final class DevicePages {
 
     private void lend(Context context, boolean lent) {
         refuseElsewhere(context);
-        submit("laptop.lend", Caller.LAPTOP, "", Json.MAPPER.createObjectNode().put("lent", lent));
+        acts.submit(
+                "laptop.lend", Caller.LAPTOP, "", Json.MAPPER.createObjectNode().put("lent", lent));
         door.endStreams().accept(Caller.LAPTOP); // its rights are others now
         context.header("HX-Redirect", "/devices");
         context.status(204);
@@ -254,7 +136,7 @@ public final class DevicePages {
     private void end(Context context) {
         refuseAboveOwn(context, context.pathParam("id"));
         ObjectNode content = Json.MAPPER.createObjectNode().put("device", context.pathParam("id"));
-        submit(
+        acts.submit(
                 "device.end",
                 Access.callerOf(context).device(),
                 Access.callerOf(context).person(),
@@ -262,19 +144,5 @@ public final class DevicePages {
         door.endStreams().accept(context.pathParam("id"));
         context.header("HX-Redirect", "/devices");
         context.status(204);
-    }
-
-    private void submit(String kind, String device, String person, ObjectNode content) {
-        Act act = new Act(door.randomHex().get(), kind, device, person, clock.instant(), content);
-        Answer answer = acts.submit(act);
-        if (answer instanceof Answer.Unknown unknown) {
-            throw Refusal.notFound(unknown.reason());
-        }
-        if (answer instanceof Answer.Refused refused) {
-            throw new Refusal(409, refused.reason());
-        }
-        if (!(answer instanceof Answer.Saved)) {
-            throw new Refusal(503, "Not known yet whether this was saved: try again.");
-        }
     }
 }

@@ -9,6 +9,7 @@ import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlightStore;
+import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.WindowAdded;
@@ -44,8 +45,8 @@ public final class ReadDay {
             windows.addAll(WindowStore.ofEvent(tx, event.id()));
         }
         for (AttemptImported attempt : attempts) {
-            watches.addAll(AttemptStore.watches(tx, attempt.id()));
-            readings.addAll(AttemptStore.allReadings(tx, attempt.id()));
+            watches.addAll(WatchStore.watches(tx, attempt.id()));
+            readings.addAll(WatchStore.allReadings(tx, attempt.id()));
         }
         return new Day(
                 events,

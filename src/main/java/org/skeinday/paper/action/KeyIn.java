@@ -11,9 +11,9 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.ReadingTaken;
-import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.attempt.action.MotorGoes;
+import org.skeinday.attempt.action.WhyNotFly;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
@@ -77,7 +77,7 @@ public final class KeyIn {
         read.errors().forEach(error -> wrong.putIfAbsent(field(error), error.inForm()));
         if (wrong.isEmpty()) {
             Optional.ofNullable(imported(read).motorId())
-                    .flatMap(named -> AttemptDeeds.wrongMotor(tx, entry, named))
+                    .flatMap(named -> WhyNotFly.wrongMotor(tx, entry, named))
                     .ifPresent(why -> wrong.put("motor", why));
         }
         if (!wrong.isEmpty()) {
@@ -109,7 +109,7 @@ public final class KeyIn {
 
     /** A card takes no more attempts than a call does. */
     private static Optional<String> noMore(Tx tx, EventAdded event, EntryAdded entry) {
-        return AttemptDeeds.whyNoMore(
+        return WhyNotFly.whyNoMore(
                 entry,
                 Scoring.of(event, FlightRulesStore.of(tx, event.id())),
                 AttemptStore.ofEvent(tx, event.id()).stream()

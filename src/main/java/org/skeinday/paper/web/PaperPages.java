@@ -9,6 +9,7 @@ import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.attempt.web.Announced;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.Terms;
@@ -104,7 +105,7 @@ public final class PaperPages {
         EventAdded event = EventStore.find(tx, attempt.eventId()).orElseThrow();
         Terms terms = TermsStore.of(tx, event.id());
         AttemptNoted noted = AttemptStore.note(tx, attempt.id());
-        List<ReadingTaken> readings = AttemptStore.readings(tx, attempt.id());
+        List<ReadingTaken> readings = WatchStore.readings(tx, attempt.id());
         String entry = EntryStore.find(tx, attempt.entryId()).orElseThrow().name();
         List<DisputeView.Line> lines = new ArrayList<>();
         lines.add(new DisputeView.Line("Released", moment(attempt.releasedAtMs())));

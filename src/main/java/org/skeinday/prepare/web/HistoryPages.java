@@ -75,7 +75,7 @@ public final class HistoryPages {
     }
 
     private static String file(Context ctx) {
-        String file = PreparePages.param(ctx, "file");
+        String file = RowForm.param(ctx, "file");
         if (!FILES.contains(file)) {
             throw new Refusal(422, "Rows of a history are one of " + String.join(", ", FILES) + ".");
         }
@@ -93,13 +93,12 @@ public final class HistoryPages {
         Set<String> known = DayRows.columns(file).stream().map(Column::name).collect(Collectors.toSet());
         Map<Integer, ColumnMapping.Meaning> meanings = new HashMap<>();
         for (int place = 0; place < sheet.header().size(); place++) {
-            String meaning = PreparePages.param(ctx, "meaning-" + place);
+            String meaning = RowForm.param(ctx, "meaning-" + place);
             if (known.contains(meaning)) {
                 meanings.put(
                         place,
                         new ColumnMapping.Meaning(
-                                meaning,
-                                PreparePages.param(ctx, "unit-" + place).strip()));
+                                meaning, RowForm.param(ctx, "unit-" + place).strip()));
             }
         }
         Set<String> meant =
@@ -107,7 +106,7 @@ public final class HistoryPages {
         Map<String, String> same = new HashMap<>();
         known.stream().filter(column -> !meant.contains(column)).forEach(column -> {
             String value =
-                    PreparePages.param(ctx, "same-" + Fields.parameter(column)).strip();
+                    RowForm.param(ctx, "same-" + Fields.parameter(column)).strip();
             if (!value.isEmpty()) {
                 same.put(column, value);
             }
@@ -116,7 +115,7 @@ public final class HistoryPages {
     }
 
     private static PlainSheet sheet(Context ctx) {
-        PlainSheet sheet = PlainSheet.of("the spreadsheet", PreparePages.param(ctx, "text"));
+        PlainSheet sheet = PlainSheet.of("the spreadsheet", RowForm.param(ctx, "text"));
         if (!sheet.errors().isEmpty()) {
             throw Refusal.malformed("This form came without its spreadsheet. Choose the file again.");
         }

@@ -147,7 +147,7 @@ public final class MotorPages {
                 margin,
                 margin.startsWith("-"),
                 inspected.map(MotorInspected::place).orElse("team"),
-                PreparePages.json(cells(day, motor.id())),
+                RowForm.json(cells(day, motor.id())),
                 wrong.isEmpty() ? "" : String.join(" ", wrong.values()));
     }
 
@@ -161,16 +161,16 @@ public final class MotorPages {
 
     /** The motor's own row with what was found put in. */
     private void inspect(Context ctx) {
-        String motor = PreparePages.param(ctx, "motor");
+        String motor = RowForm.param(ctx, "motor");
         Map<String, String> cells = new LinkedHashMap<>(cells(desk.day(), motor));
-        cells.put("inspected mass", PreparePages.param(ctx, "mass"));
-        cells.put("place", PreparePages.param(ctx, "place"));
+        cells.put("inspected mass", RowForm.param(ctx, "mass"));
+        cells.put("place", RowForm.param(ctx, "place"));
         cells.put("inspected", Lists.minute(desk.clock()));
         var put = new PutRow.Put(
                 Thing.MOTORS.file(),
                 motor,
                 cells,
-                PreparePages.cells(PreparePages.param(ctx, "seen")),
+                RowForm.cells(RowForm.param(ctx, "seen")),
                 desk.zone().getId());
         Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);

@@ -69,7 +69,7 @@ public final class PracticePages {
     }
 
     private void log(Context ctx) {
-        Map<String, String> typed = PreparePages.typed(ctx, Thing.FLIGHTS);
+        Map<String, String> typed = RowForm.typed(ctx, Thing.FLIGHTS);
         Day day = desk.day();
         Map<String, String> cells = new LinkedHashMap<>(last(day));
         FRESH.forEach(cells::remove);

@@ -1,6 +1,6 @@
 package org.skeinday.steps.action;
 
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,16 +12,11 @@ import org.skeinday.platform.record.ActKind;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
 import org.skeinday.platform.record.TapTime;
-import org.skeinday.steps.CautionMet;
-import org.skeinday.steps.Cautions;
 import org.skeinday.steps.Checklist;
-import org.skeinday.steps.Corrected;
 import org.skeinday.steps.ReadAloud;
 import org.skeinday.steps.Run;
-import org.skeinday.steps.RunFact;
 import org.skeinday.steps.RunRules;
 import org.skeinday.steps.Skipped;
-import org.skeinday.steps.TakenBack;
 import org.skeinday.steps.Ticked;
 import org.skeinday.steps.store.ListStore;
 import org.skeinday.steps.store.RunStore;
@@ -73,31 +68,17 @@ public final class StepDeeds {
             @Nullable Long serverMs,
             @Nullable Long boundMs) {}
 
-    /** A tap was a slip. @param about id of the tick, reading or skip */
-    public record Undo(
-            String about, @Nullable Long serverMs, @Nullable Long boundMs) {}
-
-    /** What a tick said is put right later. @param done yes when the item was done after all, with this answer */
-    public record Correct(
-            String about,
-            String step,
-            String done,
-            @Nullable String answer,
-            String reason) {}
-
-    /** A caution's full text was in front of somebody. @param day ISO date in the hall */
-    public record Met(String caution, String day) {}
-
     /** @param said what values say elsewhere */
     public static List<ActKind<?>> kinds(Said said) {
         var deeds = new StepDeeds(said);
+        var right = new PutRight(said);
         return List.of(
                 new ActKind<>("step.tick", Tick.class, deeds::tick),
                 new ActKind<>("step.read-aloud", Read.class, StepDeeds::read),
                 new ActKind<>("step.skip", Skip.class, StepDeeds::skip),
-                new ActKind<>("step.undo", Undo.class, StepDeeds::undo),
-                new ActKind<>("step.correct", Correct.class, deeds::correct),
-                new ActKind<>("caution.met", Met.class, StepDeeds::met),
+                new ActKind<>("step.undo", PutRight.Undo.class, PutRight::undo),
+                new ActKind<>("step.correct", PutRight.Correct.class, right::correct),
+                new ActKind<>("caution.met", MeetCaution.Met.class, MeetCaution::decide),
                 new ActKind<>("checklist.revise", ReviseList.Revision.class, ReviseList::decide));
     }
 
@@ -138,17 +119,7 @@ public final class StepDeeds {
                         tick.subject(),
                         run.list().step(tick.step()).orElseThrow(),
                         answer);
-        return elsewhere.map(other -> with(facts, other)).orElseGet(() -> decided(facts));
-    }
-
-    private static Decision with(List<Fact> facts, Decision other) {
-        if (!(other instanceof Decision.Decided more)) {
-            return other;
-        }
-        facts.addAll(more.facts());
-        Set<String> topics = new java.util.HashSet<>(more.topics());
-        topics.addAll(TOPICS);
-        return new Decision.Decided(facts, more.names(), topics);
+        return decided(facts, elsewhere);
     }
 
     static Decision read(Tx tx, ActContext context, Read read) {
@@ -203,85 +174,8 @@ public final class StepDeeds {
         return decided(facts);
     }
 
-    static Decision undo(Tx tx, ActContext context, Undo undo) {
-        RunFact undone = RunStore.fact(tx, undo.about()).orElse(null);
-        if (undone == null) {
-            return Decision.unknown("There is no such tap: it has not come in yet");
-        }
-        long atMs = TapTime.of(context, undo.serverMs(), undo.boundMs(), undone.atMs());
-        var fact = new TakenBack(
-                context.newId(0), undone.runId(), undone.id(), atMs, context.personOrNull(), context.device());
-        return RunRules.refuses(undone, fact, RunStore.PAUSES)
-                .map(no -> Decision.refused(Character.toUpperCase(no.charAt(0)) + no.substring(1)))
-                .orElseGet(() -> decided(List.of(Fact.of("step.taken-back", fact))));
-    }
-
-    private Decision correct(Tx tx, ActContext context, Correct correct) {
-        RunFact about = RunStore.fact(tx, correct.about()).orElse(null);
-        if (about == null) {
-            return Decision.unknown("There is no such tap any more; look again");
-        }
-        Optional<Decision> wrong = wrongReason(correct.reason());
-        if (wrong.isPresent()) {
-            return wrong.get();
-        }
-        boolean done = correct.done().equals("yes");
-        @Nullable
-        String answer = correct.answer() == null || correct.answer().isBlank() || !done
-                ? null
-                : correct.answer().strip();
-        var fact = new Corrected(
-                context.newId(0),
-                about.runId(),
-                about.id(),
-                correct.step(),
-                done,
-                answer,
-                correct.reason().strip(),
-                context.now().toEpochMilli(),
-                context.personOrNull(),
-                context.device());
-        Optional<String> no = RunStore.begun(tx, about.runId())
-                .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision()))
-                .flatMap(list -> RunRules.refuses(list, fact));
-        if (no.isPresent()) {
-            return Decision.refused("answer", no.get());
-        }
-        List<Fact> facts = new ArrayList<>(List.of(Fact.of("step.corrected", fact)));
-        return elsewhere(tx, context, fact).map(other -> with(facts, other)).orElseGet(() -> decided(facts));
-    }
-
-    /** A corrected value says the same elsewhere as one that is ticked, and is refused by the same rules. */
-    private Optional<Decision> elsewhere(Tx tx, ActContext context, Corrected fact) {
-        String answer = fact.answer();
-        if (answer == null) {
-            return Optional.empty();
-        }
-        return RunStore.begun(tx, fact.runId())
-                .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision())
-                        .flatMap(list -> list.step(fact.stepId()))
-                        .flatMap(step -> said.elsewhere(tx, context, run.subjectId(), step, answer)));
-    }
-
-    static Decision met(Tx tx, ActContext context, Met met) {
-        if (Cautions.find(met.caution()).isEmpty() || !met.day().matches("\\d{4}-\\d\\d-\\d\\d")) {
-            return Decision.unknown("There is no such caution; load the page again");
-        }
-        var fact = new CautionMet(
-                context.newId(0),
-                reader(context.person(), context.device()),
-                met.day(),
-                met.caution(),
-                context.now().toEpochMilli());
-        return Decision.decided(Set.of("cautions"), Fact.of("caution.met", fact));
-    }
-
-    /** Who meets a caution: the person, or the device where nobody said who holds it. */
-    public static String reader(String person, String device) {
-        return person.isEmpty() ? "device " + device : person;
-    }
-
-    private static Optional<Decision> wrongReason(String reason) {
+    /** What is wrong with a reason; empty when nothing is. */
+    static Optional<Decision> wrongReason(String reason) {
         if (reason.isBlank()) {
             return Optional.of(Decision.refused("reason", "Say why: it stays visible"));
         }
@@ -299,7 +193,22 @@ public final class StepDeeds {
         return Decision.unknown("There is no such list; look again");
     }
 
-    private static Decision decided(List<Fact> facts) {
+    /** @param other what a value says elsewhere: refused, so is the tap; else its facts go with those of the tap */
+    static Decision decided(List<Fact> facts, Optional<Decision> other) {
+        return other.map(said -> with(facts, said)).orElseGet(() -> decided(facts));
+    }
+
+    private static Decision with(List<Fact> facts, Decision other) {
+        if (!(other instanceof Decision.Decided more)) {
+            return other;
+        }
+        facts.addAll(more.facts());
+        Set<String> topics = new HashSet<>(more.topics());
+        topics.addAll(TOPICS);
+        return new Decision.Decided(facts, more.names(), topics);
+    }
+
+    static Decision decided(List<Fact> facts) {
         return new Decision.Decided(facts, Map.of(), TOPICS);
     }
 }

@@ -10,7 +10,7 @@ import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.steps.Cautions;
 import org.skeinday.steps.Moment;
-import org.skeinday.steps.action.StepDeeds;
+import org.skeinday.steps.action.MeetCaution;
 import org.skeinday.steps.store.RunStore;
 
 /** The cautions as one person is shown them today: in full at the first meeting, then in one line that opens. */
@@ -42,7 +42,7 @@ public final class CautionsFor {
     private Set<String> met() {
         return RunStore.met(
                 tx,
-                StepDeeds.reader(caller.person(), caller.device()),
+                MeetCaution.reader(caller.person(), caller.device()),
                 today(),
                 clock.millis() - ChecksPages.READING_MS);
     }

@@ -1,0 +1,90 @@
+package org.skeinday.attempt.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.PlannedAttempt;
+import org.skeinday.attempt.Quiet;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.FlightRulesStore;
+import org.skeinday.contest.store.TermsStore;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.standing.Scoring;
+
+/** Calls an attempt, with what it brings: the aim of the last one, what the motor asks for again, the quiet. */
+public final class CallAttempt {
+    /** What the winding place is asked again goes with it. */
+    private static final Set<String> CALLED = Set.of("attempts", "checks");
+
+    private CallAttempt() {}
+
+    /**
+     * Calls the next attempt of an entry.
+     *
+     * @param number of the attempt that the form offered
+     */
+    public record Call(
+            String entry,
+            @Nullable String model,
+            @Nullable String motor,
+            @Nullable Integer number) {}
+
+    static Decision decide(Tx tx, ActContext context, Call call) {
+        EntryAdded entry = EntryStore.find(tx, call.entry()).orElse(null);
+        if (entry == null) {
+            return Decision.unknown("There is no such entry; choose one of the list");
+        }
+        @Nullable String model = emptyToNull(call.model());
+        @Nullable String motor = emptyToNull(call.motor());
+        Optional<Decision> foreign = WhyNotFly.notItsOwn(tx, entry, model, motor);
+        if (foreign.isPresent()) {
+            return foreign.get();
+        }
+        Optional<String> notFit = WhyNotFly.whyNotFlown(tx, motor);
+        if (notFit.isPresent()) {
+            return Decision.refused("motor", notFit.get());
+        }
+        EventAdded event = EventStore.find(tx, entry.eventId()).orElseThrow();
+        List<AttemptNow> own = AttemptStore.ofEvent(tx, event.id()).stream()
+                .filter(a -> a.entryId().equals(entry.id()))
+                .toList();
+        if (call.number() != null && call.number() != own.size() + 1) {
+            return new Decision.Outdated("Someone else was quicker: " + entry.name() + "'s attempt " + own.size()
+                    + " was called meanwhile. Look again, then decide.");
+        }
+        Optional<String> no = WhyNotFly.whyNoMore(entry, Scoring.of(event, FlightRulesStore.of(tx, event.id())), own);
+        if (no.isPresent()) {
+            return Decision.refused(no.get());
+        }
+        var planned = new PlannedAttempt(context.newId(0), event.id(), entry.id(), own.size() + 1);
+        List<Fact> facts = new ArrayList<>();
+        long atMs = context.now().toEpochMilli();
+        facts.add(Fact.of("attempt.called", planned.call(model, motor, atMs)));
+        AttemptStore.lastAim(tx, entry.id())
+                .ifPresent(last -> facts.add(Fact.of("attempt.aimed", last.of(planned.id()))));
+        Optional.ofNullable(motor)
+                .filter(id -> entry.own())
+                .flatMap(id -> MotorStore.find(tx, id))
+                .ifPresent(m -> facts.addAll(PlaceReopens.byMotor(tx, context, event.id(), m)));
+        if (TermsStore.of(tx, event.id()).asksForQuiet()) {
+            facts.add(Fact.of("quiet.began", new Quiet(planned.id(), atMs, null)));
+        }
+        return new Decision.Decided(facts, Map.of(), CALLED);
+    }
+
+    private static @Nullable String emptyToNull(@Nullable String text) {
+        return text == null || text.isBlank() ? null : text;
+    }
+}

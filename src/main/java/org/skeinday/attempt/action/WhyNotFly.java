@@ -1,0 +1,62 @@
+package org.skeinday.attempt.action;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.OfficialFlights;
+import org.skeinday.attempt.RightTeam;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.standing.Scoring;
+
+/** What an entry may fly, and when it may fly no more: the answer is the reason why not. */
+public final class WhyNotFly {
+    private WhyNotFly() {}
+
+    /** The list offers only what the entry may fly; a form may name anything. */
+    static Optional<Decision> notItsOwn(Tx tx, EntryAdded entry, @Nullable String model, @Nullable String motor) {
+        Optional<String> wrongModel = model == null
+                ? Optional.empty()
+                : ModelStore.find(tx, model)
+                        .map(m -> RightTeam.whyNot(entry, "model " + m.name(), m.team()))
+                        .orElse(Optional.of("There is no such model; choose one of the list"));
+        if (wrongModel.isPresent()) {
+            return wrongModel.map(words -> Decision.refused("model", words));
+        }
+        return motor == null
+                ? Optional.empty()
+                : wrongMotor(tx, entry, motor).map(words -> Decision.refused("motor", words));
+    }
+
+    /** Why an entry may not fly with a motor, whoever asks for it; empty when it may. */
+    public static Optional<String> wrongMotor(Tx tx, EntryAdded entry, String motor) {
+        return MotorStore.find(tx, motor)
+                .map(m -> RightTeam.whyNot(entry, "motor " + m.tag(), m.team()))
+                .orElse(Optional.of("There is no such motor; choose one of the list"));
+    }
+
+    /** Why a motor is not flown as it is; empty when it may be, or there is none. */
+    static Optional<String> whyNotFlown(Tx tx, @Nullable String motor) {
+        return motor == null ? Optional.empty() : MotorLifeStore.find(tx, motor).flatMap(MotorLife::whyNotFlown);
+    }
+
+    /** Why an entry cannot have another attempt now; empty when it can. @param own its attempts so far */
+    public static Optional<String> whyNoMore(EntryAdded entry, Scoring scoring, List<AttemptNow> own) {
+        for (AttemptNow attempt : own) {
+            if (attempt.state().isOpen()) {
+                return Optional.of(entry.name() + "'s attempt " + attempt.number() + " is still "
+                        + attempt.state().word() + "; close it or give it up first");
+            }
+        }
+        return OfficialFlights.tally(own, scoring).flightsLeft() > 0
+                ? Optional.empty()
+                : Optional.of(entry.name() + " has had its " + scoring.flights().flights()
+                        + " attempts; the rules allow no more");
+    }
+}

@@ -1,0 +1,56 @@
+package org.skeinday.attempt.web;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.Readings;
+import org.skeinday.attempt.Timed;
+import org.skeinday.attempt.action.Doubts;
+import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.units.FlightTime;
+
+/** What the watches of the attempt on the card say, in a line. */
+final class WatchWords {
+    private WatchWords() {}
+
+    /** Who is ready, then what each has read. @param wanted as many watches as the rules ask for */
+    static String watches(Tx tx, AttemptNow attempt, Timed timed, int wanted) {
+        List<ReadingTaken> readings = Readings.thatCount(timed.readings());
+        if (readings.isEmpty()) {
+            int ready = timed.marks().ready().size();
+            int taken = WatchStore.watches(tx, attempt.id()).size();
+            return ready + " of " + wanted + " ready"
+                    + (taken > ready ? "; " + taken + (taken == 1 ? " is" : " are") + " taken" : "");
+        }
+        return readings.stream()
+                .map(r -> r.slot() + ": " + new FlightTime(r.durationMs()).text(2)
+                        + contacts(timed.marks().contacts(r.slot())))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String contacts(String words) {
+        return words.isEmpty() ? "" : " (" + words + ")";
+    }
+
+    /** While it is quiet nobody sees what another has measured. */
+    static String counted(List<ReadingTaken> readings) {
+        int in = Readings.thatCount(readings).size();
+        return in == 0 ? "none has a reading yet" : in + (in == 1 ? " has a reading" : " have a reading");
+    }
+
+    /** What the rule makes of the watches as they are, and how. */
+    static Optional<NowView.Line> wouldBe(Doubts doubts) {
+        try {
+            return doubts.watches().counted().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new NowView.Line(
+                            "by the rule",
+                            doubts.watches().reduce(doubts.rule().time()).how()));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty(); // of these the rule makes nothing: the caution says why
+        }
+    }
+}

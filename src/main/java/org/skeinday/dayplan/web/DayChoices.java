@@ -1,0 +1,77 @@
+package org.skeinday.dayplan.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.skeinday.attempt.Part;
+import org.skeinday.dayplan.AttemptAhead;
+import org.skeinday.dayplan.Person;
+import org.skeinday.dayplan.Setback;
+
+/** What may be tried on the day, what may be told of it, and what was told and is not over. */
+final class DayChoices {
+    private static final Map<String, String> OVER =
+            Map.of(Setback.AWAY, "Is back", Setback.REPAIR, "Is mended", Setback.RETRIEVAL, "Is down");
+
+    private final DayNow day;
+    private final DayWords words;
+
+    DayChoices(DayNow day, DayWords words) {
+        this.day = day;
+        this.words = words;
+    }
+
+    /** What a change may be tried on. */
+    List<DayView.Choice> toTry() {
+        List<DayView.Choice> choices = new ArrayList<>();
+        TreeSet<String> entries = new TreeSet<>();
+        TreeSet<String> motors = new TreeSet<>();
+        for (AttemptAhead attempt : day.day().attempts()) {
+            entries.add(attempt.entry());
+            motors.addAll(attempt.motors().keySet());
+        }
+        entries.forEach(e -> choices.add(new DayView.Choice("WINDOW_MOVES " + e, "the window of " + e + " moves by")));
+        for (Part part : Part.values()) {
+            choices.add(new DayView.Choice("PART_LONGER " + part.word(), part.word() + " takes longer each time, by"));
+        }
+        for (Person person : day.day().setting().crew()) {
+            if (!person.id().equals(SetbacksNow.VENUE)) {
+                choices.add(new DayView.Choice("PERSON_AWAY " + person.id(), words.name(person.id()) + " is away"));
+            }
+        }
+        motors.forEach(m -> choices.add(new DayView.Choice("MOTOR_OUT " + m, "motor " + m + " is out")));
+        day.day().ids().forEach(id -> choices.add(new DayView.Choice("ATTEMPT_OUT " + id, id + " is left out")));
+        return choices;
+    }
+
+    /** What may be told. */
+    List<DayView.Choice> toTell() {
+        List<DayView.Choice> tellable = new ArrayList<>();
+        day.crew().forEach(p -> tellable.add(new DayView.Choice(Setback.AWAY + " " + p, words.name(p) + " is away")));
+        day.entryNames().forEach((id, name) -> {
+            tellable.add(new DayView.Choice(Setback.REPAIR + " " + id, name + ": the model must be mended"));
+            tellable.add(new DayView.Choice(Setback.RETRIEVAL + " " + id, name + ": the model is stuck aloft"));
+        });
+        return tellable;
+    }
+
+    /** What was told and goes on, each with the word that ends it. */
+    List<DayView.Going> goingOn() {
+        return day.setbacks().stream()
+                .map(s -> new DayView.Going(s.id(), inWords(s), OVER.getOrDefault(s.kind(), "")))
+                .toList();
+    }
+
+    String inWords(Setback one) {
+        Integer lasts = one.lastsS();
+        String until = lasts == null
+                ? " for the rest of the day"
+                : ", until " + words.clock(one.fromMs() + (lasts + one.curesS()) * 1000L);
+        return switch (one.kind()) {
+            case Setback.REPAIR -> day.entryName(one.who()) + ": the model is mended" + until;
+            case Setback.RETRIEVAL -> day.entryName(one.who()) + ": the model is stuck aloft" + until;
+            default -> words.name(one.who()) + " is away" + until;
+        };
+    }
+}

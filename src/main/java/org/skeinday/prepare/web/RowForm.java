@@ -1,0 +1,69 @@
+package org.skeinday.prepare.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
+import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.exchange.Column;
+import org.skeinday.exchange.Day;
+import org.skeinday.exchange.DayRows;
+import org.skeinday.platform.http.Refusal;
+import org.skeinday.platform.record.Json;
+import org.skeinday.prepare.Thing;
+
+/** What a row's form brings, and which row of what it is about. */
+final class RowForm {
+    private static final TypeReference<Map<String, String>> CELLS = new TypeReference<>() {};
+
+    private RowForm() {}
+
+    /** @throws Refusal for a kind that nobody prepares */
+    static Thing thing(Context ctx) {
+        return Thing.ofPath(ctx.pathParam("kind"))
+                .orElseThrow(() -> Refusal.notFound("Nothing of that name is prepared here."));
+    }
+
+    /** Empty when there is no such row any more. */
+    static Optional<DayRows.RowText> row(Desk desk, Thing thing, Day day, String id) {
+        return DayRows.of(day, desk.zone(), thing.file()).stream()
+                .filter(row -> !id.isEmpty() && row.id().equals(id))
+                .findFirst();
+    }
+
+    /** Cells as they were typed, by column. */
+    static Map<String, String> typed(Context ctx, Thing thing) {
+        Map<String, String> typed = new LinkedHashMap<>();
+        for (Column column : DayRows.columns(thing.file())) {
+            List<String> values = ctx.formParams(Fields.parameter(column.name()));
+            typed.put(column.name(), String.join(" | ", values).strip());
+        }
+        return typed;
+    }
+
+    static String param(Context ctx, String name) {
+        String value = ctx.formParam(name);
+        return value == null ? "" : value;
+    }
+
+    /** Cells as a form hides them: what it showed. */
+    static String json(Map<String, String> cells) {
+        return Json.MAPPER.valueToTree(new TreeMap<>(cells)).toString();
+    }
+
+    /** The same read again; null where the form showed none. */
+    static @Nullable Map<String, String> cells(String json) {
+        if (json.isEmpty()) {
+            return null;
+        }
+        try {
+            return Json.MAPPER.readValue(json, CELLS);
+        } catch (JsonProcessingException e) {
+            throw Refusal.malformed("This form came without what it had shown. Load the page again and repeat it.");
+        }
+    }
+}

@@ -1,0 +1,172 @@
+package org.skeinday.prepare.web;
+
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.exchange.Column;
+import org.skeinday.exchange.Day;
+import org.skeinday.exchange.DayRows;
+import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.Refusal;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Answer;
+import org.skeinday.prepare.Preset;
+import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.action.PutRow;
+import org.skeinday.prepare.action.RemoveRow;
+
+/** The form of one row: a new one, one that is changed, one that is taken away. */
+final class RowPages {
+    private final Desk desk;
+
+    RowPages(Desk desk) {
+        this.desk = desk;
+    }
+
+    void register(Routes routes) {
+        routes.get("/prepare/{kind}/new", Role.CAPTAIN, this::fresh);
+        routes.get("/prepare/{kind}/row/{id}", Role.CAPTAIN, this::edit);
+        routes.post("/prepare/{kind}/save", Role.CAPTAIN, this::save);
+        routes.post("/prepare/{kind}/remove", Role.CAPTAIN, this::remove);
+    }
+
+    private void fresh(Context ctx) {
+        Thing thing = RowForm.thing(ctx);
+        Day day = desk.day();
+        Map<String, String> values = first(thing, day);
+        @Nullable String like = ctx.queryParam("like");
+        RowForm.row(desk, thing, day, like == null ? "" : like).ifPresent(row -> {
+            values.putAll(row.cells());
+            values.remove(thing.shown().get(0)); // its own name is its own
+        });
+        @Nullable String preset = ctx.queryParam("preset");
+        Preset.ofPath(preset == null ? "" : preset).ifPresent(p -> values.putAll(p.cells()));
+        show(ctx, thing, view(thing, day, "", "", "", values, Map.of()));
+    }
+
+    /** What a new one most likely has. */
+    private Map<String, String> first(Thing thing, Day day) {
+        Map<String, String> values = new HashMap<>();
+        for (Column column : DayRows.columns(thing.file())) {
+            values.put(column.name(), column.otherwise());
+        }
+        if (values.containsKey("event") && thing != Thing.CREW) {
+            day.next().ifPresent(event -> values.put("event", event.name()));
+        }
+        if (values.containsKey("team")) {
+            day.entries().stream().filter(e -> e.own()).findFirst().ifPresent(own -> values.put("team", own.team()));
+        }
+        if (thing == Thing.EVENTS) {
+            values.put("day", LocalDate.now(desk.clock()).toString());
+        }
+        if (thing == Thing.NOTES) {
+            values.put("when", Lists.minute(desk.clock()));
+        }
+        return values;
+    }
+
+    private void edit(Context ctx) {
+        Thing thing = RowForm.thing(ctx);
+        Day day = desk.day();
+        DayRows.RowText row = RowForm.row(desk, thing, day, ctx.pathParam("id"))
+                .orElseThrow(() -> Refusal.notFound("There is no such " + thing.one() + " any more."));
+        show(ctx, thing, view(thing, day, row.id(), RowForm.json(row.cells()), "", row.cells(), Map.of()));
+    }
+
+    private void show(Context ctx, Thing thing, FormView view) {
+        desk.page().show(ctx, thing.title(), "prepare/form.jte", view);
+    }
+
+    private FormView view(
+            Thing thing,
+            Day day,
+            String id,
+            String seen,
+            String problem,
+            Map<String, String> values,
+            Map<String, String> messages) {
+        String address = "/prepare/" + thing.path();
+        List<FormView.Preset> presets = Preset.all().stream()
+                .filter(p -> id.isEmpty() && p.thing() == thing)
+                .map(p -> new FormView.Preset(address + "/new?preset=" + p.path(), p.name()))
+                .toList();
+        return new FormView(
+                (id.isEmpty() ? "New " : "Change ") + thing.one(),
+                address,
+                address,
+                id,
+                seen,
+                problem,
+                !id.isEmpty() && !thing.isOfOneEvent() && thing != Thing.FLIGHTS,
+                new Fields(thing, day).of(values, messages),
+                presets);
+    }
+
+    private void save(Context ctx) {
+        Thing thing = RowForm.thing(ctx);
+        Map<String, String> typed = RowForm.typed(ctx, thing);
+        String id = RowForm.param(ctx, "id");
+        var put = new PutRow.Put(
+                thing.file(),
+                id.isEmpty() ? null : id,
+                typed,
+                RowForm.cells(RowForm.param(ctx, "seen")),
+                desk.zone().getId());
+        Answer answer = desk.forms().submit(ctx, "prepare.put", put);
+        String words = FormActs.words(ctx, answer);
+        if (words.isEmpty()) {
+            ctx.header("HX-Redirect", after(ctx, thing, typed));
+            ctx.status(204);
+            return;
+        }
+        again(ctx, thing, answer, words, typed);
+    }
+
+    /** To the list, or on to the next one like this. */
+    private String after(Context ctx, Thing thing, Map<String, String> typed) {
+        String list = "/prepare/" + thing.path();
+        if (!RowForm.param(ctx, "then").equals("another")) {
+            return list;
+        }
+        String own = typed.getOrDefault(thing.shown().get(0), "");
+        return DayRows.of(desk.day(), desk.zone(), thing.file()).stream()
+                .filter(row -> own.equals(row.cells().get(thing.shown().get(0))))
+                .findFirst()
+                .map(row -> list + "/new?like=" + row.id())
+                .orElse(list + "/new");
+    }
+
+    private void again(Context ctx, Thing thing, Answer answer, String words, Map<String, String> typed) {
+        Day day = desk.day();
+        String id = RowForm.param(ctx, "id");
+        Map<String, String> messages = answer instanceof Answer.Refused refused ? refused.fields() : Map.of();
+        boolean beside = messages.keySet().stream().anyMatch(column -> !column.isEmpty());
+        String seen = RowForm.row(desk, thing, day, id)
+                .map(row -> RowForm.json(row.cells()))
+                .orElse("");
+        String problem = beside && !messages.containsKey("") ? "Nothing was saved yet: see the marked fields." : words;
+        desk.page().fragment(ctx, "prepare/_form.jte", view(thing, day, id, seen, problem, typed, messages));
+    }
+
+    private void remove(Context ctx) {
+        Thing thing = RowForm.thing(ctx);
+        String id = RowForm.param(ctx, "id");
+        var remove = new RemoveRow.Remove(
+                thing.file(),
+                id,
+                RowForm.cells(RowForm.param(ctx, "seen")),
+                desk.zone().getId());
+        Answer answer = desk.forms().submit(ctx, "prepare.remove", remove);
+        String words = FormActs.words(ctx, answer);
+        if (words.isEmpty()) {
+            ctx.header("HX-Redirect", "/prepare/" + thing.path());
+            ctx.status(204);
+            return;
+        }
+        again(ctx, thing, answer, words, RowForm.typed(ctx, thing));
+    }
+}

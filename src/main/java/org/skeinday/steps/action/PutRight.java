@@ -1,0 +1,99 @@
+package org.skeinday.steps.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.platform.record.TapTime;
+import org.skeinday.steps.Corrected;
+import org.skeinday.steps.RunFact;
+import org.skeinday.steps.RunRules;
+import org.skeinday.steps.TakenBack;
+import org.skeinday.steps.store.ListStore;
+import org.skeinday.steps.store.RunStore;
+
+/** Taps that are put right: taken back as a slip, or corrected later with a reason. */
+public final class PutRight {
+    private final Said said;
+
+    /** @param said what values say elsewhere */
+    PutRight(Said said) {
+        this.said = said;
+    }
+
+    /** A tap was a slip. @param about id of the tick, reading or skip */
+    public record Undo(
+            String about, @Nullable Long serverMs, @Nullable Long boundMs) {}
+
+    /** What a tick said is put right later. @param done yes when the item was done after all, with this answer */
+    public record Correct(
+            String about,
+            String step,
+            String done,
+            @Nullable String answer,
+            String reason) {}
+
+    static Decision undo(Tx tx, ActContext context, Undo undo) {
+        RunFact undone = RunStore.fact(tx, undo.about()).orElse(null);
+        if (undone == null) {
+            return Decision.unknown("There is no such tap: it has not come in yet");
+        }
+        long atMs = TapTime.of(context, undo.serverMs(), undo.boundMs(), undone.atMs());
+        var fact = new TakenBack(
+                context.newId(0), undone.runId(), undone.id(), atMs, context.personOrNull(), context.device());
+        return RunRules.refuses(undone, fact, RunStore.PAUSES)
+                .map(no -> Decision.refused(Character.toUpperCase(no.charAt(0)) + no.substring(1)))
+                .orElseGet(() -> StepDeeds.decided(List.of(Fact.of("step.taken-back", fact))));
+    }
+
+    Decision correct(Tx tx, ActContext context, Correct correct) {
+        RunFact about = RunStore.fact(tx, correct.about()).orElse(null);
+        if (about == null) {
+            return Decision.unknown("There is no such tap any more; look again");
+        }
+        Optional<Decision> wrong = StepDeeds.wrongReason(correct.reason());
+        if (wrong.isPresent()) {
+            return wrong.get();
+        }
+        boolean done = correct.done().equals("yes");
+        @Nullable
+        String answer = correct.answer() == null || correct.answer().isBlank() || !done
+                ? null
+                : correct.answer().strip();
+        var fact = new Corrected(
+                context.newId(0),
+                about.runId(),
+                about.id(),
+                correct.step(),
+                done,
+                answer,
+                correct.reason().strip(),
+                context.now().toEpochMilli(),
+                context.personOrNull(),
+                context.device());
+        Optional<String> no = RunStore.begun(tx, about.runId())
+                .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision()))
+                .flatMap(list -> RunRules.refuses(list, fact));
+        if (no.isPresent()) {
+            return Decision.refused("answer", no.get());
+        }
+        List<Fact> facts = new ArrayList<>(List.of(Fact.of("step.corrected", fact)));
+        return StepDeeds.decided(facts, elsewhere(tx, context, fact));
+    }
+
+    /** A corrected value says the same elsewhere as one that is ticked, and is refused by the same rules. */
+    private Optional<Decision> elsewhere(Tx tx, ActContext context, Corrected fact) {
+        String answer = fact.answer();
+        if (answer == null) {
+            return Optional.empty();
+        }
+        return RunStore.begun(tx, fact.runId())
+                .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision())
+                        .flatMap(list -> list.step(fact.stepId()))
+                        .flatMap(step -> said.elsewhere(tx, context, run.subjectId(), step, answer)));
+    }
+}
