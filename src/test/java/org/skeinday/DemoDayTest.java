@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.WindowStore;
@@ -31,7 +32,9 @@ class DemoDayTest {
                 assertEquals("hosting", event.kind());
                 assertEquals(6, EntryStore.ofEvent(tx, event.id()).size());
                 FlownStore.own(tx).stream()
-                        .map(f -> Instant.ofEpochMilli(f.atMs()).atZone(clock.getZone()).getHour())
+                        .map(f -> Instant.ofEpochMilli(f.atMs())
+                                .atZone(clock.getZone())
+                                .getHour())
                         .forEach(hour -> assertTrue(hour >= 18 && hour < 20, "practice at " + hour));
                 assertEquals(14, MotorStore.all(tx).size());
                 long opens = WindowStore.ofEvent(tx, event.id()).get(0).opensAtMs();

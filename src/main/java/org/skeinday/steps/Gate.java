@@ -27,7 +27,9 @@ public final class Gate {
         public Optional<String> refused() {
             return isHeld()
                     ? Optional.of("Winding waits for: "
-                            + open.stream().map(Step::text).collect(Collectors.joining("; "))
+                            + open.stream()
+                                    .map(step -> "\u201c" + step.text() + "\u201d")
+                                    .collect(Collectors.joining(", "))
                             + ". The supervising adult may answer for it with a reason.")
                     : Optional.empty();
         }

@@ -52,7 +52,6 @@ class DayWalkBrowserIT {
             "/import/history",
             "/making",
             "/inspection",
-            "/attempt/plan",
             "/join/help",
             "/key-in",
             "/join",
@@ -157,7 +156,7 @@ class DayWalkBrowserIT {
 
     private void moments(String day) throws Exception {
         Visitor laptop = laptop();
-        String attempt = CalledAttempt.call(laptop);
+        String attempt = CalledAttempt.callWithItsMotor(laptop);
         look(day, "called");
         CalledAttempt.letWind(laptop, attempt);
         for (String to : List.of("winding", "holding", "released", "landed")) {

@@ -20,6 +20,19 @@ public final class CalledAttempt {
     /** @return the attempt's id */
     public static String call(Visitor laptop) throws IOException, InterruptedException {
         callOnly(laptop);
+        return watched(laptop);
+    }
+
+    /** The same with the motor that comes first for it. @return the attempt's id */
+    public static String callWithItsMotor(Visitor laptop) throws IOException, InterruptedException {
+        String now = laptop.get("/now").body();
+        String entry = value(now, "name=\"entry\" value=\"([^\"]+)\"");
+        String motor = value(now, "(?s)name=\"motor\".*?<option value=\"([^\"]+)\"");
+        expect200(laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor)));
+        return watched(laptop);
+    }
+
+    private static String watched(Visitor laptop) throws IOException, InterruptedException {
         String attempt = value(laptop.get("/timing/part").body(), "name=\"attempt\" value=\"([^\"]+)\"");
         expect200(laptop.form("/watch/take", Map.of("attempt", attempt, "slot", "1")));
         return attempt;

@@ -46,8 +46,9 @@ class GateTest {
         Gate.Verdict verdict = Gate.startWinding(run(PLACE), run(BEFORE), List.of());
         assertTrue(verdict.isHeld());
         assertEquals(
-                Optional.of("Winding waits for: Do eye-protection; Do mount; Do distances. The supervising adult may"
-                        + " answer for it with a reason."),
+                Optional.of(
+                        "Winding waits for: \u201cDo eye-protection\u201d, \u201cDo mount\u201d, \u201cDo distances\u201d. The supervising adult may"
+                                + " answer for it with a reason."),
                 verdict.refused());
     }
 

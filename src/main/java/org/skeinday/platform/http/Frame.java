@@ -14,6 +14,7 @@ import java.util.List;
  * @param pace the waits of the page's scripts
  * @param trouble what is wrong with the laptop just now, empty when nothing is
  * @param help what the page is for, sentence by sentence; empty where nothing is said
+ * @param foot whether there is a foot with help and the light of the screen; a refusal has none
  * @param light of this device's screen
  */
 public record Frame(
@@ -26,6 +27,7 @@ public record Frame(
         String pace,
         String trouble,
         List<String> help,
+        boolean foot,
         ScreenLight light) {
     public Frame {
         help = List.copyOf(help);

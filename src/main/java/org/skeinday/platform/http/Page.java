@@ -18,6 +18,7 @@ import org.skeinday.platform.record.Sha;
 
 /** Renders pages and fragments. Everything that a person reads goes through here, so that it is escaped. */
 public final class Page {
+    private static final int BAD_REQUEST = 400;
     private static final String MOMENT = "skeinday.moment";
     private final TemplateEngine engine;
     private final List<NavItem> nav;
@@ -155,6 +156,7 @@ public final class Page {
                     pace.forScripts(),
                     trouble.get(),
                     List.of(),
+                    false,
                     ScreenLight.of(context));
         }
         List<NavItem> own = nav.stream()
@@ -170,6 +172,7 @@ public final class Page {
                 pace.forScripts(),
                 trouble.get(),
                 helpOf(context.path()),
+                context.statusCode() < BAD_REQUEST,
                 ScreenLight.of(context));
     }
 

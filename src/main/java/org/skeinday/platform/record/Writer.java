@@ -137,11 +137,11 @@ public final class Writer implements Acts, AutoCloseable {
         }
         try {
             Batch.Outcome outcome = batches.write(batch);
-            trouble = ""; // before the answers: who has one must not see the old words any more
-            outcome.answers().forEach((pending, answer) -> pending.answer().complete(answer));
+            trouble = ""; // before the answers: who has one must not see the old words any more, nor an old page
             if (!outcome.topics().isEmpty()) {
                 publish.accept(outcome.topics(), outcome.n());
             }
+            outcome.answers().forEach((pending, answer) -> pending.answer().complete(answer));
         } catch (Batch.NotAppended e) {
             LOG.warn("The journal could not be written: {}", e.getMessage());
             diskFull(batch);

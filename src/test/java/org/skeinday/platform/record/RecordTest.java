@@ -15,6 +15,8 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -345,6 +347,21 @@ class RecordTest {
                         (topics, n) -> {})) {
             assertInstanceOf(Answer.DiskFull.class, writer.submit(NoteKind.act(1, "a")));
             assertEquals(List.of(), NoteKind.texts(record));
+        }
+    }
+
+    @Test
+    void who_has_an_answer_finds_it_published() throws Exception {
+        var told = new AtomicInteger();
+        try (Record record = Record.open(folder, NoteKind.projection(), Clock.systemUTC());
+                Writer writer = new Writer(record, List.of(NoteKind.ACT), Clock.systemUTC(), QUICK, (topics, n) -> {
+                    LockSupport.parkNanos(20_000_000); // an answer that came before would be read meanwhile
+                    told.incrementAndGet();
+                })) {
+            for (int i = 1; i <= 5; i++) {
+                assertInstanceOf(Answer.Saved.class, writer.submit(NoteKind.act(i, "n" + i)));
+                assertEquals(i, told.get(), "published before the answer");
+            }
         }
     }
 

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.platform.db.Database;
 import org.skeinday.platform.http.Frame;
-import org.skeinday.platform.http.ScreenLight;
 import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.ScreenLight;
 import org.skeinday.review.store.RecordedSeason;
 import org.skeinday.units.UnitSystem;
 
@@ -83,7 +83,8 @@ class EveningBenchmark {
     }
 
     private int rendered(String template, Object view) {
-        var frame = new Frame("Evening", "/evening", List.of(), "", "", "", "", "", List.of(), ScreenLight.DEVICE);
+        var frame =
+                new Frame("Evening", "/evening", List.of(), "", "", "", "", "", List.of(), true, ScreenLight.DEVICE);
         var output = new StringOutput(64 * 1024);
         engine.render(template, Map.of("frame", frame, "view", view), output);
         return output.toString().length();
