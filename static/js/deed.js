@@ -6,6 +6,7 @@ import { serverMoment, serverNow } from './clock.js';
 
 const SWALLOW_MS = 400;
 const sent = new Map(); // tap to the place where its words stand
+let refused = null; // the form whose value was refused last, and why
 let last = { what: '', at: -Infinity };
 
 const plain = (value) => (value === 'true' ? true : value === 'false' ? false : value);
@@ -29,18 +30,54 @@ function send(element) {
   if (what === last.what && performance.now() - last.at < SWALLOW_MS) return;
   last = { what, at: performance.now() };
   const id = newId();
-  const place = element.closest('article, .problem, details')?.querySelector('[data-tap-words]') ?? null;
+  const place = placeOf(element);
   sent.set(id, place);
-  if (place) place.textContent = 'on this tablet';
-  addTap(kind, TIMED.includes(kind) ? { ...told, ...serverMoment() } : told, id).then(tell);
+  refused = null;
+  if (place) say(place, 'on this tablet');
+  const typed = element instanceof HTMLFormElement ? new FormData(element) : null;
+  const says = typed ? (reason) => sayRefused(id, element, typed, reason) : null;
+  addTap(kind, TIMED.includes(kind) ? { ...told, ...serverMoment() } : told, id, says).then(tell);
 }
+
+const placeOf = (element) => element.closest('article, .problem, details')?.querySelector('[data-tap-words]') ?? null;
+
+function say(place, words, wrong = false) {
+  place.textContent = words;
+  place.classList.toggle('wrong', wrong);
+}
+
+// The same form in a part that came fresh meanwhile.
+const sameForm = (form) => (form.isConnected ? form : [...document.querySelectorAll('form[data-tap]')]
+  .find((one) => JSON.stringify(one.dataset) === JSON.stringify(form.dataset)));
+
+/** Says a refusal beside its field and puts the value back to be mended; false when nobody can see it there. */
+function sayRefused(id, form, typed, reason) {
+  const now = sameForm(form);
+  const place = now ? placeOf(now) : null;
+  if (!place || document.hidden) return false;
+  sent.delete(id);
+  refused = { form: now, reason };
+  say(place, `Not saved: ${reason}`, true);
+  typed.forEach((value, name) => {
+    const field = now.elements[name];
+    if (field && field.value === '') field.value = value;
+  });
+  return true;
+}
+
+// A fresh part knows nothing of it.
+document.addEventListener('skeinday:fresh', () => {
+  const now = refused && sameForm(refused.form);
+  const place = now ? placeOf(now) : null;
+  if (place) say(place, `Not saved: ${refused.reason}`, true);
+});
 
 async function tell() {
   const waiting = await kept();
   for (const [id, place] of sent) {
     const tap = waiting.find((one) => one.id === id);
     const words = tap ? (tap.reason ? `${tap.state}: ${tap.reason}` : tap.state) : 'Saved';
-    if (place?.isConnected) place.textContent = words;
+    if (place?.isConnected) say(place, words);
     if (!tap) sent.delete(id);
   }
 }

@@ -1,6 +1,6 @@
 // What is on this device only: shown on every page, since no page can be fetched while the laptop is away.
 import { asText, dismiss, kept } from './outbox.js';
-import { format } from './watchtime.js';
+import { tapWords } from './tapwords.js';
 
 const show = document.getElementById('entries-show');
 const place = document.getElementById('entries');
@@ -12,18 +12,10 @@ function element(name, words, attributes = {}) {
   return made;
 }
 
-function wordsOf({ kind, content }) {
-  const watch = content.slot ? `, watch ${content.slot}` : '';
-  if (kind === 'watch.release') return `Release${watch}`;
-  if (kind === 'watch.mark') return `Key ${content.what}${watch}`;
-  if (kind === 'watch.landing') return `Landing after ${format(content.ms)}${watch}`;
-  return kind;
-}
-
 function line(tap) {
   const item = element('li', '');
-  const at = new Date(tap.at).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit', second: '2-digit' });
-  item.append(element('b', wordsOf(tap)), element('span', `${at} · ${tap.who}`, { class: 'quiet' }));
+  const at = new Date(tap.at).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit', second: '2-digit', hourCycle: 'h23' });
+  item.append(element('b', tapWords(tap)), element('span', `${at} · ${tap.who}`, { class: 'quiet' }));
   item.append(element('span', tap.reason ? `${tap.state}: ${tap.reason}` : tap.state));
   if (tap.state === 'needs a look') item.append(deleting(tap));
   return item;

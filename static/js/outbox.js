@@ -32,8 +32,15 @@ async function changed() {
   others?.postMessage('changed');
 }
 
-/** Keeps a tap and sends it as soon as that is possible; answers its id when it is safe on this device. */
-export async function addTap(kind, content, id = newId()) {
+// Who reads a refusal that comes at once: id to what says it on the page and answers whether it could.
+const atOnce = new Map();
+
+/**
+ * Keeps a tap and sends it as soon as that is possible; answers its id when it is safe on this device. Where it is refused
+ * in its first try and says(reason) answers true, a person has seen so: it is not kept as one that needs a look.
+ */
+export async function addTap(kind, content, id = newId(), says = null) {
+  if (says) atOnce.set(id, says);
   await put({ id, kind, content, at: new Date().toISOString(), device: meta('device'), who: meta('who'), order: Date.now() + Math.random(), state: HERE });
   await changed();
   flush();
@@ -121,11 +128,15 @@ async function settleAll(taps, answers) {
 }
 
 async function settle({ id, state, reason }) {
-  if (state === 'saved') await remove(id);
+  const says = atOnce.get(id);
+  atOnce.delete(id);
+  if (state === 'saved' || (state === 'refused' && says?.(reason))) await remove(id);
   else if (state === 'refused') await change(id, (tap) => tap.state === HERE, { state: 'needs a look', reason });
 }
 
+// What has waited is no answer at once any more, whoever looks.
 function later() {
+  atOnce.clear();
   failures = Math.min(failures + 1, 5);
   const most = Math.min(pace.retry, pace.retry / 16 * 2 ** failures);
   timer = setTimeout(() => flush(), most * (0.5 + 0.5 * Math.random()));

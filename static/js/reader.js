@@ -120,8 +120,9 @@ function start(place) {
     const count = turns();
     const per = number(told.perMark);
     set(find('torque'), per === null ? `${state.level} marks` : `${(state.level * per).toFixed(2)} ${told.unit}`);
-    set(find('phase'), WORDS[state.phase]);
-    set(find('word'), word(count));
+    find('torque').hidden = broke; // then only one thing is to be read
+    set(find('phase'), broke ? '' : WORDS[state.phase]);
+    set(find('word'), broke ? WORDS.broke : word(count));
     set(find('mark'), state.phase === 'stopped' && told.backOff ? `back off${told.wanted ? ` to ${told.wanted},` : ''} ${told.backOff} crank turns at least` : standAt(count));
     set(find('near'), near());
     set(find('next'), NEXT[state.phase]?.[1] ?? '');

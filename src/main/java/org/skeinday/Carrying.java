@@ -47,10 +47,10 @@ final class Carrying {
         @Override
         public Integer call() throws Exception {
             if (!Files.isDirectory(dir) && !OneFile.isOne(dir)) {
-                throw new ParameterException(spec.commandLine(), "There is no folder " + dir);
+                throw new ParameterException(spec.commandLine(), "There is no folder " + dir.toAbsolutePath());
             }
             var texts = Files.isDirectory(dir) ? DayFolder.read(dir) : OneFile.read(dir);
-            Exchange.Taken taken = Exchange.take(folder("skeinday"), texts, 0, clock, random);
+            Exchange.Taken taken = Exchange.take(makeable(folder("skeinday")), texts, 0, clock, random);
             if (OneFile.isOne(dir)) {
                 taken = taken.inside(String.valueOf(dir.getFileName()));
             }

@@ -2,12 +2,15 @@ package org.skeinday;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.net.BindException;
+import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
@@ -19,14 +22,17 @@ import org.skeinday.platform.record.Json;
 import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Verify;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** The commands that need the whole program. */
 final class Commands {
     private static final int USUAL_PORT = 8420;
+    private static final int PORT_TAKEN = 3;
 
     private Commands() {}
 
@@ -48,7 +54,20 @@ final class Commands {
         Path data;
 
         Path folder(String usual) {
+            if (data != null && Files.isRegularFile(data)) {
+                throw new ParameterException(
+                        spec.commandLine(), data + " is a file, not a folder: name a folder with --data.");
+            }
             return (data == null ? DataFolder.usual(usual) : data).toAbsolutePath();
+        }
+
+        /** The same folder, which need not be there yet. */
+        Path makeable(Path folder) throws IOException {
+            Optional<String> why = DataFolder.whyNot(folder);
+            if (why.isPresent()) {
+                throw new IOException(why.get());
+            }
+            return folder;
         }
 
         /** The same folder, when there is a record in it. */
@@ -65,9 +84,22 @@ final class Commands {
         }
     }
 
+    /** A port as it is typed. */
+    static final class Port implements ITypeConverter<Integer> {
+        private static final int MOST = 65_535;
+
+        @Override
+        public Integer convert(String typed) {
+            if (!typed.matches("\\d{1,5}") || Integer.parseInt(typed) > MOST) {
+                throw new TypeConversionException("'" + typed + "' is no port; name a number from 0 to " + MOST);
+            }
+            return Integer.valueOf(typed);
+        }
+    }
+
     /** Commands that keep a server running. */
     abstract static class Serving extends OnFolder {
-        @Option(names = "--port", description = "the last one used, at first " + USUAL_PORT)
+        @Option(names = "--port", converter = Port.class, description = "the last one used, at first " + USUAL_PORT)
         @Nullable
         Integer port;
 
@@ -90,7 +122,28 @@ final class Commands {
         @Option(names = "--new-pin", description = "make a new PIN for the coach and tell it once")
         boolean newPin;
 
+        /** Whether another program listens there, asked before a new folder is made. Its own words, when it does. */
+        boolean isBusy(Path folder) throws IOException {
+            int wanted = port(folder);
+            if (wanted == 0 || DataFolder.holdsRecord(folder)) {
+                return false; // what runs there may be this very folder: that is told by its lock
+            }
+            try (ServerSocket free = new ServerSocket(wanted)) {
+                return !free.isBound();
+            } catch (BindException e) {
+                sayBusy(wanted);
+                return true;
+            }
+        }
+
+        private void sayBusy(int busy) {
+            spec.commandLine()
+                    .getErr()
+                    .println("Port " + busy + " is in use. Name another one, for example --port " + (busy + 1) + ".");
+        }
+
         int serve(Path folder) throws Exception {
+            DataFolder.make(folder);
             App app;
             try {
                 app = App.start(
@@ -103,10 +156,8 @@ final class Commands {
                 }
                 throw e;
             } catch (PortTaken e) {
-                spec.commandLine()
-                        .getErr()
-                        .println(e.getMessage() + ". Name another one, for example --port " + (e.port() + 1) + ".");
-                return 3;
+                sayBusy(e.port());
+                return PORT_TAKEN;
             }
             Files.writeString(folder.resolve("port"), String.valueOf(app.port()));
             sayReady(app, folder, newPin ? app.renewPin(new SecureRandom()) : app.newPin());
@@ -114,7 +165,8 @@ final class Commands {
             if (open) {
                 Opening.of("http://localhost:" + app.port() + "/");
             }
-            Stopping.when(app::close, Pace.normal().close(), spec.commandLine().getErr());
+            Stopping.when(
+                    app::close, Pace.normal().close(), out(), spec.commandLine().getErr());
             new CountDownLatch(1).await(); // from here on only a signal ends the program
             return 0;
         }
@@ -142,9 +194,6 @@ final class Commands {
         private int port(Path folder) throws IOException {
             Path kept = folder.resolve("port");
             if (port != null) {
-                if (port < 0 || port > 65_535) {
-                    throw new ParameterException(spec.commandLine(), "--port must be 0 to 65535, but was " + port);
-                }
                 return port;
             }
             return Files.exists(kept) ? Integer.parseInt(Files.readString(kept).strip()) : USUAL_PORT;
@@ -180,7 +229,8 @@ final class Commands {
     static final class Serve extends Serving {
         @Override
         public Integer call() throws Exception {
-            return serve(folder("skeinday"));
+            Path folder = makeable(folder("skeinday"));
+            return isBusy(folder) ? PORT_TAKEN : serve(folder);
         }
     }
 
@@ -195,7 +245,10 @@ final class Commands {
 
         @Override
         public Integer call() throws Exception {
-            Path folder = folder("skeinday-demo");
+            Path folder = makeable(folder("skeinday-demo"));
+            if (isBusy(folder)) {
+                return PORT_TAKEN;
+            }
             if (fresh && Files.exists(folder)) {
                 setAside(folder);
             }

@@ -1,8 +1,11 @@
 package org.skeinday;
 
+import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Where data is kept when nobody says otherwise. */
@@ -26,6 +29,40 @@ final class DataFolder {
     static boolean holdsRecord(Path folder) {
         return Stream.of("journal.jsonl", "skeinday-folder.txt", "skeinday.mv.db")
                 .anyMatch(name -> Files.exists(folder.resolve(name)));
+    }
+
+    /**
+     * Why this cannot become a data folder, and what would be right; empty when it is one or can be made.
+     *
+     * @param folder absolute
+     */
+    static Optional<String> whyNot(Path folder) {
+        Path there = folder;
+        while (!Files.exists(there) && there.getParent() != null) {
+            there = there.getParent();
+        }
+        if (!Files.exists(there)) {
+            return Optional.of(there + " is not there: plug it in, or name another folder with --data.");
+        }
+        if (!Files.isDirectory(there)) {
+            return Optional.of(there + " is a file, not a folder: name a folder with --data.");
+        }
+        return there.equals(folder) || Files.isWritable(there)
+                ? Optional.empty()
+                : Optional.of("The data folder " + folder + " cannot be made: nothing may be written in " + there
+                        + ". Choose another with --data, or ask for the right to write there.");
+    }
+
+    /** Makes it where it is not there yet. @throws IOException in plain words when the system does not let it */
+    static void make(Path folder) throws IOException {
+        try {
+            Files.createDirectories(folder);
+        } catch (FileSystemException e) { // its own message is no more than the path
+            throw new IOException(
+                    "The data folder " + folder + " cannot be made: the system lets nothing be written at "
+                            + e.getFile() + ". Choose another with --data, or ask for the right to write there.",
+                    e);
+        }
     }
 
     private static Path orElse(String variable, Path otherwise) {

@@ -48,7 +48,7 @@ final class Keeping {
             Path folder = existing(folder("skeinday"));
             if (also != null) {
                 if (!Files.isDirectory(also)) {
-                    throw new ParameterException(spec.commandLine(), "There is no folder " + also);
+                    throw new ParameterException(spec.commandLine(), "There is no folder " + also.toAbsolutePath());
                 }
                 Files.writeString(folder.resolve(Backups.SECOND), also.toAbsolutePath() + "\n");
                 out().println("Backups are made in " + also + ", too.");
@@ -72,9 +72,9 @@ final class Keeping {
         @Override
         public Integer call() throws Exception {
             if (!Files.isDirectory(backup)) {
-                throw new ParameterException(spec.commandLine(), "There is no folder " + backup);
+                throw new ParameterException(spec.commandLine(), "There is no folder " + backup.toAbsolutePath());
             }
-            Path folder = folder("skeinday");
+            Path folder = makeable(folder("skeinday"));
             Backup.Made made = Backup.restore(backup, folder, Clock.systemUTC().instant());
             out().println(made.records() + " records are in " + folder
                     + ". What was there is in its set-aside folder.");

@@ -11,6 +11,7 @@ public final class Main {
     public static void main(String[] args) {
         var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.setProperty(Skeinday.USUAL_FOLDER, DataFolder.usual("skeinday").toString());
         int code = Skeinday.run(args, out, err, Commands.all());
         out.flush();
         err.flush();

@@ -9,6 +9,7 @@ import org.skeinday.attempt.action.AttemptDeeds;
 import org.skeinday.attempt.action.PlaceReopens;
 import org.skeinday.attempt.action.ResultDeeds;
 import org.skeinday.attempt.action.SaidInLists;
+import org.skeinday.attempt.action.UseEvent;
 import org.skeinday.attempt.action.WatchDeeds;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.AttemptFacts;
@@ -106,6 +107,7 @@ final class Parts {
         kinds.addAll(AttemptDeeds.kinds());
         kinds.addAll(ResultDeeds.kinds());
         kinds.addAll(AimDeeds.kinds());
+        kinds.addAll(UseEvent.kinds());
         kinds.addAll(AfterFlight.kinds());
         kinds.addAll(WatchDeeds.kinds());
         kinds.addAll(WindingGate.kinds(record.people()::names));

@@ -22,9 +22,13 @@ final class Stopping {
     }
 
     /** Closes when the program is told to end, and ends it: without this a signal's own number would be its code. */
-    static void when(Close close, Duration most, PrintWriter err) {
+    static void when(Close close, Duration most, PrintWriter out, PrintWriter err) {
+        Close andSaid = () -> {
+            close.run();
+            say(out, "Stopped. Everything is saved.");
+        };
         Runtime.getRuntime()
-                .addShutdownHook(new Thread(() -> Runtime.getRuntime().halt(code(close, most, err)), "stopping"));
+                .addShutdownHook(new Thread(() -> Runtime.getRuntime().halt(code(andSaid, most, err)), "stopping"));
     }
 
     /** @return the exit code, after at most so long */

@@ -26,9 +26,13 @@ import picocli.CommandLine.Spec;
             "  skeinday curve readings.csv --at 1200 --mass 1.7g",
             "  skeinday dayplan day.json --json",
             "",
+            "Data folder: ${sys:" + Skeinday.USUAL_FOLDER + ":-the system's usual place}, unless --data names another.",
             "Exit codes: 0 ok, 2 usage, 3 port, 4 already running, 5 data damaged, 6 disk or permission."
         })
 public final class Skeinday implements Runnable {
+    /** The system property that tells the help where data is kept when nobody says otherwise. */
+    public static final String USUAL_FOLDER = "skeinday.usual";
+
     @Spec
     @SuppressWarnings("NullAway.Init") // picocli sets it
     private CommandSpec spec;
@@ -49,18 +53,18 @@ public final class Skeinday implements Runnable {
     /** Runs the command line. @param more commands that need the whole program @return the exit code */
     public static int run(String[] args, PrintWriter out, PrintWriter err, Object... more) {
         CommandLine line = new CommandLine(new Skeinday());
+        for (Object command : more) {
+            line.addSubcommand(command);
+        }
         line.addSubcommand(new WindingCommand());
         line.addSubcommand(new OfficialTimeCommand());
         line.addSubcommand(new BreakRiskCommand());
         line.addSubcommand(new CurveCommand());
         line.addSubcommand(new DayPlanCommand());
-        for (Object command : more) {
-            line.addSubcommand(command);
-        }
         line.setOut(out);
         line.setErr(err);
         line.setParameterExceptionHandler((e, given) -> {
-            err.println(String.valueOf(e.getMessage()).replace('\n', ' '));
+            err.println(Complaint.of(e));
             err.flush();
             return 2;
         });

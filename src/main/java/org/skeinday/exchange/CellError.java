@@ -18,6 +18,9 @@ public record CellError(String file, int line, String column, String wrong, Stri
 
     /** The same beside a field: what is right in a file (to leave a line out) is not right in a form. */
     public String inForm() {
+        if (right.equals(Row.FILL_IN)) {
+            return "Needed: type it in.";
+        }
         String better = right.startsWith("leave this line out")
                 ? "choose another, or change that one"
                 : right.replace(" in terms.csv", " of the event")

@@ -6,15 +6,24 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the word that somebody most likely meant. */
-final class Nearest {
+public final class Nearest {
     private Nearest() {}
 
     /** The known word with the fewest letters changed (Levenshtein's distance); empty without known words. */
-    static Optional<String> to(String typed, Collection<String> known) {
+    public static Optional<String> to(String typed, Collection<String> known) {
         String wanted = typed.toLowerCase(Locale.ROOT);
         return known.stream()
                 .min(Comparator.comparingInt((String word) -> distance(wanted, word.toLowerCase(Locale.ROOT)))
                         .thenComparing(Comparator.naturalOrder()));
+    }
+
+    /** The same, but only where it may well have been meant: begun alike, or with at most two letters changed. */
+    public static Optional<String> close(String typed, Collection<String> known) {
+        return known.stream()
+                .filter(word -> word.length() > 2 && typed.length() > 2)
+                .filter(word -> word.startsWith(typed) || typed.startsWith(word))
+                .findFirst()
+                .or(() -> to(typed, known).filter(word -> distance(typed, word) <= 2));
     }
 
     static int distance(String one, String other) {

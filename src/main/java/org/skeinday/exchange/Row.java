@@ -12,6 +12,9 @@ import org.jspecify.annotations.Nullable;
 
 /** One line of a file. What cannot be read is noted once, with its place; the row then counts as wrong. */
 final class Row {
+    /** What is right for an empty cell of a file; a form of one row has other words for it. */
+    static final String FILL_IN = "fill it in on every row";
+
     /** Control characters but tab and line ends, and signs that turn the direction of writing around. */
     private static final Pattern STRANGE =
             Pattern.compile("[\\p{Cc}&&[^\\t\\n\\r]]|[\\u202A-\\u202E\\u2066-\\u2069]|[\\uFFFE\\uFFFF]"
@@ -74,7 +77,7 @@ final class Row {
     private void check(Column column) {
         String text = cell(column.name());
         if (text.isEmpty() && column.must()) {
-            error(column.name(), "this is empty", "fill it in on every row");
+            error(column.name(), "this is empty", FILL_IN);
         } else if (text.indexOf('\uFFFD') >= 0) {
             error(
                     column.name(),

@@ -2,6 +2,7 @@ package org.skeinday.prepare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.skeinday.exchange.Day;
 
 /** What a coach does first, and then, until a day can be flown. */
@@ -31,7 +32,11 @@ public final class Steps {
                 "Say what the event asks beside its rules: help, mass limits, the flight log, the time to protest.");
         step(steps, Thing.MODELS, day.models().size(), "Add your models, each with its direction and hook distance.");
         step(steps, Thing.BATCHES, day.batches().size(), "Add the batches of strip that your motors are made of.");
-        step(steps, Thing.MOTORS, day.motors().size(), "Add your motors: tag, loop and mass are enough to begin.");
+        step(
+                steps,
+                Thing.MOTORS,
+                day.motors().size(),
+                "Add your motors: tag, batch, team, loop and mass are enough to begin.");
         step(steps, Thing.CREW, day.crew().size(), "Add who helps, and what each is cleared for.");
         step(
                 steps,
@@ -45,6 +50,17 @@ public final class Steps {
                 day.more().stations().size(),
                 "Set up a winding place: mount and pull test, winder, meter.");
         return List.copyOf(steps);
+    }
+
+    /** The next step that is open, after this one first, then from the beginning; empty when all are done. */
+    public static Optional<Step> next(Day day, Thing after) {
+        List<Step> steps = of(day);
+        int here = steps.stream().map(Step::thing).toList().indexOf(after);
+        List<Step> open = steps.stream().filter(step -> !step.done()).toList();
+        return open.stream()
+                .filter(step -> steps.indexOf(step) > here)
+                .findFirst()
+                .or(() -> open.stream().findFirst());
     }
 
     private static void step(List<Step> steps, Thing thing, int count, String toDo) {

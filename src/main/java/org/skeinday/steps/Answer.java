@@ -24,6 +24,8 @@ public enum Answer {
     /** The winding place's verdict, which the program fills in: clear, or how many things are too close. */
     PLACE;
 
+    private static final String BARE = "[0-9]{1,6}([.,][0-9]{1,6})?";
+
     public static final List<String> WORDS = Must.words(values());
 
     public String word() {
@@ -37,6 +39,22 @@ public enum Answer {
 
     public boolean isValue() {
         return this != OK;
+    }
+
+    /**
+     * What people type, as it is kept: a unit that the item names may be typed or left out, and a decimal comma is as
+     * good as a point.
+     */
+    public String plain(String typed) {
+        String text = typed.strip();
+        return switch (this) {
+            case NEWTONS ->
+                text.replaceFirst("(?i)(?<=[0-9]) ?(n|newtons?)$", "").replace(',', '.');
+            case RATIO -> text.replaceFirst("(?<=[0-9]) ?(: ?1|to 1)$", "").replace(',', '.');
+            case LANE_LENGTH -> text.matches(BARE) ? text + " m" : text;
+            case MASS -> text.matches(BARE) ? text + " g" : text;
+            default -> text;
+        };
     }
 
     /** Why this text is no such answer, and what would be one; empty when it is. */

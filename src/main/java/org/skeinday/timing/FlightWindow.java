@@ -99,7 +99,8 @@ public record FlightWindow(long opensMs, long closesMs, long lastCallMs) {
                 words + ", but the two clocks may differ by " + seconds(boundMs) + ": a person decides");
     }
 
+    /** Near an end every millisecond counts; from a minute on, whole seconds in minutes are easier to read. */
     private static String seconds(long ms) {
-        return new FlightTime(ms).seconds(2) + " s";
+        return ms < 60_000 ? new FlightTime(ms).seconds(2) + " s" : new FlightTime(ms - ms % 1_000).text(0);
     }
 }

@@ -57,8 +57,8 @@ public record Watches(List<WatchReading> readings) {
         List<String> reasons = new ArrayList<>();
         int count = counted().size();
         if (readings.size() < rule.wanted()) {
-            reasons.add("Of " + rule.wanted() + " watches " + readings.size()
-                    + " are heard of. Wait for the others, or say that they failed.");
+            reasons.add("Of " + rule.wanted() + " watches " + readings.size() + (readings.size() == 1 ? " is" : " are")
+                    + " heard of. Wait for the others, or say that they failed.");
         }
         if (count == 1 && rule.wanted() > 1 && rule.ifOne() == WatchesRule.IfOne.PERSON) {
             reasons.add("One watch is left: " + counted().get(0).words() + aside("; ") + ". Say whether it counts.");

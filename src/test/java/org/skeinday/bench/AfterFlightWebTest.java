@@ -112,7 +112,11 @@ class AfterFlightWebTest {
         String held = other.get("/winding").body();
         assertTrue(held.contains("data-since=") && held.contains("bleed not known, hold at most 60 s"), held);
         laptop.tap("wind.mark", content().put("wind", id + "-0").put("step", -1).put("elapsedMs", 50));
-        fly();
+        move("released");
+        assertTrue(laptop.get("/winding").body().contains("The flight is on its way. "));
+        move("landed");
+        String landed = laptop.get("/winding").body();
+        assertTrue(landed.contains("It has landed. ") && !landed.contains("on its way"), landed);
         String told = laptop.form(
                         "/winding/count", Map.of("wind", id + "-0", "atFull", "", "stop", "80", "backOff", "4"))
                 .body();
@@ -196,6 +200,7 @@ class AfterFlightWebTest {
         app = Demo.startEmpty(root.resolve("day"));
         laptop = new Visitor(app.port(), "", 74);
         String again = laptop.get("/winding?flight=" + attempt).body();
+        assertTrue(again.contains(">To Winding</a>"), "no attempt is under way");
         assertTrue(again.contains("touched a wall") && again.contains("1630 motor turns"), "after a rebuild");
     }
 

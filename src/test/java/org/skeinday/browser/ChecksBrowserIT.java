@@ -1,5 +1,6 @@
 package org.skeinday.browser;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -78,12 +79,34 @@ class ChecksBrowserIT {
         Sight.waitFor(phone, "Arrival and unpacking is done.");
         Sight.waitFor(phone, "Mount pulled");
         Sight.look(phone, "checks-place-phone");
+        aRefusedValueStaysBesideItsFieldAndIsMended();
         Sight.touch(
                 tablet,
                 b -> b.findElement(By.partialLinkText("Arrival and unpacking is done"))
                         .click());
         Sight.waitFor(tablet, "left out: no thermometer here");
         Sight.look(tablet, "checks-done");
+    }
+
+    /** The person who typed it reads why at once: it is nothing to look at on every page from then on. */
+    private void aRefusedValueStaysBesideItsFieldAndIsMended() {
+        Sight.touch(phone, b -> b.findElement(By.id("answer-mount-pulled")).sendKeys("eight"));
+        Sight.touch(
+                phone,
+                b -> b.findElement(By.cssSelector("#item-mount-pulled .tick-value button"))
+                        .click());
+        Sight.waitFor(phone, "Not saved: 'eight' is no number");
+        assertFalse(phone.findElement(By.id("connection-line")).isDisplayed(), "no entry to look at");
+        assertEquals("eight", phone.findElement(By.id("answer-mount-pulled")).getDomProperty("value"));
+        Sight.touch(phone, b -> {
+            b.findElement(By.id("answer-mount-pulled")).clear();
+            b.findElement(By.id("answer-mount-pulled")).sendKeys("60");
+            b.findElement(By.cssSelector("#item-mount-pulled .tick-value button"))
+                    .click();
+        });
+        Sight.waitFor(phone, "60 · ");
+        assertFalse(Sight.text(phone).contains("Not saved"), Sight.text(phone));
+        assertFalse(phone.findElement(By.id("connection-line")).isDisplayed());
     }
 
     @Test

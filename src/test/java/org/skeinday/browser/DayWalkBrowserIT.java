@@ -84,6 +84,7 @@ class DayWalkBrowserIT {
     private final List<String> faults = new ArrayList<>();
     private final ChromeDriver browser = Browsers.of(Browsers.Size.LAPTOP);
     private App app;
+    private long visits;
 
     /** Width and height in CSS px. */
     private enum Screen {
@@ -146,7 +147,7 @@ class DayWalkBrowserIT {
     }
 
     private Visitor laptop() {
-        return new Visitor(app.port(), "", 21);
+        return new Visitor(app.port(), "", ++visits); // each with ids of its own
     }
 
     private void kind(String kind) throws Exception {

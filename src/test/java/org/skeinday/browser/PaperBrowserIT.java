@@ -177,6 +177,23 @@ class PaperBrowserIT {
         }
     }
 
+    /** The page Prepare promises one sheet. */
+    @Test
+    void the_guide_prints_on_one_sheet() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            for (Sheet sheet : SHEETS) {
+                if (sheet.name.equals("A5")) {
+                    continue;
+                }
+                try (PDDocument pdf = print(app, "/guide", sheet)) {
+                    assertEquals(1, pdf.getNumberOfPages(), sheet.name);
+                    assertHas(text(pdf, 1), "A day with Skeinday", "Caution.", "Evening", "Join");
+                    assertBlack(pdf);
+                }
+            }
+        }
+    }
+
     /** About 40 s a card: at two strokes a second that is 80 strokes. */
     @Test
     void a_card_is_keyed_in_with_the_keyboard_alone_in_at_most_eighty_strokes() throws Exception {

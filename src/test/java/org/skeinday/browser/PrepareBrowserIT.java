@@ -156,6 +156,29 @@ class PrepareBrowserIT {
     }
 
     @Test
+    void a_preset_that_is_pressed_keeps_what_was_typed() throws Exception {
+        app = Demo.startEmpty(root.resolve("preset"));
+        try (App open = app) {
+            laptop.get("http://localhost:" + open.port() + "/prepare/events/new");
+            fill("name", "Reed Cup");
+            fill("hall", "Reed Hall");
+            fill("kind", "hosting");
+            laptop.findElement(By.cssSelector("details.presets summary")).click();
+            press("Two watches, mean, whole seconds down; best two of six");
+            new WebDriverWait(laptop, Duration.ofSeconds(15))
+                    .ignoring(WebDriverException.class)
+                    .until(b -> "6".equals(b.findElement(By.name("attempts")).getDomProperty("value")));
+            assertEquals("Reed Cup", laptop.findElement(By.name("name")).getDomProperty("value"));
+            assertEquals("Reed Hall", laptop.findElement(By.name("hall")).getDomProperty("value"));
+            assertEquals("hosting", laptop.findElement(By.name("kind")).getDomProperty("value"));
+            press("Save");
+            waitFor(".saved", "Saved: Reed Cup.");
+            press("Next: Terms");
+            waitFor("h1", "Terms");
+        }
+    }
+
+    @Test
     void files_are_looked_through_first_and_errors_stand_with_their_cells() throws Exception {
         app = Demo.startEmpty(root.resolve("files"));
         try (App open = app) {

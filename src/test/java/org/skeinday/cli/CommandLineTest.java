@@ -90,8 +90,12 @@ class CommandLineTest {
                 "winding --loop 18.5in --breaking-turns NaN --ratio 10 --use 1 --finish 11in|--breaking-turns",
                 "winding --loop 18.5in --breaking-turns 2700 --ratio 10 --use 1 --finish 110in|finish",
                 "winding --loop 18.5in --breaking-turns 2700 --ratio 10 --use 1 --finish 11in --lane 1cm|lane",
-                "fly|fly",
-                "--nothing|--nothing"
+                "winding --loop|--loop needs a value",
+                "winding --loop 18.5in --use x|--use: 'x' is not a whole number",
+                "official-time --take mean --round down --to 1 --jso 61.2|no option --jso of official-time. Did you mean --json?",
+                "windin --loop 18.5in|There is no command windin. Did you mean winding?",
+                "fly|There is no command fly. See --help.",
+                "--nothing|There is no option --nothing. See --help."
             })
     void a_bad_value_is_one_clear_line_and_exit_2(String line, String said) {
         assertEquals(2, run(line));

@@ -1,6 +1,7 @@
 package org.skeinday.fault;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -95,6 +96,7 @@ class StartFaultIT {
                     Program.listen("serve", "--data", root.resolve("two").toString(), "--port", String.valueOf(port));
             assertEquals(3, said.exitCode(), said.text());
             assertTrue(said.text().contains("Port " + port + " is in use. Name another one"), said.text());
+            assertFalse(Files.exists(root.resolve("two")), "no record is begun for it");
             program.kill();
         }
     }

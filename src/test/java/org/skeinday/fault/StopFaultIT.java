@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.Await;
 import org.skeinday.Program;
 import org.skeinday.Visitor;
 import org.skeinday.platform.http.Pace;
@@ -57,6 +59,7 @@ class StopFaultIT {
                 long took = (System.nanoTime() - begun) / 1_000_000;
                 longest = Math.max(longest, took);
                 assertTrue(took <= Pace.normal().close().toMillis() + END_MS, "stop " + stop + " took " + took + " ms");
+                Await.until(Duration.ofSeconds(5), () -> program.said().contains("Stopped. Everything is saved."));
             } finally {
                 program.kill();
             }

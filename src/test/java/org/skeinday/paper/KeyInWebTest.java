@@ -78,7 +78,7 @@ class KeyInWebTest {
         Map<String, String> apart = new HashMap<>(Map.of("watch-2", "1:43.92", "note", ""));
         wrong("note", "are 0.31 s apart, more than 0.3 s", key(curlew, apart));
         apart.put("watch-2", "");
-        wrong("note", "Of 2 watches 1 are heard of", key(curlew, apart));
+        wrong("note", "Of 2 watches 1 is heard of", key(curlew, apart));
         apart.put("note", "the other watch fell");
         assertEquals(200, key(curlew, apart).statusCode());
         assertTrue(laptop.get("/results").body().contains("In doubt: the other watch fell"));

@@ -124,6 +124,25 @@ class ChecklistTest {
         assertTrue(Answer.COUNT.refuses("x").orElseThrow().contains("; write a whole number"));
     }
 
+    @Test
+    void an_answer_is_kept_without_or_with_the_unit_that_its_item_names() {
+        keeps(Answer.NEWTONS, "8 N", "8");
+        keeps(Answer.NEWTONS, "8,4newtons", "8.4");
+        keeps(Answer.RATIO, "10:1", "10");
+        keeps(Answer.RATIO, " 9,5 to 1 ", "9.5");
+        keeps(Answer.LANE_LENGTH, "4,6", "4,6 m");
+        keeps(Answer.LANE_LENGTH, "15 ft", "15 ft");
+        keeps(Answer.MASS, "4.02", "4.02 g");
+        assertTrue(Answer.NEWTONS.refuses(Answer.NEWTONS.plain("8 kg")).isPresent());
+        assertTrue(
+                Answer.LAUNCH_TORQUE.refuses(Answer.LAUNCH_TORQUE.plain("0.55")).isPresent());
+    }
+
+    private static void keeps(Answer answer, String typed, String kept) {
+        assertEquals(kept, answer.plain(typed));
+        assertTrue(answer.refuses(kept).isEmpty(), kept);
+    }
+
     private static void takes(Answer answer, String good, String bad) {
         assertTrue(answer.refuses(good).isEmpty(), answer + " " + answer.refuses(good));
         assertTrue(answer.refuses(bad).isPresent(), answer + " took " + bad);

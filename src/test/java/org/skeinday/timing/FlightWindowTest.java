@@ -45,6 +45,12 @@ class FlightWindowTest {
         assertEquals(
                 "Released 1.50 s before it opened: outside the window",
                 WINDOW.place(8_500, 35).words());
+        assertEquals(
+                "Released 59.999 s after it opened: inside the window",
+                WINDOW.place(69_999, 35).words());
+        assertEquals(
+                "Released 2:05 after it opened: inside the window",
+                WINDOW.place(135_873, 35).words());
     }
 
     /** Whatever the true moment within the bound, a verdict that is not for a person agrees with it. */

@@ -11,12 +11,14 @@ import org.skeinday.motor.Section;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.units.PlainNumber;
 
 /** What the strongest of the motors at hand pulls on its mount, and what the mount is tested with. */
 public final class TodaysPull {
     private TodaysPull() {}
 
-    private record Pull(MotorAdded motor, double newtons, double test) {}
+    /** @param stretch in relaxed lengths */
+    private record Pull(MotorAdded motor, double stretch, double newtons, double test) {}
 
     /** Empty without motors at hand, and above five times their length, where nothing is known of the pull. */
     private static Optional<Pull> strongest(Tx tx) {
@@ -31,7 +33,7 @@ public final class TodaysPull {
         OptionalDouble pull = MountPull.newtons(section, stretch);
         OptionalDouble test = MountPull.testNewtons(section, stretch, MountPull.FACTOR);
         return pull.isPresent() && test.isPresent()
-                ? Optional.of(new Pull(motor, pull.getAsDouble(), test.getAsDouble()))
+                ? Optional.of(new Pull(motor, stretch, pull.getAsDouble(), test.getAsDouble()))
                 : Optional.empty();
     }
 
@@ -50,6 +52,7 @@ public final class TodaysPull {
     public static Optional<String> words(Tx tx) {
         return strongest(tx)
                 .map(p -> "Motor " + p.motor().tag() + " pulls most today, about " + Math.round(Math.ceil(p.newtons()))
-                        + " N at full stretch: test the mount with " + Math.round(p.test()) + " N or more.");
+                        + " N at " + PlainNumber.of(p.stretch())
+                        + " times its length: test the mount with " + Math.round(p.test()) + " N or more.");
     }
 }

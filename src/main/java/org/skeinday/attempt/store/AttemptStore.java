@@ -6,12 +6,16 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
+import static org.skeinday.platform.db.schema.Tables.PRACTICE_FLIGHT;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jooq.Field;
+import org.jooq.Record2;
+import org.jooq.SelectJoinStep;
 import org.jooq.impl.DSL;
 import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptImported;
@@ -25,6 +29,12 @@ import org.skeinday.platform.db.schema.tables.records.AttemptRecord;
 
 /** Reads attempts, what is wanted and noted of them, and when it was quiet; their watches are in {@link WatchStore}. */
 public final class AttemptStore {
+    /** Between a wind outside any attempt and the log of its flight. */
+    private static final long SAME_WIND_MS = 30 * 60_000L;
+
+    private static final Field<String> WOUND_WHICH = DSL.field(DSL.name("which"), String.class);
+    private static final Field<String> WOUND_MOTOR = DSL.field(DSL.name("motor"), String.class);
+
     private AttemptStore() {}
 
     /** By entry and number. */
@@ -45,19 +55,49 @@ public final class AttemptStore {
         return windings(tx).getOrDefault(motorId, 0);
     }
 
+    /** Times this motor was wound before this attempt, whose own wind is among them as soon as it has begun. */
+    public static int windingsBefore(Tx tx, String motorId, String attemptId) {
+        boolean begun = tx.sql()
+                .fetchExists(windsOfAttempts().where(WOUND_MOTOR.eq(motorId).and(WOUND_WHICH.eq(attemptId))));
+        return windingsOf(tx, motorId) - (begun ? 1 : 0);
+    }
+
     /**
      * How often each motor was wound, by its id: once for each attempt that reached winding with it, scrubbed ones and
-     * those that went on with another motor too, and once for each wind outside any attempt.
+     * those that went on with another motor too, once for each wind outside any attempt, and once for each practice
+     * flight, unless it was logged within half an hour after such a wind: then it is that wind's flight.
      */
     public static Map<String, Integer> windings(Tx tx) {
-        Field<String> motor = DSL.field(DSL.name("motor"), String.class);
-        var wound = DSL.select(ATTEMPT.ID.as("which"), ATTEMPT.MOTOR_ID.as("motor"))
-                .from(ATTEMPT)
-                .where(ATTEMPT.MOTOR_ID.isNotNull().and(ATTEMPT.WINDING_AT_MS.isNotNull()))
-                .union(DSL.select(DSL.coalesce(WINDING_WIND.ATTEMPT_ID, WINDING_WIND.ID), WINDING_WIND.MOTOR_ID)
-                        .from(WINDING_WIND))
-                .asTable("wound");
-        return tx.sql().select(motor, DSL.count()).from(wound).groupBy(motor).fetchMap(motor, DSL.count());
+        Map<String, Integer> windings = new HashMap<>();
+        tx.sql()
+                .select(WOUND_MOTOR, DSL.count())
+                .from(windsOfAttempts().asTable("winds"))
+                .groupBy(WOUND_MOTOR)
+                .forEach(r -> windings.merge(r.value1(), r.value2(), Integer::sum));
+        tx.sql()
+                .select(PRACTICE_FLIGHT.MOTOR_ID, DSL.count())
+                .from(PRACTICE_FLIGHT)
+                .where(PRACTICE_FLIGHT.MOTOR_ID.isNotNull())
+                .andNotExists(DSL.selectOne()
+                        .from(WINDING_WIND)
+                        .where(WINDING_WIND.ATTEMPT_ID.isNull())
+                        .and(WINDING_WIND.MOTOR_ID.eq(PRACTICE_FLIGHT.MOTOR_ID))
+                        .and(WINDING_WIND.AT_MS.between(
+                                PRACTICE_FLIGHT.FLOWN_AT_MS.minus(SAME_WIND_MS), PRACTICE_FLIGHT.FLOWN_AT_MS)))
+                .groupBy(PRACTICE_FLIGHT.MOTOR_ID)
+                .forEach(r -> windings.merge(r.value1(), r.value2(), Integer::sum));
+        return windings;
+    }
+
+    /** Which attempt, or wind outside of one, wound which motor. */
+    private static SelectJoinStep<Record2<String, String>> windsOfAttempts() {
+        return DSL.select(WOUND_WHICH, WOUND_MOTOR)
+                .from(DSL.select(ATTEMPT.ID.as(WOUND_WHICH), ATTEMPT.MOTOR_ID.as(WOUND_MOTOR))
+                        .from(ATTEMPT)
+                        .where(ATTEMPT.MOTOR_ID.isNotNull().and(ATTEMPT.WINDING_AT_MS.isNotNull()))
+                        .union(DSL.select(DSL.coalesce(WINDING_WIND.ATTEMPT_ID, WINDING_WIND.ID), WINDING_WIND.MOTOR_ID)
+                                .from(WINDING_WIND))
+                        .asTable("wound"));
     }
 
     /** What is wanted of this attempt's wind; nothing when nobody said so. */

@@ -27,6 +27,8 @@ import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.MotorStage;
+import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.steps.Caution;
@@ -129,7 +131,7 @@ final class CardOf {
                 attempt.number(),
                 attempt.id(),
                 WatchStore.seen(tx, attempt).text(),
-                before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
+                before && quiet.isEmpty() && broke(attempt).isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
                 cautions,
                 List.of(),
@@ -147,6 +149,7 @@ final class CardOf {
                 attempt.state() == State.CALLED
                         ? WindingGate.refused(tx, attempt).orElse("")
                         : "",
+                before ? broke(attempt).orElse("") : "",
                 attempt.state() == State.CALLED
                         ? BRIEF.subList(0, Math.max(0, Cautions.AT_ONCE - cautions.size()))
                         : List.of());
@@ -176,6 +179,14 @@ final class CardOf {
         return found;
     }
 
+    /** It is the first thing to know on every page of this attempt. */
+    private Optional<String> broke(AttemptNow attempt) {
+        return Optional.ofNullable(attempt.motorId())
+                .flatMap(id -> MotorLifeStore.find(tx, id))
+                .filter(life -> life.stage() == MotorStage.BROKEN)
+                .map(life -> "Motor " + life.motor().tag() + " broke: hands off, look to everyone first.");
+    }
+
     private NowView.@Nullable Plan planOf(AttemptNow attempt, @Nullable ModelAdded model) {
         return Optional.ofNullable(attempt.motorId())
                 .flatMap(id -> MotorStore.find(tx, id))
@@ -186,7 +197,10 @@ final class CardOf {
     private static List<String> cautions(
             AttemptNow attempt, List<String> doubts, Optional<WindowAdded> window, long nowMs) {
         List<String> cautions = new ArrayList<>(doubts);
-        window.flatMap(w -> Words.outside(w, attempt.state().isBeforeRelease() ? (Long) nowMs : attempt.releasedAtMs()))
+        boolean said = attempt.state() == State.LANDED && !doubts.isEmpty(); // a release outside is among the doubts
+        window.filter(w -> !said)
+                .flatMap(w ->
+                        Words.outside(w, attempt.state().isBeforeRelease() ? (Long) nowMs : attempt.releasedAtMs()))
                 .ifPresent(cautions::add);
         return cautions;
     }

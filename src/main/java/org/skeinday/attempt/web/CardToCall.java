@@ -15,6 +15,7 @@ import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.CrewStore;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
+import org.skeinday.contest.store.TermsStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
@@ -23,6 +24,10 @@ import org.skeinday.units.UnitSystem;
 /** The Next attempt card of an entry that is to be called. */
 final class CardToCall {
     static final String LATEST = "start winding at the latest in";
+
+    /** Said before it begins: from the call on nobody can be asked. */
+    private static final NowView.Line QUIET =
+            new NowView.Line("outside help", "From the call on it is quiet: no advice until the attempt is closed.");
 
     private static final String TOO_LATE =
             "By how long winding and loading take it is too late to be inside the window.";
@@ -75,6 +80,7 @@ final class CardToCall {
                 false,
                 entry.own(),
                 "",
+                "",
                 List.of());
     }
 
@@ -85,6 +91,9 @@ final class CardToCall {
             lines.add(new NowView.Line("spare", motors.get(1).motor().tag()));
         }
         if (entry.own()) {
+            if (TermsStore.of(tx, today.event().id()).asksForQuiet()) {
+                lines.add(QUIET);
+            }
             lines.addAll(whoDoesWhat(entry));
             lines.addAll(HallLines.of(tx, today.event().id(), units));
             window.filter(w -> w.closesAtMs() > nowMs)

@@ -12,9 +12,11 @@ import org.skeinday.attempt.action.GiveUpAttempt;
 import org.skeinday.attempt.action.JudgeWatch;
 import org.skeinday.attempt.action.MoveAttempt;
 import org.skeinday.attempt.action.TakeBack;
+import org.skeinday.attempt.action.UseEvent;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.hall.web.ReaderUnits;
@@ -105,6 +107,7 @@ public final class NowPages {
                 "/attempt/collision",
                 Role.CAPTAIN,
                 ctx -> deed(ctx, "attempt.collision", new CollisionDeeds.Say(field(ctx, "attempt"), field(ctx, "to"))));
+        routes.post("/event/use", Role.CAPTAIN, ctx -> deed(ctx, "event.use", new UseEvent.Use(field(ctx, "event"))));
         routes.post(
                 "/attempt/announce",
                 Role.CAPTAIN,
@@ -164,13 +167,15 @@ public final class NowPages {
                         "",
                         form,
                         null,
+                        null,
                         Today.NO_EVENT,
                         List.of(),
                         mayAct(ctx),
                         other(ReaderUnits.of(ctx)),
                         List.of(),
                         List.of(),
-                        0)));
+                        0,
+                        List.of())));
     }
 
     private NowView view(Context ctx, FormErrors form, Tx tx, Today today, long nowMs) {
@@ -183,13 +188,32 @@ public final class NowPages {
                         + Words.flightRules(today),
                 form,
                 new CardOf(tx, today, units, record.people()::name, clock.getZone()).card(nowMs, shown(ctx)),
+                today.justClosed().map(a -> closed(today, a)).orElse(null),
                 today.whyNone(),
                 today.byWindow().stream().map(entry -> line(today, entry)).toList(),
                 mayAct(ctx),
                 other(units),
                 Announced.open(tx, today, nowMs),
                 said.slipped(),
-                said.isThere() ? (nowMs / LOOK_AGAIN_MS + 1) * LOOK_AGAIN_MS : 0);
+                said.isThere() ? (nowMs / LOOK_AGAIN_MS + 1) * LOOK_AGAIN_MS : 0,
+                events(tx));
+    }
+
+    /** That can be worked on, by day; empty where there is no choice. */
+    private List<NowView.Choice> events(Tx tx) {
+        List<NowView.Choice> events = EventStore.all(tx).stream()
+                .filter(event -> !event.kind().equals("practice"))
+                .map(event -> new NowView.Choice(event.id(), event.name() + ", " + event.day()))
+                .toList();
+        return events.size() > 1 ? events : List.of();
+    }
+
+    /** The page goes on to the next attempt by itself: what the last one came to must not get lost over it. */
+    private static NowView.Choice closed(Today today, AttemptNow attempt) {
+        return new NowView.Choice(
+                attempt.id(),
+                today.entry(attempt.entryId()).name() + ", attempt " + attempt.number() + ": "
+                        + Words.cell(attempt, today.event()) + ", official.");
     }
 
     private static boolean mayAct(Context ctx) {

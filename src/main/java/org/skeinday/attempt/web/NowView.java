@@ -10,6 +10,7 @@ import org.skeinday.steps.Cautions;
  *
  * @param form what was typed into the last form and why it was refused, by field; under "" what belongs to no field
  * @param card the next attempt, null when none is left
+ * @param closed the attempt that was closed last, while no other is under way; null for none
  * @param none why there is no card, empty when there is one
  * @param protests announced times that can still be protested
  * @param slipped what the plan of the day no longer keeps; empty while it holds or where there is none
@@ -20,13 +21,15 @@ public record NowView(
         String rules,
         FormErrors form,
         @Nullable Card card,
+        @Nullable Choice closed,
         String none,
         List<EntryLine> entries,
         boolean mayAct,
         String otherUnits,
         List<Protest> protests,
         List<String> slipped,
-        long again) {
+        long again,
+        List<Choice> events) {
 
     public String wrong(String field) {
         return form.message(field);
@@ -60,6 +63,7 @@ public record NowView(
      * @param choose whether motors and fractions can be chosen for the attempts left
      * @param brief cautions of this moment, each one line that opens
      * @param waits what winding waits for, in words; empty when it need not
+     * @param broke what to do now that the motor broke; empty while it did not
      * @param announces whether the time of officials elsewhere is typed in here
      */
     public record Card(
@@ -84,10 +88,16 @@ public record NowView(
             boolean doubted,
             boolean choose,
             String waits,
+            String broke,
             List<Cautions.Shown> brief) {
         /** Whether giving up makes it void, and not scrubbed. */
         public boolean released() {
             return state.equals("in the air") || state.equals("landed");
+        }
+
+        /** Elsewhere the officials' time comes first: what is counted is what they said. */
+        public boolean announceFirst() {
+            return announces && lines.stream().noneMatch(line -> line.label().equals("announced"));
         }
 
         public boolean isToCall() {

@@ -38,8 +38,10 @@ final class PlanLines {
             @Nullable ModelAdded model,
             UnitSystem units) {
         var plan = new PlanLines(units);
-        MotorPlan winding =
-                Aims.plan(tx, entry, attempt, motor, model, motor.uses() + AttemptStore.windingsOf(tx, motor.id()));
+        int windings = attempt == null
+                ? AttemptStore.windingsOf(tx, motor.id())
+                : AttemptStore.windingsBefore(tx, motor.id(), attempt); // its plan stands from the call to the release
+        MotorPlan winding = Aims.plan(tx, entry, attempt, motor, model, motor.uses() + windings);
         plan.motor(motor, model, winding.use());
         if (winding.plan() == null || winding.request() == null) {
             plan.line("winding plan", winding.why());
@@ -57,7 +59,7 @@ final class PlanLines {
         line("motor", motor.tag() + ", " + Words.ordinal(use) + " use");
         line("loop, mass", size);
         line(
-                "turns",
+                "direction",
                 motor.direction().equals("cw") ? "↻ clockwise from the winder" : "↺ anticlockwise from the winder");
         if (model != null && !model.direction().equals(motor.direction())) {
             warnings.add("This motor turns the other way than " + model.name() + ". Wound so, the rotor drives down.");

@@ -53,13 +53,13 @@ public final class ResultPages {
                 .orElse(new ResultView("No event yet", "Score", List.of(), List.of(), List.of()));
     }
 
-    /** When nobody was helped, in words, by attempt. */
+    /** When Skeinday gave no help, in words, by attempt. */
     private Map<String, String> quiet(Tx tx) {
         Map<String, String> quiet = new HashMap<>();
         AttemptStore.quiet(tx)
                 .forEach(q -> quiet.put(
                         q.attemptId(),
-                        ". Nobody was helped from " + Words.clock(q.fromMs(), clock.getZone())
+                        ". Skeinday gave no help from " + Words.clock(q.fromMs(), clock.getZone())
                                 + (q.toMs() == null ? " on" : " to " + Words.clock(q.toMs(), clock.getZone()))));
         return quiet;
     }

@@ -153,7 +153,12 @@ public final class TimingPages {
         Long official = attempt.officialMs();
         return official == null || attempt.state() != State.CLOSED
                 ? own
-                : own + (own.isEmpty() ? "" : ". ") + "Official time: " + Words.time(official, today.event());
+                : own + (own.isEmpty() ? "" : ". ") + "Official time: " + Words.time(official, today.event())
+                        + (hasSigned(tx, attempt, slot) ? ". Signed." : "");
+    }
+
+    private static boolean hasSigned(Tx tx, AttemptNow attempt, int slot) {
+        return slot > 0 && ResultRecord.signatures(tx, attempt.id()).has(AttemptSigned.watch(slot));
     }
 
     /** The time that this watch has still to sign, -1 for none. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.OfficialFlights;
+import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
@@ -78,6 +79,15 @@ record Today(
         return attempts.stream()
                 .filter(a -> a.state().isOpen())
                 .max(Comparator.comparingLong(a -> a.calledAtMs() == null ? 0 : a.calledAtMs()));
+    }
+
+    /** The attempt that was closed last; empty while another is under way. */
+    Optional<AttemptNow> justClosed() {
+        return underWay().isPresent()
+                ? Optional.empty()
+                : attempts.stream()
+                        .filter(a -> a.state() == State.CLOSED && a.officialMs() != null && a.closedAtMs() != null)
+                        .max(Comparator.comparingLong(a -> a.closedAtMs() == null ? 0 : a.closedAtMs()));
     }
 
     EntryAdded entry(String id) {

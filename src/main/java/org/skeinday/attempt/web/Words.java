@@ -127,10 +127,11 @@ public final class Words {
         return TimeRule.decimals(event.roundToMs());
     }
 
+    /** What is behind an entry; where the attempt that is open stands is said beside it. */
     static String times(Today today, EntryAdded entry) {
         FlightTally tally = today.tally(entry);
         String words = today.of(entry).stream()
-                .filter(a -> a.state() != State.SCRUBBED)
+                .filter(a -> a.state() != State.SCRUBBED && !a.state().isOpen())
                 .map(a -> cell(a, today.event(), tally))
                 .collect(Collectors.joining(", "));
         return words.isEmpty() ? "none yet" : words;

@@ -102,10 +102,9 @@ public final class WindDeeds {
         ModelAdded model = Optional.ofNullable(attempt.modelId())
                 .flatMap(id -> ModelStore.find(tx, id))
                 .orElse(null);
-        boolean wound = attempt.state() != State.CALLED; // then this wind is among them already
-        int windings = motor.uses() + AttemptStore.windingsOf(tx, motor.id()) - (wound ? 1 : 0);
+        int windings = motor.uses() + AttemptStore.windingsBefore(tx, motor.id(), attempt.id());
         EntryAdded entry = EntryStore.find(tx, attempt.entryId()).orElseThrow();
-        return Aims.plan(tx, entry, attempt.id(), motor, model, Math.max(0, windings));
+        return Aims.plan(tx, entry, attempt.id(), motor, model, windings);
     }
 
     static Decision begin(Tx tx, ActContext context, Begin begin) {

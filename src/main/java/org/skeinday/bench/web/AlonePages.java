@@ -19,7 +19,6 @@ import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Record;
-import org.skeinday.steps.Moment;
 import org.skeinday.steps.web.CautionsFor;
 
 /** Winds without an attempt, and the break test of a batch. */
@@ -77,8 +76,7 @@ public final class AlonePages {
         var cautions = new CautionsFor(tx, ctx, clock);
         AloneView view = new AloneOf(tx, life, units, clock.millis())
                 .view(viewer, asked(ctx, "stop"), asked(ctx, "past"), row, clock.getZone(), form);
-        return view.cautioned(
-                view.isBreaking() ? cautions.ofBreaking() : cautions.at(Moment.BEFORE_WINDING), cautions.today());
+        return view.cautioned(view.isBreaking() ? cautions.ofBreaking() : cautions.withoutChecks(), cautions.today());
     }
 
     private static String asked(Context ctx, String name) {

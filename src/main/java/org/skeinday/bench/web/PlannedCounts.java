@@ -2,6 +2,7 @@ package org.skeinday.bench.web;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.PacedTurns;
 import org.skeinday.winding.Wind;
@@ -25,11 +26,28 @@ record PlannedCounts(@Nullable Integer atFull, @Nullable Integer stop, String le
             PacedTurns beats = PacedTurns.of(done, pace.get().beats());
             return new PlannedCounts(beats.atFull(), beats.stop(), paced(pace.get()));
         }
-        String lead = done.begun().attemptId() == null ? "" : "The flight is on its way. ";
+        @Nullable Integer stop = done.begun().targetCrankTurns();
         return new PlannedCounts(
                 atFull,
-                done.begun().targetCrankTurns(),
-                lead + "The crank turns of this wind, as planned unless you say otherwise:");
+                stop,
+                flight(tx, done.begun().attemptId())
+                        + (stop == null && atFull == null
+                                ? "How many crank turns did this wind have?"
+                                : "The crank turns of this wind, as planned unless you say otherwise:"));
+    }
+
+    /** Where the flight stands, as a sentence; empty for a motor that is wound without one. */
+    private static String flight(Tx tx, @Nullable String attempt) {
+        return Optional.ofNullable(attempt)
+                .flatMap(id -> AttemptStore.find(tx, id))
+                .map(now -> switch (now.state()) {
+                    case RELEASED -> "The flight is on its way. ";
+                    case LANDED -> "It has landed. ";
+                    case CLOSED -> "The flight is official. ";
+                    case VOID -> "The flight is void. ";
+                    default -> "";
+                })
+                .orElse("");
     }
 
     private static String paced(WindPaced pace) {

@@ -123,6 +123,7 @@ final class WindingOf {
                 List.of(),
                 wind == null || over ? new WindingView.Hold(0, "") : beside.hold(quiet, nowMs),
                 "",
+                "",
                 flown != null && wind == null && flown.state() == State.CALLED
                         ? WindingGate.refused(tx, flown).orElse("")
                         : "",

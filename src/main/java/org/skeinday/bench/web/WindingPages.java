@@ -109,14 +109,16 @@ public final class WindingPages {
         String device = Access.callerOf(ctx).device();
         String shown = shown(ctx);
         return record.read(tx -> {
+            Optional<AttemptNow> underWay = Needed.toWind(tx);
             Optional<AttemptNow> attempt = shown.isEmpty()
-                    ? Needed.toWind(tx)
+                    ? underWay
                     : Optional.of(AttemptStore.find(tx, shown)
                             .orElseThrow(() -> new Refusal(404, "There is no such attempt; look again.")));
             boolean listed = attempt.filter(a -> a.state().isBeforeRelease()).isEmpty();
             List<WindingView.Past> flights = listed ? PastFlights.of(tx, LAST_FLIGHTS, shown) : List.of();
             return attempt.flatMap(a -> life(tx, a)
-                            .map(life -> of(ctx, tx, a, life, device, form).listing(flights, shown)))
+                            .map(life ->
+                                    of(ctx, tx, a, life, device, form).listing(flights, shown, underWay.isPresent())))
                     .orElse(none(flights));
         });
     }

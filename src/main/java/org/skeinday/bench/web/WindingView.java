@@ -48,6 +48,7 @@ public record WindingView(
      *     without an attempt
      * @param waits what the first crank turn waits for, empty when it need not
      * @param shown the attempt that was asked for by name, empty for the one under way
+     * @param back words of the link away from an attempt that was asked for by name
      */
     public record More(
             @Nullable FlightView flight,
@@ -57,15 +58,17 @@ public record WindingView(
             List<Past> flights,
             Hold hold,
             String shown,
+            String back,
             String waits,
             List<Cautions.Shown> cautions,
             String today) {
         static More none(List<Past> flights) {
-            return new More(null, null, null, List.of(), flights, new Hold(0, ""), "", "", List.of(), "");
+            return new More(null, null, null, List.of(), flights, new Hold(0, ""), "", "", "", List.of(), "");
         }
     }
 
-    WindingView listing(List<Past> flights, String shown) {
+    /** @param isUnderWay whether an attempt is, that the link away from this one leads to */
+    WindingView listing(List<Past> flights, String shown, boolean isUnderWay) {
         var listed = new More(
                 more.flight,
                 more.picture,
@@ -74,6 +77,7 @@ public record WindingView(
                 flights,
                 more.hold,
                 shown,
+                isUnderWay ? "To the attempt under way" : "To Winding",
                 more.waits,
                 more.cautions,
                 more.today);
@@ -92,6 +96,7 @@ public record WindingView(
                 more.flights,
                 more.hold,
                 more.shown,
+                more.back,
                 more.waits,
                 cautions,
                 today);

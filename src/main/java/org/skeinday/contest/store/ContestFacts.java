@@ -1,5 +1,6 @@
 package org.skeinday.contest.store;
 
+import static org.skeinday.platform.db.schema.Tables.CONTEST_AT_HAND;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_CREW;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY_MODEL;
@@ -22,6 +23,7 @@ import org.skeinday.contest.EntryModel;
 import org.skeinday.contest.EntryMotor;
 import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.EventAtHand;
 import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.ModelNote;
@@ -45,7 +47,9 @@ public final class ContestFacts {
                     Rows.remove(tx, CONTEST_EVENT.ID, fact.id());
                     Rows.remove(tx, CONTEST_TERMS.EVENT_ID, fact.id());
                     Rows.remove(tx, CONTEST_FLIGHT_RULES.EVENT_ID, fact.id());
+                    Rows.remove(tx, CONTEST_AT_HAND.EVENT_ID, fact.id());
                 }),
+                FactKind.of("event.at-hand", EventAtHand.class, ContestFacts::atHand),
                 FactKind.of("terms.set", Terms.class, Rows.put(CONTEST_TERMS)),
                 FactKind.of("rules.set", FlightRules.class, Rows.put(CONTEST_FLIGHT_RULES)),
                 FactKind.of("entry.added", EntryAdded.class, Rows.into(CONTEST_ENTRY)),
@@ -74,6 +78,14 @@ public final class ContestFacts {
 
     private static FactKind removed(String kind, TableField<?, String> id) {
         return FactKind.of(kind, Removed.class, (tx, fact) -> Rows.remove(tx, id, fact.id()));
+    }
+
+    private static void atHand(Tx tx, EventAtHand fact) {
+        tx.sql().deleteFrom(CONTEST_AT_HAND).execute();
+        tx.sql()
+                .insertInto(CONTEST_AT_HAND, CONTEST_AT_HAND.ID, CONTEST_AT_HAND.EVENT_ID)
+                .values(1, fact.eventId())
+                .execute();
     }
 
     /** Its models, motors and tasks follow as facts of their own. */

@@ -1,5 +1,6 @@
 package org.skeinday.contest.store;
 
+import static org.skeinday.platform.db.schema.Tables.CONTEST_AT_HAND;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_EVENT;
 
 import java.util.List;
@@ -19,8 +20,19 @@ public final class EventStore {
                 .fetchInto(EventAdded.class);
     }
 
-    /** The last day that is no practice: what is prepared for and flown. */
+    /** What is prepared for and flown: the event that somebody chose, else the last day that is no practice. */
     public static Optional<EventAdded> next(Tx tx) {
+        return tx.sql()
+                .select(CONTEST_EVENT.fields())
+                .from(CONTEST_EVENT)
+                .join(CONTEST_AT_HAND)
+                .on(CONTEST_AT_HAND.EVENT_ID.eq(CONTEST_EVENT.ID))
+                .where(CONTEST_EVENT.KIND.ne("practice"))
+                .fetchOptionalInto(EventAdded.class)
+                .or(() -> last(tx));
+    }
+
+    private static Optional<EventAdded> last(Tx tx) {
         return tx.sql()
                 .selectFrom(CONTEST_EVENT)
                 .where(CONTEST_EVENT.KIND.ne("practice"))

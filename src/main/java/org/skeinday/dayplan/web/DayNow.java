@@ -22,6 +22,7 @@ import org.skeinday.platform.db.Tx;
  * @param setbacks what keeps people or models away and is not over
  * @param crew ids of everybody who helps with the event
  * @param entryNames of own entries, by id
+ * @param isOnlyOthers whether there are entries and none of them is own
  * @param taken the plan in force, null before the first
  */
 record DayNow(
@@ -32,6 +33,7 @@ record DayNow(
         List<Setback> setbacks,
         List<String> crew,
         SortedMap<String, String> entryNames,
+        boolean isOnlyOthers,
         @Nullable PlanTaken taken) {
     static Optional<DayNow> read(Tx tx, long nowMs) {
         return EventStore.next(tx).map(event -> new ReadDay(tx, event, nowMs).read());

@@ -39,7 +39,10 @@ final class DayOf {
     DayView view(String person, DayView.HandIn handIn, boolean mayAct) {
         PlanTaken taken = day.taken();
         if (day.day().attempts().isEmpty()) {
-            return empty("Every own entry has had its attempts, or there is none yet.", handIn, mayAct);
+            String none = day.isOnlyOthers()
+                    ? "No entry is marked as your own: Prepare, Entries, Own."
+                    : "Every own entry has had its attempts, or there is none yet.";
+            return empty(none, handIn, mayAct);
         }
         if (taken == null) {
             return empty(
@@ -69,7 +72,8 @@ final class DayOf {
                 mayAct ? choices.toTell() : List.of(),
                 handIn,
                 day.event().id(),
-                mayAct);
+                mayAct,
+                false);
     }
 
     private DayView empty(String none, DayView.HandIn handIn, boolean mayAct) {
@@ -87,7 +91,8 @@ final class DayOf {
                 mayAct ? choices.toTell() : List.of(),
                 handIn,
                 day.event().id(),
-                mayAct && !day.day().attempts().isEmpty());
+                mayAct && !day.day().attempts().isEmpty(),
+                false);
     }
 
     PlanProblem problem(Supposed supposed, long now) {

@@ -116,6 +116,7 @@ public final class DayPages {
                         List.of(),
                         DayView.HandIn.NONE,
                         "",
+                        false,
                         false));
     }
 

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param setbacks what keeps people or models away now
  * @param handIn whether motors are ready by when they are handed in
  * @param tellable what of that may be told; empty for who may not
+ * @param isQuiet whether no plan is proposed, since outside help is not allowed just now
  */
 public record DayView(
         String title,
@@ -28,7 +29,8 @@ public record DayView(
         List<Choice> tellable,
         HandIn handIn,
         String event,
-        boolean mayAct) {
+        boolean mayAct,
+        boolean isQuiet) {
     /** Without advice: the plan as it was taken, who does what, and no more. */
     DayView quiet() {
         return new DayView(
@@ -45,7 +47,8 @@ public record DayView(
                 tellable,
                 HandIn.NONE,
                 event,
-                mayAct);
+                mayAct,
+                true);
     }
 
     /** @param title empty where nothing is handed in @param lines one for each motor */

@@ -65,6 +65,7 @@ final class ReadDay {
     private final List<Setback> setbacks;
     private final @Nullable PlanTaken taken;
     private final List<EntryAdded> entries;
+    private final boolean isOnlyOthers;
     private final List<CrewAdded> helpers;
 
     ReadDay(Tx tx, EventAdded event, long nowMs) {
@@ -76,9 +77,9 @@ final class ReadDay {
         this.motors = new MotorsAtHand(tx);
         this.taken = PlanStore.inForce(tx, event.id()).orElse(null);
         this.setbacks = PlanStore.setbacks(tx, event.id());
-        this.entries = EntryStore.ofEvent(tx, event.id()).stream()
-                .filter(EntryAdded::own)
-                .toList();
+        List<EntryAdded> all = EntryStore.ofEvent(tx, event.id());
+        this.entries = all.stream().filter(EntryAdded::own).toList();
+        this.isOnlyOthers = entries.isEmpty() && !all.isEmpty();
         this.helpers = CrewStore.ofEvent(tx, event.id());
         StepsStore.ofOwn(tx).forEach(s -> told.put(s.attempt(), s));
     }
@@ -101,6 +102,7 @@ final class ReadDay {
                 setbacks,
                 helpers.stream().map(CrewAdded::personId).distinct().toList(),
                 names,
+                isOnlyOthers,
                 taken);
     }
 

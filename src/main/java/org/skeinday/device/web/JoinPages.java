@@ -59,11 +59,17 @@ final class JoinPages {
         boolean joined = Access.joined(context).isPresent();
         if (joined || !Access.onThisMachine(context)) {
             boolean mayKnow = joined || hasCode(form);
-            return new JoinView(mayKnow ? door.crew().get() : List.of(), form, joined, "", 0, null);
+            return new JoinView(mayKnow ? door.crew().get() : List.of(), form, joined, List.of(), "", 0, null);
         }
         NetworkView network = door.network().view();
-        String link = network.address() + "/join#" + door.joinToken();
-        return new JoinView(door.crew().get(), form, false, Qr.path(link), Qr.side(link), network);
+        String link = joinLink(network.address());
+        List<String> links = network.all().stream().map(this::joinLink).toList();
+        return new JoinView(door.crew().get(), form, false, links, Qr.path(link), Qr.side(link), network);
+    }
+
+    /** Without what stands behind the # nobody gets in. */
+    private String joinLink(String address) {
+        return address + "/join#" + door.joinToken();
     }
 
     /** The form again with the crew's names, for a device that has the code. */

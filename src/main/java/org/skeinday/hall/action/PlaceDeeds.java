@@ -203,9 +203,10 @@ public final class PlaceDeeds {
         if (typed.isEmpty()) {
             return null;
         }
-        if (!typed.matches("[0-5]([.,][0-9]{1,2})?")) {
+        String number = typed.replaceFirst("(?<=[0-9]) ?m/s$", "").replace(',', '.');
+        if (!number.matches("[0-5](\\.[0-9]{1,2})?")) {
             throw new IllegalArgumentException("'" + typed + "' is no drift; write 0 to 5 m/s, for example 0.2");
         }
-        return Double.valueOf(typed.replace(',', '.'));
+        return Double.valueOf(number);
     }
 }

@@ -37,7 +37,9 @@ final class ErrorPages {
     }
 
     void register(RoutesConfig routes) {
-        routes.exception(Refusal.class, (error, context) -> answer(context, error.status(), error.sentence(), ""));
+        routes.exception(
+                Refusal.class,
+                (error, context) -> answer(context, error.status(), error.heading(), error.sentence(), ""));
         routes.exception(DatabaseTrouble.class, (error, context) -> {
             LOG.warn("Not read at {}", routeOf(context), error);
             answer(context, 503, "The record is just being opened again. Try in a moment.", "");
@@ -94,6 +96,10 @@ final class ErrorPages {
     }
 
     private void answer(Context context, int status, String sentence, String reference) {
+        answer(context, status, "", sentence, reference);
+    }
+
+    private void answer(Context context, int status, String heading, String sentence, String reference) {
         context.status(status);
         context.header("Cache-Control", "no-store");
         if ("1".equals(context.header("X-Skeinday"))) {
@@ -105,7 +111,8 @@ final class ErrorPages {
                             .toString());
             return;
         }
-        ErrorView view = new ErrorView(HEADINGS.getOrDefault(status, "Something went wrong"), sentence, reference);
+        String above = heading.isEmpty() ? HEADINGS.getOrDefault(status, "Something went wrong") : heading;
+        ErrorView view = new ErrorView(above, sentence, reference);
         if ("true".equals(context.header("HX-Request"))) {
             page.fragment(context, "layout/_error.jte", view);
         } else {

@@ -34,6 +34,12 @@ public record Frame(
         nav = List.copyOf(nav);
     }
 
+    /** Of the program that made the page; said when somebody asks which one runs. */
+    public String version() {
+        String version = Frame.class.getPackage().getImplementationVersion();
+        return version == null ? "(from its build folder)" : version;
+    }
+
     public boolean isHere(NavItem item) {
         return here.equals(item.path()) || (item.path().length() > 1 && here.startsWith(item.path() + "/"));
     }

@@ -4,10 +4,16 @@ package org.skeinday.platform.http;
 public final class Refusal extends RuntimeException {
     private static final long serialVersionUID = 1L;
     private final int status;
+    private final String heading;
 
     public Refusal(int status, String sentence) {
+        this(status, "", sentence);
+    }
+
+    private Refusal(int status, String heading, String sentence) {
         super(sentence, null, false, false);
         this.status = status;
+        this.heading = heading;
     }
 
     public int status() {
@@ -16,6 +22,16 @@ public final class Refusal extends RuntimeException {
 
     public String sentence() {
         return String.valueOf(getMessage());
+    }
+
+    /** What stands above the sentence; empty for what is usual with the status. */
+    String heading() {
+        return heading;
+    }
+
+    /** For what is not served, or not written, while outside help is not allowed. */
+    static Refusal quiet(String sentence) {
+        return new Refusal(403, "Quiet until the attempt is closed", sentence);
     }
 
     public static Refusal malformed(String what) {
@@ -27,7 +43,10 @@ public final class Refusal extends RuntimeException {
     }
 
     static Refusal notJoined() {
-        return new Refusal(401, "This device has not joined yet. Scan the join code shown on the coach's laptop.");
+        return new Refusal(
+                401,
+                "This device has not joined yet. Scan the join code on the laptop's page Join, or open the whole link"
+                        + " that stands there.");
     }
 
     static Refusal roleTooLow(Role minimum, Role actual) {

@@ -63,8 +63,7 @@ public final class Routes {
     /** For a page that advises in some cases only. */
     public void refuseAdvice() {
         if (quiet.getAsBoolean()) {
-            throw new Refusal(
-                    403, "Outside help is not allowed just now: this page is served again when the attempt is closed.");
+            throw Refusal.quiet("Outside help is not allowed just now: this page is served again after that.");
         }
     }
 
@@ -72,8 +71,7 @@ public final class Routes {
     private void refuseCoach(Context context) {
         Caller caller = Access.callerOf(context);
         if (caller.role() == Role.COACH && !caller.isLaptop() && quiet.getAsBoolean()) {
-            throw new Refusal(
-                    403,
+            throw Refusal.quiet(
                     "Outside help is not allowed from the call to the sign-off: the coach's device writes nothing.");
         }
     }

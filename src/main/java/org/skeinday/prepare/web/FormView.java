@@ -8,6 +8,7 @@ import java.util.List;
  * @param action where it is posted
  * @param id of the thing that is changed, empty for a new one
  * @param seen the row as it was shown, as JSON; empty for a new one
+ * @param saved what was saved just before, in words; empty when nothing was
  * @param problem what is wrong with the whole of it, empty when nothing is
  * @param removable whether it can be taken out
  * @param presets rules to begin with, for a new event
@@ -18,10 +19,16 @@ public record FormView(
         String back,
         String id,
         String seen,
+        String saved,
         String problem,
         boolean removable,
         List<Field> fields,
         List<Preset> presets) {
+    /** The same with what was saved just before. */
+    FormView saying(String words) {
+        return new FormView(title, action, back, id, seen, words, problem, removable, fields, presets);
+    }
+
     /**
      * One field.
      *

@@ -38,7 +38,8 @@ final class Lists {
         return DayRows.moment(clock.millis() / 60_000 * 60_000, clock.getZone());
     }
 
-    RowsView view() {
+    /** @param saved id of the row that was saved just before, empty for none */
+    RowsView view(String saved) {
         List<RowsView.Row> rows = DayRows.of(day, clock.getZone(), thing.file()).stream()
                 .map(row -> new RowsView.Row(
                         "/prepare/" + thing.path() + "/row/" + row.id(),
@@ -56,7 +57,21 @@ final class Lists {
         List<String> columns = thing.shown().stream()
                 .map(c -> c.equals("k") ? "K" : Character.toUpperCase(c.charAt(0)) + c.substring(1))
                 .toList();
-        return new RowsView(thing.title(), thing.one(), "/prepare/" + thing.path(), toDo, columns, rows);
+        return new RowsView(thing.title(), thing.one(), "/prepare/" + thing.path(), toDo, columns, rows, saved(saved));
+    }
+
+    /** What was saved, and where it goes on from there. */
+    private RowsView.@Nullable Saved saved(String id) {
+        return DayRows.of(day, clock.getZone(), thing.file()).stream()
+                .filter(row -> row.id().equals(id))
+                .findFirst()
+                .map(row -> Steps.next(day, thing)
+                        .map(step -> new RowsView.Saved(
+                                SavedRow.words(thing, row.cells()),
+                                "/prepare/" + step.thing().path(),
+                                "Next: " + step.title()))
+                        .orElseGet(() -> new RowsView.Saved(SavedRow.words(thing, row.cells()), "/", "To Now")))
+                .orElse(null);
     }
 
     /** More clean winds than the line says, as the program has counted them. */

@@ -26,6 +26,7 @@ import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.prepare.FlightLog;
 import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.TypedUnits;
 import org.skeinday.prepare.action.PutRow;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
@@ -33,6 +34,9 @@ import org.skeinday.units.UnitSystem;
 
 /** Making motors, their inspection, and the flight log that rules ask for. */
 public final class MotorPages {
+    /** A comma right between two digits is a decimal one. */
+    private static final String BETWEEN_LOOPS = "[;|]|,(?!\\d)|(?<!\\d),";
+
     private final Desk desk;
 
     public MotorPages(Desk desk) {
@@ -75,12 +79,13 @@ public final class MotorPages {
     }
 
     private static List<MakingView.Cut> cuts(String loops, String knot, String piece, String weighs, UnitSystem units) {
-        List<Length> wanted = Arrays.stream(loops.split("[,;|]", -1))
+        List<Length> wanted = Arrays.stream(loops.split(BETWEEN_LOOPS, -1))
                 .map(String::strip)
-                .map(Length::parse)
+                .map(loop -> Length.parse(loop, "in"))
                 .toList();
-        double gramsPerMetre = Mass.parse(weighs).grams() / Length.parse(piece).metres();
-        return CutList.of(wanted, Length.parse(knot), gramsPerMetre).stream()
+        double gramsPerMetre =
+                Mass.parse(weighs, "g").grams() / Length.parse(piece, "m").metres();
+        return CutList.of(wanted, Length.parse(knot, "mm"), gramsPerMetre).stream()
                 .map(c -> new MakingView.Cut(units.length(c.loop()), units.length(c.strip()), units.mass(c.weighs())))
                 .toList();
     }
@@ -163,7 +168,7 @@ public final class MotorPages {
     private void inspect(Context ctx) {
         String motor = RowForm.param(ctx, "motor");
         Map<String, String> cells = new LinkedHashMap<>(cells(desk.day(), motor));
-        cells.put("inspected mass", RowForm.param(ctx, "mass"));
+        cells.put("inspected mass", mass(RowForm.param(ctx, "mass")));
         cells.put("place", RowForm.param(ctx, "place"));
         cells.put("inspected", Lists.minute(desk.clock()));
         var put = new PutRow.Put(
@@ -179,6 +184,14 @@ public final class MotorPages {
                         ctx,
                         "prepare/_inspection.jte",
                         inspection(motor, words.isEmpty() ? Map.of() : Map.of("", words)));
+    }
+
+    private static String mass(String typed) {
+        return DayRows.columns(Thing.MOTORS.file()).stream()
+                .filter(column -> column.name().equals("inspected mass"))
+                .map(column -> TypedUnits.cell(Thing.MOTORS.file(), column, typed.strip()))
+                .findFirst()
+                .orElse(typed);
     }
 
     /** Flights with motors of the teams that the coach enters; all, when none is entered. */

@@ -18,6 +18,7 @@ import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.prepare.Thing;
 import org.skeinday.prepare.action.PutRow;
+import org.skeinday.units.FlightTime;
 
 /** Practice: a flight in one row and twenty seconds, the last values offered. */
 public final class PracticePages {
@@ -82,7 +83,7 @@ public final class PracticePages {
         Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
-            String saved = "Saved: " + typed.get("motor") + ", " + typed.get("time");
+            String saved = "Saved: " + typed.get("motor") + ", " + time(typed.getOrDefault("time", ""));
             desk.page().fragment(ctx, "prepare/_practice.jte", view(saved, "", Map.of(), Map.of()));
             return;
         }
@@ -90,6 +91,11 @@ public final class PracticePages {
         boolean beside = wrong.keySet().stream().anyMatch(ROW::contains);
         String problem = beside ? "Nothing was saved yet: see the marked fields." : words;
         desk.page().fragment(ctx, "prepare/_practice.jte", view("", problem, typed, wrong));
+    }
+
+    /** What was saved, as the list below has it. */
+    private static String time(String typed) {
+        return FlightTime.parse(typed).text(0);
     }
 
     /** The last flight's row: tonight's next one is most like it. */
@@ -122,6 +128,7 @@ public final class PracticePages {
                         .isPresent(),
                 saved,
                 problem,
+                day.motors().isEmpty(),
                 fields,
                 day.flights().stream()
                         .sorted(Comparator.comparingLong(PracticeFlown::flownAtMs)

@@ -7,12 +7,14 @@ import java.util.List;
  *
  * @param event the practice night, empty when none was begun
  * @param today whether it is today's
+ * @param lacksMotor whether there is no motor that a flight could be with
  */
 public record PracticeView(
         String event,
         boolean today,
         String saved,
         String problem,
+        boolean lacksMotor,
         List<FormView.Field> fields,
         List<Flight> flights,
         List<Note> notes) {

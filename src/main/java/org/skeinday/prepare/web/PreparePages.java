@@ -79,6 +79,7 @@ public final class PreparePages {
         if (thing == Thing.FLIGHTS) {
             routes.refuseAdvice();
         }
+        @Nullable String saved = ctx.queryParam("saved");
         desk.page()
                 .show(
                         ctx,
@@ -92,7 +93,7 @@ public final class PreparePages {
                                         thing == Thing.STATIONS
                                                 ? desk.record().read(TodaysPull::testNewtons)
                                                 : OptionalDouble.empty())
-                                .view());
+                                .view(saved == null ? "" : saved));
     }
 
     /** The winds that the program has counted become those of the person's line. */

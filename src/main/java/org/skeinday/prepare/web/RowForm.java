@@ -15,6 +15,7 @@ import org.skeinday.exchange.DayRows;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.record.Json;
 import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.TypedUnits;
 
 /** What a row's form brings, and which row of what it is about. */
 final class RowForm {
@@ -40,9 +41,22 @@ final class RowForm {
         Map<String, String> typed = new LinkedHashMap<>();
         for (Column column : DayRows.columns(thing.file())) {
             List<String> values = ctx.formParams(Fields.parameter(column.name()));
-            typed.put(column.name(), String.join(" | ", values).strip());
+            String text = String.join(" | ", values).strip();
+            typed.put(column.name(), TypedUnits.cell(thing.file(), column, text));
         }
         return typed;
+    }
+
+    /** What stands in the address of a form: typed before it was asked for again. */
+    static Map<String, String> asked(Context ctx, Thing thing) {
+        Map<String, String> asked = new LinkedHashMap<>();
+        for (Column column : DayRows.columns(thing.file())) {
+            List<String> values = ctx.queryParams(Fields.parameter(column.name()));
+            if (!values.isEmpty()) {
+                asked.put(column.name(), String.join(" | ", values).strip());
+            }
+        }
+        return asked;
     }
 
     static String param(Context ctx, String name) {

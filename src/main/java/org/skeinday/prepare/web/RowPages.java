@@ -1,12 +1,10 @@
 package org.skeinday.prepare.web;
 
 import io.javalin.http.Context;
-import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
-import org.skeinday.exchange.Column;
+import java.util.Optional;
+import java.util.Set;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.platform.http.FormActs;
@@ -37,36 +35,21 @@ final class RowPages {
     private void fresh(Context ctx) {
         Thing thing = RowForm.thing(ctx);
         Day day = desk.day();
-        Map<String, String> values = first(thing, day);
-        @Nullable String like = ctx.queryParam("like");
-        RowForm.row(desk, thing, day, like == null ? "" : like).ifPresent(row -> {
-            values.putAll(row.cells());
-            values.remove(thing.shown().get(0)); // its own name is its own
-        });
-        @Nullable String preset = ctx.queryParam("preset");
-        Preset.ofPath(preset == null ? "" : preset).ifPresent(p -> values.putAll(p.cells()));
-        show(ctx, thing, view(thing, day, "", "", "", values, Map.of()));
+        var first = new FirstValues(desk, thing, day);
+        Optional<DayRows.RowText> like = RowForm.row(desk, thing, day, asked(ctx, "like"));
+        Map<String, String> values = like.map(row -> first.like(row.cells())).orElseGet(first::of);
+        values.putAll(RowForm.asked(ctx, thing)); // typed before a preset was chosen
+        Preset.ofPath(asked(ctx, "preset")).ifPresent(p -> values.putAll(p.cells()));
+        FormView form = view(thing, day, "", "", "", values, Map.of());
+        show(
+                ctx,
+                thing,
+                like.map(row -> form.saying(SavedRow.words(thing, row.cells()))).orElse(form));
     }
 
-    /** What a new one most likely has. */
-    private Map<String, String> first(Thing thing, Day day) {
-        Map<String, String> values = new HashMap<>();
-        for (Column column : DayRows.columns(thing.file())) {
-            values.put(column.name(), column.otherwise());
-        }
-        if (values.containsKey("event") && thing != Thing.CREW) {
-            day.next().ifPresent(event -> values.put("event", event.name()));
-        }
-        if (values.containsKey("team")) {
-            day.entries().stream().filter(e -> e.own()).findFirst().ifPresent(own -> values.put("team", own.team()));
-        }
-        if (thing == Thing.EVENTS) {
-            values.put("day", LocalDate.now(desk.clock()).toString());
-        }
-        if (thing == Thing.NOTES) {
-            values.put("when", Lists.minute(desk.clock()));
-        }
-        return values;
+    private static String asked(Context ctx, String name) {
+        String value = ctx.queryParam(name);
+        return value == null ? "" : value;
     }
 
     private void edit(Context ctx) {
@@ -100,6 +83,7 @@ final class RowPages {
                 address,
                 id,
                 seen,
+                "",
                 problem,
                 !id.isEmpty() && !thing.isOfOneEvent() && thing != Thing.FLIGHTS,
                 new Fields(thing, day).of(values, messages),
@@ -116,10 +100,11 @@ final class RowPages {
                 typed,
                 RowForm.cells(RowForm.param(ctx, "seen")),
                 desk.zone().getId());
+        Set<String> before = SavedRow.ids(desk, thing);
         Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
-            ctx.header("HX-Redirect", after(ctx, thing, typed));
+            ctx.header("HX-Redirect", after(ctx, thing, SavedRow.of(desk, thing, id, before, typed)));
             ctx.status(204);
             return;
         }
@@ -127,17 +112,11 @@ final class RowPages {
     }
 
     /** To the list, or on to the next one like this. */
-    private String after(Context ctx, Thing thing, Map<String, String> typed) {
+    private static String after(Context ctx, Thing thing, Optional<DayRows.RowText> saved) {
         String list = "/prepare/" + thing.path();
-        if (!RowForm.param(ctx, "then").equals("another")) {
-            return list;
-        }
-        String own = typed.getOrDefault(thing.shown().get(0), "");
-        return DayRows.of(desk.day(), desk.zone(), thing.file()).stream()
-                .filter(row -> own.equals(row.cells().get(thing.shown().get(0))))
-                .findFirst()
-                .map(row -> list + "/new?like=" + row.id())
-                .orElse(list + "/new");
+        boolean another = RowForm.param(ctx, "then").equals("another");
+        return saved.map(row -> list + (another ? "/new?like=" : "?saved=") + row.id())
+                .orElse(another ? list + "/new" : list);
     }
 
     private void again(Context ctx, Thing thing, Answer answer, String words, Map<String, String> typed) {

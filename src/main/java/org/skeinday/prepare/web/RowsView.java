@@ -7,8 +7,19 @@ import org.jspecify.annotations.Nullable;
  * All things of one kind, in finished words.
  *
  * @param toDo what to do first when there is none
+ * @param saved what was saved just before; null when nothing was
  */
-public record RowsView(String title, String one, String address, String toDo, List<String> columns, List<Row> rows) {
+public record RowsView(
+        String title,
+        String one,
+        String address,
+        String toDo,
+        List<String> columns,
+        List<Row> rows,
+        @Nullable Saved saved) {
+    /** @param address of the next step @param next its words */
+    public record Saved(String words, String address, String next) {}
+
     /**
      * One thing.
      *

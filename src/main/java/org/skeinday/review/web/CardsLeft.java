@@ -8,6 +8,7 @@ import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.WindowStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.review.FlightRow;
 import org.skeinday.review.Named;
@@ -18,8 +19,10 @@ final class CardsLeft {
     private final Named event;
     private final List<FlightRow> flights;
     private final ZoneId zone;
+    private final long nowMs;
 
-    CardsLeft(Tx tx, Named event, List<FlightRow> flights, ZoneId zone) {
+    CardsLeft(Tx tx, Named event, List<FlightRow> flights, ZoneId zone, long nowMs) {
+        this.nowMs = nowMs;
         this.tx = tx;
         this.event = event;
         this.flights = flights;
@@ -35,17 +38,27 @@ final class CardsLeft {
         return links;
     }
 
-    /** Key in takes the cards of the event that is prepared last. */
+    /** Key in takes the cards of the event that is prepared last. While an entry may still fly, none is missing. */
     private List<EveningView.Link> cards() {
         return EventStore.next(tx).filter(e -> e.id().equals(event.id())).stream()
                 .flatMap(e -> EntryStore.ofEvent(tx, e.id()).stream()
                         .filter(EntryAdded::own)
+                        .filter(this::hasFlown)
                         .filter(entry -> left(e, entry) > 0)
                         .map(entry -> new EveningView.Link(
                                 entry.name() + ": " + left(e, entry) + " of " + e.attempts()
                                         + " attempts are not in the record. Key in the cards that were flown.",
                                 "/key-in")))
                 .toList();
+    }
+
+    /** Whether its window has closed; an entry without one may have flown at any time. */
+    private boolean hasFlown(EntryAdded entry) {
+        return WindowStore.ofEvent(tx, entry.eventId()).stream()
+                .filter(w -> w.entryId() == null || w.entryId().equals(entry.id()))
+                .findFirst()
+                .map(w -> w.closesAtMs() <= nowMs)
+                .orElse(true);
     }
 
     private long left(EventAdded of, EntryAdded entry) {

@@ -34,8 +34,10 @@ final class EveningOf {
     private final UnitSystem units;
     private final EveningQuery query;
     private final List<FlightRow> rows;
+    private final long nowMs;
 
-    EveningOf(Tx tx, ZoneId zone, Map<String, String> people, UnitSystem units, EveningQuery query) {
+    EveningOf(Tx tx, ZoneId zone, Map<String, String> people, UnitSystem units, EveningQuery query, long nowMs) {
+        this.nowMs = nowMs;
         this.tx = tx;
         this.zone = zone;
         this.units = units;
@@ -76,7 +78,7 @@ final class EveningOf {
                         : new PicturesOf(said.flights, said.findings, said.batches, units).view(),
                 event(chosen).map(e -> ChangeOf.view(tx, e)).orElse(null),
                 event(chosen)
-                        .map(e -> new CardsLeft(tx, e, chosen.group().flights(), zone).links())
+                        .map(e -> new CardsLeft(tx, e, chosen.group().flights(), zone, nowMs).links())
                         .orElse(List.of()));
     }
 

@@ -74,7 +74,8 @@ public final class EveningPages {
         return new Reading() {
             @Override
             public <T> T apply(java.util.function.Function<EveningOf, T> of) {
-                return record.read(tx -> of.apply(new EveningOf(tx, clock.getZone(), people(), units, query)));
+                return record.read(
+                        tx -> of.apply(new EveningOf(tx, clock.getZone(), people(), units, query, clock.millis())));
             }
         };
     }

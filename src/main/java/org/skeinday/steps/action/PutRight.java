@@ -9,6 +9,7 @@ import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
 import org.skeinday.platform.record.TapTime;
+import org.skeinday.steps.Checklist;
 import org.skeinday.steps.Corrected;
 import org.skeinday.steps.RunFact;
 import org.skeinday.steps.RunRules;
@@ -60,10 +61,10 @@ public final class PutRight {
             return wrong.get();
         }
         boolean done = correct.done().equals("yes");
+        Optional<Checklist> list =
+                RunStore.begun(tx, about.runId()).flatMap(run -> ListStore.revision(tx, run.listId(), run.revision()));
         @Nullable
-        String answer = correct.answer() == null || correct.answer().isBlank() || !done
-                ? null
-                : correct.answer().strip();
+        String answer = correct.answer() == null || correct.answer().isBlank() || !done ? null : plain(list, correct);
         var fact = new Corrected(
                 context.newId(0),
                 about.runId(),
@@ -75,14 +76,17 @@ public final class PutRight {
                 context.now().toEpochMilli(),
                 context.personOrNull(),
                 context.device());
-        Optional<String> no = RunStore.begun(tx, about.runId())
-                .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision()))
-                .flatMap(list -> RunRules.refuses(list, fact));
+        Optional<String> no = list.flatMap(l -> RunRules.refuses(l, fact));
         if (no.isPresent()) {
             return Decision.refused("answer", no.get());
         }
         List<Fact> facts = new ArrayList<>(List.of(Fact.of("step.corrected", fact)));
         return StepDeeds.decided(facts, elsewhere(tx, context, fact));
+    }
+
+    private static String plain(Optional<Checklist> list, Correct correct) {
+        String typed = String.valueOf(correct.answer()).strip();
+        return list.map(l -> StepDeeds.plain(l, correct.step(), typed)).orElse(typed);
     }
 
     /** A corrected value says the same elsewhere as one that is ticked, and is refused by the same rules. */

@@ -89,9 +89,8 @@ public final class StepDeeds {
         }
         Run run = RunStore.of(tx, inForce, tick.subject());
         @Nullable
-        String answer = tick.answer() == null || tick.answer().isBlank()
-                ? null
-                : tick.answer().strip();
+        String answer =
+                tick.answer() == null || tick.answer().isBlank() ? null : plain(run.list(), tick.step(), tick.answer());
         if (answer != null && answer.length() > LONGEST_ANSWER) {
             return Decision.refused("answer", "An answer has at most " + LONGEST_ANSWER + " characters");
         }
@@ -120,6 +119,11 @@ public final class StepDeeds {
                         run.list().step(tick.step()).orElseThrow(),
                         answer);
         return decided(facts, elsewhere);
+    }
+
+    /** What was typed, as the item's answers are kept. */
+    static String plain(Checklist list, String step, String typed) {
+        return list.step(step).map(asked -> asked.answer().plain(typed)).orElse(typed.strip());
     }
 
     static Decision read(Tx tx, ActContext context, Read read) {

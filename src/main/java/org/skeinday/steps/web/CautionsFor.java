@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
@@ -15,6 +16,8 @@ import org.skeinday.steps.store.RunStore;
 
 /** The cautions as one person is shown them today: in full at the first meeting, then in one line that opens. */
 public final class CautionsFor {
+    private static final String EYES = "eyes";
+
     private final Tx tx;
     private final Caller caller;
     private final Clock clock;
@@ -32,6 +35,17 @@ public final class CautionsFor {
 
     public List<Cautions.Shown> at(Moment moment) {
         return Cautions.at(moment, met());
+    }
+
+    /** Where no list is walked before: eye protection is said every time. */
+    public List<Cautions.Shown> withoutChecks() {
+        Set<String> met = met();
+        return Stream.concat(
+                        Cautions.named(EYES).stream().map(c -> new Cautions.Shown(c, !met.contains(c.id()))),
+                        Cautions.at(Moment.BEFORE_WINDING, met).stream()
+                                .filter(s -> !s.caution().id().equals(EYES)))
+                .limit(Cautions.AT_ONCE)
+                .toList();
     }
 
     /** Of a motor that is wound until it breaks. */

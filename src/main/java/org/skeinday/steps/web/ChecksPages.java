@@ -20,8 +20,8 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Record;
+import org.skeinday.steps.Moment;
 import org.skeinday.steps.Run;
-import org.skeinday.steps.RunFact;
 import org.skeinday.steps.action.GateAsked;
 import org.skeinday.steps.store.ListStore;
 
@@ -93,6 +93,7 @@ public final class ChecksPages {
                 "",
                 "There is no day yet whose lists could be ticked. They can be printed.",
                 null,
+                List.of(),
                 null,
                 List.of(),
                 List.of(),
@@ -118,14 +119,19 @@ public final class ChecksPages {
         Caller caller = Access.callerOf(ctx);
         @Nullable String person = caller.person().isEmpty() ? null : caller.person();
         Optional<AtHand.Attempt> called = pause.called();
+        String waits = called.flatMap(
+                        a -> GateAsked.startWinding(tx, event.id(), a.id()).refused())
+                .orElse("");
+        var notices = new NoticesOf(all, called.isPresent(), !waits.isEmpty());
         return new ChecksView(
                 event.name(),
                 shown.isPresent() ? "" : pause.none(true),
                 all.stream()
                         .filter(p -> shown.filter(p::equals).isEmpty())
-                        .flatMap(p -> ended(p, nowMs).stream())
+                        .flatMap(p -> ended(p, notices.ending(p), nowMs).stream())
                         .findFirst()
                         .orElse(null),
+                notices.above(shown),
                 shown.map(place -> new WalkOf(
                                         place,
                                         person,
@@ -134,7 +140,8 @@ public final class ChecksPages {
                                         clock.getZone(),
                                         nowMs,
                                         PlaceWords.of(tx, atHand, ReaderUnits.of(ctx), place.list()))
-                                .walk())
+                                .walk()
+                                .ending(notices.ending(place)))
                         .orElse(null),
                 all.stream()
                         .filter(p -> shown.filter(s -> s.equals(p)).isEmpty())
@@ -143,9 +150,7 @@ public final class ChecksPages {
                 shown.map(p -> new CautionsFor(tx, ctx, clock).at(p.moment())).orElse(List.of()),
                 today,
                 "/checks/part" + asked.map(ChecksPages::query).orElse(""),
-                called.flatMap(a ->
-                                GateAsked.startWinding(tx, event.id(), a.id()).refused())
-                        .orElse(""),
+                waits,
                 called.map(AtHand.Attempt::id).orElse(""),
                 isCoach(ctx),
                 form);
@@ -169,14 +174,19 @@ public final class ChecksPages {
         return "?list=" + place.list().id() + "&subject=" + place.subject();
     }
 
-    private static Optional<ChecksView.Ended> ended(Pause.Place place, long nowMs) {
-        List<RunFact> facts = place.run().facts();
-        return place.run()
-                .ending()
-                .filter(next ->
-                        !facts.isEmpty() && nowMs - facts.get(facts.size() - 1).atMs() < READING_MS)
-                .map(next ->
-                        new ChecksView.Ended(place.list().title() + " is done. " + next, "/checks" + query(place)));
+    /** Said for as long as somebody may still stand before it. */
+    private static Optional<ChecksView.Ended> ended(Pause.Place place, String next, long nowMs) {
+        return Optional.of(next)
+                .filter(words -> !words.isEmpty() && place.wasTicked(nowMs - READING_MS))
+                .map(words -> new ChecksView.Ended(
+                        place.moment() == Moment.BEFORE_WINDING
+                                ? place.list().title() + " is done."
+                                : place.list().title() + " is done. " + words,
+                        address(place)));
+    }
+
+    static String address(Pause.Place place) {
+        return "/checks" + query(place);
     }
 
     private static ChecksView.Other other(Pause.Place place) {
@@ -185,7 +195,7 @@ public final class ChecksPages {
         int open = run.open().size();
         String state = open == 0 ? "done" : open == of ? "open" : of - open + " of " + of;
         return new ChecksView.Other(
-                "/checks" + query(place),
+                address(place),
                 run.list().title() + (place.about().isEmpty() ? "" : ": " + place.about()),
                 state,
                 open == 0 ? "done" : open == of ? "" : "now");

@@ -10,6 +10,7 @@ import org.skeinday.steps.Cautions;
  *
  * @param day name of the event; empty when there is none
  * @param none what is said in place of a list; empty when there is one
+ * @param notices what the state of the attempt makes worth saying above the list
  * @param refetch address of the part
  * @param waits what winding waits for; empty when it need not
  * @param attempt id of the attempt that waits
@@ -19,6 +20,7 @@ public record ChecksView(
         String day,
         String none,
         @Nullable Ended ended,
+        List<Notice> notices,
         @Nullable Walk walk,
         List<Other> others,
         List<Cautions.Shown> cautions,
@@ -47,7 +49,14 @@ public record ChecksView(
             String resumed,
             String ending,
             boolean aloud,
-            List<Item> items) {}
+            List<Item> items) {
+        Walk ending(String words) {
+            return new Walk(list, subject, revision, title, about, way, resumed, words, aloud, items);
+        }
+    }
+
+    /** @param address where the link leads, empty for none */
+    public record Notice(String words, String address, String link) {}
 
     /**
      * One item.

@@ -12,6 +12,7 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.steps.Checklist;
 import org.skeinday.steps.Moment;
 import org.skeinday.steps.Run;
+import org.skeinday.steps.RunFact;
 import org.skeinday.steps.Step;
 import org.skeinday.steps.store.ListStore;
 import org.skeinday.steps.store.RunStore;
@@ -35,6 +36,12 @@ final class Pause {
 
         Moment moment() {
             return list().moment();
+        }
+
+        /** Whether something happened in it after that moment. */
+        boolean wasTicked(long sinceMs) {
+            List<RunFact> facts = run.facts();
+            return !facts.isEmpty() && facts.get(facts.size() - 1).atMs() > sinceMs;
         }
     }
 
@@ -95,7 +102,7 @@ final class Pause {
         }
         if (called().isPresent()) {
             return first(all, Moment.WINDING_PLACE)
-                    .filter(p -> p.run().open().stream().anyMatch(Step::critical))
+                    .filter(p -> p.run().open().stream().anyMatch(Step::critical) || isStoodAt(p, nowMs))
                     .or(() -> open(all, Moment.BEFORE_WINDING))
                     .or(() -> open(all, Moment.BEFORE_LOADING));
         }
@@ -103,6 +110,11 @@ final class Pause {
                 .or(() -> event.day().compareTo(today) > 0 ? open(all, Moment.PACKING) : Optional.empty())
                 .or(() -> isOver ? open(all, Moment.END_OF_DAY) : Optional.empty())
                 .or(() -> isOver ? Optional.empty() : ofTheMorning(all));
+    }
+
+    /** Somebody has just ticked the last critical item: the others of the list are not taken away under the finger. */
+    private static boolean isStoodAt(Place place, long nowMs) {
+        return NoticesOf.isLeftOver(place) && place.wasTicked(nowMs - ChecksPages.READING_MS);
     }
 
     private Optional<Place> afterLanding(List<Place> all, long nowMs) {

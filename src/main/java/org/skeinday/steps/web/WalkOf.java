@@ -100,9 +100,9 @@ final class WalkOf {
         return switch (answer) {
             case NEWTONS -> "newtons held";
             case RATIO -> "motor turns to one crank turn";
-            case LANE_LENGTH -> "length with its unit, for example 4.2 m";
-            case MASS -> "mass with its unit, for example 4.1 g";
-            case LAUNCH_TORQUE -> "torque with its unit";
+            case LANE_LENGTH -> "length, for example 4.2 m";
+            case MASS -> "mass, for example 4.1 g";
+            case LAUNCH_TORQUE -> "torque with its unit, for example 0.55 in-ozf";
             case COUNT -> "how many";
             default -> "";
         };

@@ -168,6 +168,7 @@ class OfficialTimeWebTest {
     @Test
     void the_captain_sees_who_is_ready_and_the_order_of_the_hand_signals() throws Exception {
         String attempt = holding();
+        assertSays("<p class=\"times\">none yet</p>", now());
         assertSays("0 of 2 ready; 2 are taken", now());
         assertSays("floor clear, permission, timekeepers ready", now());
         mark(two, attempt, 2, "ready", null);
@@ -178,10 +179,15 @@ class OfficialTimeWebTest {
 
     @Test
     void a_release_inside_the_window_says_so_on_the_sheet_and_needs_no_word_of_anybody() throws Exception {
-        flown(61_000);
+        String attempt = flown(61_000);
+        assertTrue(
+                now().matches("(?s).*href=\"/attempt/" + attempt
+                        + "\">Curlew, attempt 1: 1:0[01]\\.[0-9]+, official\\.<.*"),
+                "the page goes on, and says what the last one came to: " + now());
         String sheet = laptop.get("/results").body();
         assertTrue(
-                sheet.matches("(?s).*Released [0-9.]+ s (after it opened|before it closed): inside the window.*"),
+                sheet.matches(
+                        "(?s).*Released ([0-9.]+ s|[0-9]+:[0-9]{2}) (after it opened|before it closed): inside the window.*"),
                 sheet);
     }
 
@@ -423,7 +429,9 @@ class OfficialTimeWebTest {
         String pin = app.newPin();
         String attempt = flown(61_000);
         String path = "/attempt/" + attempt;
-        assertSays("to sign: watch 1, watch 2, captain", laptop.get("/results").body());
+        assertSays(
+                "<a class=\"quiet\" href=\"/attempt/" + attempt + "\">to sign: watch 1, watch 2, captain",
+                laptop.get("/results").body());
         assertSays("Sign for watch 1", one.get("/timing/part").body());
         Map<String, String> old = Map.of("attempt", attempt, "slot", "1", "seen", "61050");
         assertSays(409, "changed meanwhile", one.form("/watch/sign", old));
@@ -433,6 +441,8 @@ class OfficialTimeWebTest {
                 one.form("/watch/sign", Map.of("attempt", attempt, "slot", "1", "seen", seen))
                         .statusCode());
         assertFalse(one.get("/timing/part").body().contains("Sign for watch 1"));
+        assertSays("Signed.", one.get("/timing/part").body());
+        assertFalse(two.get("/timing/part").body().contains("Signed."), "its own watch has not");
         assertSays(
                 422,
                 "Its own device signs for a watch",

@@ -58,8 +58,12 @@ class QuietWebTest {
     @Test
     void under_none_no_page_shows_advice_or_others_readings_and_the_record_says_from_when_to_when() throws Exception {
         String coachPin = app.newPin();
+        String before = "From the call on it is quiet: no advice until the attempt is closed.";
+        assertFalse(laptop.get("/now").body().contains(before));
         forms.save("terms", forms.row("terms", EVENT), Map.of("outside-help", "none"));
+        assertTrue(laptop.get("/now").body().contains(before));
         assertTrue(laptop.get("/now").body().contains("crank turns, then walk in"), "before the call all may help");
+        assertTrue(laptop.get("/day").body().contains("Propose a plan"));
         String motor = forms.row("motors", "A3").replaceFirst(".*/", "");
         Visitor coach = joined("coach", coachPin);
         String entry = laptop.get("/now").body().replaceAll("(?s)^.*?name=\"entry\" value=\"([^\"]+)\".*$", "$1");
@@ -74,10 +78,15 @@ class QuietWebTest {
             for (String advice : List.of("walk in", "stop at", "launch with", "61.21", "1:01.21", "spare")) {
                 assertFalse(now.contains(advice), advice + " in " + now);
             }
-            assertEquals(403, who.get("/attempt/plan?motor=" + motor).statusCode());
+            var plan = who.get("/attempt/plan?motor=" + motor);
+            assertEquals(403, plan.statusCode());
+            assertTrue(plan.body().contains("<h1>Quiet until the attempt is closed</h1>"), plan.body());
             assertEquals(403, who.get("/choice/" + entry).statusCode());
             assertFalse(who.get("/results").body().contains("1:01"), "nothing before the sign-off");
         }
+        String day = laptop.get("/day").body();
+        assertFalse(day.contains("Propose a plan"), day);
+        assertTrue(day.contains("It is quiet until the attempt is closed"), day);
         assertFalse(joined("timekeeper", "").get("/timing").body().contains("1:01.21"));
         var written = coach.form("/attempt/close", Map.of("attempt", attempt));
         assertEquals(403, written.statusCode());
@@ -95,8 +104,9 @@ class QuietWebTest {
         Map<String, String> why = Map.of("attempt", attempt, "why", "The other watch stopped");
         assertEquals(200, laptop.form("/attempt/close", why).statusCode());
         assertTrue(laptop.get("/now").body().contains("walk in"), "from the sign-off on all may help again");
-        assertTrue(
-                laptop.get("/results").body().matches("(?s).*Nobody was helped from \\d\\d:\\d\\d to \\d\\d:\\d\\d.*"));
+        assertTrue(laptop.get("/results")
+                .body()
+                .matches("(?s).*Skeinday gave no help from \\d\\d:\\d\\d to \\d\\d:\\d\\d.*"));
         String journal = Files.readString(root.resolve("day/journal.jsonl"));
         assertTrue(journal.contains("quiet.began") && journal.contains("quiet.ended"));
     }

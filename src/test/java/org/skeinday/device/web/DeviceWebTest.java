@@ -72,7 +72,19 @@ class DeviceWebTest {
         assertEquals("/timing", joined.headers().firstValue("HX-Redirect").orElseThrow());
         String cookie = cookie(joined);
         assertTrue(cookie.contains("HttpOnly") && cookie.contains("SameSite"), cookie);
-        assertTrue(device(cookie).get("/timing").body().contains("Mattis · timekeeper"));
+        assertTrue(device(cookie)
+                .get("/timing")
+                .body()
+                .contains("<p class=\"who\"><a href=\"/join\">Mattis · timekeeper</a></p>"));
+    }
+
+    @Test
+    void the_laptop_shows_the_whole_link_and_no_device_that_has_joined_does() throws Exception {
+        String shown = new Visitor(app.port(), "", 58).get("/join").body();
+        assertTrue(shown.contains("/join#" + token + "</b>"), shown);
+        String joined =
+                device(cookie(join(Map.of("role", "captain")))).get("/join").body();
+        assertFalse(joined.contains(token), joined);
     }
 
     @Test

@@ -92,6 +92,14 @@ class HallWebTest {
     }
 
     @Test
+    void a_drift_may_be_typed_with_its_unit_and_a_comma() throws Exception {
+        var kept = measure("4 m", Map.of("drift", "3", "speed", "0,2 m/s"));
+        assertTrue(kept.statusCode() < 300, kept.body());
+        assertTrue(
+                kept.body().contains("0.20 m/s") || laptop.get("/hall").body().contains("0.20 m/s"), kept.body());
+    }
+
+    @Test
     void several_are_kept_and_one_is_in_use() throws Exception {
         measure("4 m", Map.of());
         says(200, "Old Gym, lane", measure("5 m", Map.of("hall", "Old Gym", "lane", "lane")));

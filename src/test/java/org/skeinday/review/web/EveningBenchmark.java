@@ -68,7 +68,8 @@ class EveningBenchmark {
                 ZoneOffset.UTC,
                 Map.of("tomek", "Tomek"),
                 UnitSystem.METRIC,
-                new EveningQuery(new TreeMap<>(asked)));
+                new EveningQuery(new TreeMap<>(asked)),
+                0);
     }
 
     private int page(Database database, Map<String, String> asked) {

@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +23,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
+import org.skeinday.browser.SteppedClock;
 import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.http.Pace;
 import org.skeinday.prepare.Prepared;
 
 /** The page Evening: what is looked at, findings, pictures, side by side, validity both ways. */
@@ -194,13 +199,21 @@ class EveningWebTest {
     }
 
     @Test
-    void what_is_still_to_be_keyed_in_is_named_with_a_link() throws Exception {
-        landed();
-        String page = ok("/evening");
-        assertTrue(page.contains("<h1>" + EVENT + "</h1>"), page);
-        assertTrue(page.contains("2 of 3 attempts are not in the record"), page);
-        assertTrue(page.contains("3 of 3 attempts are not in the record"), page);
-        assertTrue(page.contains("href=\"/key-in\"") && page.contains("lacks turns wound"), page);
+    void what_is_still_to_be_keyed_in_is_named_with_a_link_once_the_window_has_closed() throws Exception {
+        var clock = new SteppedClock(Clock.systemDefaultZone());
+        var settings = new App.Settings(Demo.into(root.resolve("later")), 0, false, Pace.normal());
+        try (App later = App.start(settings, clock, new SecureRandom())) {
+            laptop = new Visitor(later.port(), "", 33);
+            landed();
+            String early = ok("/evening");
+            assertTrue(early.contains("<h1>" + EVENT + "</h1>") && early.contains("lacks turns wound"), early);
+            assertFalse(early.contains("attempts are not in the record"), "they may still be flown");
+            clock.stepBy(Duration.ofHours(3));
+            String page = ok("/evening");
+            assertTrue(page.contains("2 of 3 attempts are not in the record"), page);
+            assertTrue(page.contains("3 of 3 attempts are not in the record"), page);
+            assertTrue(page.contains("href=\"/key-in\"") && page.contains("lacks turns wound"), page);
+        }
     }
 
     @Test

@@ -280,6 +280,31 @@ class ChecksWebTest {
     }
 
     @Test
+    void a_place_that_is_safe_keeps_its_list_in_sight_and_winding_may_start_when_all_is_ticked() throws Exception {
+        String event = event();
+        String attempt = calledWithMotor();
+        placeDone(helper, event);
+        String left = helper.get("/checks").body();
+        assertTrue(left.contains("<h1>Winding place</h1>"), left);
+        assertTrue(left.contains("1 item is left in Winding place."), left);
+        clock.stepBy(Duration.ofMinutes(3));
+        String later = helper.get("/checks").body();
+        assertTrue(later.contains("<h1>Before winding</h1>"), later);
+        assertTrue(later.contains("1 item is left in Winding place."), "said, though another list is shown");
+        assertFalse(later.contains("Winding may start"), later);
+        saved(helper.tap(
+                "step.tick", item("before-winding", attempt, "direction").put("answer", "cw")));
+        saved(helper.tap("step.tick", item("before-winding", attempt, "eye-protection")));
+        saved(helper.tap("step.tick", item("before-winding", attempt, "ratio").put("answer", "10")));
+        assertFalse(helper.get("/checks").body().contains("Winding may start"), "the list is not done");
+        saved(helper.tap("step.tick", item("before-winding", attempt, "roles")));
+        String done = helper.get("/checks").body();
+        assertTrue(done.contains("Winding may start. <a class=\"link\" href=\"/\">To Now</a>"), done);
+        assertTrue(done.contains("Before winding is done."), done);
+        assertFalse(done.contains("Next: read before loading aloud"), "nothing is wound yet");
+    }
+
+    @Test
     void a_list_is_worded_anew_and_runs_that_began_go_on_in_theirs() throws Exception {
         String event = event();
         saved(helper.tap("step.tick", item("arrival", event, "venue-asked")));

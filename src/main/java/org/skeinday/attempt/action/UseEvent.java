@@ -1,0 +1,45 @@
+package org.skeinday.attempt.action;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.EventAtHand;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+
+/** Which event people work on, where a season holds several, or a day two. */
+public final class UseEvent {
+    private UseEvent() {}
+
+    /** Content of {@code event.use}. */
+    public record Use(String event) {}
+
+    public static List<ActKind<?>> kinds() {
+        return List.of(new ActKind<>("event.use", Use.class, UseEvent::decide));
+    }
+
+    /** An attempt under way must not go out of sight. */
+    static Decision decide(Tx tx, ActContext context, Use use) {
+        EventAdded event = EventStore.find(tx, use.event()).orElse(null);
+        if (event == null || event.kind().equals("practice")) {
+            return Decision.unknown("There is no such event any more; look again");
+        }
+        Optional<AttemptNow> open = EventStore.next(tx)
+                .filter(now -> !now.id().equals(event.id()))
+                .flatMap(now -> AttemptStore.ofEvent(tx, now.id()).stream()
+                        .filter(a -> a.state().isOpen())
+                        .findFirst());
+        return open.isPresent()
+                ? Decision.refused("An attempt is under way: close it or give it up before you go to another event")
+                : Decision.decided(
+                        Set.of("attempts", "contest", "motors", "checks", "places", "day"),
+                        Fact.of("event.at-hand", new EventAtHand(event.id())));
+    }
+}

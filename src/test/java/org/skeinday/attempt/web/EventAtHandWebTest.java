@@ -1,0 +1,80 @@
+package org.skeinday.attempt.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.fault.CalledAttempt;
+import org.skeinday.prepare.Prepared;
+
+/** A season holds several events; all pages are about one of them. */
+@Timeout(60)
+class EventAtHandWebTest {
+    private static final Map<String, String> LATER =
+            Map.of("name", "Winter Reed Cup", "day", "2031-01-18", "kind", "hosting");
+
+    @TempDir
+    Path root;
+
+    private App app;
+    private Visitor laptop;
+    private Prepared forms;
+
+    @BeforeEach
+    void start() throws Exception {
+        app = Demo.start(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", 41);
+        forms = new Prepared(laptop);
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private String id(String event) throws Exception {
+        return forms.row("events", event).replaceFirst(".*/row/", "");
+    }
+
+    private HttpResponse<String> use(String event) throws Exception {
+        return laptop.form("/event/use", Map.of("event", event));
+    }
+
+    @Test
+    void a_later_event_is_at_hand_until_somebody_goes_back_to_this_one() throws Exception {
+        assertFalse(laptop.get("/now").body().contains("Another event"), "one event is no choice");
+        String today = id("Saltmarsh Rotor Day");
+        forms.add("events", LATER);
+        assertFalse(laptop.get("/now").body().contains("Call Curlew"), "the last day is prepared");
+        HttpResponse<String> back = use(today);
+        assertEquals(200, back.statusCode(), back.body());
+        assertTrue(back.body().contains("Call Curlew"), back.body());
+        assertTrue(laptop.get("/results").body().contains("Saltmarsh Rotor Day"), "the result sheet too");
+        assertTrue(laptop.get("/day").body().contains("Saltmarsh Rotor Day"), "and the day");
+    }
+
+    @Test
+    void an_attempt_under_way_does_not_go_out_of_sight() throws Exception {
+        String today = id("Saltmarsh Rotor Day");
+        forms.add("events", LATER);
+        String other = id("Winter Reed Cup");
+        use(today);
+        CalledAttempt.callOnly(laptop);
+        HttpResponse<String> answer = use(other);
+        assertEquals(409, answer.statusCode(), answer.body());
+        assertTrue(answer.body().contains("An attempt is under way"), answer.body());
+        assertTrue(laptop.get("/now").body().contains("Curlew"), "still here");
+        assertEquals(404, use("no-such-event").statusCode());
+    }
+}
