@@ -88,7 +88,7 @@ class AddressesTest {
                     .form("/join", Map.of("token", token, "role", "helper", "person", ""));
             assertEquals(204, joined.statusCode(), joined.body());
             assertFalse(laptop.get("/join").body().contains("has another address now"), "tablets find it");
-            assertTrue(laptop.get("/join").body().contains("or type http://" + lan + ":" + app.port()));
+            assertTrue(laptop.get("/join").body().contains("http://" + lan + ":" + app.port() + "/join#"));
         }
         Files.writeString(root.resolve("day/joined-at"), "http://203.0.113.77:8420");
         try (App app = start("", 0)) {

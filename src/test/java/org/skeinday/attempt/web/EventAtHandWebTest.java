@@ -72,7 +72,7 @@ class EventAtHandWebTest {
         use(today);
         CalledAttempt.callOnly(laptop);
         HttpResponse<String> answer = use(other);
-        assertEquals(409, answer.statusCode(), answer.body());
+        assertEquals(422, answer.statusCode(), answer.body());
         assertTrue(answer.body().contains("An attempt is under way"), answer.body());
         assertTrue(laptop.get("/now").body().contains("Curlew"), "still here");
         assertEquals(404, use("no-such-event").statusCode());
