@@ -65,7 +65,7 @@ public final class Hints {
             Map.entry("motors.csv/loop", "relaxed, ring to ring, for example 18.5 in"),
             Map.entry("motors.csv/mass", "rubber only, dry, for example 1.62 g"),
             Map.entry("motors.csv/breaking turns", "its own, in motor turns; empty to take the batch's K"),
-            Map.entry("motors.csv/uses", "windings beyond half of its breaking turns so far"),
+            Map.entry("motors.csv/uses", "full windings before the first flight that is on record here"),
             Map.entry("motors.csv/inspected mass", "with rings and lubricant, for example 1.65 g"),
             Map.entry("crew.csv/event", "empty for every event"),
             Map.entry("crew.csv/tasks", "what this person is cleared for"),
