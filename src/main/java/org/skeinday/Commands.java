@@ -123,9 +123,9 @@ final class Commands {
         boolean newPin;
 
         /** Whether another program listens there, asked before a new folder is made. Its own words, when it does. */
-        boolean isBusy(Path folder) throws IOException {
+        boolean isBusy(Path folder, boolean newOne) throws IOException {
             int wanted = port(folder);
-            if (wanted == 0 || DataFolder.holdsRecord(folder)) {
+            if (wanted == 0 || !newOne) {
                 return false; // what runs there may be this very folder: that is told by its lock
             }
             try (ServerSocket free = new ServerSocket(wanted)) {
@@ -230,7 +230,7 @@ final class Commands {
         @Override
         public Integer call() throws Exception {
             Path folder = makeable(folder("skeinday"));
-            return isBusy(folder) ? PORT_TAKEN : serve(folder);
+            return isBusy(folder, !DataFolder.holdsRecord(folder)) ? PORT_TAKEN : serve(folder);
         }
     }
 
@@ -246,7 +246,11 @@ final class Commands {
         @Override
         public Integer call() throws Exception {
             Path folder = makeable(folder("skeinday-demo"));
-            if (isBusy(folder)) {
+            boolean setsAside = fresh && DataFolder.holdsRecord(folder);
+            if (setsAside) {
+                Record.refuseWhileRunning(folder);
+            }
+            if (isBusy(folder, setsAside || !DataFolder.holdsRecord(folder))) {
                 return PORT_TAKEN;
             }
             if (fresh && Files.exists(folder)) {

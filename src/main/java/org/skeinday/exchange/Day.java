@@ -3,7 +3,6 @@ package org.skeinday.exchange;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Predicate;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
@@ -83,11 +82,6 @@ public record Day(
     public static final Day EMPTY = new Day(
             List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
             List.of(), Map.of(), List.of(), List.of(), Map.of(), More.NONE);
-
-    /** The last day that is no practice: what is prepared for. */
-    public Optional<EventAdded> next() {
-        return events.stream().filter(e -> !e.kind().equals("practice")).reduce((earlier, later) -> later);
-    }
 
     /** What an event asks beside its rules; of one that says nothing, what then holds. */
     public Terms termsOf(String event) {

@@ -4,7 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.skeinday.exchange.Column;
 
-/** What is typed into a form: a bare number is in the unit of the field's hint, which may be typed as well. */
+/** What is typed into a form: a bare mass is in the unit of the field's hint; a count may have its unit. */
 public final class TypedUnits {
     private static final Pattern BARE =
             Pattern.compile("\\d{1,7}([.,]\\d{1,6})?|(\\d{1,7} )?\\d{1,3}/\\d{1,3}|\\d{1,7} ?[½¼¾⅛]");
@@ -19,7 +19,8 @@ public final class TypedUnits {
     public static String cell(String file, Column column, String typed) {
         String hint = Hints.of(file, column.name());
         return switch (column.kind()) {
-            case LENGTH, MASS, TORQUE -> withUnit(hint, typed);
+            case LENGTH -> typed; // inches and millimetres, metres and feet are too easily meant for one another
+            case MASS, TORQUE -> withUnit(hint, typed);
             case PLAIN, TIME -> withoutUnit(column.name(), hint, typed);
         };
     }

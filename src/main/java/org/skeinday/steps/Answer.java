@@ -43,7 +43,7 @@ public enum Answer {
 
     /**
      * What people type, as it is kept: a unit that the item names may be typed or left out, and a decimal comma is as
-     * good as a point.
+     * good as a point. A length keeps its own: metres and feet are too easily meant for one another.
      */
     public String plain(String typed) {
         String text = typed.strip();
@@ -51,7 +51,6 @@ public enum Answer {
             case NEWTONS ->
                 text.replaceFirst("(?i)(?<=[0-9]) ?(n|newtons?)$", "").replace(',', '.');
             case RATIO -> text.replaceFirst("(?<=[0-9]) ?(: ?1|to 1)$", "").replace(',', '.');
-            case LANE_LENGTH -> text.matches(BARE) ? text + " m" : text;
             case MASS -> text.matches(BARE) ? text + " g" : text;
             default -> text;
         };

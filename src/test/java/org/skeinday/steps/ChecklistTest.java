@@ -130,7 +130,8 @@ class ChecklistTest {
         keeps(Answer.NEWTONS, "8,4newtons", "8.4");
         keeps(Answer.RATIO, "10:1", "10");
         keeps(Answer.RATIO, " 9,5 to 1 ", "9.5");
-        keeps(Answer.LANE_LENGTH, "4,6", "4,6 m");
+        keeps(Answer.LANE_LENGTH, "4,6 m", "4,6 m");
+        assertTrue(Answer.LANE_LENGTH.refuses(Answer.LANE_LENGTH.plain("4.6")).isPresent(), "metres or feet?");
         keeps(Answer.LANE_LENGTH, "15 ft", "15 ft");
         keeps(Answer.MASS, "4.02", "4.02 g");
         assertTrue(Answer.NEWTONS.refuses(Answer.NEWTONS.plain("8 kg")).isPresent());

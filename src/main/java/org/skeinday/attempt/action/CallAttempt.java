@@ -57,6 +57,9 @@ public final class CallAttempt {
             return Decision.refused("motor", notFit.get());
         }
         EventAdded event = EventStore.find(tx, entry.eventId()).orElseThrow();
+        if (EventStore.next(tx).filter(e -> e.id().equals(event.id())).isEmpty()) {
+            return new Decision.Outdated("People work on another event now. Look again, then decide.");
+        }
         List<AttemptNow> own = AttemptStore.ofEvent(tx, event.id()).stream()
                 .filter(a -> a.entryId().equals(entry.id()))
                 .toList();

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.hall.MountPull;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.Section;
@@ -22,7 +21,7 @@ public final class TodaysPull {
 
     /** Empty without motors at hand, and above five times their length, where nothing is known of the pull. */
     private static Optional<Pull> strongest(Tx tx) {
-        Map<String, Integer> windings = AttemptStore.windings(tx);
+        Map<String, Integer> windings = TodaysStretch.windingsAhead(tx);
         return TodaysStretch.atHand(tx)
                 .flatMap(motor -> of(motor, TodaysStretch.ratio(motor, windings)).stream())
                 .max(Comparator.comparingDouble(Pull::newtons));
@@ -44,7 +43,7 @@ public final class TodaysPull {
 
     /** What this motor alone asks of the mount, whole newtons, up; empty when it is not known. */
     static OptionalDouble testNewtons(Tx tx, MotorAdded motor) {
-        return of(motor, TodaysStretch.ratio(motor, AttemptStore.windings(tx)))
+        return of(motor, TodaysStretch.ratio(motor, TodaysStretch.windingsAhead(tx)))
                 .map(p -> OptionalDouble.of(p.test()))
                 .orElse(OptionalDouble.empty());
     }

@@ -1,5 +1,6 @@
 package org.skeinday.attempt.action;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,12 +39,24 @@ public final class TodaysStretch {
     }
 
     private static Optional<Length> longest(Tx tx, Stream<MotorAdded> motors) {
-        Map<String, Integer> windings = AttemptStore.windings(tx);
+        Map<String, Integer> windings = windingsAhead(tx);
         return motors.map(motor -> stretch(motor, windings)).max(Length::compareTo);
     }
 
     private static Length stretch(MotorAdded motor, Map<String, Integer> windings) {
         return Length.ofMillimetres(motor.loopMm() * ratio(motor, windings));
+    }
+
+    /** Times each was wound before the wind that it is in, or before its next one. */
+    static Map<String, Integer> windingsAhead(Tx tx) {
+        Map<String, Integer> windings = new HashMap<>(AttemptStore.windings(tx));
+        EventStore.next(tx).stream()
+                .flatMap(event -> AttemptStore.ofEvent(tx, event.id()).stream())
+                .filter(a -> a.state().isBeforeRelease() && a.motorId() != null)
+                .forEach(a -> windings.put(
+                        String.valueOf(a.motorId()),
+                        AttemptStore.windingsBefore(tx, String.valueOf(a.motorId()), a.id())));
+        return windings;
     }
 
     /** Full stretch of its next wind in relaxed lengths. @param windings of attempts, by motor */

@@ -22,6 +22,7 @@ import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.FlightJudged;
+import org.skeinday.attempt.LoggedFlights;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.State;
 import org.skeinday.platform.db.Tx;
@@ -29,9 +30,6 @@ import org.skeinday.platform.db.schema.tables.records.AttemptRecord;
 
 /** Reads attempts, what is wanted and noted of them, and when it was quiet; their watches are in {@link WatchStore}. */
 public final class AttemptStore {
-    /** Between a wind outside any attempt and the log of its flight. */
-    private static final long SAME_WIND_MS = 30 * 60_000L;
-
     private static final Field<String> WOUND_WHICH = DSL.field(DSL.name("which"), String.class);
     private static final Field<String> WOUND_MOTOR = DSL.field(DSL.name("motor"), String.class);
 
@@ -63,9 +61,9 @@ public final class AttemptStore {
     }
 
     /**
-     * How often each motor was wound, by its id: once for each attempt that reached winding with it, scrubbed ones and
+     * How often each motor was wound, by its id: once for each attempt that reached winding or was flown with it, scrubbed ones and
      * those that went on with another motor too, once for each wind outside any attempt, and once for each practice
-     * flight, unless it was logged within half an hour after such a wind: then it is that wind's flight.
+     * flight that is not the flight of such a wind.
      */
     public static Map<String, Integer> windings(Tx tx) {
         Map<String, Integer> windings = new HashMap<>();
@@ -74,18 +72,19 @@ public final class AttemptStore {
                 .from(windsOfAttempts().asTable("winds"))
                 .groupBy(WOUND_MOTOR)
                 .forEach(r -> windings.merge(r.value1(), r.value2(), Integer::sum));
+        Map<String, List<Long>> winds = tx.sql()
+                .select(WINDING_WIND.MOTOR_ID, WINDING_WIND.AT_MS)
+                .from(WINDING_WIND)
+                .where(WINDING_WIND.ATTEMPT_ID.isNull())
+                .orderBy(WINDING_WIND.AT_MS)
+                .fetchGroups(WINDING_WIND.MOTOR_ID, WINDING_WIND.AT_MS);
         tx.sql()
-                .select(PRACTICE_FLIGHT.MOTOR_ID, DSL.count())
+                .select(PRACTICE_FLIGHT.MOTOR_ID, PRACTICE_FLIGHT.FLOWN_AT_MS)
                 .from(PRACTICE_FLIGHT)
-                .where(PRACTICE_FLIGHT.MOTOR_ID.isNotNull())
-                .andNotExists(DSL.selectOne()
-                        .from(WINDING_WIND)
-                        .where(WINDING_WIND.ATTEMPT_ID.isNull())
-                        .and(WINDING_WIND.MOTOR_ID.eq(PRACTICE_FLIGHT.MOTOR_ID))
-                        .and(WINDING_WIND.AT_MS.between(
-                                PRACTICE_FLIGHT.FLOWN_AT_MS.minus(SAME_WIND_MS), PRACTICE_FLIGHT.FLOWN_AT_MS)))
-                .groupBy(PRACTICE_FLIGHT.MOTOR_ID)
-                .forEach(r -> windings.merge(r.value1(), r.value2(), Integer::sum));
+                .orderBy(PRACTICE_FLIGHT.FLOWN_AT_MS)
+                .fetchGroups(PRACTICE_FLIGHT.MOTOR_ID, PRACTICE_FLIGHT.FLOWN_AT_MS)
+                .forEach((motor, flights) -> windings.merge(
+                        motor, LoggedFlights.withoutWind(winds.getOrDefault(motor, List.of()), flights), Integer::sum));
         return windings;
     }
 
@@ -94,7 +93,8 @@ public final class AttemptStore {
         return DSL.select(WOUND_WHICH, WOUND_MOTOR)
                 .from(DSL.select(ATTEMPT.ID.as(WOUND_WHICH), ATTEMPT.MOTOR_ID.as(WOUND_MOTOR))
                         .from(ATTEMPT)
-                        .where(ATTEMPT.MOTOR_ID.isNotNull().and(ATTEMPT.WINDING_AT_MS.isNotNull()))
+                        .where(ATTEMPT.MOTOR_ID.isNotNull())
+                        .and(ATTEMPT.WINDING_AT_MS.isNotNull().or(ATTEMPT.RELEASED_AT_MS.isNotNull()))
                         .union(DSL.select(DSL.coalesce(WINDING_WIND.ATTEMPT_ID, WINDING_WIND.ID), WINDING_WIND.MOTOR_ID)
                                 .from(WINDING_WIND))
                         .asTable("wound"));

@@ -197,7 +197,7 @@ final class CardOf {
     private static List<String> cautions(
             AttemptNow attempt, List<String> doubts, Optional<WindowAdded> window, long nowMs) {
         List<String> cautions = new ArrayList<>(doubts);
-        boolean said = attempt.state() == State.LANDED && !doubts.isEmpty(); // a release outside is among the doubts
+        boolean said = doubts.stream().anyMatch(doubt -> doubt.contains("outside the window"));
         window.filter(w -> !said)
                 .flatMap(w ->
                         Words.outside(w, attempt.state().isBeforeRelease() ? (Long) nowMs : attempt.releasedAtMs()))

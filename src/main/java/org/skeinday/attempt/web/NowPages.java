@@ -2,7 +2,10 @@ package org.skeinday.attempt.web;
 
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.action.AnnounceTime;
 import org.skeinday.attempt.action.CallAttempt;
@@ -15,6 +18,7 @@ import org.skeinday.attempt.action.TakeBack;
 import org.skeinday.attempt.action.UseEvent;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.ModelStore;
@@ -175,7 +179,8 @@ public final class NowPages {
                         List.of(),
                         List.of(),
                         0,
-                        List.of())));
+                        List.of(),
+                        null)));
     }
 
     private NowView view(Context ctx, FormErrors form, Tx tx, Today today, long nowMs) {
@@ -196,16 +201,36 @@ public final class NowPages {
                 Announced.open(tx, today, nowMs),
                 said.slipped(),
                 said.isThere() ? (nowMs / LOOK_AGAIN_MS + 1) * LOOK_AGAIN_MS : 0,
-                events(tx));
+                events(tx, today.event()),
+                todays(tx, today.event()));
     }
 
-    /** That can be worked on, by day; empty where there is no choice. */
-    private List<NowView.Choice> events(Tx tx) {
-        List<NowView.Choice> events = EventStore.all(tx).stream()
-                .filter(event -> !event.kind().equals("practice"))
-                .map(event -> new NowView.Choice(event.id(), event.name() + ", " + event.day()))
+    /** That can be worked on: the one at hand, then the others by day; empty where there is no choice. */
+    private static List<NowView.Choice> events(Tx tx, EventAdded atHand) {
+        List<EventAdded> others = others(tx, atHand);
+        return others.isEmpty()
+                ? List.of()
+                : Stream.concat(Stream.of(atHand), others.stream())
+                        .map(event -> new NowView.Choice(event.id(), event.name() + ", " + event.day()))
+                        .toList();
+    }
+
+    /** Today's event, where people still work on another day's. */
+    private NowView.@Nullable Choice todays(Tx tx, EventAdded atHand) {
+        String today = LocalDate.now(clock).toString();
+        return atHand.day().equals(today)
+                ? null
+                : others(tx, atHand).stream()
+                        .filter(event -> event.day().equals(today))
+                        .findFirst()
+                        .map(event -> new NowView.Choice(event.id(), event.name()))
+                        .orElse(null);
+    }
+
+    private static List<EventAdded> others(Tx tx, EventAdded atHand) {
+        return EventStore.all(tx).stream()
+                .filter(event -> !event.kind().equals("practice") && !event.id().equals(atHand.id()))
                 .toList();
-        return events.size() > 1 ? events : List.of();
     }
 
     /** The page goes on to the next attempt by itself: what the last one came to must not get lost over it. */

@@ -29,7 +29,8 @@ public record NowView(
         List<Protest> protests,
         List<String> slipped,
         long again,
-        List<Choice> events) {
+        List<Choice> events,
+        @Nullable Choice todays) {
 
     public String wrong(String field) {
         return form.message(field);

@@ -17,7 +17,7 @@ public final class ReaderUnits {
     private ReaderUnits() {}
 
     public static void register(Routes routes) {
-        routes.post("/units", Role.VIEWER, ReaderUnits::change);
+        routes.ofDevice("/units", Role.VIEWER, ReaderUnits::change);
     }
 
     public static UnitSystem of(Context context) {

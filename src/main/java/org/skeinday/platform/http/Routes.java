@@ -99,6 +99,16 @@ public final class Routes {
         });
     }
 
+    /** What a device keeps for itself, such as its light: nothing of the record changes, so it may while it is quiet. */
+    public void ofDevice(String path, Role minimum, Handler handler) {
+        rights.add(new Right("POST", path, minimum, false, ORDINARY_BODY));
+        Handler guarded = guarded(minimum, handler);
+        routes.post(path, context -> {
+            BodyLimit.check(context, ORDINARY_BODY);
+            guarded.handle(context);
+        });
+    }
+
     /** For a device that has not joined: the join page and the files that it needs. */
     public void openGet(String path, Handler handler) {
         rights.add(new Right("GET", path, null, false, 0));

@@ -2,6 +2,9 @@ package org.skeinday.prepare.web;
 
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.Optional;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.store.EventStore;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.action.ReadDay;
 import org.skeinday.platform.http.FormActs;
@@ -13,6 +16,11 @@ public record Desk(Record record, FormActs forms, Page page, Clock clock) {
     /** Everything prepared, as it is now. */
     Day day() {
         return record.read(tx -> ReadDay.all(tx, record.people().names()));
+    }
+
+    /** What is prepared for: the event that every page is about. */
+    Optional<EventAdded> atHand() {
+        return record.read(EventStore::next);
     }
 
     ZoneId zone() {

@@ -23,8 +23,25 @@ final class FirstValues {
     private static final long MINUTE_MS = 60_000;
 
     /** What is measured or counted of one thing, and so is not that of the next. */
-    private static final Set<String> ITS_OWN =
-            Set.of("mass", "breaking turns", "uses", "inspected mass", "place", "inspected", "opens", "closes");
+    private static final Set<String> ITS_OWN = Set.of(
+            "mass",
+            "breaking turns",
+            "uses",
+            "inspected mass",
+            "place",
+            "inspected",
+            "opens",
+            "closes",
+            "clean winds",
+            "k",
+            "pull test",
+            "pull tested",
+            "ratio checked",
+            "zero",
+            "span",
+            "calibrated",
+            "known mass",
+            "scale reads");
 
     private final Desk desk;
     private final Thing thing;
@@ -84,7 +101,7 @@ final class FirstValues {
     private Optional<EventAdded> event() {
         return switch (thing) {
             case TERMS, RULES, ENTRIES, WINDOWS -> LikelyEvent.of(desk, day, thing);
-            default -> day.next();
+            default -> desk.atHand();
         };
     }
 

@@ -14,14 +14,19 @@ import org.skeinday.prepare.Thing;
 final class LikelyEvent {
     private LikelyEvent() {}
 
-    /** The one that was added last, unless its day is over: then today's, else the last by day. Practice is none. */
+    /** The one that was added last, unless its day is over: then the one at hand, else the next by day. Practice is none. */
     static Optional<EventAdded> of(Desk desk, Day day, Thing thing) {
         List<EventAdded> events = stillOpen(day, thing);
         String today = LocalDate.now(desk.clock()).toString();
         Optional<EventAdded> last = desk.record()
                 .read(tx -> events.stream().max(Comparator.comparingLong((EventAdded e) -> addedAt(tx, e))));
         return last.filter(e -> e.day().compareTo(today) >= 0)
-                .or(() -> events.stream().filter(e -> e.day().equals(today)).findFirst())
+                .or(() -> desk.atHand()
+                        .filter(events::contains)
+                        .filter(e -> e.day().compareTo(today) >= 0))
+                .or(() -> events.stream()
+                        .filter(e -> e.day().compareTo(today) >= 0)
+                        .findFirst())
                 .or(() -> events.stream().reduce((earlier, later) -> later));
     }
 

@@ -81,11 +81,11 @@ public final class MotorPages {
     private static List<MakingView.Cut> cuts(String loops, String knot, String piece, String weighs, UnitSystem units) {
         List<Length> wanted = Arrays.stream(loops.split(BETWEEN_LOOPS, -1))
                 .map(String::strip)
-                .map(loop -> Length.parse(loop, "in"))
+                .map(Length::parse)
                 .toList();
         double gramsPerMetre =
-                Mass.parse(weighs, "g").grams() / Length.parse(piece, "m").metres();
-        return CutList.of(wanted, Length.parse(knot, "mm"), gramsPerMetre).stream()
+                Mass.parse(weighs, "g").grams() / Length.parse(piece).metres();
+        return CutList.of(wanted, Length.parse(knot), gramsPerMetre).stream()
                 .map(c -> new MakingView.Cut(units.length(c.loop()), units.length(c.strip()), units.mass(c.weighs())))
                 .toList();
     }
@@ -116,7 +116,7 @@ public final class MotorPages {
 
     private InspectionView inspection(String motor, Map<String, String> wrong) {
         Day day = desk.day();
-        Optional<EventAdded> event = day.next();
+        Optional<EventAdded> event = desk.atHand();
         Terms terms = day.termsOf(event.map(EventAdded::id).orElse(""));
         List<InspectionView.Row> rows = day.motors().stream()
                 .map(m -> row(day, m, terms, m.id().equals(motor) ? wrong : Map.of()))
@@ -219,7 +219,7 @@ public final class MotorPages {
 
     private LogView log() {
         Day day = desk.day();
-        Optional<EventAdded> event = day.next();
+        Optional<EventAdded> event = desk.atHand();
         Terms terms = day.termsOf(event.map(EventAdded::id).orElse(""));
         List<String> columns = terms.columnsOfLog().isEmpty() ? Terms.LOG_COLUMNS : terms.columnsOfLog();
         List<PracticeFlown> own = own(day, event);

@@ -11,6 +11,7 @@ import org.skeinday.attempt.action.TodaysPull;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.CleanWinds;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.store.EventStore;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.platform.db.Tx;
@@ -50,15 +51,15 @@ public final class PreparePages {
             next &= step.done();
             steps.add(new OverviewView.Step("/prepare/" + step.thing().path(), step.title(), step.words(), state));
         }
-        String event = day.next().map(e -> e.name() + ", " + e.day()).orElse("");
+        String event = desk.atHand().map(e -> e.name() + ", " + e.day()).orElse("");
         return desk.record()
                 .read(tx -> new OverviewView(
-                        event, steps, Links.MORE, Links.PRINTED, change(tx, day), aged(BatchAges.toBeBroken(tx))));
+                        event, steps, Links.MORE, Links.PRINTED, change(tx), aged(BatchAges.toBeBroken(tx))));
     }
 
     /** Before the first event is entered, the last of all; nothing while nobody may be helped. */
-    private static OverviewView.@Nullable Change change(Tx tx, Day day) {
-        String before = day.next().map(EventAdded::day).orElse("9999-12-31");
+    private static OverviewView.@Nullable Change change(Tx tx) {
+        String before = EventStore.next(tx).map(EventAdded::day).orElse("9999-12-31");
         return AttemptStore.quietNow(tx).isPresent()
                 ? null
                 : ChangeNextTime.before(before, ReviewFacts.changes(tx))

@@ -53,13 +53,20 @@ class EventAtHandWebTest {
 
     @Test
     void a_later_event_is_at_hand_until_somebody_goes_back_to_this_one() throws Exception {
-        assertFalse(laptop.get("/now").body().contains("Another event"), "one event is no choice");
+        String first = laptop.get("/now").body();
+        assertFalse(first.contains("Another event"), "one event is no choice");
+        String curlew = CalledAttempt.value(first, "name=\"entry\" value=\"([^\"]+)\"");
         String today = id("Saltmarsh Rotor Day");
         forms.add("events", LATER);
-        assertFalse(laptop.get("/now").body().contains("Call Curlew"), "the last day is prepared");
+        String later = laptop.get("/now").body();
+        assertFalse(later.contains("Call Curlew"), "the last day is prepared");
+        assertTrue(later.contains("Today is Saltmarsh Rotor Day."), later);
+        var stale = laptop.form("/attempt/call", Map.of("entry", curlew));
+        assertEquals(409, stale.statusCode(), "an attempt is not called out of sight: " + stale.body());
         HttpResponse<String> back = use(today);
         assertEquals(200, back.statusCode(), back.body());
         assertTrue(back.body().contains("Call Curlew"), back.body());
+        assertTrue(laptop.get("/inspection").body().contains("Saltmarsh Rotor Day"), "and Prepare is about it");
         assertTrue(laptop.get("/results").body().contains("Saltmarsh Rotor Day"), "the result sheet too");
         assertTrue(laptop.get("/day").body().contains("Saltmarsh Rotor Day"), "and the day");
     }
