@@ -101,12 +101,12 @@ class FirstValuesWebTest {
     @Test
     void one_more_motor_has_batch_and_team_and_no_mass() throws Exception {
         forms.add("batches", Map.of("batch", "A"));
-        forms.add("models", Map.of("model", "Reed One", "team", "Reed", "hook-distance", "9.5"));
+        forms.add("models", Map.of("model", "Reed One", "team", "Reed", "hook-distance", "9.5 in"));
         Map<String, String> form = forms.shown("/prepare/motors/new");
         assertEquals("A", form.get("batch"));
         assertEquals("Reed", form.get("team"));
         String next =
-                after(another("motors", "/prepare/motors/new", Map.of("tag", "M1", "loop", "18,5", "mass", "1.6")));
+                after(another("motors", "/prepare/motors/new", Map.of("tag", "M1", "loop", "18,5 in", "mass", "1.6")));
         assertTrue(laptop.get(next).body().contains("Saved: M1."), next);
         Map<String, String> like = forms.shown(next);
         assertEquals("", like.get("mass"));
