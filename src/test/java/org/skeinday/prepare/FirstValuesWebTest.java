@@ -175,7 +175,7 @@ class FirstValuesWebTest {
     @Test
     void practice_without_a_motor_says_where_to_add_one_and_a_time_is_said_in_minutes() throws Exception {
         String empty = laptop.form("/practice/begin", Map.of()).body();
-        assertTrue(empty.contains("There is no motor yet: <a class=\"link\" href=\"/prepare/motors/new\">"), empty);
+        assertTrue(empty.contains("There is no motor yet: <a href=\"/prepare/motors/new\">"), empty);
         assertFalse(empty.contains("Log this flight"), empty);
         forms.add("batches", Map.of("batch", "A"));
         forms.add("motors", Map.of("tag", "M2", "team", "Reed", "loop", "18.5 in", "mass", "1.6 g"));
