@@ -65,4 +65,9 @@ public record EventAdded(
         Must.beWithin("The minimum duration in ms", minimumMs, 0, 3_600_000);
         Must.beWithin("The winder's ratio", winderRatio, 1, 50);
     }
+
+    /** A practice night: nothing of it is official. */
+    public boolean ofPractice() {
+        return kind.equals("practice");
+    }
 }

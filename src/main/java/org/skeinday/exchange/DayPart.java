@@ -77,8 +77,8 @@ public final class DayPart {
         Set<String> entryIds = ids(entries, e -> e.id());
         var attempts = kept(day.attempts(), a -> a.eventId(), events);
         Set<String> attemptIds = ids(attempts, a -> a.id());
-        Set<String> nights = ids(
-                day.events().stream().filter(e -> e.kind().equals("practice")).toList(), e -> e.id());
+        Set<String> nights =
+                ids(day.events().stream().filter(EventAdded::ofPractice).toList(), e -> e.id());
         var flights = day.flights().stream()
                 .filter(f -> nights.contains(f.eventId()) && !one
                         ? flownOn.test(LocalDate.ofInstant(Instant.ofEpochMilli(f.flownAtMs()), zone))

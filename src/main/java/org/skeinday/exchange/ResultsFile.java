@@ -45,7 +45,7 @@ final class ResultsFile implements DayFile {
     @Override
     public void put(Book book, Table table) {
         for (EventAdded event : book.day().events()) {
-            if (!event.kind().equals("practice")) {
+            if (!event.ofPractice()) {
                 put(book, event, table);
             }
         }

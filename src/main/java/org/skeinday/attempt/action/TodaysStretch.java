@@ -1,6 +1,5 @@
 package org.skeinday.attempt.action;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,13 +48,12 @@ public final class TodaysStretch {
 
     /** Times each was wound before the wind that it is in, or before its next one. */
     static Map<String, Integer> windingsAhead(Tx tx) {
-        Map<String, Integer> windings = new HashMap<>(AttemptStore.windings(tx));
+        Map<String, Integer> windings = AttemptStore.windings(tx);
         EventStore.next(tx).stream()
                 .flatMap(event -> AttemptStore.ofEvent(tx, event.id()).stream())
                 .filter(a -> a.state().isBeforeRelease() && a.motorId() != null)
-                .forEach(a -> windings.put(
-                        String.valueOf(a.motorId()),
-                        AttemptStore.windingsBefore(tx, String.valueOf(a.motorId()), a.id())));
+                .filter(a -> AttemptStore.isWound(tx, String.valueOf(a.motorId()), a.id()))
+                .forEach(a -> windings.merge(String.valueOf(a.motorId()), -1, Integer::sum));
         return windings;
     }
 

@@ -28,7 +28,7 @@ public final class UseEvent {
     /** An attempt under way must not go out of sight. */
     static Decision decide(Tx tx, ActContext context, Use use) {
         EventAdded event = EventStore.find(tx, use.event()).orElse(null);
-        if (event == null || event.kind().equals("practice")) {
+        if (event == null || event.ofPractice()) {
             return Decision.unknown("There is no such event any more; look again");
         }
         Optional<AttemptNow> open = EventStore.next(tx)

@@ -51,6 +51,15 @@ public final class Aims {
                 of(tx, entry, attempt, motor));
     }
 
+    /** The same by the windings on record: from the call to the release its plan stands, whatever its own wind adds. */
+    public static MotorPlan plan(
+            Tx tx, EntryAdded entry, @Nullable String attempt, MotorAdded motor, @Nullable ModelAdded model) {
+        int windings = attempt == null
+                ? AttemptStore.windingsOf(tx, motor.id())
+                : AttemptStore.windingsBefore(tx, motor.id(), attempt);
+        return plan(tx, entry, attempt, motor, model, motor.uses() + windings);
+    }
+
     static Aim of(Tx tx, EntryAdded entry, @Nullable String attempt, MotorAdded motor) {
         AttemptAimed wanted = attempt == null
                 ? AttemptStore.lastAim(tx, entry.id()).orElse(AttemptAimed.nothing(""))

@@ -55,14 +55,18 @@ public final class AttemptStore {
 
     /** Times this motor was wound before this attempt, whose own wind is among them as soon as it has begun. */
     public static int windingsBefore(Tx tx, String motorId, String attemptId) {
-        boolean begun = tx.sql()
+        return windingsOf(tx, motorId) - (isWound(tx, motorId, attemptId) ? 1 : 0);
+    }
+
+    /** Whether this attempt's wind with this motor has begun, and so is among its windings. */
+    public static boolean isWound(Tx tx, String motorId, String attemptId) {
+        return tx.sql()
                 .fetchExists(windsOfAttempts().where(WOUND_MOTOR.eq(motorId).and(WOUND_WHICH.eq(attemptId))));
-        return windingsOf(tx, motorId) - (begun ? 1 : 0);
     }
 
     /**
-     * How often each motor was wound, by its id: once for each attempt that reached winding or was flown with it, scrubbed ones and
-     * those that went on with another motor too, once for each wind outside any attempt, and once for each practice
+     * How often each motor was wound, by its id: once for each attempt that reached winding or was flown with it,
+     * scrubbed ones and those that went on with another motor too, once for each wind outside any attempt, and once for each practice
      * flight that is not the flight of such a wind.
      */
     public static Map<String, Integer> windings(Tx tx) {

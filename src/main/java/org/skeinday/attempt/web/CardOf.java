@@ -79,6 +79,7 @@ final class CardOf {
     private NowView.Card underWay(AttemptNow attempt, long nowMs) {
         EntryAdded entry = today.entry(attempt.entryId());
         boolean before = attempt.state().isBeforeRelease();
+        Optional<String> broke = before ? broke(attempt) : Optional.empty();
         Timed timed = WatchStore.timed(tx, attempt.id());
         List<ReadingTaken> readings = timed.readings();
         Optional<ModelAdded> model = Optional.ofNullable(attempt.modelId()).flatMap(id -> ModelStore.find(tx, id));
@@ -131,7 +132,7 @@ final class CardOf {
                 attempt.number(),
                 attempt.id(),
                 WatchStore.seen(tx, attempt).text(),
-                before && quiet.isEmpty() && broke(attempt).isEmpty() ? planOf(attempt, model.orElse(null)) : null,
+                before && quiet.isEmpty() && broke.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
                 cautions,
                 List.of(),
@@ -149,7 +150,7 @@ final class CardOf {
                 attempt.state() == State.CALLED
                         ? WindingGate.refused(tx, attempt).orElse("")
                         : "",
-                before ? broke(attempt).orElse("") : "",
+                broke.orElse(""),
                 attempt.state() == State.CALLED
                         ? BRIEF.subList(0, Math.max(0, Cautions.AT_ONCE - cautions.size()))
                         : List.of());

@@ -106,8 +106,7 @@ final class ChoiceOf {
 
     /** This motor at the fraction of its use, a step below and a step above; none where something is not known. */
     private List<AttemptsLeft.Option> options(MotorAdded motor, ModelAdded model) {
-        MotorPlan plan =
-                Aims.plan(tx, entry, null, motor, model, motor.uses() + AttemptStore.windingsOf(tx, motor.id()));
+        MotorPlan plan = Aims.plan(tx, entry, null, motor, model);
         WindingRequest request = plan.request();
         if (request == null) {
             missing.add(motor.tag() + ": " + plan.why() + ".");

@@ -186,6 +186,7 @@ public final class NowPages {
     private NowView view(Context ctx, FormErrors form, Tx tx, Today today, long nowMs) {
         PlanBeside.Said said = plan.at(tx, nowMs);
         UnitSystem units = ReaderUnits.of(ctx);
+        List<EventAdded> others = others(tx, today.event());
         return new NowView(
                 today.event().name(),
                 Words.rules(today.event())
@@ -201,13 +202,12 @@ public final class NowPages {
                 Announced.open(tx, today, nowMs),
                 said.slipped(),
                 said.isThere() ? (nowMs / LOOK_AGAIN_MS + 1) * LOOK_AGAIN_MS : 0,
-                events(tx, today.event()),
-                todays(tx, today.event()));
+                events(today.event(), others),
+                todays(today.event(), others));
     }
 
     /** That can be worked on: the one at hand, then the others by day; empty where there is no choice. */
-    private static List<NowView.Choice> events(Tx tx, EventAdded atHand) {
-        List<EventAdded> others = others(tx, atHand);
+    private static List<NowView.Choice> events(EventAdded atHand, List<EventAdded> others) {
         return others.isEmpty()
                 ? List.of()
                 : Stream.concat(Stream.of(atHand), others.stream())
@@ -216,11 +216,11 @@ public final class NowPages {
     }
 
     /** Today's event, where people still work on another day's. */
-    private NowView.@Nullable Choice todays(Tx tx, EventAdded atHand) {
+    private NowView.@Nullable Choice todays(EventAdded atHand, List<EventAdded> others) {
         String today = LocalDate.now(clock).toString();
         return atHand.day().equals(today)
                 ? null
-                : others(tx, atHand).stream()
+                : others.stream()
                         .filter(event -> event.day().equals(today))
                         .findFirst()
                         .map(event -> new NowView.Choice(event.id(), event.name()))
@@ -229,7 +229,7 @@ public final class NowPages {
 
     private static List<EventAdded> others(Tx tx, EventAdded atHand) {
         return EventStore.all(tx).stream()
-                .filter(event -> !event.kind().equals("practice") && !event.id().equals(atHand.id()))
+                .filter(event -> !event.ofPractice() && !event.id().equals(atHand.id()))
                 .toList();
     }
 

@@ -101,6 +101,11 @@ public record NowView(
             return announces && lines.stream().noneMatch(line -> line.label().equals("announced"));
         }
 
+        /** Whether something else comes before what can be done in this state: the checks, people, the officials. */
+        public boolean waitsForMore() {
+            return !waits.isEmpty() || !broke.isEmpty() || announceFirst();
+        }
+
         public boolean isToCall() {
             return attempt.isEmpty();
         }

@@ -6,7 +6,6 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aim;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.store.Aims;
-import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.motor.MotorAdded;
@@ -38,10 +37,7 @@ final class PlanLines {
             @Nullable ModelAdded model,
             UnitSystem units) {
         var plan = new PlanLines(units);
-        int windings = attempt == null
-                ? AttemptStore.windingsOf(tx, motor.id())
-                : AttemptStore.windingsBefore(tx, motor.id(), attempt); // its plan stands from the call to the release
-        MotorPlan winding = Aims.plan(tx, entry, attempt, motor, model, motor.uses() + windings);
+        MotorPlan winding = Aims.plan(tx, entry, attempt, motor, model);
         plan.motor(motor, model, winding.use());
         if (winding.plan() == null || winding.request() == null) {
             plan.line("winding plan", winding.why());

@@ -102,9 +102,8 @@ public final class WindDeeds {
         ModelAdded model = Optional.ofNullable(attempt.modelId())
                 .flatMap(id -> ModelStore.find(tx, id))
                 .orElse(null);
-        int windings = motor.uses() + AttemptStore.windingsBefore(tx, motor.id(), attempt.id());
         EntryAdded entry = EntryStore.find(tx, attempt.entryId()).orElseThrow();
-        return Aims.plan(tx, entry, attempt.id(), motor, model, windings);
+        return Aims.plan(tx, entry, attempt.id(), motor, model);
     }
 
     static Decision begin(Tx tx, ActContext context, Begin begin) {

@@ -39,7 +39,7 @@ final class LikelyEvent {
             default -> List.of();
         };
         List<EventAdded> events =
-                day.events().stream().filter(e -> !e.kind().equals("practice")).toList();
+                day.events().stream().filter(e -> !e.ofPractice()).toList();
         List<EventAdded> open =
                 events.stream().filter(e -> !have.contains(e.id())).toList();
         return open.isEmpty() ? events : open;

@@ -54,7 +54,7 @@ public final class PracticePages {
     }
 
     private static Optional<EventAdded> practice(Day day) {
-        return day.events().stream().filter(e -> e.kind().equals("practice")).reduce((a, b) -> b);
+        return day.events().stream().filter(EventAdded::ofPractice).reduce((a, b) -> b);
     }
 
     private void begin(Context ctx) {
