@@ -13,4 +13,4 @@ if ! command -v chromium >/dev/null 2>&1 || ! command -v chromedriver >/dev/null
     exit 1
   fi
 fi
-mvn -B verify
+mvn -B -Pchecks verify
