@@ -230,6 +230,15 @@ public final class AttemptStore {
                 .fetchInto(AttemptImported.class);
     }
 
+    /** How each official time came about, by attempt. */
+    public static Map<String, String> hows(Tx tx) {
+        return tx.sql()
+                .select(ATTEMPT.ID, ATTEMPT.HOW)
+                .from(ATTEMPT)
+                .where(ATTEMPT.HOW.isNotNull())
+                .fetchMap(ATTEMPT.ID, ATTEMPT.HOW);
+    }
+
     private static AttemptNow value(AttemptRecord r) {
         return new AttemptNow(
                 r.getId(),

@@ -1,5 +1,6 @@
 package org.skeinday.attempt.store;
 
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_JUDGED;
@@ -24,6 +25,18 @@ public final class WatchStore {
     /** Who has each timekeeper's place now. */
     public static List<WatchTaken> watches(Tx tx, String attemptId) {
         return watches(tx, ATTEMPT_WATCH.ATTEMPT_ID.eq(attemptId).and(ATTEMPT_WATCH.GIVEN_OVER.isFalse()));
+    }
+
+    /** The same of all attempts, by entry and number, in one query. */
+    public static List<WatchTaken> watches(Tx tx) {
+        return tx.sql()
+                .select(ATTEMPT_WATCH.ATTEMPT_ID, ATTEMPT_WATCH.SLOT, ATTEMPT_WATCH.DEVICE, ATTEMPT_WATCH.PERSON_ID)
+                .from(ATTEMPT_WATCH)
+                .join(ATTEMPT)
+                .on(ATTEMPT.ID.eq(ATTEMPT_WATCH.ATTEMPT_ID))
+                .where(ATTEMPT_WATCH.GIVEN_OVER.isFalse())
+                .orderBy(ATTEMPT.ENTRY_ID, ATTEMPT.NUMBER, ATTEMPT_WATCH.SLOT)
+                .fetchInto(WatchTaken.class);
     }
 
     /** The places that this device has or had before another took them over. */
@@ -56,6 +69,22 @@ public final class WatchStore {
     /** The same with landings that were taken back: for files and disputes. */
     public static List<ReadingTaken> allReadings(Tx tx, String attemptId) {
         return readings(tx, ATTEMPT_READING.ATTEMPT_ID.eq(attemptId));
+    }
+
+    /** The same of all attempts, by entry and number, in one query. */
+    public static List<ReadingTaken> allReadings(Tx tx) {
+        return tx.sql()
+                .select(ATTEMPT_READING.fields())
+                .from(ATTEMPT_READING)
+                .join(ATTEMPT)
+                .on(ATTEMPT.ID.eq(ATTEMPT_READING.ATTEMPT_ID))
+                .orderBy(
+                        ATTEMPT.ENTRY_ID,
+                        ATTEMPT.NUMBER,
+                        ATTEMPT_READING.SLOT,
+                        ATTEMPT_READING.AT_MS.asc().nullsFirst(),
+                        ATTEMPT_READING.ID)
+                .fetchInto(ReadingTaken.class);
     }
 
     private static List<ReadingTaken> readings(Tx tx, Condition which) {

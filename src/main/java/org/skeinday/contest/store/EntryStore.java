@@ -5,6 +5,7 @@ import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY_MOTOR;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY_TASK;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EntryMotor;
@@ -18,6 +19,14 @@ public final class EntryStore {
     /** Of all events. */
     public static List<EntryAdded> all(Tx tx) {
         return tx.sql().selectFrom(CONTEST_ENTRY).orderBy(CONTEST_ENTRY.ID).fetchInto(EntryAdded.class);
+    }
+
+    /** Of all events, within each by name. */
+    public static Map<String, List<EntryAdded>> byEvent(Tx tx) {
+        return tx.sql()
+                .selectFrom(CONTEST_ENTRY)
+                .orderBy(CONTEST_ENTRY.NAME)
+                .fetchGroups(CONTEST_ENTRY.EVENT_ID, EntryAdded.class);
     }
 
     /** By name. */

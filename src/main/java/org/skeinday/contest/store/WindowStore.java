@@ -3,6 +3,7 @@ package org.skeinday.contest.store;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_WINDOW;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.platform.db.Tx;
@@ -16,6 +17,14 @@ public final class WindowStore {
         return ofEvent(tx, eventId).stream()
                 .filter(w -> w.entryId() == null || w.entryId().equals(entryId))
                 .findFirst();
+    }
+
+    /** Of all events, within each in the order in which they open. */
+    public static Map<String, List<WindowAdded>> byEvent(Tx tx) {
+        return tx.sql()
+                .selectFrom(CONTEST_WINDOW)
+                .orderBy(CONTEST_WINDOW.OPENS_AT_MS, CONTEST_WINDOW.CLOSES_AT_MS, CONTEST_WINDOW.ID)
+                .fetchGroups(CONTEST_WINDOW.EVENT_ID, WindowAdded.class);
     }
 
     /** In the order in which they open. */

@@ -1,18 +1,11 @@
 package org.skeinday.exchange.action;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.skeinday.attempt.AttemptImported;
-import org.skeinday.attempt.ReadingTaken;
-import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlightStore;
 import org.skeinday.attempt.store.WatchStore;
-import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
-import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.CrewStore;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
@@ -28,40 +21,27 @@ import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.steps.store.ListStore;
 
-/** Reads everything that files can carry, in one snapshot. */
+/** Reads everything that files can carry, in one snapshot, with as many queries for a season as for a day. */
 public final class ReadDay {
     private ReadDay() {}
 
     /** @param people person id to display name, as kept beside the record */
     public static Day all(Tx tx, Map<String, String> people) {
-        List<EntryAdded> entries = new ArrayList<>();
-        List<WindowAdded> windows = new ArrayList<>();
         List<EventAdded> events = EventStore.all(tx);
-        List<AttemptImported> attempts = AttemptStore.asImported(tx);
-        List<WatchTaken> watches = new ArrayList<>();
-        List<ReadingTaken> readings = new ArrayList<>();
-        for (EventAdded event : events) {
-            entries.addAll(EntryStore.ofEvent(tx, event.id()));
-            windows.addAll(WindowStore.ofEvent(tx, event.id()));
-        }
-        for (AttemptImported attempt : attempts) {
-            watches.addAll(WatchStore.watches(tx, attempt.id()));
-            readings.addAll(WatchStore.allReadings(tx, attempt.id()));
-        }
         return new Day(
                 events,
                 ModelStore.all(tx),
                 BatchStore.all(tx),
                 MotorStore.all(tx),
-                entries,
+                inOrder(events, EntryStore.byEvent(tx)),
                 ModelStore.entryModels(tx),
-                windows,
+                inOrder(events, WindowStore.byEvent(tx)),
                 CrewStore.all(tx),
                 FlightStore.all(tx),
-                attempts,
-                hows(tx, events),
-                watches,
-                readings,
+                AttemptStore.asImported(tx),
+                AttemptStore.hows(tx),
+                WatchStore.watches(tx),
+                WatchStore.allReadings(tx),
                 people,
                 new Day.More(
                         TermsStore.all(tx),
@@ -77,16 +57,9 @@ public final class ReadDay {
                         AttemptStore.flightsJudged(tx)));
     }
 
-    private static Map<String, String> hows(Tx tx, List<EventAdded> events) {
-        Map<String, String> hows = new HashMap<>();
-        for (EventAdded event : events) {
-            AttemptStore.ofEvent(tx, event.id()).forEach(attempt -> {
-                String how = attempt.how();
-                if (how != null) {
-                    hows.put(attempt.id(), how);
-                }
-            });
-        }
-        return hows;
+    private static <T> List<T> inOrder(List<EventAdded> events, Map<String, List<T>> byEvent) {
+        return events.stream()
+                .flatMap(event -> byEvent.getOrDefault(event.id(), List.of()).stream())
+                .toList();
     }
 }
