@@ -197,7 +197,6 @@ final class HouseRules {
                 only("io.javalin..", room("*.web"), room("platform.http"), room("platform.live")),
                 only("org.jooq..", room("*.store"), room("platform.db..")),
                 only("org.h2..", room("platform.db")),
-                only("org.flywaydb..", room("platform.db")),
                 only("org.locationtech.jts..", room("hall")),
                 noClasses()
                         .that(describe("are not the day plan's solver class", c -> !isSolver(c)))

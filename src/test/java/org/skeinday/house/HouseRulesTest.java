@@ -58,7 +58,6 @@ class HouseRulesTest {
             new Seed("libraries", "cli", "ServesHttp", "io.javalin.Javalin j;"),
             new Seed("libraries", "attempt.web", "AsksTheDatabase", "org.jooq.DSLContext d;"),
             new Seed("libraries", "motor.store", "OpensADatabase", "org.h2.jdbcx.JdbcDataSource d;"),
-            new Seed("libraries", "platform.record", "Migrates", "org.flywaydb.core.Flyway f;"),
             new Seed("libraries", "dayplan", "SolvesBesideTheSolver", "com.google.ortools.sat.CpModel m;"),
             new Seed("libraries", "paper.web", "CutsPolygons", "org.locationtech.jts.geom.Polygon p;"),
             new Seed("libraries", "cli", "SolvesInACommand", "com.google.ortools.sat.CpSolver s;"),

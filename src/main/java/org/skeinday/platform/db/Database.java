@@ -65,8 +65,12 @@ public final class Database implements AutoCloseable {
         JdbcConnectionPool pool = JdbcConnectionPool.create(url, "sa", "");
         pool.setMaxConnections(24);
         try {
-            Migrations.run(pool, existed);
             Connection writing = pool.getConnection();
+            if (existed) {
+                Schema.refuseOther(writing);
+            } else {
+                Schema.make(writing);
+            }
             writing.setAutoCommit(false);
             return new Database(pool, writing, !existed);
         } catch (OtherSchema e) {

@@ -1,18 +1,10 @@
 package org.skeinday.platform.db;
 
-/** The database was made by another version of the program. */
+/** The database was made by another version of the program: its tables are not the ones that this one makes. */
 public final class OtherSchema extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    private final boolean newer;
-
-    OtherSchema(boolean newer) {
+    OtherSchema() {
         super("its schema is not the one of this program");
-        this.newer = newer;
-    }
-
-    /** Whether it knows migrations that this program does not: then it is not for this program to touch. */
-    public boolean isNewer() {
-        return newer;
     }
 }

@@ -30,8 +30,8 @@ public final class Backup {
     private static final String PREFIX = "backup-";
     private static final String PART = ".part";
     private static final String ABOUT = "backup.json";
-    /** Beside the journal: where devices found the server, so that their links and cookies go on. */
-    private static final List<String> BESIDE = List.of(People.FILE, "join-code", "port");
+    /** Beside the journal: people, the folder's form, and where devices found the server, so that their links go on. */
+    private static final List<String> BESIDE = List.of(People.FILE, Format.FILE, "join-code", "port");
 
     private static final DateTimeFormatter NAME =
             DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss").withZone(ZoneOffset.UTC);
@@ -174,6 +174,7 @@ public final class Backup {
      * @throws Damaged when its journal is not whole, or not what it was made from
      */
     public static Made check(Path backup) throws IOException {
+        Format.refuseNewer(backup);
         Path journal = backup.resolve(Journal.FILE);
         if (!Files.exists(journal)) {
             throw new Damaged("record 1: there is no " + Journal.FILE + " in " + backup);

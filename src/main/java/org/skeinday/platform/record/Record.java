@@ -85,10 +85,12 @@ public final class Record implements AutoCloseable {
         Files.createDirectories(folder);
         FolderLock lock = FolderLock.take(folder);
         try {
+            Format.refuseNewer(folder);
             refuseWithoutJournal(folder);
             var record = new Record(folder, projection, clock, opener, lock, People.open(folder));
             record.firstOpen();
             mark(folder);
+            Format.keep(folder);
             return record;
         } catch (IOException | RuntimeException e) {
             lock.close();
@@ -138,10 +140,6 @@ public final class Record implements AutoCloseable {
         try {
             openWith(openDatabase());
         } catch (OtherSchema e) {
-            if (e.isNewer()) {
-                throw new Damaged("record 1: this folder was used by a newer Skeinday. Use that version, or restore a"
-                        + " backup made before.");
-            }
             backUpBeforeUpgrade();
             setAside();
             buildAnew();

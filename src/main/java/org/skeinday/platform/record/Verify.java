@@ -34,6 +34,7 @@ public final class Verify {
             throw new Damaged("record 1: there is no " + Journal.FILE + " in " + folder);
         }
         try (FolderLock lock = FolderLock.take(folder)) {
+            Format.refuseNewer(folder);
             JournalReader.read(folder.resolve(Journal.FILE), line -> {}); // a broken chain before anything is built
             try (Database scratch = Database.scratch("verify" + System.identityHashCode(lock))) {
                 return check(folder, scratch);
@@ -123,6 +124,7 @@ public final class Verify {
             throw new Damaged("record 1: there is no " + Journal.FILE + " in " + folder);
         }
         try (FolderLock lock = FolderLock.take(folder)) {
+            Format.refuseNewer(folder);
             Path file = Database.file(folder, Record.DATABASE);
             if (Files.exists(file)) {
                 Files.move(file, file.resolveSibling(Record.DATABASE + "-set-aside-" + clock.millis() + ".mv.db"));

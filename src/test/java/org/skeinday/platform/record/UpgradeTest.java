@@ -9,6 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,8 +19,6 @@ import org.skeinday.platform.db.Database;
 
 /** An older record is backed up and built anew; a newer one is refused in plain words. */
 class UpgradeTest {
-    private static final String HISTORY = "\"flyway_schema_history\"";
-
     @TempDir
     Path root;
 
@@ -56,10 +57,9 @@ class UpgradeTest {
         return Backup.in(folder.resolve(Backup.FOLDER));
     }
 
-    /** As a program did that had not the newest migration yet. */
+    /** As a program did whose tables were made of another text. */
     private void makeOlder() {
-        inDatabase("delete from " + HISTORY + " where \"installed_rank\" = (select max(\"installed_rank\") from "
-                + HISTORY + ")");
+        inDatabase("update schema_made set hash = 'of an earlier text'");
     }
 
     @Test
@@ -72,6 +72,16 @@ class UpgradeTest {
         assertEquals(3, Backup.check(backups().get(0)).records());
         open().close();
         assertEquals(1, backups().size(), "once");
+    }
+
+    @Test
+    void a_database_that_does_not_say_what_made_it_is_of_an_older_program_too() throws Exception {
+        inDatabase("drop table schema_made");
+        try (Record record = open()) {
+            assertEquals(3, NoteKind.texts(record).size());
+            assertTrue(record.database().isFresh());
+        }
+        assertEquals(1, backups().size());
     }
 
     @Test
@@ -95,13 +105,46 @@ class UpgradeTest {
 
     @Test
     void a_folder_whose_database_a_newer_program_made_is_refused_and_left_as_it_is() throws Exception {
-        inDatabase("insert into " + HISTORY
-                + " select \"installed_rank\" + 1, '999', 'later', \"type\", 'V999__later.sql',"
-                + " 1, \"installed_by\", \"installed_on\", 1, true from " + HISTORY
-                + " order by \"installed_rank\" desc limit 1");
+        makeOlder(); // of other tables as well, which alone would have it built anew
+        Files.writeString(folder.resolve(Format.FILE), Format.NEWEST + 1 + "\n");
+        Map<String, String> before = files();
         assertRefusedAsNewer("record 1: this folder was used by a newer Skeinday");
-        assertTrue(Files.exists(Database.file(folder, Record.DATABASE)));
+        assertThrows(Damaged.class, () -> new Verify(NoteKind.projection()).check(folder));
+        assertThrows(Damaged.class, () -> new Verify(NoteKind.projection()).rebuild(folder, Clock.systemUTC()));
+        assertEquals(before, files());
         assertEquals(List.of(), backups());
+    }
+
+    /** Every file with the hash of its bytes. */
+    private Map<String, String> files() throws IOException {
+        Map<String, String> files = new TreeMap<>();
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                byte[] bytes = Files.readAllBytes(file);
+                files.put(folder.relativize(file).toString(), Sha.hex(bytes, bytes.length));
+            }
+        }
+        return files;
+    }
+
+    @Test
+    void a_backup_of_a_newer_program_is_refused_and_the_folder_left_as_it_is() throws Exception {
+        Backup.Made made =
+                Backup.make(folder, root.resolve("stick"), Clock.systemUTC().instant());
+        Files.writeString(made.folder().resolve(Format.FILE), Format.NEWEST + 1 + "\n");
+        Map<String, String> before = files();
+        Damaged refused = assertThrows(
+                Damaged.class,
+                () -> Backup.restore(made.folder(), folder, Clock.systemUTC().instant()));
+        assertTrue(refused.getMessage().contains("newer Skeinday"), refused.getMessage());
+        assertEquals(before, files());
+    }
+
+    @Test
+    void a_form_that_is_no_number_is_damage() throws Exception {
+        Files.writeString(folder.resolve(Format.FILE), "two");
+        Damaged damaged = assertThrows(Damaged.class, this::open);
+        assertTrue(damaged.getMessage().contains("holds no number"), damaged.getMessage());
     }
 
     @Test

@@ -44,3 +44,13 @@ create table winding_counted (
   back_off_crank_turns double precision,
   paced boolean not null
 );
+-- The metronome that a practice wind was begun with.
+create table winding_paced (
+  wind_id varchar(80) primary key,
+  crank_turns_per_minute int not null
+);
+-- Doubtful readings of which somebody said that they were so.
+create table winding_confirmed (
+  mark_id varchar(80) primary key,
+  wind_id varchar(80) not null
+);
