@@ -38,7 +38,7 @@ class LogsWebTest {
         Path folder = root.resolve("day");
         List<String> secrets = new ArrayList<>();
         String reference;
-        try (App app = Demo.start(folder)) {
+        try (App app = Demo.startFirst(folder)) {
             secrets.add(app.newPin());
             secrets.add(app.joinLink().replaceFirst(".*#", ""));
             secrets.addAll(app.names().values());

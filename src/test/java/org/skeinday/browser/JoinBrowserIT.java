@@ -110,7 +110,7 @@ class JoinBrowserIT {
         takeBack("0");
         Sight.waitFor(browser, "That is not the coach's PIN");
         assertFalse(Sight.text(browser).contains("Lend this laptop"));
-        takeBack(app.newPin());
+        takeBack(Demo.PIN);
         Sight.waitFor(browser, "Lend this laptop");
     }
 

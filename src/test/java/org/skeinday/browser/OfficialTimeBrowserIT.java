@@ -196,7 +196,7 @@ class OfficialTimeBrowserIT {
         type(laptop, "pin-captain", "nope");
         click(laptop, ".signs button");
         Sight.waitFor(laptop, "not the coach");
-        type(laptop, "pin-captain", app.newPin());
+        type(laptop, "pin-captain", Demo.PIN);
         click(laptop, ".signs button");
         new WebDriverWait(laptop, Duration.ofSeconds(15))
                 .until(b -> b.findElements(By.id("pin-captain")).isEmpty());
@@ -216,7 +216,7 @@ class OfficialTimeBrowserIT {
                 .filter(s -> s.getText().equals("Open this result again"))
                 .forEach(WebElement::click);
         laptop.findElement(By.id("reason")).sendKeys("The jury wants the second watch only");
-        laptop.findElement(By.id("pin-reopen")).sendKeys(app.newPin());
+        laptop.findElement(By.id("pin-reopen")).sendKeys(Demo.PIN);
         Sight.touch(laptop, b -> Sight.button(b, "Open it again").click());
         Sight.waitFor(laptop, "opened again: The jury wants the second watch only");
         Sight.look(laptop, "official-reopened");

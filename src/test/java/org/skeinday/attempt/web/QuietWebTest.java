@@ -57,7 +57,6 @@ class QuietWebTest {
 
     @Test
     void under_none_no_page_shows_advice_or_others_readings_and_the_record_says_from_when_to_when() throws Exception {
-        String coachPin = app.newPin();
         String before = "From the call on it is quiet: no advice until the attempt is closed.";
         assertFalse(laptop.get("/now").body().contains(before));
         forms.save("terms", forms.row("terms", EVENT), Map.of("outside-help", "none"));
@@ -65,7 +64,7 @@ class QuietWebTest {
         assertTrue(laptop.get("/now").body().contains("crank turns, then walk in"), "before the call all may help");
         assertTrue(laptop.get("/day").body().contains("Propose a plan"));
         String motor = forms.row("motors", "A3").replaceFirst(".*/", "");
-        Visitor coach = joined("coach", coachPin);
+        Visitor coach = joined("coach", Demo.PIN);
         String entry = laptop.get("/now").body().replaceAll("(?s)^.*?name=\"entry\" value=\"([^\"]+)\".*$", "$1");
         assertTrue(laptop.get("/choice/" + entry).body().contains("This is what is missing"), "no breaks, no choice");
         String attempt = CalledAttempt.call(laptop);
@@ -114,10 +113,9 @@ class QuietWebTest {
     /** Every page that there is, as every role, on a day elsewhere with a time announced. */
     @Test
     void no_page_of_anybody_leaks_advice_or_readings_while_it_is_quiet() throws Exception {
-        String coachPin = app.newPin();
         forms.save("events", forms.row("events", EVENT), Map.of("kind", "visiting"));
         forms.save("terms", forms.row("terms", EVENT), Map.of("outside-help", "none"));
-        Visitor coach = joined("coach", coachPin);
+        Visitor coach = joined("coach", Demo.PIN);
         String attempt = CalledAttempt.call(laptop);
         land(laptop, attempt, 61_210);
         laptop.form("/attempt/announce", Map.of("attempt", attempt, "announced", "1:00.9"));

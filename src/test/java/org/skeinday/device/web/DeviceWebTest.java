@@ -46,6 +46,13 @@ class DeviceWebTest {
         app.close();
     }
 
+    /** On a folder in which the program has not been started before. */
+    private void startedFirst() throws Exception {
+        app.close();
+        app = Demo.startFirst(root.resolve("first"));
+        token = app.joinLink().substring(app.joinLink().indexOf('#') + 1);
+    }
+
     private Visitor stranger() {
         return new Visitor(app.port(), "", 7);
     }
@@ -111,6 +118,7 @@ class DeviceWebTest {
 
     @Test
     void a_coach_needs_the_pin_and_wrong_tries_are_slowed_while_the_laptop_is_never_locked_out() throws Exception {
+        startedFirst();
         String pin = app.newPin();
         assertEquals(6, pin.length());
         String wrong = pin.equals("000000") ? "000001" : "000000";
@@ -191,7 +199,7 @@ class DeviceWebTest {
 
     @Test
     void the_right_pin_makes_a_coach() throws Exception {
-        Visitor coach = device(cookie(join(Map.of("role", "coach", "pin", app.newPin()))));
+        Visitor coach = device(cookie(join(Map.of("role", "coach", "pin", Demo.PIN))));
         assertEquals(200, coach.get("/devices").statusCode());
     }
 
@@ -213,13 +221,16 @@ class DeviceWebTest {
 
     @Test
     void devices_stay_joined_over_a_restart_and_a_rebuilt_database() throws Exception {
+        startedFirst();
+        assertFalse(app.newPin().isEmpty());
         Visitor phone = device(cookie(join(Map.of("person", Demo.person(app, "Oda")))));
         assertEquals(200, phone.get("/timing").statusCode());
         int port = app.port();
         app.close();
-        Files.delete(root.resolve("day/skeinday.mv.db"));
+        Files.delete(root.resolve("first/skeinday.mv.db"));
         app = App.start(
-                new App.Settings(root.resolve("day"), port, false, Pace.normal().dividedBy(20)),
+                new App.Settings(
+                        root.resolve("first"), port, false, Pace.normal().dividedBy(20)),
                 Clock.systemDefaultZone(),
                 new SecureRandom());
         assertTrue(phone.get("/timing").body().contains("Oda · timekeeper"));

@@ -218,7 +218,6 @@ class EveningWebTest {
 
     @Test
     void a_captain_may_see_it_a_helper_may_not_and_nobody_while_it_is_quiet() throws Exception {
-        String coachPin = app.newPin();
         List<String> pages = List.of("/evening", "/evening/pictures", "/evening/compare", "/search?q=a");
         for (String role : List.of("viewer", "helper", "timekeeper")) {
             Visitor who = Demo.joined(app, role, "", 32);
@@ -230,7 +229,7 @@ class EveningWebTest {
         }
         Visitor captain = Demo.joined(app, "captain", "", 33);
         assertEquals(200, captain.get("/evening").statusCode());
-        Visitor coach = Demo.joined(app, "coach", coachPin, 34);
+        Visitor coach = Demo.joined(app, "coach", Demo.PIN, 34);
         var forms = new Prepared(laptop);
         forms.save("terms", forms.row("terms", EVENT), Map.of("outside-help", "none"));
         String attempt = CalledAttempt.call(laptop);
