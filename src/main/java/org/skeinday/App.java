@@ -2,8 +2,6 @@ package org.skeinday;
 
 import gg.jte.TemplateEngine;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
@@ -40,13 +38,18 @@ import org.skeinday.platform.live.LiveRoutes;
 import org.skeinday.platform.live.TapRules;
 import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.Json;
+import org.skeinday.platform.record.OwnerOnly;
 import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
 import org.skeinday.prepare.web.Desk;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** The running program, wired by hand: the one class beside Main that knows everything. */
 public final class App implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(App.class);
+
     /** So that the answer to who stopped it goes out. */
     private static final long STOP_MS = 300;
 
@@ -60,7 +63,7 @@ public final class App implements AutoCloseable {
     private final Addresses addresses;
     private final Network network;
     private final Backups backups;
-    private final String joinToken;
+    private final KeptJoinCode joinCode;
     private final String newPin;
     private volatile Runnable stopper = () -> {};
 
@@ -94,7 +97,11 @@ public final class App implements AutoCloseable {
         this.record = record;
         this.log = log;
         this.live = new LiveHub(settings.pace(), hex(random));
-        this.joinToken = kept(settings.data().resolve("join-code"), () -> hex(random));
+        boolean servedBefore = !record.people().pinHash().isEmpty();
+        this.joinCode = KeptJoinCode.in(settings.data(), servedBefore, () -> hex(random));
+        if (joinCode.lost()) {
+            LOG.warn("The join code was missing or no code: a new one was made");
+        }
         this.addresses = new Addresses(settings.host());
         this.network = new Network(new KeptPlaces(addresses, this::port, settings.data()), clock);
         this.backups = new Backups(settings.data(), clock);
@@ -143,6 +150,7 @@ public final class App implements AutoCloseable {
         backups.everyHour(clockWatch);
         this.newPin = makePin(record, random); // after the port is known to be free: it is told once
         record.runningAt("http://localhost:" + server.port());
+        OwnerOnly.tightenAll(settings.data()); // what the database and the log have made meanwhile
     }
 
     /** Before the answer goes out: who has one must not be served with the old rights. */
@@ -170,7 +178,7 @@ public final class App implements AutoCloseable {
 
     private DevicePages.Door door(SecureRandom random, PinGate pins, Sessions sessions) {
         return new DevicePages.Door(
-                joinToken,
+                joinCode.code(),
                 network,
                 () -> hex(random),
                 this::crew,
@@ -223,9 +231,9 @@ public final class App implements AutoCloseable {
                 .toList();
     }
 
-    /** Made at the first start, told once; empty afterwards. */
+    /** Made at the first start, or where what is kept of it is none, and told once; empty afterwards. */
     private static String makePin(Record record, SecureRandom random) throws IOException {
-        if (!record.people().pinHash().isEmpty()) {
+        if (PinHash.isWhole(record.people().pinHash())) {
             return "";
         }
         return freshPin(record, random);
@@ -243,13 +251,6 @@ public final class App implements AutoCloseable {
         return HexFormat.of().formatHex(bytes);
     }
 
-    private static String kept(Path file, java.util.function.Supplier<String> fresh) throws IOException {
-        if (!Files.exists(file)) {
-            Files.writeString(file, fresh.get(), StandardCharsets.UTF_8);
-        }
-        return Files.readString(file, StandardCharsets.UTF_8).strip();
-    }
-
     public int port() {
         return server.port();
     }
@@ -260,7 +261,12 @@ public final class App implements AutoCloseable {
     }
 
     public String joinLink() {
-        return address() + "/join#" + joinToken;
+        return address() + "/join#" + joinCode.code().text();
+    }
+
+    /** Whether the join code was lost and this start made another: what hangs on walls leads nowhere any more. */
+    public boolean isJoinCodeNew() {
+        return joinCode.lost();
     }
 
     /** Whether this laptop has no address that a tablet could reach. */

@@ -19,8 +19,10 @@ import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.PortTaken;
 import org.skeinday.platform.record.AlreadyRunning;
 import org.skeinday.platform.record.Json;
+import org.skeinday.platform.record.OwnerOnly;
 import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Verify;
+import org.skeinday.platform.record.WholeFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
@@ -88,9 +90,13 @@ final class Commands {
     static final class Port implements ITypeConverter<Integer> {
         private static final int MOST = 65_535;
 
+        static boolean isOne(String typed) {
+            return typed.matches("\\d{1,5}") && Integer.parseInt(typed) <= MOST;
+        }
+
         @Override
         public Integer convert(String typed) {
-            if (!typed.matches("\\d{1,5}") || Integer.parseInt(typed) > MOST) {
+            if (!isOne(typed)) {
                 throw new TypeConversionException("'" + typed + "' is no port; name a number from 0 to " + MOST);
             }
             return Integer.valueOf(typed);
@@ -159,7 +165,7 @@ final class Commands {
                 sayBusy(e.port());
                 return PORT_TAKEN;
             }
-            Files.writeString(folder.resolve("port"), String.valueOf(app.port()));
+            WholeFile.write(folder.resolve("port"), String.valueOf(app.port()));
             sayReady(app, folder, newPin ? app.renewPin(new SecureRandom()) : app.newPin());
             app.onStop(() -> System.exit(0));
             if (open) {
@@ -186,8 +192,8 @@ final class Commands {
                         spec.commandLine(),
                         "--host must be a name or an address without port, for example 192.168.1.5, but was " + host);
             }
-            Files.createDirectories(folder);
-            Files.writeString(kept, host);
+            OwnerOnly.makeFolder(folder);
+            WholeFile.write(kept, host);
             return host;
         }
 
@@ -196,7 +202,8 @@ final class Commands {
             if (port != null) {
                 return port;
             }
-            return Files.exists(kept) ? Integer.parseInt(Files.readString(kept).strip()) : USUAL_PORT;
+            String last = Files.exists(kept) ? Files.readString(kept).strip() : "";
+            return Port.isOne(last) ? Integer.parseInt(last) : USUAL_PORT; // an older program may have left it empty
         }
 
         private void sayReady(App app, Path folder, String pin) {
@@ -213,6 +220,11 @@ final class Commands {
             out().println("  Stop:            Ctrl-C");
             if (!pin.isEmpty()) {
                 out().println("  Coach's PIN:     " + pin + "   (shown this once; note it)");
+            }
+            if (app.isJoinCodeNew()) {
+                out().println(
+                                "  New join code:   the old one was lost. Devices that have joined stay; print what hangs on"
+                                        + " walls anew");
             }
             if (!app.isAlone()) {
                 out().println(Qr.forTerminal(app.joinLink()));

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.skeinday.platform.record.OwnerOnly;
 
 /** Where data is kept when nobody says otherwise. */
 final class DataFolder {
@@ -56,7 +57,7 @@ final class DataFolder {
     /** Makes it where it is not there yet. @throws IOException in plain words when the system does not let it */
     static void make(Path folder) throws IOException {
         try {
-            Files.createDirectories(folder);
+            OwnerOnly.makeFolder(folder);
         } catch (FileSystemException e) { // its own message is no more than the path
             throw new IOException(
                     "The data folder " + folder + " cannot be made: the system lets nothing be written at "

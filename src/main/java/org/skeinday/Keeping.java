@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.record.Backup;
+import org.skeinday.platform.record.WholeFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -50,7 +51,7 @@ final class Keeping {
                 if (!Files.isDirectory(also)) {
                     throw new ParameterException(spec.commandLine(), "There is no folder " + also.toAbsolutePath());
                 }
-                Files.writeString(folder.resolve(Backups.SECOND), also.toAbsolutePath() + "\n");
+                WholeFile.write(folder.resolve(Backups.SECOND), also.toAbsolutePath() + "\n");
                 out().println("Backups are made in " + also + ", too.");
             }
             Path where = place != null ? place : also != null ? also : folder.resolve(Backups.FOLDER);

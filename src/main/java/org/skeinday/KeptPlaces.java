@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntSupplier;
 import org.skeinday.device.web.Network;
+import org.skeinday.platform.record.WholeFile;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -59,7 +60,7 @@ final class KeptPlaces implements Network.Places {
     public void keepJoined(String address) {
         try {
             if (!joined().equals(Optional.of(address))) {
-                Files.writeString(file, address);
+                WholeFile.write(file, address);
             }
         } catch (IOException e) {
             LOG.warn("Where devices joined cannot be kept", e);

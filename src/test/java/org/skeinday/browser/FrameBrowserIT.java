@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Timeout;
 import org.openqa.selenium.By;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
+import org.skeinday.device.JoinCode;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
 import org.skeinday.device.web.Network;
@@ -93,7 +94,7 @@ class FrameBrowserIT {
     private Server start(int port) {
         Page page = new Page(Page.precompiled(), NAV, pace, UnaryOperator.identity());
         DevicePages.Door door = new DevicePages.Door(
-                "ab".repeat(16),
+                new JoinCode("ab".repeat(16)),
                 new Network(new Here("http://localhost:" + port), Clock.systemUTC()),
                 () -> "cd".repeat(16),
                 () -> List.of(new JoinView.Person("p1", "Crew one")),

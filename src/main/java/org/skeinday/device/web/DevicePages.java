@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.skeinday.device.Device;
+import org.skeinday.device.JoinCode;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.FormErrors;
@@ -33,14 +34,14 @@ public final class DevicePages {
     /**
      * What joining needs to know.
      *
-     * @param joinToken of this data folder, at least 128 bits, as hexadecimal digits
+     * @param joinCode of this data folder
      * @param isConnected whether a page of that device is in sight just now, by its id
      * @param endStreams closes the open streams of a device, by its id
      * @param randomHex 32 fresh random hexadecimal digits each time
      * @param isLent whether the students hold the laptop
      */
     public record Door(
-            String joinToken,
+            JoinCode joinCode,
             Network network,
             Supplier<String> randomHex,
             Supplier<List<JoinView.Person>> crew,

@@ -20,11 +20,16 @@ public final class PinHash {
         return hex.formatHex(salt) + ":" + hex.formatHex(slow(pin, salt));
     }
 
+    /** Whether this is what {@link #of} makes. Nothing fits anything else. */
+    public static boolean isWhole(String kept) {
+        return kept.matches("[0-9a-f]{32}:[0-9a-f]{64}");
+    }
+
     public static boolean fits(String pin, String kept) {
-        String[] parts = kept.split(":", 2);
-        if (parts.length != 2) {
+        if (!isWhole(kept)) {
             return false;
         }
+        String[] parts = kept.split(":", 2);
         HexFormat hex = HexFormat.of();
         return MessageDigest.isEqual(hex.parseHex(parts[1]), slow(pin, hex.parseHex(parts[0])));
     }

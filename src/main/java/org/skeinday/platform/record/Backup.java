@@ -27,6 +27,9 @@ public final class Backup {
     /** Automatic ones beyond the newest so many are removed. */
     public static final int KEPT = 20;
 
+    /** Begins the name of a folder in which a restore keeps what was there. */
+    static final String SET_ASIDE = "set-aside-";
+
     private static final String PREFIX = "backup-";
     private static final String PART = ".part";
     private static final String ABOUT = "backup.json";
@@ -53,7 +56,7 @@ public final class Backup {
         Path target = free(place.resolve(PREFIX + NAME.format(now)));
         Path part = target.resolveSibling(target.getFileName() + PART);
         remove(part);
-        Files.createDirectory(part);
+        OwnerOnly.makeFolder(part);
         Path journal = part.resolve(Journal.FILE);
         Files.copy(data.resolve(Journal.FILE), journal);
         JournalReader.End end = JournalReader.read(journal, line -> {});
@@ -63,7 +66,7 @@ public final class Backup {
                 force(Files.copy(data.resolve(file), part.resolve(file)));
             }
         }
-        Files.writeString(
+        WholeFile.write(
                 part.resolve(ABOUT),
                 Json.MAPPER
                                 .createObjectNode()
@@ -72,6 +75,7 @@ public final class Backup {
                                 .put("atMs", now.toEpochMilli())
                         + "\n");
         Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+        WholeFile.forceDirectoryOf(target);
         return new Made(target, end.n(), end.hash());
     }
 
@@ -201,7 +205,7 @@ public final class Backup {
      */
     public static Made restore(Path backup, Path data, Instant now) throws IOException {
         Made made = check(backup);
-        Files.createDirectories(data);
+        OwnerOnly.makeFolder(data);
         try (FolderLock lock = FolderLock.take(data)) {
             for (Step step : steps(backup, data, now)) {
                 step.run();
@@ -217,7 +221,7 @@ public final class Backup {
 
     /** The marker comes first and the journal last: in between a start finds a used folder without a journal, and refuses. */
     static List<Step> steps(Path backup, Path data, Instant now) {
-        Path aside = data.resolve("set-aside-" + NAME.format(now));
+        Path aside = data.resolve(SET_ASIDE + NAME.format(now));
         List<String> files = new ArrayList<>(BESIDE);
         files.add(Journal.FILE);
         List<String> old = new ArrayList<>(List.of(Journal.FILE));
@@ -228,7 +232,7 @@ public final class Backup {
         for (String file : files) {
             steps.add(() -> copyAside(backup.resolve(file), data.resolve(file + PART)));
         }
-        steps.add(() -> Files.createDirectories(aside));
+        steps.add(() -> OwnerOnly.makeFolder(aside));
         for (String file : old) {
             steps.add(() -> moveIfThere(data.resolve(file), aside.resolve(file)));
         }
@@ -248,6 +252,7 @@ public final class Backup {
     private static void moveIfThere(Path from, Path to) throws IOException {
         if (Files.exists(from)) {
             Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+            WholeFile.forceDirectoryOf(to);
         }
     }
 }

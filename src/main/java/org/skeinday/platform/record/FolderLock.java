@@ -43,7 +43,7 @@ final class FolderLock implements AutoCloseable {
     }
 
     void runningAt(String where) throws IOException {
-        Files.writeString(address, where);
+        WholeFile.write(address, where);
     }
 
     @Override

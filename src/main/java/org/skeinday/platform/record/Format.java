@@ -1,11 +1,8 @@
 package org.skeinday.platform.record;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 
 /**
  * The form of a data folder, a number beside the journal that rises with each change that an older program could not go
@@ -41,17 +38,12 @@ final class Format {
         return Integer.parseInt(number);
     }
 
-    /** Leaves word that this program uses the folder: at every moment the old word is there or the new one, whole. */
+    /** Leaves word that this program uses the folder. */
     static void keep(Path folder) throws IOException {
         Path file = folder.resolve(FILE);
         if (Files.exists(file) && of(folder) == NEWEST) {
             return;
         }
-        Path aside = folder.resolve(FILE + ".new");
-        Files.writeString(aside, NEWEST + "\n");
-        try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.WRITE)) {
-            channel.force(true);
-        }
-        Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        WholeFile.write(file, NEWEST + "\n");
     }
 }

@@ -32,7 +32,8 @@ final class Journal implements AutoCloseable {
     static Journal open(Path folder, JournalFile.Opener opener, Consumer<JournalLine> each) throws IOException {
         Path path = folder.resolve(FILE);
         if (!Files.exists(path)) {
-            Files.createFile(path);
+            OwnerOnly.create(path).close();
+            WholeFile.forceDirectoryOf(path); // before its first line is called saved
         }
         JournalReader.End end = JournalReader.read(path, each);
         JournalFile file = opener.open(path);
@@ -47,7 +48,7 @@ final class Journal implements AutoCloseable {
     private static void keepTorn(Path path, JournalReader.End end) throws IOException {
         byte[] all = Files.readAllBytes(path);
         byte[] torn = java.util.Arrays.copyOfRange(all, (int) end.length(), all.length);
-        Files.write(path.resolveSibling("torn-after-" + end.n() + ".jsonl"), torn);
+        WholeFile.write(path.resolveSibling("torn-after-" + end.n() + ".jsonl"), torn);
     }
 
     long n() {

@@ -4,12 +4,8 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -92,19 +88,11 @@ public final class People {
         }
     }
 
-    /** Written aside, forced, renamed: at every moment the old or the new file is there, whole. */
     private void write(Map<String, String> all, String pin) throws IOException {
         ObjectNode json = Json.MAPPER.createObjectNode();
         json.put("pin", pin);
         ObjectNode object = json.putObject("names");
         new java.util.TreeMap<>(all).forEach(object::put);
-        Path aside = path.resolveSibling(FILE + ".new");
-        byte[] bytes = json.toPrettyString().getBytes(StandardCharsets.UTF_8);
-        try (FileChannel channel = FileChannel.open(
-                aside, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
-            channel.write(java.nio.ByteBuffer.wrap(bytes));
-            channel.force(true);
-        }
-        Files.move(aside, path, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        WholeFile.write(path, json.toPrettyString());
     }
 }

@@ -82,10 +82,12 @@ public final class Record implements AutoCloseable {
 
     private static Record opened(Path folder, Projection projection, Clock clock, JournalFile.Opener opener)
             throws IOException {
-        Files.createDirectories(folder);
+        OwnerOnly.makeFolder(folder);
         FolderLock lock = FolderLock.take(folder);
         try {
             Format.refuseNewer(folder);
+            OwnerOnly.tightenAll(folder);
+            WholeFile.dropLeft(folder);
             refuseWithoutJournal(folder);
             var record = new Record(folder, projection, clock, opener, lock, People.open(folder));
             record.firstOpen();
@@ -100,7 +102,7 @@ public final class Record implements AutoCloseable {
 
     /** Leaves word that this folder is in use: without its journal it is never taken for a fresh one. */
     static void mark(Path folder) throws IOException {
-        Files.writeString(
+        WholeFile.write(
                 folder.resolve(MARKER), "Skeinday's data. journal.jsonl and people.json are the record: keep them.\n");
     }
 

@@ -38,7 +38,7 @@ final class Seal {
         try (FileChannel file = FileChannel.open(database, StandardOpenOption.WRITE)) {
             file.force(true); // a seal must never be on the disk before what it seals
         }
-        Files.write(folder.resolve(FILE), sum);
+        WholeFile.write(folder.resolve(FILE), sum);
     }
 
     private static byte[] of(Path database) throws IOException {

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class BackupTest {
     private static final WriterSettings QUICK = new WriterSettings(5_000, 50, 0);
+    private static final String CODE = "0123456789abcdef".repeat(2);
     private static final Instant AT = Instant.parse("2026-05-09T08:15:00Z");
 
     @TempDir
@@ -83,7 +84,7 @@ class BackupTest {
     @Test
     void a_restored_record_is_the_one_of_then_and_what_was_there_is_set_aside() throws Exception {
         keep(1, 5);
-        Files.writeString(data.resolve("join-code"), "code");
+        Files.writeString(data.resolve("join-code"), CODE);
         Backup.Made made = Backup.make(data, place, AT);
         keep(6, 9);
         byte[] later = Files.readAllBytes(data.resolve(Journal.FILE));
@@ -91,7 +92,7 @@ class BackupTest {
         assertEquals(5, notes());
         Path aside = data.resolve("set-aside-20260509-081600");
         assertEquals(-1, java.util.Arrays.mismatch(later, Files.readAllBytes(aside.resolve(Journal.FILE))));
-        assertEquals("code", Files.readString(data.resolve("join-code")));
+        assertEquals(CODE, Files.readString(data.resolve("join-code")));
     }
 
     @Test
