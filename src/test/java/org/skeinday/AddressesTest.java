@@ -134,7 +134,7 @@ class AddressesTest {
         for (String wrong : List.of("http://a", "a:80", "a b", "-x", "")) {
             var out = new StringWriter();
             int code = Skeinday.run(
-                    new String[] {"serve", "--data", root.resolve("none").toString(), "--host=" + wrong},
+                    new String[] {"serve", "--data", root.resolve("none").toString(), "--port", "0", "--host=" + wrong},
                     new PrintWriter(out),
                     new PrintWriter(out),
                     Commands.all());

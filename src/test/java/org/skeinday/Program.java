@@ -8,6 +8,7 @@ import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -170,17 +171,23 @@ public final class Program implements AutoCloseable {
         return java;
     }
 
+    /** Made once for a jar; moved into place when it is whole, since two runs may want it in one moment. */
     private static Path archive(List<String> java, Path jar) {
         Path archive = Path.of("target/test-start.jsa");
         try {
-            Path data = Files.createTempDirectory("skeinday-start");
+            if (Files.exists(archive)
+                    && Files.getLastModifiedTime(archive).compareTo(Files.getLastModifiedTime(jar)) > 0) {
+                return archive;
+            }
+            Path folder = Files.createTempDirectory("skeinday-start");
+            Path aside = Files.createTempFile(archive.getParent(), "test-start", ".jsa");
             List<String> line = new ArrayList<>(java);
-            line.addAll(List.of("-Xlog:cds=off", "-Xlog:cds+dynamic=off", "-XX:ArchiveClassesAtExit=" + archive));
-            line.addAll(List.of("-jar", jar.toString(), "import", "demo-data", "--data", data.toString()));
+            line.addAll(List.of("-Xlog:cds=off", "-Xlog:cds+dynamic=off", "-XX:ArchiveClassesAtExit=" + aside));
+            line.addAll(List.of("-jar", jar.toString(), "import", "demo-data", "--data", folder.toString()));
             Process process = new ProcessBuilder(line).redirectErrorStream(true).start();
             process.getInputStream().readAllBytes();
             process.waitFor();
-            return archive;
+            return Files.move(aside, archive, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (InterruptedException e) {

@@ -113,7 +113,7 @@ class AttemptsBrowserIT {
         waitFor(laptop, "Crank turns when it broke");
         key("next");
         waitFor(phone, "Crank turns when it broke");
-        phone.findElement(By.name("stop")).sendKeys("150");
+        Hand.type(phone, By.name("stop"), "150");
         tap(By.cssSelector("form[hx-post='/winding/count'] button"));
         waitFor(phone, "1500 motor turns");
         Sight.look(phone, "attempts-broke-counted");
@@ -131,9 +131,9 @@ class AttemptsBrowserIT {
         move("landed");
         tap(By.cssSelector("form[hx-post='/winding/count'] button"));
         waitFor(phone, "Counted.");
-        phone.findElement(By.cssSelector(".spoilt summary")).click();
-        phone.findElement(By.name("spoilt")).sendKeys("touched a wall");
-        phone.findElement(By.name("contact")).sendKeys("0:31");
+        Hand.tap(phone, By.cssSelector(".spoilt summary"));
+        Hand.type(phone, By.name("spoilt"), "touched a wall");
+        Hand.type(phone, By.name("contact"), "0:31");
         Sight.look(phone, "attempts-spoilt");
         tap(By.cssSelector("form[hx-post='/winding/landed'] button:not([data-step])"));
         waitFor(phone, "Noted.");
@@ -192,19 +192,12 @@ class AttemptsBrowserIT {
     }
 
     private void tap(By what) {
-        new WebDriverWait(phone, Duration.ofSeconds(15))
-                .ignoring(WebDriverException.class)
-                .withMessage(() ->
-                        what + " in " + phone.findElement(By.id("content")).getText())
-                .until(b -> {
-                    b.findElement(what).click();
-                    return true;
-                });
+        Hand.tap(phone, what);
         taps++;
     }
 
     private static String text(ChromeDriver browser) {
-        return browser.findElement(By.id("winding")).getText();
+        return Sight.words(browser, "#winding");
     }
 
     private static void waitFor(ChromeDriver browser, String... oneOf) {

@@ -67,7 +67,7 @@ class BenchBrowserIT {
             press(phone, "A3", "Fell on the floor");
             waitFor(laptop, article("A3") + "//*[contains(@class,'state') and text()='gritty']");
             Sight.look(laptop, "bench-gritty");
-            phone.findElement(By.linkText("A3")).click();
+            Hand.tap(phone, By.linkText("A3"));
             waitFor(phone, "//h2[text()='What was done to it']");
             Sight.look(phone, "bench-motor");
             laptop.get(again.at("/bench/waits"));
@@ -126,7 +126,7 @@ class BenchBrowserIT {
     }
 
     private static void open(ChromeDriver browser, String tag) {
-        browser.findElement(By.xpath(article(tag) + "//summary")).click();
+        Hand.tap(browser, By.xpath(article(tag) + "//summary"));
     }
 
     private static void press(ChromeDriver browser, String tag, String words) {

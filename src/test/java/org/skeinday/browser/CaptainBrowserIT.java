@@ -198,7 +198,7 @@ class CaptainBrowserIT {
 
     private void tap(String words) {
         Sight.waitFor(laptop, words);
-        Sight.touch(laptop, b -> Sight.button(b, words).click());
+        Hand.press(laptop, words);
         taps++;
     }
 

@@ -118,9 +118,9 @@ class ChecksBrowserIT {
         tablet.get(at("/winding"));
         phone.get(at("/checks"));
         Sight.look(phone, "gate-checks-phone");
-        laptop.findElement(By.cssSelector(".gate-pass summary")).click();
-        laptop.findElement(By.id("adult")).sendKeys("Mrs Grebe");
-        laptop.findElement(By.id("passed")).sendKeys("looked at all of it myself");
+        Hand.tap(laptop, By.cssSelector(".gate-pass summary"));
+        Hand.type(laptop, By.id("adult"), "Mrs Grebe");
+        Hand.type(laptop, By.id("passed"), "looked at all of it myself");
         Sight.look(laptop, "gate-open");
         Sight.button(laptop, "Record it").click();
         Sight.waitFor(laptop, "Mrs Grebe: looked at all of it myself");
@@ -178,9 +178,11 @@ class ChecksBrowserIT {
     }
 
     private static void press(ChromeDriver browser, String words) {
-        var button = Sight.button(browser, words);
-        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
-        button.click();
+        Sight.touch(browser, b -> {
+            var button = Sight.button(b, words);
+            b.executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
+            button.click();
+        });
     }
 
     private static void fill(ChromeDriver browser, Map<String, String> fields) {
@@ -215,16 +217,15 @@ class ChecksBrowserIT {
     }
 
     private static void leaveOut(ChromeDriver browser, String reason) {
-        browser.findElement(By.xpath("//summary[starts-with(@aria-label, 'Leave out: Motors warm')]"))
-                .click();
-        browser.findElement(By.id("skip-motors-warm")).sendKeys(reason);
-        browser.findElement(By.cssSelector("#item-motors-warm details button")).click();
+        Hand.tap(browser, By.xpath("//summary[starts-with(@aria-label, 'Leave out: Motors warm')]"));
+        Hand.type(browser, By.id("skip-motors-warm"), reason);
+        Hand.tap(browser, By.cssSelector("#item-motors-warm details button"));
     }
 
     private void join(ChromeDriver browser, String person) {
         browser.get(at("/join") + app.joinLink().replaceFirst("[^#]*", ""));
         new Select(browser.findElement(By.id("person"))).selectByVisibleText(person);
-        browser.findElement(By.cssSelector("button[value=helper]")).click();
+        Hand.tap(browser, By.cssSelector("button[value=helper]"));
         new WebDriverWait(browser, Duration.ofSeconds(10))
                 .ignoring(WebDriverException.class)
                 .until(b -> !Objects.requireNonNull(b.getCurrentUrl()).contains("/join"));

@@ -62,7 +62,7 @@ class DayBrowserIT {
         phone.get(program.joinLink());
         new Select(phone.findElement(By.id("person"))).selectByVisibleText(name);
         Sight.look(phone, "join");
-        phone.findElement(By.cssSelector("button[value=timekeeper]")).click();
+        Hand.tap(phone, By.cssSelector("button[value=timekeeper]"));
         waitFor(phone, "#timing", "as soon as the captain calls");
         Sight.look(phone, "timing-before");
     }
@@ -152,10 +152,7 @@ class DayBrowserIT {
     }
 
     private static void waitFor(ChromeDriver browser, String selector, String words) {
-        new WebDriverWait(browser, Duration.ofSeconds(15))
-                .ignoring(StaleElementReferenceException.class)
-                .withMessage(() -> "'" + words + "' in " + text(browser, selector))
-                .until(b -> text(browser, selector).contains(words));
+        Sight.waitFor(browser, selector, words);
     }
 
     /** The invented event as a coach's spreadsheet would hold it today: the first window is open. */

@@ -96,7 +96,7 @@ class DayPlanBrowserIT {
     private void join(ChromeDriver browser, App app, String person) {
         browser.get(app.joinLink());
         new Select(browser.findElement(By.id("person"))).selectByVisibleText(person);
-        browser.findElement(By.cssSelector("button[value=helper]")).click();
+        Hand.tap(browser, By.cssSelector("button[value=helper]"));
         new WebDriverWait(browser, Duration.ofSeconds(10))
                 .ignoring(WebDriverException.class)
                 .until(b -> !String.valueOf(b.getCurrentUrl()).contains("/join"));
@@ -109,6 +109,6 @@ class DayPlanBrowserIT {
     }
 
     private void press(String words) {
-        Sight.touch(laptop, b -> Sight.button(b, words).click());
+        Hand.press(laptop, words);
     }
 }

@@ -82,8 +82,8 @@ class EveningBrowserIT {
             ChromeDriver laptop = Browsers.of(Browsers.Size.LAPTOP);
             String attempt = attempt(new Visitor(app.port(), "", 52));
             laptop.get(at(app, "/evening/flight/" + attempt));
-            laptop.findElement(By.id("spoilt")).sendKeys("touched a beam");
-            laptop.findElement(By.id("contact")).sendKeys("0:12");
+            Hand.type(laptop, By.id("spoilt"), "touched a beam");
+            Hand.type(laptop, By.id("contact"), "0:12");
             Sight.button(laptop, "It says nothing").click();
             Sight.waitFor(laptop, "not: touched a beam");
             Sight.look(laptop, "evening-judged");
@@ -95,7 +95,7 @@ class EveningBrowserIT {
             lines.get(0).sendKeys("Lubricate the evening before");
             Sight.button(laptop, "Keep these lines").click();
             Sight.waitFor(laptop, "Saved. It is shown where the next event is prepared.");
-            laptop.findElement(By.id("q")).sendKeys("lubricate");
+            Hand.type(laptop, By.id("q"), "lubricate");
             Sight.button(laptop, "Search").click();
             Sight.waitFor(laptop, "change next time");
             laptop.get(at(app, "/evening?look=model:" + model(laptop, app)));

@@ -50,12 +50,12 @@ class ExchangeBrowserIT {
         try (App other = Demo.startEmpty(root.resolve("other"))) {
             ChromeDriver laptop = Browsers.of(Browsers.Size.LAPTOP);
             laptop.get(at(other, "/import"));
-            laptop.findElement(By.id("files")).sendKeys(bad.toString());
+            Hand.type(laptop, By.id("files"), bad.toString());
             Sight.button(laptop, "Look through them").click();
             Sight.waitFor(laptop, "bad.json, event line 2, column \"kind\"");
             Sight.look(laptop, "import-refused");
             laptop.get(at(other, "/import"));
-            laptop.findElement(By.id("files")).sendKeys(bundle.toString());
+            Hand.type(laptop, By.id("files"), bundle.toString());
             Sight.button(laptop, "Take them in").click();
             Sight.waitFor(laptop, "All of it is in the record now.");
             laptop.get(at(other, "/prepare/motors"));
@@ -70,14 +70,14 @@ class ExchangeBrowserIT {
         try (App app = Demo.start(root.resolve("day"))) {
             ChromeDriver laptop = Browsers.of(Browsers.Size.LAPTOP);
             laptop.get(at(app, "/import/history"));
-            laptop.findElement(By.cssSelector("input[type=file]")).sendKeys(mine.toString());
-            laptop.findElement(By.cssSelector("form button.primary")).click();
+            Hand.type(laptop, By.cssSelector("input[type=file]"), mine.toString());
+            Hand.tap(laptop, By.cssSelector("form button.primary"));
             Sight.waitFor(laptop, "What the columns mean");
             Sight.look(laptop, "history-mapping");
             ChromeDriver phone = Browsers.of(Browsers.Size.PHONE);
             phone.get(at(app, "/import/history"));
-            phone.findElement(By.cssSelector("input[type=file]")).sendKeys(mine.toString());
-            phone.findElement(By.cssSelector("form button.primary")).click();
+            Hand.type(phone, By.cssSelector("input[type=file]"), mine.toString());
+            Hand.tap(phone, By.cssSelector("form button.primary"));
             Sight.waitFor(phone, "What the columns mean");
             Sight.look(phone, "history-mapping-phone");
         }
@@ -89,11 +89,11 @@ class ExchangeBrowserIT {
             ChromeDriver laptop = Browsers.of(Browsers.Size.LAPTOP);
             laptop.get(at(app, "/people"));
             String name = laptop.findElement(By.cssSelector(".person b")).getText();
-            laptop.findElement(By.cssSelector(".person summary")).click();
+            Hand.tap(laptop, By.cssSelector(".person summary"));
             Sight.button(laptop, "Erase this name").click();
             Sight.waitFor(laptop, "Type the name exactly");
             Sight.look(laptop, "people-refused");
-            laptop.findElement(By.cssSelector(".person input[name=name]")).sendKeys(name);
+            Hand.type(laptop, By.cssSelector(".person input[name=name]"), name);
             Sight.button(laptop, "Erase this name").click();
             Sight.waitFor(laptop, "The name is erased.");
             laptop.get(at(app, "/prepare/crew"));

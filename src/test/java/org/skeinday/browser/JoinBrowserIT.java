@@ -59,7 +59,7 @@ class JoinBrowserIT {
     }
 
     private void press(String css) {
-        browser.findElement(By.cssSelector(css)).click();
+        Hand.tap(browser, By.cssSelector(css));
     }
 
     private void pastJoining() {

@@ -125,7 +125,7 @@ class OfficialTimeBrowserIT {
     private void join(ChromeDriver browser) throws Exception {
         browser.get(app.joinLink());
         Sight.look(browser, "official-join");
-        browser.findElement(By.cssSelector("button[value=timekeeper]")).click();
+        Hand.tap(browser, By.cssSelector("button[value=timekeeper]"));
         Sight.waitFor(browser, "as soon as the captain calls");
         click(browser, "#watch-screen");
         Sight.waitFor(browser, "as soon as the captain calls");
@@ -209,14 +209,14 @@ class OfficialTimeBrowserIT {
         laptop.findElements(By.tagName("summary")).stream()
                 .filter(s -> s.getText().equals("Protest"))
                 .forEach(WebElement::click);
-        laptop.findElement(By.id("words")).sendKeys("Touched the beam, section 5.2");
+        Hand.type(laptop, By.id("words"), "Touched the beam, section 5.2");
         Sight.touch(laptop, b -> Sight.button(b, "Mark as protested").click());
         Sight.waitFor(laptop, "How was it settled, and by whom?");
         laptop.findElements(By.tagName("summary")).stream()
                 .filter(s -> s.getText().equals("Open this result again"))
                 .forEach(WebElement::click);
-        laptop.findElement(By.id("reason")).sendKeys("The jury wants the second watch only");
-        laptop.findElement(By.id("pin-reopen")).sendKeys(Demo.PIN);
+        Hand.type(laptop, By.id("reason"), "The jury wants the second watch only");
+        Hand.type(laptop, By.id("pin-reopen"), Demo.PIN);
         Sight.touch(laptop, b -> Sight.button(b, "Open it again").click());
         Sight.waitFor(laptop, "opened again: The jury wants the second watch only");
         Sight.look(laptop, "official-reopened");

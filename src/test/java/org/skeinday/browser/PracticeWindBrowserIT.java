@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
-import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.App;
@@ -88,18 +87,10 @@ class PracticeWindBrowserIT {
     }
 
     private void tap(String css) {
-        new WebDriverWait(phone, Duration.ofSeconds(15))
-                .ignoring(WebDriverException.class)
-                .until(b -> {
-                    b.findElement(By.cssSelector(css)).click();
-                    return true;
-                });
+        Hand.tap(phone, By.cssSelector(css));
     }
 
     private void waitFor(String words) {
-        new WebDriverWait(phone, Duration.ofSeconds(15))
-                .ignoring(WebDriverException.class)
-                .withMessage(() -> words + " in " + text("#winding"))
-                .until(b -> text("#winding").contains(words));
+        Sight.waitFor(phone, "#winding", words);
     }
 }

@@ -32,22 +32,11 @@ class PrepareBrowserIT {
     private App app;
 
     private void waitFor(String selector, String words) {
-        new WebDriverWait(laptop, Duration.ofSeconds(15))
-                .ignoring(WebDriverException.class) // a page that is just exchanged for the next
-                .withMessage(() -> words + " in "
-                        + laptop.findElement(By.cssSelector(selector)).getText())
-                .until(b -> b.findElement(By.cssSelector(selector)).getText().contains(words));
+        Sight.waitFor(laptop, selector, words);
     }
 
     private void press(String words) {
-        for (WebElement button : laptop.findElements(By.cssSelector("button, a.button, a.step b"))) {
-            if (button.isDisplayed() && button.getText().equals(words)) {
-                button.click();
-                return;
-            }
-        }
-        throw new AssertionError("No button '" + words + "' in "
-                + laptop.findElement(By.tagName("body")).getText());
+        Hand.press(laptop, By.cssSelector("button, a.button, a.step b"), words);
     }
 
     /** Opens a kind of thing from the overview, fills the form in as a person does, and saves it. */
@@ -141,10 +130,10 @@ class PrepareBrowserIT {
         waitFor("#timing", "Which watch are you?");
         press("Watch 1");
         waitFor("#timing", "watch 1");
-        laptop.findElement(By.id("watch-target")).click();
+        Hand.tap(laptop, By.id("watch-target"));
         waitFor("[data-watch-kept]", "Saved");
         Sight.pastDoubleTap(laptop);
-        laptop.findElement(By.id("watch-target")).click();
+        Hand.tap(laptop, By.id("watch-target"));
         waitFor(".reading", "Saved: 0:0");
         laptop.get("http://localhost:" + open.port() + "/");
         waitFor("#now", "Take the official time");
@@ -163,7 +152,7 @@ class PrepareBrowserIT {
             fill("name", "Reed Cup");
             fill("hall", "Reed Hall");
             fill("kind", "hosting");
-            laptop.findElement(By.cssSelector("details.presets summary")).click();
+            Hand.tap(laptop, By.cssSelector("details.presets summary"));
             press("Two watches, mean, whole seconds down; best two of six");
             new WebDriverWait(laptop, Duration.ofSeconds(15))
                     .ignoring(WebDriverException.class)
@@ -184,7 +173,7 @@ class PrepareBrowserIT {
         try (App open = app) {
             laptop.get("http://localhost:" + open.port() + "/import");
             Path wrong = Files.writeString(root.resolve("batches.csv"), "batch,k\nA,999\n");
-            laptop.findElement(By.id("files")).sendKeys(wrong.toString());
+            Hand.type(laptop, By.id("files"), wrong.toString());
             press("Look through them");
             waitFor("#looked", "Nothing was taken.");
             waitFor("#looked", "batches.csv line 2, column \"k\"");
@@ -195,7 +184,7 @@ class PrepareBrowserIT {
                 demo.append(demo.isEmpty() ? "" : "\n")
                         .append(Path.of("demo-data", name + ".csv").toAbsolutePath());
             }
-            laptop.findElement(By.id("files")).sendKeys(demo.toString());
+            Hand.type(laptop, By.id("files"), demo.toString());
             press("Look through them");
             waitFor("#looked", "These files can be taken in.");
             waitFor("#looked", "motors.csv: 14 rows");

@@ -56,6 +56,22 @@ final class Sight {
                 .until(b -> b.findElement(By.tagName("main")).getText());
     }
 
+    /** What a part says at this moment; that it is missing, where it is. */
+    static String words(ChromeDriver browser, String selector) {
+        try {
+            return browser.findElement(By.cssSelector(selector)).getText();
+        } catch (WebDriverException e) { // swapped just then, or not there: never a reason to hide what was waited for
+            return "(no " + selector + ")";
+        }
+    }
+
+    /** Until this part of the page says so. */
+    static void waitFor(ChromeDriver browser, String selector, String words) {
+        new WebDriverWait(browser, Duration.ofSeconds(30))
+                .withMessage(() -> "'" + words + "' in " + words(browser, selector))
+                .until(b -> words(browser, selector).contains(words));
+    }
+
     /** Until the page says so. */
     static void waitFor(ChromeDriver browser, String words) {
         new WebDriverWait(browser, Duration.ofSeconds(20))
@@ -68,7 +84,7 @@ final class Sight {
     static void join(ChromeDriver browser, Program program, String person, String role) {
         browser.get(program.joinLink());
         new Select(browser.findElement(By.id("person"))).selectByVisibleText(person);
-        browser.findElement(By.cssSelector("button[value=" + role + "]")).click();
+        Hand.tap(browser, By.cssSelector("button[value=" + role + "]"));
         new WebDriverWait(browser, Duration.ofSeconds(10))
                 .ignoring(WebDriverException.class)
                 .until(b -> !Objects.requireNonNull(b.getCurrentUrl()).contains("/join"));

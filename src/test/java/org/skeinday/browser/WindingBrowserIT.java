@@ -79,7 +79,7 @@ class WindingBrowserIT {
             assertEquals(200, released.statusCode(), released.body());
             waitFor(phone, "So it was");
             Sight.look(phone, "winding-after");
-            phone.findElement(By.cssSelector(".counts button")).click();
+            Hand.tap(phone, By.cssSelector(".counts button"));
             taps++;
             waitFor(phone, "Counted.");
             waitFor(phone, "launched with");
@@ -104,12 +104,7 @@ class WindingBrowserIT {
     }
 
     private void key(String name) {
-        new WebDriverWait(phone, Duration.ofSeconds(10))
-                .ignoring(WebDriverException.class)
-                .until(b -> {
-                    b.findElement(By.cssSelector("[data-" + name + "]")).click();
-                    return true;
-                });
+        Hand.tap(phone, By.cssSelector("[data-" + name + "]"));
         taps++;
     }
 
@@ -119,8 +114,7 @@ class WindingBrowserIT {
         String words = String.format(java.util.Locale.ROOT, "%.2f mN·m", level * 0.353078);
         new WebDriverWait(phone, Duration.ofSeconds(10))
                 .ignoring(WebDriverException.class)
-                .withMessage(() ->
-                        words + " in " + phone.findElement(By.id("winding")).getText())
+                .withMessage(() -> words + " in " + Sight.words(phone, "#winding"))
                 .until(b ->
                         b.findElement(By.cssSelector("[data-torque]")).getText().equals(words));
     }
@@ -128,8 +122,7 @@ class WindingBrowserIT {
     private static void waitFor(ChromeDriver browser, String... oneOf) {
         new WebDriverWait(browser, Duration.ofSeconds(15))
                 .ignoring(WebDriverException.class)
-                .withMessage(() -> String.join(" or ", oneOf) + " in "
-                        + browser.findElement(By.id("winding")).getText())
+                .withMessage(() -> String.join(" or ", oneOf) + " in " + Sight.words(browser, "#winding"))
                 .until(b -> {
                     String text = b.findElement(By.id("winding")).getText();
                     return java.util.Arrays.stream(oneOf).anyMatch(text::contains);

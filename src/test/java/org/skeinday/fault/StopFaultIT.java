@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.Await;
 import org.skeinday.Program;
 import org.skeinday.Visitor;
+import org.skeinday.house.Quiet;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
 
@@ -26,6 +27,7 @@ import org.skeinday.platform.record.Json;
  * Ctrl-C, and the system's signal to stop, under load: it ends in good order within five seconds, and nothing that was
  * answered as saved is lost. {@code -Dskeinday.stops=50} for a long run.
  */
+@Quiet
 @Timeout(1200)
 class StopFaultIT {
     private static final int STOPS = Integer.getInteger("skeinday.stops", 3);
