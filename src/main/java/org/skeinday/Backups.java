@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.skeinday.platform.record.Backup;
+import org.skeinday.platform.record.Damaged;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -52,6 +53,9 @@ final class Backups {
                 Backup.Made made = Backup.makeIfChanged(data, place, clock.instant());
                 Backup.prune(place);
                 LOG.info("{} records are in {}", made.records(), made.folder().getFileName());
+            } catch (Damaged e) {
+                LOG.warn("No backup was made in {}: {}", place, e.getMessage());
+                failed.add("No backup was made: " + e.getMessage());
             } catch (IOException | RuntimeException e) { // whatever it was, the next hour tries again
                 LOG.warn("No backup could be made in {}", place, e);
                 failed.add("No backup could be made in " + place + ". Is the disk full, or the stick gone?");

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.record.Backup;
+import org.skeinday.platform.record.Restoring;
 import org.skeinday.platform.record.WholeFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -76,7 +77,8 @@ final class Keeping {
                 throw new ParameterException(spec.commandLine(), "There is no folder " + backup.toAbsolutePath());
             }
             Path folder = makeable(folder("skeinday"));
-            Backup.Made made = Backup.restore(backup, folder, Clock.systemUTC().instant());
+            Backup.Made made =
+                    Restoring.restore(backup, folder, Clock.systemUTC().instant());
             out().println(made.records() + " records are in " + folder
                     + ". What was there is in its set-aside folder.");
             return 0;

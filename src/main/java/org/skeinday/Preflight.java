@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.skeinday.platform.record.Backup;
+import org.skeinday.platform.record.BackupCheck;
 import org.skeinday.platform.record.Damaged;
 
 /** What can be known the night before of the laptop that will keep the record. */
@@ -144,7 +145,7 @@ final class Preflight {
 
     private static boolean isWhole(Path backup) throws IOException {
         try {
-            Backup.check(backup);
+            BackupCheck.check(backup);
             return true;
         } catch (Damaged e) {
             return false;

@@ -52,7 +52,8 @@ public final class Database implements AutoCloseable {
     public static Database open(Path folder, String name) {
         boolean existed = Files.exists(file(folder, name));
         String url = "jdbc:h2:file:" + folder.toAbsolutePath().resolve(name)
-                + ";DB_CLOSE_ON_EXIT=FALSE;DB_CLOSE_DELAY=-1;LOCK_TIMEOUT=5000;QUERY_CACHE_SIZE=" + STATEMENTS;
+                + ";DB_CLOSE_ON_EXIT=FALSE;DB_CLOSE_DELAY=-1;LOCK_TIMEOUT=5000;QUERY_CACHE_SIZE=" + STATEMENTS
+                + ";TRACE_LEVEL_FILE=0"; // a failing statement goes to the log, never with its values beside the record
         return open(url, existed);
     }
 

@@ -1,6 +1,5 @@
 package org.skeinday.platform.record;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -13,8 +12,9 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.skeinday.platform.db.Database;
 
 /**
  * A copy of the record in a folder of its own: the journal up to its last whole line with its chain checked, the people,
@@ -31,12 +31,11 @@ public final class Backup {
     static final String SET_ASIDE = "set-aside-";
 
     private static final String PREFIX = "backup-";
-    private static final String PART = ".part";
-    private static final String ABOUT = "backup.json";
+    static final String PART = ".part";
     /** Beside the journal: people, the folder's form, and where devices found the server, so that their links go on. */
-    private static final List<String> BESIDE = List.of(People.FILE, Format.FILE, "join-code", "port");
+    static final List<String> BESIDE = List.of(People.FILE, Format.FILE, "join-code", "port");
 
-    private static final DateTimeFormatter NAME =
+    static final DateTimeFormatter NAME =
             DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss").withZone(ZoneOffset.UTC);
 
     /** @param records whole lines of the journal @param head hash of the last, empty when there is none */
@@ -57,26 +56,40 @@ public final class Backup {
         Path part = target.resolveSibling(target.getFileName() + PART);
         remove(part);
         OwnerOnly.makeFolder(part);
+        try {
+            BackupList list = copied(data, part, HeldBefore.in(place, data));
+            list.write(now);
+            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+            WholeFile.forceDirectoryOf(target);
+            return new Made(target, list.records(), list.head());
+        } catch (IOException | RuntimeException e) {
+            remove(part);
+            throw e;
+        }
+    }
+
+    /** @throws Damaged when the record or its people are not whole, or lost something since the backup before */
+    private static BackupList copied(Path data, Path part, HeldBefore before) throws IOException {
+        FolderMark mark = FolderMark.read(data);
         Path journal = part.resolve(Journal.FILE);
         Files.copy(data.resolve(Journal.FILE), journal);
-        JournalReader.End end = JournalReader.read(journal, line -> {});
+        var people = new PeopleOfJournal();
+        JournalReader.End end = JournalReader.read(journal, line -> {
+            before.line(line);
+            people.line(line);
+        });
+        before.end(end.n());
         cut(journal, end.length());
+        Map<String, String> sums = new TreeMap<>();
         for (String file : BESIDE) {
             if (Files.exists(data.resolve(file))) {
                 force(Files.copy(data.resolve(file), part.resolve(file)));
+                sums.put(file, Sha.ofFile(part.resolve(file)));
             }
         }
-        WholeFile.write(
-                part.resolve(ABOUT),
-                Json.MAPPER
-                                .createObjectNode()
-                                .put("records", end.n())
-                                .put("head", end.hash())
-                                .put("atMs", now.toEpochMilli())
-                        + "\n");
-        Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-        WholeFile.forceDirectoryOf(target);
-        return new Made(target, end.n(), end.hash());
+        sums.put(Journal.FILE, Sha.ofFile(journal));
+        BackupCheck.people(part, mark.folder(), people);
+        return new BackupList(part, end.n(), end.hash(), mark.folder(), mark.line(), sums);
     }
 
     /**
@@ -99,7 +112,7 @@ public final class Backup {
     /** Whether this backup can be read and ends where the journal does: a broken one is no reason to make none. */
     private static boolean isOf(JournalReader.End end, Path backup) throws IOException {
         try {
-            Made made = check(backup);
+            Made made = BackupCheck.check(backup);
             return made.records() == end.n() && made.head().equals(end.hash());
         } catch (Damaged e) {
             return false;
@@ -125,7 +138,7 @@ public final class Backup {
         }
     }
 
-    private static void force(Path file) throws IOException {
+    static void force(Path file) throws IOException {
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
             channel.force(true);
         }
@@ -160,7 +173,7 @@ public final class Backup {
         }
         List<String> own = new ArrayList<>(BESIDE);
         own.add(Journal.FILE);
-        own.add(ABOUT);
+        own.add(BackupList.FILE);
         for (String file : own) {
             Files.deleteIfExists(backup.resolve(file));
         }
@@ -170,89 +183,5 @@ public final class Backup {
             }
         }
         Files.delete(backup);
-    }
-
-    /**
-     * Checks a backup by itself.
-     *
-     * @throws Damaged when its journal is not whole, or not what it was made from
-     */
-    public static Made check(Path backup) throws IOException {
-        Format.refuseNewer(backup);
-        Path journal = backup.resolve(Journal.FILE);
-        if (!Files.exists(journal)) {
-            throw new Damaged("record 1: there is no " + Journal.FILE + " in " + backup);
-        }
-        JournalReader.End end = JournalReader.read(journal, line -> {});
-        Path about = backup.resolve(ABOUT);
-        if (Files.exists(about)) {
-            JsonNode told = Json.MAPPER.readTree(Files.readAllBytes(about));
-            if (told.path("records").asLong() != end.n()
-                    || !told.path("head").asText().equals(end.hash())) {
-                throw new Damaged("record " + (end.n() + 1) + ": the backup " + backup + " was cut; it was made of "
-                        + told.path("records").asLong() + " records");
-            }
-        }
-        return new Made(backup, end.n(), end.hash());
-    }
-
-    /**
-     * Puts a backup in place of what is in the data folder, which is set aside in it and never overwritten. Killed in
-     * between, the folder is what it was, refuses to start, or is restored; never a fresh day.
-     *
-     * @throws AlreadyRunning when a program works on the folder
-     * @throws Damaged when the backup is not whole: then nothing was changed
-     */
-    public static Made restore(Path backup, Path data, Instant now) throws IOException {
-        Made made = check(backup);
-        OwnerOnly.makeFolder(data);
-        try (FolderLock lock = FolderLock.take(data)) {
-            for (Step step : steps(backup, data, now)) {
-                step.run();
-            }
-        }
-        return made;
-    }
-
-    /** One step of restoring. */
-    interface Step {
-        void run() throws IOException;
-    }
-
-    /** The marker comes first and the journal last: in between a start finds a used folder without a journal, and refuses. */
-    static List<Step> steps(Path backup, Path data, Instant now) {
-        Path aside = data.resolve(SET_ASIDE + NAME.format(now));
-        List<String> files = new ArrayList<>(BESIDE);
-        files.add(Journal.FILE);
-        List<String> old = new ArrayList<>(List.of(Journal.FILE));
-        old.addAll(BESIDE);
-        old.add(Database.file(data, Record.DATABASE).getFileName().toString());
-        List<Step> steps = new ArrayList<>();
-        steps.add(() -> Record.mark(data));
-        for (String file : files) {
-            steps.add(() -> copyAside(backup.resolve(file), data.resolve(file + PART)));
-        }
-        steps.add(() -> OwnerOnly.makeFolder(aside));
-        for (String file : old) {
-            steps.add(() -> moveIfThere(data.resolve(file), aside.resolve(file)));
-        }
-        for (String file : files) {
-            steps.add(() -> moveIfThere(data.resolve(file + PART), data.resolve(file)));
-        }
-        return steps;
-    }
-
-    private static void copyAside(Path from, Path to) throws IOException {
-        Files.deleteIfExists(to);
-        if (Files.exists(from)) {
-            force(Files.copy(from, to));
-        }
-    }
-
-    private static void moveIfThere(Path from, Path to) throws IOException {
-        if (Files.exists(from)) {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-            WholeFile.forceDirectoryOf(to);
-        }
     }
 }

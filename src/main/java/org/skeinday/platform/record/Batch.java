@@ -59,7 +59,11 @@ final class Batch {
         } else {
             Ledger.standAt(writing.tx(), step.n, step.head);
             keepNames(writing, step);
+            boolean first = record.journal().n() == 0;
             append(writing, step);
+            if (first) {
+                mark();
+            }
             commit(writing);
             erase(step);
         }
@@ -157,6 +161,15 @@ final class Batch {
             record.journal().force(step.lines);
         } catch (IOException e) {
             throw new MustReopen(e); // after a failed force nobody knows what the disk holds
+        }
+    }
+
+    /** Before the first line is called saved: an empty journal is none of this folder from here on. */
+    private void mark() {
+        try {
+            record.mark();
+        } catch (IOException e) {
+            throw new MustReopen(e);
         }
     }
 

@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.Consumer;
 
 /** The record: an append-only file of hash-chained lines. Used by the writer thread alone. */
 final class Journal implements AutoCloseable {
@@ -17,6 +16,14 @@ final class Journal implements AutoCloseable {
     private String head;
     private long goodLength;
 
+    /** Sees all lines before the file is opened for writing. */
+    interface Watch {
+        void line(JournalLine line);
+
+        /** @throws Damaged when it is not what it must be */
+        void end(long n) throws IOException;
+    }
+
     private Journal(Path path, JournalFile file, JournalReader.End end) {
         this.path = path;
         this.file = file;
@@ -26,16 +33,14 @@ final class Journal implements AutoCloseable {
     }
 
     /**
-     * Opens the journal for appending, handing each line that is in it to {@code each}. A torn last line is cut; a copy
+     * Opens the journal for appending, handing each line that is in it to {@code watch}, which may refuse it. A torn last line is cut; a copy
      * of it is kept beside.
      */
-    static Journal open(Path folder, JournalFile.Opener opener, Consumer<JournalLine> each) throws IOException {
+    static Journal open(Path folder, JournalFile.Opener opener, Watch watch) throws IOException {
         Path path = folder.resolve(FILE);
-        if (!Files.exists(path)) {
-            OwnerOnly.create(path).close();
-            WholeFile.forceDirectoryOf(path); // before its first line is called saved
-        }
-        JournalReader.End end = JournalReader.read(path, each);
+        make(folder);
+        JournalReader.End end = JournalReader.read(path, watch::line);
+        watch.end(end.n());
         JournalFile file = opener.open(path);
         if (end.torn() > 0) {
             keepTorn(path, end);
@@ -43,6 +48,15 @@ final class Journal implements AutoCloseable {
             file.force();
         }
         return new Journal(path, file, end);
+    }
+
+    /** Makes an empty one where there is none, before anything else is made that tells of a used folder. */
+    static void make(Path folder) throws IOException {
+        Path path = folder.resolve(FILE);
+        if (!Files.exists(path)) {
+            OwnerOnly.create(path).close();
+            WholeFile.forceDirectoryOf(path); // before its first line is called saved
+        }
     }
 
     private static void keepTorn(Path path, JournalReader.End end) throws IOException {

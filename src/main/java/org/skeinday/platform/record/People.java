@@ -1,8 +1,5 @@
 package org.skeinday.platform.record;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,87 +9,101 @@ import java.util.Set;
 
 /**
  * Names of persons and the coach's PIN, in people.json beside the journal: outside the chain, so that a person can be
- * erased without breaking it.
+ * erased without breaking it. The file carries the folder's id and a checksum.
  */
 public final class People {
-    static final String FILE = "people.json";
+    static final String FILE = PeopleFile.NAME;
 
     private final Path path;
-    private Map<String, String> names;
-    private String pinHash;
+    private PeopleFile now;
+    private boolean kept;
 
-    private People(Path path, Map<String, String> names, String pinHash) {
+    private People(Path path, PeopleFile now, boolean kept) {
         this.path = path;
-        this.names = names;
-        this.pinHash = pinHash;
+        this.now = now;
+        this.kept = kept;
     }
 
-    static People open(Path folder) throws IOException {
+    /**
+     * @param id of the folder; empty in one of an older program, whose file is taken as it is, once
+     * @throws Damaged when the file is none, was altered, or belongs to another folder: with where there is a good one
+     */
+    static People open(Path folder, String id) throws IOException {
         Path path = folder.resolve(FILE);
-        Map<String, String> names = new LinkedHashMap<>();
-        String pin = "";
-        if (Files.exists(path)) {
-            JsonNode json = read(path);
-            json.path("names")
-                    .fields()
-                    .forEachRemaining(e -> names.put(e.getKey(), e.getValue().asText()));
-            pin = json.path("pin").asText();
+        if (!Files.exists(path)) {
+            return new People(path, new PeopleFile(id.isEmpty() ? FolderMark.newId() : id, "", Map.of()), false);
         }
-        return new People(path, Map.copyOf(names), pin);
+        try {
+            PeopleFile read = PeopleFile.read(path, id);
+            return read.folder().isEmpty()
+                    ? new People(path, new PeopleFile(FolderMark.newId(), read.pin(), read.names()), false)
+                    : new People(path, read, true);
+        } catch (Damaged e) {
+            throw new Damaged(e.getMessage() + ". " + PeopleInBackups.wayOut(folder, Set.of()));
+        }
     }
 
-    private static JsonNode read(Path path) throws IOException {
-        try {
-            return Json.MAPPER.readTree(Files.readAllBytes(path));
-        } catch (JsonProcessingException e) {
-            throw new Damaged(
-                    path + " cannot be read: names and the coach's PIN are in it. Put it back from a backup; the"
-                            + " record itself is not touched by this.");
-        }
+    /** The id of the folder that these people belong to. */
+    synchronized String folder() {
+        return now.folder();
     }
 
     /** The person's display name; an erased or unknown person is called "someone". */
     public synchronized String name(String person) {
-        return names.getOrDefault(person, "someone");
+        return now.names().getOrDefault(person, "someone");
     }
 
     public synchronized Map<String, String> names() {
-        return names;
+        return now.names();
     }
 
     /** Salted slow hash of the coach's PIN, empty before one was made. */
     public synchronized String pinHash() {
-        return pinHash;
+        return now.pin();
     }
 
     public synchronized void keepPin(String hash) throws IOException {
-        write(names, hash);
-        pinHash = hash;
+        keep(hash, now.names());
     }
 
     synchronized void add(Map<String, String> more) throws IOException {
-        if (more.isEmpty()) {
-            return;
+        if (!more.isEmpty()) {
+            Map<String, String> all = new LinkedHashMap<>(now.names());
+            all.putAll(more);
+            keep(now.pin(), all);
         }
-        Map<String, String> all = new LinkedHashMap<>(names);
-        all.putAll(more);
-        write(all, pinHash);
-        names = Map.copyOf(all);
     }
 
     synchronized void erase(Set<String> persons) throws IOException {
-        Map<String, String> left = Erasing.without(names, persons);
-        if (left.size() < names.size()) {
-            write(left, pinHash);
-            names = Map.copyOf(left);
+        Map<String, String> left = Erasing.without(now.names(), persons);
+        if (left.size() < now.names().size() || !kept) {
+            keep(now.pin(), left);
         }
     }
 
-    private void write(Map<String, String> all, String pin) throws IOException {
-        ObjectNode json = Json.MAPPER.createObjectNode();
-        json.put("pin", pin);
-        ObjectNode object = json.putObject("names");
-        new java.util.TreeMap<>(all).forEach(object::put);
-        WholeFile.write(path, json.toPrettyString());
+    /**
+     * Drops names that the journal does not know or has erased.
+     *
+     * @throws Damaged when it knows a person, not erased, who has no name here
+     */
+    synchronized void settle(PeopleOfJournal journal) throws IOException {
+        refuseMissing(journal);
+        erase(journal.needlessIn(now.names()));
+    }
+
+    /** @throws Damaged when a person of the journal, not erased, has no name here */
+    synchronized void refuseMissing(PeopleOfJournal journal) throws IOException {
+        Set<String> missing = journal.missingIn(now.names());
+        if (!missing.isEmpty()) {
+            throw new Damaged(path + " lacks the names of " + missing.size() + " of the record's people. "
+                    + PeopleInBackups.wayOut(path.resolveSibling("."), missing));
+        }
+    }
+
+    private void keep(String pin, Map<String, String> names) throws IOException {
+        PeopleFile next = new PeopleFile(now.folder(), pin, names);
+        next.write(path);
+        now = next;
+        kept = true;
     }
 }

@@ -20,7 +20,6 @@ import org.slf4j.LoggerFactory;
 public final class Record implements AutoCloseable {
     public static final String DATABASE = "skeinday";
     private static final Logger LOG = LoggerFactory.getLogger(Record.class);
-    private static final String MARKER = "skeinday-folder.txt";
 
     private final Path folder;
     private final Projection projection;
@@ -88,10 +87,12 @@ public final class Record implements AutoCloseable {
             Format.refuseNewer(folder);
             OwnerOnly.tightenAll(folder);
             WholeFile.dropLeft(folder);
+            Files.deleteIfExists(folder.resolve(DATABASE + ".trace.db")); // of older programs, with names in it
             refuseWithoutJournal(folder);
-            var record = new Record(folder, projection, clock, opener, lock, People.open(folder));
+            Journal.make(folder);
+            FolderMark mark = FolderMark.read(folder);
+            var record = new Record(folder, projection, clock, opener, lock, People.open(folder, mark.folder()));
             record.firstOpen();
-            mark(folder);
             Format.keep(folder);
             return record;
         } catch (IOException | RuntimeException e) {
@@ -100,14 +101,16 @@ public final class Record implements AutoCloseable {
         }
     }
 
-    /** Leaves word that this folder is in use: without its journal it is never taken for a fresh one. */
-    static void mark(Path folder) throws IOException {
-        WholeFile.write(
-                folder.resolve(MARKER), "Skeinday's data. journal.jsonl and people.json are the record: keep them.\n");
+    /** Leaves word how far the journal has come: from here on it is never taken for a fresh or a shorter one. */
+    void mark() throws IOException {
+        FolderMark.read(folder)
+                .of(people.folder())
+                .at(journal().n(), journal().head())
+                .write(folder);
     }
 
     private static void refuseWithoutJournal(Path folder) {
-        boolean used = Files.exists(folder.resolve(MARKER)) || Files.exists(Database.file(folder, DATABASE));
+        boolean used = Files.exists(folder.resolve(FolderMark.FILE)) || Files.exists(Database.file(folder, DATABASE));
         if (used && !Files.exists(folder.resolve(Journal.FILE))) {
             throw new Damaged("record 1: " + folder + " was in use, but its " + Journal.FILE
                     + " is missing. Put it back from a backup, or name another folder with --data.");
@@ -178,15 +181,34 @@ public final class Record implements AutoCloseable {
     private void openWith(Database opened) throws IOException {
         try {
             var replay = new Replay(projection, opened);
-            journal = Journal.open(folder, opener, replay::line);
+            var found = new PeopleOfJournal();
+            journal = Journal.open(folder, opener, watch(replay, found));
             replay.end();
+            people.settle(found);
             database = opened;
-            people.erase(opened.read(Erasing::all));
+            mark();
         } catch (IOException | RuntimeException e) {
             closeFiles();
             opened.close();
             throw e;
         }
+    }
+
+    private Journal.Watch watch(Replay replay, PeopleOfJournal found) throws IOException {
+        HeldBefore before = HeldBefore.of(folder);
+        return new Journal.Watch() {
+            @Override
+            public void line(JournalLine line) {
+                before.line(line);
+                found.line(line);
+                replay.line(line);
+            }
+
+            @Override
+            public void end(long n) throws IOException {
+                before.end(n);
+            }
+        };
     }
 
     private void setAside() throws IOException {
@@ -268,11 +290,22 @@ public final class Record implements AutoCloseable {
     @Override
     public void close() throws IOException {
         try {
+            markAtTheEnd();
             if (closeFiles() && sealable && !troubled) {
                 seal();
             }
         } finally {
             lock.close();
+        }
+    }
+
+    private void markAtTheEnd() {
+        try {
+            if (journal != null) {
+                mark();
+            }
+        } catch (IOException e) {
+            LOG.warn("How far the journal has come could not be noted: {}", e.getMessage());
         }
     }
 

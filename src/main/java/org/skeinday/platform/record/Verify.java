@@ -49,7 +49,11 @@ public final class Verify {
             Ledger.Position position = kept.map(Verify::position).orElse(new Ledger.Position(0, ""));
             String[] difference = {""};
             var replay = new Replay(projection, scratch);
+            HeldBefore before = HeldBefore.of(folder);
+            var people = new PeopleOfJournal();
             var end = JournalReader.read(folder.resolve(Journal.FILE), line -> {
+                before.line(line);
+                people.line(line);
                 replay.line(line);
                 if (line.n() == position.n()) {
                     replay.commit();
@@ -57,6 +61,8 @@ public final class Verify {
                 }
             });
             replay.end();
+            before.end(end.n());
+            String erased = people(folder, people);
             if (position.n() > end.n()) {
                 throw new Damaged("record " + (end.n() + 1) + ": the journal was cut; the database knows "
                         + position.n() + " records");
@@ -65,12 +71,21 @@ public final class Verify {
                 throw new Damaged("record " + position.n() + ": " + difference[0]);
             }
             same = kept.isPresent();
-            return new Whole(end.n(), end.hash(), note(kept.isPresent(), position, end));
+            return new Whole(end.n(), end.hash(), (note(kept.isPresent(), position, end) + " " + erased).strip());
         } finally {
             if (kept.isPresent() && kept.get().closeWhole() && same) {
                 Seal.put(folder, Database.file(folder, Record.DATABASE)); // H2 writes to its file at every close
             }
         }
+    }
+
+    /** @return a note when a name that was erased is still there: a kill may leave it until the next start */
+    private static String people(Path folder, PeopleOfJournal journal) throws IOException {
+        People people = People.open(folder, FolderMark.read(folder).folder());
+        people.refuseMissing(journal);
+        return people.names().keySet().stream().anyMatch(journal.erased()::contains)
+                ? "A name that was erased is still in " + People.FILE + "; the next start erases it again."
+                : "";
     }
 
     private static Ledger.Position position(Database kept) {

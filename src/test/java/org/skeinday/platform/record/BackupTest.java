@@ -74,7 +74,7 @@ class BackupTest {
             other.start();
             for (int i = 0; i < 20; i++) {
                 Backup.Made made = Backup.make(data, place, AT.plusSeconds(i));
-                assertEquals(made, Backup.check(made.folder()));
+                assertEquals(made, BackupCheck.check(made.folder()));
                 assertTrue(made.records() >= 50, made.toString());
             }
             other.join();
@@ -88,7 +88,7 @@ class BackupTest {
         Backup.Made made = Backup.make(data, place, AT);
         keep(6, 9);
         byte[] later = Files.readAllBytes(data.resolve(Journal.FILE));
-        Backup.restore(made.folder(), data, AT.plusSeconds(60));
+        Restoring.restore(made.folder(), data, AT.plusSeconds(60));
         assertEquals(5, notes());
         Path aside = data.resolve("set-aside-20260509-081600");
         assertEquals(-1, java.util.Arrays.mismatch(later, Files.readAllBytes(aside.resolve(Journal.FILE))));
@@ -106,7 +106,7 @@ class BackupTest {
         Files.writeString(journal, Files.readString(journal).replace("note 4", "note 7"));
         byte[] before = Files.readAllBytes(data.resolve(Journal.FILE));
         for (Path bad : List.of(cut, changed)) {
-            String said = assertThrows(Damaged.class, () -> Backup.restore(bad, data, AT))
+            String said = assertThrows(Damaged.class, () -> Restoring.restore(bad, data, AT))
                     .getMessage();
             assertTrue(said.startsWith("record 4"), said);
         }
@@ -174,11 +174,11 @@ class BackupTest {
         Path backup = Backup.make(data, place, AT).folder();
         keep(6, 9);
         Path whole = copied("whole");
-        int steps = Backup.steps(backup, data, AT).size();
+        int steps = Restoring.steps(backup, data, AT).size();
         int refused = 0;
         for (int killedAfter = 0; killedAfter <= steps; killedAfter++) {
             data = copied(whole, "killed-" + killedAfter);
-            List<Backup.Step> all = Backup.steps(backup, data, AT.plusSeconds(7));
+            List<Restoring.Step> all = Restoring.steps(backup, data, AT.plusSeconds(7));
             for (int i = 0; i < killedAfter; i++) {
                 all.get(i).run();
             }
@@ -189,7 +189,7 @@ class BackupTest {
                 refused++;
                 assertFalse(Files.exists(data.resolve(Journal.FILE)), "nothing is made up after step " + killedAfter);
             }
-            Backup.restore(backup, data, AT.plusSeconds(99));
+            Restoring.restore(backup, data, AT.plusSeconds(99));
             assertEquals(5, notes(), "a second try after step " + killedAfter);
         }
         assertTrue(refused > 0, "in between it must have refused at least once");

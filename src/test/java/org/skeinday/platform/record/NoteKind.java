@@ -14,6 +14,9 @@ final class NoteKind {
 
     record NoteKept(String id, String text, long atMs) {}
 
+    /** A person joins the crew: a name is needed from here on. */
+    record Joined(String personId) {}
+
     private NoteKind() {}
 
     static final ActKind<Note> ACT = new ActKind<>("note.keep", Note.class, NoteKind::decide);
@@ -21,7 +24,7 @@ final class NoteKind {
     static final FactKind FACT = FactKind.of("note.kept", NoteKept.class, NoteKind::apply);
 
     static Projection projection() {
-        return new Projection(List.of(FACT));
+        return new Projection(List.of(FACT, FactKind.of("crew.added", Joined.class, (tx, joined) -> {})));
     }
 
     private static Decision decide(Tx tx, ActContext context, Note note) {
@@ -32,6 +35,13 @@ final class NoteKind {
         Map<String, String> names = note.text().startsWith("name ")
                 ? Map.of(context.newId(0), note.text().substring(5))
                 : Map.of();
+        if (note.text().startsWith("crew ")) {
+            Map<String, String> person = Map.of(fact.id(), note.text().substring(5));
+            return new Decision.Decided(
+                    List.of(Fact.of("note.kept", fact), Fact.of("crew.added", new Joined(fact.id()))),
+                    person,
+                    Set.of("notes"));
+        }
         return new Decision.Decided(List.of(Fact.of("note.kept", fact)), names, Set.of("notes"));
     }
 

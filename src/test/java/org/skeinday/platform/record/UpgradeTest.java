@@ -69,7 +69,7 @@ class UpgradeTest {
             assertEquals(3, NoteKind.texts(record).size());
             assertTrue(record.database().isFresh());
         }
-        assertEquals(3, Backup.check(backups().get(0)).records());
+        assertEquals(3, BackupCheck.check(backups().get(0)).records());
         open().close();
         assertEquals(1, backups().size(), "once");
     }
@@ -135,7 +135,7 @@ class UpgradeTest {
         Map<String, String> before = files();
         Damaged refused = assertThrows(
                 Damaged.class,
-                () -> Backup.restore(made.folder(), folder, Clock.systemUTC().instant()));
+                () -> Restoring.restore(made.folder(), folder, Clock.systemUTC().instant()));
         assertTrue(refused.getMessage().contains("newer Skeinday"), refused.getMessage());
         assertEquals(before, files());
     }

@@ -1,0 +1,35 @@
+package org.skeinday.platform.record;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+
+/** Where lost names are found again. */
+final class PeopleInBackups {
+    private PeopleInBackups() {}
+
+    /** What to do, in words: naming the newest backup of the folder that has all these people. */
+    static String wayOut(Path folder, Set<String> people) throws IOException {
+        Path data = folder.toAbsolutePath().normalize();
+        String id = FolderMark.read(data).folder();
+        List<Path> all = Backup.in(data.resolve(Backup.FOLDER));
+        for (int i = all.size() - 1; i >= 0; i--) {
+            if (has(all.get(i), id, people)) {
+                return "The newest backup that has them is " + all.get(i) + ": copy " + PeopleFile.NAME
+                        + " from it into " + data + ", which keeps every record, and start again.";
+            }
+        }
+        return "No backup in " + data.resolve(Backup.FOLDER) + " has them all: copy " + PeopleFile.NAME
+                + " from another place, or put an older backup back: restore BACKUP --data " + data + ".";
+    }
+
+    private static boolean has(Path backup, String id, Set<String> people) throws IOException {
+        try {
+            PeopleFile file = PeopleFile.read(backup.resolve(PeopleFile.NAME), id);
+            return file.names().keySet().containsAll(people);
+        } catch (Damaged | java.nio.file.NoSuchFileException e) {
+            return false;
+        }
+    }
+}
