@@ -287,6 +287,13 @@ public final class App implements AutoCloseable {
         return newPin;
     }
 
+    /** Forgets the PIN that this start has made and nobody was told: the next start makes another, and tells it. */
+    void takeBackPin() throws IOException {
+        if (!newPin.isEmpty()) {
+            record.people().keepPin("");
+        }
+    }
+
     /** What stops the program when the coach says so on a page; nothing where nobody set it. */
     public void onStop(Runnable deed) {
         stopper = deed;

@@ -14,21 +14,57 @@ import java.util.concurrent.TimeoutException;
 final class Stopping {
     private static final int DISK = 6;
 
-    private Stopping() {}
+    private final CompletableFuture<Close> toClose = new CompletableFuture<>();
+    private final Thread hook;
+    private volatile boolean asked;
+
+    private Stopping(Duration most, PrintWriter out, PrintWriter err) {
+        hook = new Thread(() -> stop(most, out, err), "stopping");
+    }
 
     /** Something to close. */
     interface Close {
         void run() throws Exception;
     }
 
-    /** Closes when the program is told to end, and ends it: without this a signal's own number would be its code. */
-    static void when(Close close, Duration most, PrintWriter out, PrintWriter err) {
+    /**
+     * From now on the program ends with 0 when it is told to: without this a signal's own number would be its code. Told
+     * while it is still starting, it lets the start come to its end and closes what was begun.
+     *
+     * @param most for both together
+     */
+    static Stopping fromNowOn(Duration most, PrintWriter out, PrintWriter err) {
+        var stopping = new Stopping(most, out, err);
+        Runtime.getRuntime().addShutdownHook(stopping.hook);
+        return stopping;
+    }
+
+    private void stop(Duration most, PrintWriter out, PrintWriter err) {
+        asked = true;
         Close andSaid = () -> {
-            close.run();
+            toClose.get().run();
             say(out, "Stopped. Everything is saved.");
         };
-        Runtime.getRuntime()
-                .addShutdownHook(new Thread(() -> Runtime.getRuntime().halt(code(andSaid, most, err)), "stopping"));
+        Runtime.getRuntime().halt(code(andSaid, most, err));
+    }
+
+    boolean isAsked() {
+        return asked;
+    }
+
+    /** It has started: this is how it is closed. */
+    void closing(Close close) {
+        toClose.complete(close);
+    }
+
+    /** It did not start, or is done: from here on it ends with its own code, unless it has been told to stop. */
+    void over() {
+        toClose.complete(() -> {});
+        try {
+            Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException e) {
+            // it was told to stop, and is about to
+        }
     }
 
     /** @return the exit code, after at most so long */

@@ -105,6 +105,7 @@ class KillFaultIT {
             case 2 -> cut(database, Files.size(database) / 2);
             default -> cut(database, Math.max(0, Files.size(database) - 1));
         }
+        harmFolder(data, round);
         if (round % 3 == 1) {
             killWhile("serve", "--data", data.toString());
             startsKilled++;
@@ -112,6 +113,54 @@ class KillFaultIT {
         if (round % 4 == 2) {
             killWhile("rebuild", "--data", data.toString());
             rebuildsKilled++;
+        }
+    }
+
+    /** An empty join code is made anew; lost people end the start and are put back from where they were. */
+    private void harmFolder(Path data, int round) throws Exception {
+        if (round % 4 == 1) {
+            cut(data.resolve("join-code"), 0);
+        }
+        if (round % 4 == 3) {
+            Path people = data.resolve("people.json");
+            byte[] kept = Files.readAllBytes(people);
+            if (round % 8 == 3) {
+                Files.delete(people);
+            } else {
+                Files.writeString(people, "{}");
+            }
+            var said = Program.listen("serve", "--data", data.toString());
+            assertEquals(5, said.exitCode(), said.text());
+            Files.write(people, kept);
+        }
+    }
+
+    /** A first start is killed at any of its writes, and once more: the next one serves a day as it should be. */
+    @Test
+    void killed_while_it_starts_for_the_first_time_the_next_start_serves() throws Exception {
+        for (int round = 0; round < Math.max(2, ROUNDS / 4); round++) {
+            Path data = root.resolve("first-" + round);
+            for (int kill = 0; kill < 2; kill++) {
+                Process process = Program.begin("serve", "--data", data.toString(), "--port", "0");
+                long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(30);
+                while (!Files.exists(data.resolve("lock")) && System.nanoTime() < until) {
+                    Thread.sleep(1);
+                }
+                Thread.sleep(random.nextLong(0, 700));
+                process.destroyForcibly().waitFor();
+            }
+            int port = Program.freePort();
+            try (Program program = Program.serve(data, port)) {
+                assertEquals(
+                        422,
+                        new Visitor(port, "", 4)
+                                .form("/join", Map.of("token", "", "role", "captain", "person", ""))
+                                .statusCode());
+                assertEquals(200, new Visitor(port, "", 5).get("/").statusCode(), "seed " + SEED);
+                assertTrue(Files.readString(data.resolve("join-code")).matches("[0-9a-f]{32}"));
+                program.kill();
+            }
+            assertEquals(0, Program.run("verify", "--data", data.toString()));
         }
     }
 

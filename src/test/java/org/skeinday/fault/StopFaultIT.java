@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -13,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -73,6 +75,38 @@ class StopFaultIT {
         System.out.printf(
                 "seed %d: stopped %d times, the longest took %d ms, %d answered, 0 lost%n",
                 SEED, STOPS, longest, load == null ? 0 : load.saved.size());
+    }
+
+    @Test
+    void told_to_stop_before_it_is_ready_it_ends_with_0_and_the_next_start_is_a_whole_first_one() throws Exception {
+        SplittableRandom random = new SplittableRandom(SEED);
+        for (int stop = 0; stop < STOPS; stop++) {
+            Path data = root.resolve("early-" + stop);
+            int port = Program.freePort();
+            Process starting = Program.begin("serve", "--data", data.toString(), "--port", String.valueOf(port));
+            Await.until(Duration.ofSeconds(30), () -> Files.exists(data.resolve("lock")));
+            Thread.sleep(random.nextLong(1, 300));
+            new ProcessBuilder("kill", "-TERM", String.valueOf(starting.pid()))
+                    .start()
+                    .waitFor(); // and its words can still be read
+            String said = new String(starting.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertEquals(0, starting.waitFor(), said);
+            try (Stream<Path> left = Files.list(data)) {
+                assertEquals(
+                        List.of(),
+                        left.map(file -> file.getFileName().toString())
+                                .filter(name -> name.endsWith(".written-aside") || name.endsWith(".trace.db"))
+                                .toList());
+            }
+            boolean told = said.contains("Coach's PIN:");
+            try (Program again = Program.serve(data, port)) {
+                if (!told) { // a PIN that nobody was told is of no use
+                    Await.until(
+                            Duration.ofSeconds(10),
+                            () -> again.said().stream().anyMatch(line -> line.contains("Coach's PIN:")));
+                }
+            }
+        }
     }
 
     private static void assertKept(Path data, TapLoad load) throws IOException {

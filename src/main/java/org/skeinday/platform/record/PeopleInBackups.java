@@ -20,8 +20,10 @@ final class PeopleInBackups {
                         + " from it into " + data + ", which keeps every record, and start again.";
             }
         }
-        return "No backup in " + data.resolve(Backup.FOLDER) + " has them all: copy " + PeopleFile.NAME
-                + " from another place, or put an older backup back: restore BACKUP --data " + data + ".";
+        return "No backup in " + data.resolve(Backup.FOLDER)
+                + " has them all. Put it back from a backup that is elsewhere:"
+                + " copy " + PeopleFile.NAME + " from it into " + data + "; or put an older backup back: restore BACKUP"
+                + " --data " + data + ".";
     }
 
     private static boolean has(Path backup, String id, Set<String> people) throws IOException {
