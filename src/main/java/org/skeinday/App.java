@@ -18,6 +18,7 @@ import org.skeinday.device.Device;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
+import org.skeinday.device.web.KnownTokens;
 import org.skeinday.device.web.LaptopPages;
 import org.skeinday.device.web.Network;
 import org.skeinday.device.web.PinGate;
@@ -60,6 +61,7 @@ public final class App implements AutoCloseable {
     private final LiveHub live;
     private final Server server;
     private final LentLaptop lent;
+    private final KnownTokens tokens;
     private final Addresses addresses;
     private final Network network;
     private final Backups backups;
@@ -106,6 +108,7 @@ public final class App implements AutoCloseable {
         this.network = new Network(new KeptPlaces(addresses, this::port, settings.data()), clock);
         this.backups = new Backups(settings.data(), clock);
         this.lent = new LentLaptop(() -> record.read(DeviceStore::isLaptopLent));
+        this.tokens = new KnownTokens(token -> record.read((Tx tx) -> DeviceStore.ofToken(tx, token)));
         this.writer = new Writer(record, Parts.actKinds(record), clock, WriterSettings.normal(), this::publish);
         TemplateEngine engine = settings.dev() ? Page.fromFolder(Path.of("src/main/jte")) : Page.precompiled();
         Page page = new Page(engine, Parts.BAR, settings.pace(), record.people()::name);
@@ -162,6 +165,7 @@ public final class App implements AutoCloseable {
     private void publish(Set<String> topics, long n) {
         if (topics.contains("devices")) {
             lent.changed();
+            tokens.changed();
         }
         live.publish(topics, n);
     }
@@ -192,7 +196,7 @@ public final class App implements AutoCloseable {
 
     private Sessions.Known known() {
         return new Sessions.Known(
-                token -> record.read((Tx tx) -> DeviceStore.ofToken(tx, token)),
+                tokens::ofToken,
                 token -> record.read((Tx tx) -> DeviceStore.ofEarlier(tx, token)),
                 number -> record.read((Tx tx) -> DeviceStore.ofJoining(tx, number)));
     }

@@ -24,6 +24,16 @@ final class Figures {
                 String.format(Locale.ROOT, "%.1f", ours.ms(share) / bare.ms(share)));
     }
 
+    /** Two figures of one unit. */
+    void add(String what, String target, double ours, double bare, String unit) {
+        row(
+                what,
+                target,
+                String.format(Locale.ROOT, "%.1f %s", ours, unit),
+                String.format(Locale.ROOT, "%.1f %s", bare, unit),
+                String.format(Locale.ROOT, "%.1f", ours / bare));
+    }
+
     void add(String what, String target, String measured) {
         row(what, target, measured, "", "");
     }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -17,6 +18,10 @@ final class Memory {
         this.pid = pid;
     }
 
+    long pid() {
+        return pid;
+    }
+
     /** Resident, in MB; 0 where the system does not tell. */
     long residentMb() throws IOException {
         Path status = Path.of("/proc/" + pid + "/status");
@@ -27,6 +32,14 @@ final class Memory {
                 .filter(line -> line.startsWith("VmRSS:"))
                 .map(line -> Long.parseLong(line.replaceAll("\\D", "")) / 1024)
                 .findFirst()
+                .orElse(0L);
+    }
+
+    /** Processor time it has taken since its start, in ms; 0 where the system does not tell. */
+    long processorMs() {
+        return ProcessHandle.of(pid)
+                .flatMap(process -> process.info().totalCpuDuration())
+                .map(Duration::toMillis)
                 .orElse(0L);
     }
 

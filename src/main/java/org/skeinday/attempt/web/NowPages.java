@@ -56,7 +56,7 @@ public final class NowPages {
     }
 
     public void register(Routes routes) {
-        routes.get("/", Role.VIEWER, ctx -> page.show(ctx, "Now", "attempt/now.jte", view(ctx, FormErrors.none())));
+        routes.get("/", Role.VIEWER, ctx -> page.show(ctx, "Now", "attempt/now.jte", alike(ctx)));
         routes.get("/now", Role.VIEWER, this::fresh);
         routes.advice("/attempt/plan", Role.VIEWER, this::plan);
         routes.post("/attempt/call", Role.CAPTAIN, ctx -> deed(ctx, "attempt.call", call(ctx)));
@@ -140,9 +140,16 @@ public final class NowPages {
     }
 
     private void fresh(Context ctx) {
-        String alike = Access.callerOf(ctx).role().covers(Role.CAPTAIN) + " "
-                + ReaderUnits.of(ctx).word();
-        page.shared(ctx, alike, clock.millis(), "attempt/_now.jte", () -> view(ctx, FormErrors.none()));
+        page.shared(ctx, key(ctx), clock, "attempt/_now.jte", () -> alike(ctx));
+    }
+
+    /** What a whole page and a fresh part show, made once for a hall that opens it in one moment. */
+    private NowView alike(Context ctx) {
+        return page.sharedView(ctx, key(ctx), clock, NowView.class, () -> view(ctx, FormErrors.none()));
+    }
+
+    private static String key(Context ctx) {
+        return mayAct(ctx) + " " + ReaderUnits.of(ctx).word() + " " + shown(ctx);
     }
 
     private void part(Context ctx, FormErrors form) {

@@ -44,7 +44,7 @@ public final class ResultPages {
         routes.get(
                 "/results/part",
                 Role.VIEWER,
-                ctx -> page.shared(ctx, "", clock.millis(), "attempt/_results.jte", this::view));
+                ctx -> page.shared(ctx, "", clock, "attempt/_results.jte", this::view));
         wall(routes);
     }
 
@@ -166,7 +166,7 @@ public final class ResultPages {
         routes.get(
                 "/results/wall/part",
                 Role.VIEWER,
-                ctx -> page.shared(ctx, "", clock.millis(), "attempt/_wall.jte", this::wall));
+                ctx -> page.shared(ctx, "", clock, "attempt/_wall.jte", this::wall));
     }
 
     private WallView wall() {

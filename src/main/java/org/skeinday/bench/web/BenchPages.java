@@ -58,7 +58,7 @@ public final class BenchPages {
 
     private void part(Context ctx) {
         String alike = ReaderUnits.of(ctx).word();
-        page.shared(ctx, alike, clock.millis(), "bench/_bench.jte", () -> bench(ctx));
+        page.shared(ctx, alike, clock, "bench/_bench.jte", () -> bench(ctx));
     }
 
     private MotorRows rows(Context ctx) {

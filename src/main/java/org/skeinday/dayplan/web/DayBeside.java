@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.PlanBeside;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.dayplan.store.PlanStore;
 import org.skeinday.platform.db.Tx;
 
 /** The plan of the day as the page Now shows it beside the next attempt. */
@@ -20,7 +22,9 @@ public final class DayBeside implements PlanBeside {
 
     @Override
     public Said at(Tx tx, long nowMs) {
-        return DayNow.read(tx, nowMs)
+        return EventStore.next(tx)
+                .filter(event -> PlanStore.inForce(tx, event.id()).isPresent()) // most days of guests have none
+                .flatMap(event -> DayNow.read(tx, nowMs))
                 .filter(day -> day.taken() != null && !day.day().attempts().isEmpty())
                 .map(day -> new Said(
                         true,

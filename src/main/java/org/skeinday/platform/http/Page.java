@@ -7,14 +7,13 @@ import gg.jte.resolve.DirectoryCodeResolver;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.platform.record.Sha;
 
 /** Renders pages and fragments. Everything that a person reads goes through here, so that it is escaped. */
 public final class Page {
@@ -25,9 +24,10 @@ public final class Page {
     private final Pace pace;
     private final UnaryOperator<String> nameOfPerson;
     private volatile Supplier<String> trouble = () -> "";
-    private volatile Supplier<String> moment = () -> "";
+    private volatile Supplier<Moment> moment = () -> Moment.NONE;
     private volatile List<PageHelp> help = List.of();
-    private final Map<String, Made> parts = new ConcurrentHashMap<>(); // as many as there are roles and units
+    private final Alike<Part> parts = new Alike<>();
+    private final Alike<Object> views = new Alike<>();
 
     /** @param nameOfPerson display name of a person's id; an unknown one as it is */
     public Page(TemplateEngine engine, List<NavItem> nav, Pace pace, UnaryOperator<String> nameOfPerson) {
@@ -57,8 +57,8 @@ public final class Page {
     }
 
     /** Which moment of the record a page shows; asked for before the page is made, never after. */
-    public void sayMoment(Supplier<String> words) {
-        moment = words;
+    public void sayMoment(Supplier<Moment> now) {
+        moment = now;
     }
 
     /** Noted at the door, since what a page shows is read before it is rendered. */
@@ -66,9 +66,9 @@ public final class Page {
         context.attribute(MOMENT, moment.get());
     }
 
-    private static String momentOf(Context context) {
-        @Nullable String noted = context.attribute(MOMENT);
-        return noted == null ? "" : noted;
+    private static Moment momentOf(Context context) {
+        @Nullable Moment noted = context.attribute(MOMENT);
+        return noted == null ? Moment.NONE : noted;
     }
 
     /** Templates compiled into the program. */
@@ -83,7 +83,7 @@ public final class Page {
 
     /** A whole page: its template takes {@code Frame frame} and its own {@code view}. */
     public void show(Context context, String title, String template, Object view) {
-        write(context, render(template, Map.of("frame", frame(context, title, momentOf(context)), "view", view)));
+        write(context, render(template, Map.of("frame", frame(context, title, momentOf(context).words()), "view", view)));
     }
 
     /**
@@ -98,33 +98,30 @@ public final class Page {
      * A part that looks alike for many devices: a hall of them asks for it in one moment, and it is made once.
      *
      * @param alike what it depends on beside the record: role and units, for example
-     * @param nowMs the clock; words that tell the time are at most a second old
+     * @param clock words that tell the time are at most a second old
      * @param view asked for only when the part is made anew
      */
-    public void shared(Context context, String alike, long nowMs, String template, Supplier<Object> view) {
-        String at = momentOf(context) + " " + nowMs / 1000;
-        Made made = parts.compute(
-                template + " " + alike,
-                (key, before) -> before != null && before.at.equals(at)
-                        ? before
-                        : new Made(at, render(template, Map.of("view", view.get()))));
-        send(context, made.html);
+    public void shared(Context context, String alike, Clock clock, String template, Supplier<Object> view) {
+        parts.of(
+                        template + " " + alike,
+                        momentOf(context),
+                        moment,
+                        clock,
+                        () -> Part.of(render(template, Map.of("view", view.get()))))
+                .send(context);
     }
 
-    /** A part as it was at one moment of the record and the clock. */
-    private record Made(String at, String html) {}
+    /** The same of what a page or part shows, where the page around it is another for each device. */
+    public <V> V sharedView(Context context, String alike, Clock clock, Class<V> kind, Supplier<V> view) {
+        return kind.cast(views.of(kind.getName() + " " + alike, momentOf(context), moment, clock, view::get));
+    }
 
     private void send(Context context, String html) {
         if (context.method() == HandlerType.GET && context.statusCode() == 200) {
-            String tag = "\"" + Sha.hex(html).substring(0, 32) + "\"";
-            context.header("ETag", tag);
-            context.header("Cache-Control", "no-cache");
-            if (tag.equals(context.header("If-None-Match"))) {
-                context.status(304);
-                return;
-            }
+            Part.of(html).send(context);
+        } else {
+            write(context, html);
         }
-        write(context, html);
     }
 
     private static void write(Context context, String html) {

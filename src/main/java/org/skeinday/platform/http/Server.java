@@ -153,6 +153,7 @@ public final class Server implements AutoCloseable {
             ThreadLimitHandler perAddress = new ThreadLimitHandler();
             perAddress.setThreadLimit(THREADS_OF_ONE);
             server.insertHandler(perAddress);
+            perAddress.insertHandler(new ActsFirst(IDLE_MS));
         });
         c.jetty.addConnector((server, http) -> {
             http.setSendServerVersion(false);

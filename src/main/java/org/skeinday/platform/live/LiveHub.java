@@ -14,6 +14,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Collectors;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
+import org.skeinday.platform.http.Moment;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
 
@@ -47,8 +48,8 @@ public final class LiveHub implements AutoCloseable {
     }
 
     /** Which moment of the record a page shows that is made now: one that still has it when it connects is fresh. */
-    public String moment() {
-        return run + "-" + last.get();
+    public Moment moment() {
+        return new Moment(run, last.get());
     }
 
     /** To be called after the commit, so that nobody asks too early. @param n of the last act that is visible */
@@ -113,7 +114,7 @@ public final class LiveHub implements AutoCloseable {
 
     private void run(SseClient client, Hints hints) {
         try {
-            client.sendEvent("resync", "{\"moment\":\"" + moment() + "\"}"); // hexadecimal digits and a number
+            client.sendEvent("resync", "{\"moment\":\"" + moment().words() + "\"}"); // hexadecimal digits and a number
             while (!hints.isClosed() && !client.terminated()) {
                 tell(client, hints.take(pace.heartbeat(), pace.hintGather()));
             }
