@@ -28,8 +28,8 @@ final class Bare implements AutoCloseable {
                         String.valueOf(port)))
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
-        String ready = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))
-                .readLine();
+        String ready =
+                new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8)).readLine();
         if (!"Ready.".equals(ready)) {
             throw new IOException("The bare server did not start: " + ready);
         }

@@ -71,7 +71,8 @@ final class BareServer {
 
     /** @param arguments the file to append to, the file with the page, the port */
     public static void main(String[] arguments) throws IOException {
-        new BareServer(Path.of(arguments[0]), Files.readAllBytes(Path.of(arguments[1])), Integer.parseInt(arguments[2]));
+        new BareServer(
+                Path.of(arguments[0]), Files.readAllBytes(Path.of(arguments[1])), Integer.parseInt(arguments[2]));
         System.out.println("Ready.");
     }
 }

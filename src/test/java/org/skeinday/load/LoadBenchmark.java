@@ -14,9 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,7 +56,7 @@ class LoadBenchmark {
             Cores.bindServer(bare.pid());
             byte[] line = lastLine();
             figures.add("start to first answer", "≤ 3 s", String.format(Locale.ROOT, "%.2f s", hall.startSeconds()));
-            joinStorm(hall, bare);
+            new JoinStorm(hall, bare, client, DEVICES).measure(figures);
             try (Onlookers ours = onlookers(hall);
                     Onlookers least = onlookers(bare)) {
                 ours.awaitOpen(); // every page is open and fetches what changed, as on a day
@@ -70,41 +67,6 @@ class LoadBenchmark {
             }
             soak(hall);
             System.out.println(figures.text());
-        }
-    }
-
-    /** A hundred phones scan the code in one moment: each joins and opens its first page. */
-    private void joinStorm(Hall hall, Bare bare) throws InterruptedException {
-        Percentiles ours = new Percentiles();
-        Percentiles least = new Percentiles();
-        ScheduledExecutorService due = Executors.newScheduledThreadPool(DEVICES);
-        for (int round = 0; round < 2; round++) { // the first warms up
-            ours.clear();
-            least.clear();
-            long begin = System.nanoTime() + 500_000_000L;
-            long later = begin + 5_000_000_000L;
-            for (int i = 0; i < DEVICES; i++) {
-                int seed = 5_000 + 1_000 * round + i;
-                at(
-                        due,
-                        begin,
-                        () -> hall.visitor(hall.join("viewer", seed), seed).get("/"),
-                        ours);
-                at(due, later, () -> getTwice(bare.at("/page")), least);
-            }
-            Thread.sleep(12_000);
-        }
-        due.shutdown();
-        figures.add("100 join in one moment and see their page", "≤ 800 ms", 0.95, ours, least);
-        if (ours.count() < DEVICES) {
-            figures.add("of 100 that joined", "100", String.valueOf(ours.count()));
-        }
-    }
-
-    private void getTwice(String address) throws IOException, InterruptedException {
-        for (int i = 0; i < 2; i++) {
-            client.send(
-                    HttpRequest.newBuilder(URI.create(address)).build(), HttpResponse.BodyHandlers.ofByteArray());
         }
     }
 
@@ -149,22 +111,11 @@ class LoadBenchmark {
     }
 
     private void load(Hall hall, Percentiles waits, int seconds) throws InterruptedException {
-        load(i -> post(hall.timekeepers().get(i % DEVICES)), waits, seconds);
+        Due.evenly(i -> post(hall.timekeepers().get(i % DEVICES)), waits, PER_SECOND, seconds);
     }
 
     private void load(Bare bare, byte[] line, Percentiles waits, int seconds) throws InterruptedException {
-        load(i -> post(bare.at("/append"), line), waits, seconds);
-    }
-
-    private static void load(NumberedDeed deed, Percentiles waits, int seconds) throws InterruptedException {
-        ScheduledExecutorService due = Executors.newScheduledThreadPool(16);
-        long begin = System.nanoTime() + 400_000_000; // until those before have been seen
-        for (int i = 0; i < seconds * PER_SECOND; i++) {
-            int number = i;
-            at(due, begin + i * (1_000_000_000L / PER_SECOND), () -> deed.run(number), waits);
-        }
-        due.shutdown();
-        due.awaitTermination(seconds + 60L, TimeUnit.SECONDS);
+        Due.evenly(i -> post(bare.at("/append"), line), waits, PER_SECOND, seconds);
     }
 
     private Onlookers onlookers(Bare bare) {
@@ -243,27 +194,6 @@ class LoadBenchmark {
                 bareWaits,
                 (double) (ours.processorMs() - taken) / acts,
                 (double) (least.processorMs() - bareTaken) / acts);
-    }
-
-    /** Something that is timed. */
-    interface Deed {
-        void run() throws Exception;
-    }
-
-    /** One of many that are timed. */
-    interface NumberedDeed {
-        void run(int number) throws Exception;
-    }
-
-    private static void at(ScheduledExecutorService due, long when, Deed deed, Percentiles waits) {
-        due.schedule(
-                () -> {
-                    deed.run();
-                    waits.add(System.nanoTime() - when);
-                    return null;
-                },
-                when - System.nanoTime(),
-                TimeUnit.NANOSECONDS);
     }
 
     private void post(Hall.Timekeeper timekeeper) throws IOException, InterruptedException {

@@ -128,7 +128,7 @@ final class Onlookers implements AutoCloseable {
     }
 
     /** One change, until every onlooker has seen these words; then long enough for the next to be gathered by itself. */
-    void measure(String words, LoadBenchmark.Deed change) throws Exception {
+    void measure(String words, Due.Deed change) throws Exception {
         sought = words;
         toSee = new CountDownLatch(open.size());
         began = System.nanoTime();

@@ -42,9 +42,7 @@ public final class ResultPages {
     public void register(Routes routes) {
         routes.get("/results", Role.VIEWER, ctx -> page.show(ctx, "Result sheet", "attempt/results.jte", view()));
         routes.get(
-                "/results/part",
-                Role.VIEWER,
-                ctx -> page.shared(ctx, "", clock, "attempt/_results.jte", this::view));
+                "/results/part", Role.VIEWER, ctx -> page.shared(ctx, "", clock, "attempt/_results.jte", this::view));
         wall(routes);
     }
 
@@ -164,9 +162,7 @@ public final class ResultPages {
         routes.get(
                 "/results/wall", Role.VIEWER, ctx -> page.show(ctx, "Results on the wall", "attempt/wall.jte", wall()));
         routes.get(
-                "/results/wall/part",
-                Role.VIEWER,
-                ctx -> page.shared(ctx, "", clock, "attempt/_wall.jte", this::wall));
+                "/results/wall/part", Role.VIEWER, ctx -> page.shared(ctx, "", clock, "attempt/_wall.jte", this::wall));
     }
 
     private WallView wall() {

@@ -15,7 +15,8 @@ final class Alike<T> {
     /** A thing that was made for a second after the one asked for is fresh, unless the clock was set back meanwhile. */
     private static final long AHEAD_S = 5;
 
-    private static final int MOST_KEPT = 256; // keys hold what a device asks for: a stranger one must not fill the memory
+    private static final int MOST_KEPT =
+            256; // keys hold what a device asks for: a stranger one must not fill the memory
 
     private final Map<String, Slot> slots = new ConcurrentHashMap<>();
 
@@ -47,8 +48,7 @@ final class Alike<T> {
             return made != null && made.isFresh(asked, second) ? made.thing() : anew(asked, second, now, clock, make);
         }
 
-        private synchronized T anew(
-                Moment asked, long second, Supplier<Moment> now, Clock clock, Supplier<T> make) {
+        private synchronized T anew(Moment asked, long second, Supplier<Moment> now, Clock clock, Supplier<T> make) {
             @Nullable Made<T> made = last; // somebody else may have made it while this one waited
             if (made == null || !made.isFresh(asked, second)) {
                 Moment moment = now.get(); // before it is read, so that it is never younger than what it shows

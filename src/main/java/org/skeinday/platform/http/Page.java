@@ -83,7 +83,11 @@ public final class Page {
 
     /** A whole page: its template takes {@code Frame frame} and its own {@code view}. */
     public void show(Context context, String title, String template, Object view) {
-        write(context, render(template, Map.of("frame", frame(context, title, momentOf(context).words()), "view", view)));
+        write(
+                context,
+                render(
+                        template,
+                        Map.of("frame", frame(context, title, momentOf(context).words()), "view", view)));
     }
 
     /**

@@ -20,7 +20,7 @@ public final class Server implements AutoCloseable {
     /** A hall's tablets all come back at once: with the default queue a thousand connections took 8 s. */
     private static final int ACCEPT_QUEUE = 2048;
 
-    /** With 96 an entry waited behind what a hall of 99 pages fetches at once: 8.8 times the bare wait, not 2 times. */
+    /** For acts, each of which waits here for the record; what only reads has few threads of its own. */
     private static final int MOST_THREADS = 250;
 
     private static final int LEAST_THREADS = 8;

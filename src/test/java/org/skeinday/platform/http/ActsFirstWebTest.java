@@ -72,8 +72,9 @@ class ActsFirstWebTest {
             Thread.sleep(5);
         }
         for (int i = 0; i < 20; i++) {
-            HttpRequest act =
-                    request("/act").POST(HttpRequest.BodyPublishers.ofString("")).build();
+            HttpRequest act = request("/act")
+                    .POST(HttpRequest.BodyPublishers.ofString(""))
+                    .build();
             assertEquals(
                     "saved",
                     client.send(act, HttpResponse.BodyHandlers.ofString()).body());
