@@ -17,10 +17,6 @@ import picocli.CommandLine.Parameters;
 final class Carrying {
     private Carrying() {}
 
-    static Object[] all(Clock clock, SecureRandom random) {
-        return new Object[] {new Import(clock, random), new Export(clock)};
-    }
-
     @Command(
             name = "import",
             description = "Takes a folder of CSV files in: all of it or nothing.",

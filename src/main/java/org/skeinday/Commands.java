@@ -6,11 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.cli.MoreCommands;
 import org.skeinday.platform.record.Json;
 import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Verify;
@@ -22,13 +22,48 @@ import picocli.CommandLine.Spec;
 
 /** The commands that need the whole program. */
 final class Commands {
+    private static final List<String> NAMES =
+            List.of("serve", "demo", "import", "export", "verify", "rebuild", "backup", "restore", "preflight");
+
     private Commands() {}
 
-    static Object[] all() {
-        List<Object> all = new ArrayList<>(List.of(new Serve(), new Demo(), new VerifyRecord(), new Rebuild()));
-        all.addAll(2, List.of(Carrying.all(Clock.systemDefaultZone(), new SecureRandom())));
-        all.addAll(List.of(Keeping.all()));
-        return all.toArray();
+    static MoreCommands all() {
+        return new MoreCommands() {
+            @Override
+            public List<String> names() {
+                return NAMES;
+            }
+
+            @Override
+            public Object make(String name) {
+                return made(name);
+            }
+        };
+    }
+
+    private static Object made(String name) {
+        switch (name) {
+            case "serve":
+                return new Serve();
+            case "demo":
+                return new Demo();
+            case "import":
+                return new Carrying.Import(Clock.systemDefaultZone(), new SecureRandom());
+            case "export":
+                return new Carrying.Export(Clock.systemDefaultZone());
+            case "verify":
+                return new VerifyRecord();
+            case "rebuild":
+                return new Rebuild();
+            case "backup":
+                return new Keeping.BackUp();
+            case "restore":
+                return new Keeping.Restore();
+            case "preflight":
+                return new Keeping.PreflightCheck();
+            default:
+                throw new IllegalArgumentException("There is no command " + name);
+        }
     }
 
     /** What these commands share. */

@@ -19,10 +19,6 @@ import picocli.CommandLine.Parameters;
 final class Keeping {
     private Keeping() {}
 
-    static Object[] all() {
-        return new Object[] {new BackUp(), new Restore(), new PreflightCheck()};
-    }
-
     @Command(
             name = "backup",
             description = "Copies the record, also while the server runs: the journal, checked, and the people.",

@@ -1,7 +1,6 @@
 package org.skeinday;
 
 import ch.qos.logback.classic.LoggerContext;
-import ch.qos.logback.classic.encoder.PatternLayoutEncoder;
 import ch.qos.logback.classic.spi.ILoggingEvent;
 import ch.qos.logback.core.rolling.FixedWindowRollingPolicy;
 import ch.qos.logback.core.rolling.RollingFileAppender;
@@ -19,7 +18,7 @@ final class LogFile implements AutoCloseable {
     static final int OLD_FILES = 9;
     static final long FILE_BYTES = 4L << 20;
 
-    private static final String PATTERN = "%d{yyyy-MM-dd HH:mm:ss} %-5level %logger{20} %msg%n%where";
+    private static final String TIME = "yyyy-MM-dd HH:mm:ss";
 
     private final ch.qos.logback.classic.Logger root;
     private final RollingFileAppender<ILoggingEvent> appender = new RollingFileAppender<>();
@@ -39,10 +38,6 @@ final class LogFile implements AutoCloseable {
 
     private void open(String file, long fileBytes) {
         LoggerContext context = root.getLoggerContext();
-        PatternLayoutEncoder encoder = new PatternLayoutEncoder();
-        encoder.setContext(context);
-        encoder.setPattern(PATTERN);
-        encoder.start();
         appender.setContext(context);
         appender.setFile(file);
         FixedWindowRollingPolicy rolling = new FixedWindowRollingPolicy();
@@ -57,7 +52,7 @@ final class LogFile implements AutoCloseable {
         size.setCheckIncrement(Duration.buildByMilliseconds(0)); // with each line: a flood of errors must not outrun it
         size.setMaxFileSize(new FileSize(fileBytes));
         size.start();
-        appender.setEncoder(encoder);
+        appender.setEncoder(LogSetup.lines(context, TIME));
         appender.setRollingPolicy(rolling);
         appender.setTriggeringPolicy(size);
         appender.start();

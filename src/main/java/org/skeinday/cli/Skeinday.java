@@ -1,6 +1,8 @@
 package org.skeinday.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -51,16 +53,11 @@ public final class Skeinday implements Runnable {
     }
 
     /** Runs the command line. @param more commands that need the whole program @return the exit code */
-    public static int run(String[] args, PrintWriter out, PrintWriter err, Object... more) {
+    public static int run(String[] args, PrintWriter out, PrintWriter err, MoreCommands... more) {
         CommandLine line = new CommandLine(new Skeinday());
-        for (Object command : more) {
-            line.addSubcommand(command);
-        }
-        line.addSubcommand(new WindingCommand());
-        line.addSubcommand(new OfficialTimeCommand());
-        line.addSubcommand(new BreakRiskCommand());
-        line.addSubcommand(new CurveCommand());
-        line.addSubcommand(new DayPlanCommand());
+        List<MoreCommands> all = new ArrayList<>(List.of(more));
+        all.add(new Computing());
+        addWhatIsAskedFor(line, args, all);
         line.setOut(out);
         line.setErr(err);
         line.setParameterExceptionHandler((e, given) -> {
@@ -74,5 +71,18 @@ public final class Skeinday implements Runnable {
             return e instanceof IllegalArgumentException ? 2 : ExitCode.of(e);
         });
         return line.execute(args);
+    }
+
+    /** The one command that is named first; all of them where none is, so that the help and a complaint know them. */
+    private static void addWhatIsAskedFor(CommandLine line, String[] args, List<MoreCommands> all) {
+        String first = args.length == 0 ? "" : args[0];
+        boolean known = all.stream().anyMatch(some -> some.names().contains(first));
+        for (MoreCommands some : all) {
+            for (String name : some.names()) {
+                if (!known || name.equals(first)) {
+                    line.addSubcommand(name, some.make(name));
+                }
+            }
+        }
     }
 }

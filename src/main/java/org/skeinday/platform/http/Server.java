@@ -38,6 +38,10 @@ public final class Server implements AutoCloseable {
 
     private static final String HTMX_VERSION = "2.0.10";
 
+    static { // else Jetty asks the whole management of Java for it: two hundred classes at each start
+        System.setProperty("org.eclipse.jetty.util.referencesPerCacheLine", "16");
+    }
+
     private final Javalin javalin;
     private final List<Routes.Right> rights;
 
