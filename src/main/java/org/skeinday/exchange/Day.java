@@ -150,6 +150,32 @@ public record Day(
                         more.judged));
     }
 
+    /** The same with one motor or flight alone of all of its kind, for one row of its file; other files have few rows. */
+    Day only(String file, String id) {
+        boolean motor = file.equals("motors.csv");
+        boolean flight = file.equals("flights.csv");
+        return !motor && !flight
+                ? this
+                : new Day(
+                        events,
+                        models,
+                        batches,
+                        flight
+                                ? motors
+                                : motors.stream().filter(m -> m.id().equals(id)).toList(),
+                        entries,
+                        entryModels,
+                        windows,
+                        crew,
+                        flight ? flights.stream().filter(f -> f.id().equals(id)).toList() : flights,
+                        attempts,
+                        hows,
+                        watches,
+                        readings,
+                        people,
+                        more);
+    }
+
     private static <T> List<T> others(String file, String of, List<T> all, Predicate<T> is) {
         return file.equals(of) ? all.stream().filter(is.negate()).toList() : all;
     }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntFunction;
 
 /** Single rows of the files, for forms: what a form asks and refuses is what a file asks and refuses. */
@@ -45,6 +46,13 @@ public final class DayRows {
         var table = new Table(known.columns());
         known.put(new Book(day, new Moments(zone, Duration.ZERO)), table);
         return table.texts();
+    }
+
+    /** One row as {@link #of} has it; empty when there is no such thing. */
+    public static Optional<RowText> one(Day day, ZoneId zone, String file, String id) {
+        return of(day.only(file, id), zone, file).stream()
+                .filter(row -> row.id().equals(id))
+                .findFirst();
     }
 
     /**

@@ -2,6 +2,12 @@ package org.skeinday.exchange.action;
 
 import java.util.List;
 import java.util.Map;
+import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.FlightJudged;
+import org.skeinday.attempt.Quiet;
+import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlightStore;
 import org.skeinday.attempt.store.WatchStore;
@@ -27,6 +33,37 @@ public final class ReadDay {
 
     /** @param people person id to display name, as kept beside the record */
     public static Day all(Tx tx, Map<String, String> people) {
+        return of(
+                tx,
+                people,
+                new Attempted(
+                        AttemptStore.asImported(tx),
+                        AttemptStore.hows(tx),
+                        WatchStore.watches(tx),
+                        WatchStore.allReadings(tx),
+                        AttemptStore.notes(tx),
+                        AttemptStore.quiet(tx),
+                        AttemptStore.flightsJudged(tx)));
+    }
+
+    /** The same without what attempts, watches and readings left behind: no form of Prepare asks for it. */
+    public static Day prepared(Tx tx, Map<String, String> people) {
+        return of(tx, people, Attempted.NONE);
+    }
+
+    private record Attempted(
+            List<AttemptImported> attempts,
+            Map<String, String> hows,
+            List<WatchTaken> watches,
+            List<ReadingTaken> readings,
+            List<AttemptNoted> noted,
+            List<Quiet> quiet,
+            List<FlightJudged> judged) {
+        static final Attempted NONE =
+                new Attempted(List.of(), Map.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    }
+
+    private static Day of(Tx tx, Map<String, String> people, Attempted attempted) {
         List<EventAdded> events = EventStore.all(tx);
         return new Day(
                 events,
@@ -38,10 +75,10 @@ public final class ReadDay {
                 inOrder(events, WindowStore.byEvent(tx)),
                 CrewStore.all(tx),
                 FlightStore.all(tx),
-                AttemptStore.asImported(tx),
-                AttemptStore.hows(tx),
-                WatchStore.watches(tx),
-                WatchStore.allReadings(tx),
+                attempted.attempts(),
+                attempted.hows(),
+                attempted.watches(),
+                attempted.readings(),
                 people,
                 new Day.More(
                         TermsStore.all(tx),
@@ -51,10 +88,10 @@ public final class ReadDay {
                         StationStore.all(tx),
                         ModelStore.notes(tx),
                         InspectionStore.all(tx),
-                        AttemptStore.notes(tx),
-                        AttemptStore.quiet(tx),
+                        attempted.noted(),
+                        attempted.quiet(),
                         ListStore.all(tx),
-                        AttemptStore.flightsJudged(tx)));
+                        attempted.judged()));
     }
 
     private static <T> List<T> inOrder(List<EventAdded> events, Map<String, List<T>> byEvent) {

@@ -59,7 +59,7 @@ public final class PutRow {
     static Decision decide(Tx tx, ActContext context, Put put, Map<String, String> people) {
         Thing thing = Thing.ofFile(put.file());
         ZoneId zone = ZoneId.of(put.zone());
-        Day day = ReadDay.all(tx, people);
+        Day day = ReadDay.prepared(tx, people);
         @Nullable String id = put.id();
         if (id == null) {
             return decided(DayRows.read(put.file(), put.cells(), day, context::newId, zone), null, thing);
@@ -72,7 +72,7 @@ public final class PutRow {
         if (changed.isPresent()) {
             return new Decision.Outdated(changed.get());
         }
-        Optional<Decision> moved = movedToAnotherEvent(thing, day, put, now.get());
+        Optional<Decision> moved = movedToAnotherEvent(tx, thing, put, now.get());
         if (moved.isPresent()) {
             return moved.get();
         }
@@ -85,14 +85,15 @@ public final class PutRow {
     }
 
     /** What hangs on an entry belongs to its event; terms and rules are of one event for good. */
-    private static Optional<Decision> movedToAnotherEvent(Thing thing, Day day, Put put, DayRows.RowText now) {
+    private static Optional<Decision> movedToAnotherEvent(Tx tx, Thing thing, Put put, DayRows.RowText now) {
         String event = now.cells().getOrDefault("event", "");
         if ((thing != Thing.ENTRIES && !thing.isOfOneEvent())
                 || event.equals(put.cells().getOrDefault("event", ""))) {
             return Optional.empty();
         }
-        List<String> hangs =
-                thing.isOfOneEvent() ? List.of("been set for " + event) : RemoveRow.hangsOn(thing, day, now.id());
+        List<String> hangs = thing.isOfOneEvent()
+                ? List.of("been set for " + event)
+                : RemoveRow.hangsOn(thing, ReadDay.all(tx, Map.of()), now.id());
         return hangs.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Decision.refused(
@@ -102,9 +103,7 @@ public final class PutRow {
     }
 
     static Optional<DayRows.RowText> row(Day day, ZoneId zone, String file, String id) {
-        return DayRows.of(day, zone, file).stream()
-                .filter(row -> row.id().equals(id))
-                .findFirst();
+        return DayRows.one(day, zone, file, id);
     }
 
     /** The thing's own id is asked for first; a line of the crew is about a person, and another one where a name was erased. */

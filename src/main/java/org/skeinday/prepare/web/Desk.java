@@ -15,7 +15,7 @@ import org.skeinday.platform.record.Record;
 public record Desk(Record record, FormActs forms, Page page, Clock clock) {
     /** Everything prepared, as it is now. */
     Day day() {
-        return record.read(tx -> ReadDay.all(tx, record.people().names()));
+        return record.read(tx -> ReadDay.prepared(tx, record.people().names()));
     }
 
     /** What is prepared for: the event that every page is about. */

@@ -1,6 +1,8 @@
 package org.skeinday.prepare.web;
 
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -38,17 +40,12 @@ final class Lists {
         return DayRows.moment(clock.millis() / 60_000 * 60_000, clock.getZone());
     }
 
-    /** @param saved id of the row that was saved just before, empty for none */
-    RowsView view(String saved) {
-        List<RowsView.Row> rows = DayRows.of(day, clock.getZone(), thing.file()).stream()
-                .map(row -> new RowsView.Row(
-                        "/prepare/" + thing.path() + "/row/" + row.id(),
-                        thing.shown().stream()
-                                .map(column -> row.cells().getOrDefault(column, ""))
-                                .toList(),
-                        notes(row.id()),
-                        confirm(row.id())))
-                .toList();
+    /** @param saved id of the row that was saved just before, empty for none @param part which of the pages of rows */
+    RowsView view(String saved, PartOfRows part) {
+        List<DayRows.RowText> all = new ArrayList<>(DayRows.of(day, clock.getZone(), thing.file()));
+        if (thing == Thing.FLIGHTS) {
+            Collections.reverse(all); // the last ones are looked for
+        }
         String toDo = Steps.of(day).stream()
                 .filter(step -> step.thing() == thing)
                 .map(Steps.Step::words)
@@ -57,12 +54,31 @@ final class Lists {
         List<String> columns = thing.shown().stream()
                 .map(c -> c.equals("k") ? "K" : Character.toUpperCase(c.charAt(0)) + c.substring(1))
                 .toList();
-        return new RowsView(thing.title(), thing.one(), "/prepare/" + thing.path(), toDo, columns, rows, saved(saved));
+        String address = "/prepare/" + thing.path();
+        return new RowsView(
+                thing.title(),
+                thing.one(),
+                address,
+                toDo,
+                columns,
+                part.of(all).stream().map(this::row).toList(),
+                saved(all, saved),
+                part.links(address, all.size()));
+    }
+
+    private RowsView.Row row(DayRows.RowText row) {
+        return new RowsView.Row(
+                "/prepare/" + thing.path() + "/row/" + row.id(),
+                thing.shown().stream()
+                        .map(column -> row.cells().getOrDefault(column, ""))
+                        .toList(),
+                notes(row.id()),
+                confirm(row.id()));
     }
 
     /** What was saved, and where it goes on from there. */
-    private RowsView.@Nullable Saved saved(String id) {
-        return DayRows.of(day, clock.getZone(), thing.file()).stream()
+    private RowsView.@Nullable Saved saved(List<DayRows.RowText> all, String id) {
+        return all.stream()
                 .filter(row -> row.id().equals(id))
                 .findFirst()
                 .map(row -> Steps.next(day, thing)

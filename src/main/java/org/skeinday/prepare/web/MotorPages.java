@@ -157,9 +157,7 @@ public final class MotorPages {
     }
 
     private Map<String, String> cells(Day day, String motor) {
-        return DayRows.of(day, desk.zone(), Thing.MOTORS.file()).stream()
-                .filter(row -> row.id().equals(motor))
-                .findFirst()
+        return DayRows.one(day, desk.zone(), Thing.MOTORS.file(), motor)
                 .map(DayRows.RowText::cells)
                 .orElse(Map.of());
     }

@@ -102,9 +102,7 @@ public final class PracticePages {
     private Map<String, String> last(Day day) {
         return day.flights().stream()
                 .max(Comparator.comparingLong(PracticeFlown::flownAtMs))
-                .flatMap(last -> DayRows.of(day, desk.zone(), Thing.FLIGHTS.file()).stream()
-                        .filter(row -> row.id().equals(last.id()))
-                        .findFirst())
+                .flatMap(last -> DayRows.one(day, desk.zone(), Thing.FLIGHTS.file(), last.id()))
                 .map(DayRows.RowText::cells)
                 .orElse(Map.of());
     }

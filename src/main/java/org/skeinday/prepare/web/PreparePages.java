@@ -94,7 +94,7 @@ public final class PreparePages {
                                         thing == Thing.STATIONS
                                                 ? desk.record().read(TodaysPull::testNewtons)
                                                 : OptionalDouble.empty())
-                                .view(saved == null ? "" : saved));
+                                .view(saved == null ? "" : saved, PartOfRows.of(ctx)));
     }
 
     /** The winds that the program has counted become those of the person's line. */

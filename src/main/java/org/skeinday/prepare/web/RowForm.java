@@ -31,9 +31,7 @@ final class RowForm {
 
     /** Empty when there is no such row any more. */
     static Optional<DayRows.RowText> row(Desk desk, Thing thing, Day day, String id) {
-        return DayRows.of(day, desk.zone(), thing.file()).stream()
-                .filter(row -> !id.isEmpty() && row.id().equals(id))
-                .findFirst();
+        return id.isEmpty() ? Optional.empty() : DayRows.one(day, desk.zone(), thing.file(), id);
     }
 
     /** Cells as they were typed, by column. */

@@ -4,7 +4,6 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.platform.http.FormActs;
@@ -100,11 +99,10 @@ final class RowPages {
                 typed,
                 RowForm.cells(RowForm.param(ctx, "seen")),
                 desk.zone().getId());
-        Set<String> before = SavedRow.ids(desk, thing);
         Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);
-        if (words.isEmpty()) {
-            ctx.header("HX-Redirect", after(ctx, thing, SavedRow.of(desk, thing, id, before, typed)));
+        if (words.isEmpty() && answer instanceof Answer.Saved saved) {
+            ctx.header("HX-Redirect", after(ctx, thing, SavedRow.of(desk, thing, id, saved.actId(), typed)));
             ctx.status(204);
             return;
         }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param toDo what to do first when there is none
  * @param saved what was saved just before; null when nothing was
+ * @param pages where the rows are too many for one page, all its pages
  */
 public record RowsView(
         String title,
@@ -16,7 +17,11 @@ public record RowsView(
         String toDo,
         List<String> columns,
         List<Row> rows,
-        @Nullable Saved saved) {
+        @Nullable Saved saved,
+        List<PageLink> pages) {
+    /** A page of rows. @param address empty for the one that is shown */
+    public record PageLink(String address, String words) {}
+
     /** @param address of the next step @param next its words */
     public record Saved(String words, String address, String next) {}
 

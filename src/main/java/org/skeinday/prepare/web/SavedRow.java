@@ -3,9 +3,8 @@ package org.skeinday.prepare.web;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
+import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.prepare.Thing;
 
@@ -13,26 +12,23 @@ import org.skeinday.prepare.Thing;
 final class SavedRow {
     private SavedRow() {}
 
-    /** Ids of all rows, before one is saved. */
-    static Set<String> ids(Desk desk, Thing thing) {
-        return rows(desk, thing).stream().map(DayRows.RowText::id).collect(Collectors.toSet());
-    }
-
     /**
-     * The one with that id, the one that was not there before, or the one with the name that was typed; empty when
-     * somebody has taken it out meanwhile.
+     * The one with that id, the one that this act made, or the one with the name that was typed; empty when somebody has
+     * taken it out meanwhile.
+     *
+     * @param id empty for a new one
+     * @param act that saved it: what it made is called after it
      */
-    static Optional<DayRows.RowText> of(
-            Desk desk, Thing thing, String id, Set<String> before, Map<String, String> typed) {
-        List<DayRows.RowText> rows = rows(desk, thing);
+    static Optional<DayRows.RowText> of(Desk desk, Thing thing, String id, String act, Map<String, String> typed) {
+        Day day = desk.day();
         String name = thing.shown().get(0);
-        return first(rows, row -> row.id().equals(id))
-                .or(() -> first(rows, row -> !before.contains(row.id())))
+        Optional<DayRows.RowText> changed = RowForm.row(desk, thing, day, id);
+        if (changed.isPresent()) {
+            return changed;
+        }
+        List<DayRows.RowText> rows = DayRows.of(day, desk.zone(), thing.file());
+        return first(rows, row -> row.id().startsWith(act + "-"))
                 .or(() -> first(rows, row -> row.cells().getOrDefault(name, "").equals(typed.get(name))));
-    }
-
-    private static List<DayRows.RowText> rows(Desk desk, Thing thing) {
-        return DayRows.of(desk.day(), desk.zone(), thing.file());
     }
 
     private static Optional<DayRows.RowText> first(List<DayRows.RowText> rows, Predicate<DayRows.RowText> is) {

@@ -18,7 +18,7 @@ import org.skeinday.units.UnitSystem;
 /** Flights as lines of a table, the last first: every figure that one of them has. */
 final class FlightTable {
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ROOT);
-    private static final int A_PAGE = 100;
+    private static final int A_PAGE = 50;
 
     /** What counts stands beside the flight, where it was flown at the end. */
     private static final List<Figure> ORDER = Arrays.stream(Figure.values())

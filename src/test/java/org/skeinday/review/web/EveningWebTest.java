@@ -11,6 +11,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -82,8 +83,12 @@ class EveningWebTest {
         assertTrue(page.contains("<h1>Saltmarsh Practice Evening</h1>"), page);
         assertTrue(page.indexOf("What it means") < page.indexOf("id=\"flights\""), "findings first");
         assertTrue(page.contains("launch torque") && page.contains(">clear</span>"), page);
-        assertEquals(85, flights(page).size(), "13 of the demo and 72");
-        assertTrue(page.contains("not: touched a beam"), "validity with its reason");
+        assertTrue(page.contains("Flights 1 to 50 of 85, the last first"), "13 of the demo and 72");
+        assertEquals(50, flights(page).size(), "no page is longer");
+        String earlier = ok(CalledAttempt.value(page, "href=\"(/evening\\?page=1)#flights\""));
+        assertEquals(35, flights(earlier).size(), "and the others are on the next one");
+        assertTrue(Collections.disjoint(flights(page), flights(earlier)), earlier);
+        assertTrue((page + earlier).contains("not: touched a beam"), "validity with its reason");
         Matcher link = Pattern.compile(
                         "href=\"(/evening\\?about=[^\"]+LAUNCH_TORQUE[^\"]*|/evening\\?about=LAUNCH_TORQUE[^\"]*)#flights\"")
                 .matcher(page);
