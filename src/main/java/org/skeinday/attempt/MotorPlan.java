@@ -7,6 +7,7 @@ import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.BreakingTurns;
+import org.skeinday.motor.Ceiling;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
@@ -51,6 +52,11 @@ public record MotorPlan(
         } catch (IllegalArgumentException e) {
             return new MotorPlan(use, null, null, "not possible: " + e.getMessage(), aim);
         }
+    }
+
+    /** None. @param why in words */
+    public static MotorPlan none(String why) {
+        return new MotorPlan(1, null, null, why, new Aim(new Ceiling.NotKnown(why), null, Level.PRACTISED));
     }
 
     /** As stated for the motor, else by its batch's K; empty while neither is known. */

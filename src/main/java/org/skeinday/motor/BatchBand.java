@@ -42,9 +42,9 @@ public final class BatchBand {
         return new BatchBand(List.copyOf(curves));
     }
 
-    /** Empty where no curve reaches: nothing is extrapolated. */
+    /** Empty where no curve reaches: nothing is extrapolated. @param motorTurns zero or more: a wind begins at none */
     public Optional<Band> at(double motorTurns, Length loop, Mass mass) {
-        double normalised = BreakingTurns.k(motorTurns, loop, mass);
+        double normalised = BreakingTurns.normalised(motorTurns, loop, mass);
         Section section = Section.of(mass, loop);
         double[] torques = curves.stream()
                 .filter(c -> c.curve().covers(turns(normalised, c)))
@@ -63,6 +63,6 @@ public final class BatchBand {
     }
 
     private static double turns(double normalised, MotorCurve c) {
-        return BreakingTurns.of(normalised, c.loop(), c.mass());
+        return BreakingTurns.turns(normalised, c.loop(), c.mass());
     }
 }

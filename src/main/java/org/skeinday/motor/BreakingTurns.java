@@ -22,6 +22,18 @@ public final class BreakingTurns {
         return breakingMotorTurns / shape(loop, mass);
     }
 
+    /** K that these turns would have were the motor to break at them. @param motorTurns zero or more */
+    static double normalised(double motorTurns, Length loop, Mass mass) {
+        Check.zeroOrMore("Motor turns", motorTurns);
+        return motorTurns / shape(loop, mass);
+    }
+
+    /** The turns of a motor of this size at {@link #normalised} ones. @param normalised zero or more */
+    static double turns(double normalised, Length loop, Mass mass) {
+        Check.zeroOrMore("Normalised turns", normalised);
+        return normalised * shape(loop, mass);
+    }
+
     private static double shape(Length loop, Mass mass) {
         Check.positive("The loop's length", loop.millimetres());
         Check.positive("The motor's mass", mass.grams());

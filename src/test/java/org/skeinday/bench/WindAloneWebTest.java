@@ -161,4 +161,31 @@ class WindAloneWebTest {
         phase(wind, "again", 6000);
         assertFalse(laptop.get("/bench/motor/" + b1).body().contains(">broken<"));
     }
+
+    /** The batch's band begins where the wind does, at no turns. */
+    @Test
+    void a_wind_after_three_of_its_batch_has_its_page_and_is_finished() throws Exception {
+        for (String tag : new String[] {"A1", "A2", "A3"}) {
+            String wound = begin(motor(tag), "count");
+            mark(wound, 1, 0);
+            mark(wound, 1, 10_000);
+            phase(wound, "stepping-in", 15_000);
+            mark(wound, 1, 20_000);
+            phase(wound, "stopped", 30_000);
+            phase(wound, "off-meter", 40_000);
+            count(motor(tag), wound, "120", "2");
+        }
+        String a4 = motor("A4");
+        String wind = begin(a4, "count");
+        mark(wind, 1, 0);
+        mark(wind, 1, 10_000);
+        phase(wind, "stepping-in", 15_000);
+        var seen = Demo.joined(app, "helper", "", 83).get("/winding/motor/" + a4);
+        assertEquals(200, seen.statusCode(), seen.body());
+        assertTrue(seen.body().contains("8 of 10 earlier winds of this batch"), seen.body());
+        phase(wind, "stopped", 30_000);
+        phase(wind, "off-meter", 40_000);
+        String counted = count(a4, wind, "120", "2");
+        assertTrue(counted.contains("120 crank turns"), counted);
+    }
 }

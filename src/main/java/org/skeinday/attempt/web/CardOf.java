@@ -31,6 +31,7 @@ import org.skeinday.motor.MotorStage;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.steps.Caution;
 import org.skeinday.steps.Cautions;
 import org.skeinday.steps.Moment;
@@ -58,8 +59,11 @@ final class CardOf {
         this.nameOf = nameOf;
         this.zone = zone;
         this.steps = StepsStore.ofOwn(tx);
-        this.sum = new BackwardSum(
-                Estimate.ofAttempts(steps), today.rules().inside().equals("landing"));
+        boolean landing = today.rules().inside().equals("landing");
+        this.sum = Apart.made(
+                "How long own attempts took",
+                () -> new BackwardSum(Estimate.ofAttempts(steps), landing),
+                words -> new BackwardSum(Estimate.ofAttempts(List.of()), landing));
     }
 
     /** @param chosen id of the attempt to show while it is open; any other, for the one called last */
@@ -95,11 +99,12 @@ final class CardOf {
         Optional<Doubts> doubts = landed ? Optional.of(Doubts.of(tx, attempt, today.event())) : Optional.empty();
         List<String> found = doubts.map(Doubts::found).orElse(List.of());
         if (quiet.isEmpty()) {
-            doubts.flatMap(WatchWords::wouldBe).ifPresent(lines::add);
+            Apart.made("What the time would be", () -> doubts.flatMap(WatchWords::wouldBe), CardOf::beside)
+                    .ifPresent(lines::add);
         }
         lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
         if (attempt.state() == State.CALLED && entry.own()) {
-            lines.addAll(HallLines.of(tx, attempt.eventId(), units));
+            lines.addAll(HallLines.apart(tx, attempt.eventId(), units));
         }
         if (attempt.state() == State.HOLDING) {
             lines.add(new NowView.Line("by hand signal", "floor clear, permission, timekeepers ready"));
@@ -114,8 +119,7 @@ final class CardOf {
                 .ifPresent(words -> lines.add(new NowView.Line("announced", words)));
         Optional<WindowAdded> window = today.window(entry);
         if (before && entry.own() && quiet.isEmpty()) {
-            window.filter(w -> w.closesAtMs() > nowMs)
-                    .map(w -> TimeLeft.of(today, entry, sum, w, attempt, stepsOf(attempt), nowMs))
+            Apart.made("What is left of the window", () -> left(attempt, entry, window, nowMs), CardOf::beside)
                     .ifPresent(lines::add);
         }
         long latest = latestWinding(attempt, entry, window, nowMs);
@@ -154,6 +158,16 @@ final class CardOf {
                 attempt.state() == State.CALLED
                         ? BRIEF.subList(0, Math.max(0, Cautions.AT_ONCE - cautions.size()))
                         : List.of());
+    }
+
+    private static Optional<NowView.Line> beside(String words) {
+        return Optional.of(new NowView.Line("not shown", words));
+    }
+
+    private Optional<NowView.Line> left(
+            AttemptNow attempt, EntryAdded entry, Optional<WindowAdded> window, long nowMs) {
+        return window.filter(w -> w.closesAtMs() > nowMs)
+                .map(w -> TimeLeft.of(today, entry, sum, w, attempt, stepsOf(attempt), nowMs));
     }
 
     private Steps stepsOf(AttemptNow attempt) {

@@ -17,6 +17,7 @@ import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
 import org.skeinday.units.UnitSystem;
@@ -95,9 +96,12 @@ final class CardToCall {
                 lines.add(QUIET);
             }
             lines.addAll(whoDoesWhat(entry));
-            lines.addAll(HallLines.of(tx, today.event().id(), units));
+            lines.addAll(HallLines.apart(tx, today.event().id(), units));
             window.filter(w -> w.closesAtMs() > nowMs)
-                    .map(w -> TimeLeft.of(today, entry, sum, w, nowMs))
+                    .map(w -> Apart.made(
+                            "What is left of the window",
+                            () -> TimeLeft.of(today, entry, sum, w, nowMs),
+                            words -> List.of(new NowView.Line("not shown", words))))
                     .ifPresent(lines::addAll);
         }
         return lines;

@@ -12,6 +12,7 @@ import org.skeinday.attempt.action.TodaysStretch;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.hall.web.MotorsOfDay;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.steps.web.AtHand;
 import org.skeinday.units.Length;
 
@@ -51,16 +52,16 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
 
     @Override
     public Optional<Length> longestStretch(Tx tx) {
-        return TodaysStretch.longest(tx);
+        return Apart.made("The longest stretch", () -> TodaysStretch.longest(tx), words -> Optional.empty());
     }
 
     @Override
     public Optional<String> pull(Tx tx) {
-        return TodaysPull.words(tx);
+        return Apart.made("What the strongest motor pulls", () -> TodaysPull.words(tx), Optional::of);
     }
 
     @Override
     public OptionalDouble testedAt(Tx tx) {
-        return TestedAt.celsius(tx);
+        return Apart.made("How warm the tests were", () -> TestedAt.celsius(tx), words -> OptionalDouble.empty());
     }
 }

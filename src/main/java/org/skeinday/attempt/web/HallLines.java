@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.skeinday.hall.PlaceMeasured;
 import org.skeinday.hall.store.PlaceStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.steps.Moment;
 import org.skeinday.steps.StepState;
 import org.skeinday.steps.store.RunStore;
@@ -18,7 +19,13 @@ public final class HallLines {
 
     private HallLines() {}
 
-    static List<NowView.Line> of(Tx tx, String event, UnitSystem units) {
+    /** As {@link #of}; a hall that cannot be read keeps nobody from the card. */
+    static List<NowView.Line> apart(Tx tx, String event, UnitSystem units) {
+        return Apart.made(
+                "What the hall says", () -> of(tx, event, units), words -> List.of(new NowView.Line("hall", words)));
+    }
+
+    private static List<NowView.Line> of(Tx tx, String event, UnitSystem units) {
         List<NowView.Line> lines = new ArrayList<>(air(tx, units));
         RunStore.of(tx, Moment.WINDING_PLACE, event).states().stream()
                 .filter(StepState::isOpen)

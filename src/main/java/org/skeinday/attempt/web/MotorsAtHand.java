@@ -17,11 +17,15 @@ import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.MotorStage;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.winding.WindingPolicy;
 
 /** Which motors an entry may fly with now, in one order on every page: Now, Bench, Day, the choice, the printed card. */
 public final class MotorsAtHand {
     private static final FlightForecast NO_MODEL = new FlightForecast.NotKnown("no model is named");
+
+    private static final FlightForecast NO_FORECAST =
+            new FlightForecast.NotKnown("it cannot be computed just now, the log has the reason");
 
     private final Tx tx;
     private final List<MotorLife> motors;
@@ -95,7 +99,10 @@ public final class MotorsAtHand {
         FlightForecast forecast = models.stream()
                 .filter(m -> fits(m, motor))
                 .findFirst()
-                .map(m -> flights.forecast(m, motor, windings(motor) + 1))
+                .map(m -> Apart.made(
+                        "The forecast for motor " + motor.tag(),
+                        () -> flights.forecast(m, motor, windings(motor) + 1),
+                        words -> NO_FORECAST))
                 .orElse(NO_MODEL);
         return new MotorChoice.Candidate(
                 motor.id(), true, "", waits(life), windings(motor), WindingPolicy.MOST_USES, forecast);

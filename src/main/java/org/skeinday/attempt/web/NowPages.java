@@ -27,6 +27,7 @@ import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
@@ -191,7 +192,10 @@ public final class NowPages {
     }
 
     private NowView view(Context ctx, FormErrors form, Tx tx, Today today, long nowMs) {
-        PlanBeside.Said said = plan.at(tx, nowMs);
+        PlanBeside.Said said = Apart.made(
+                "The plan of the day",
+                () -> plan.at(tx, nowMs),
+                words -> new PlanBeside.Said(false, List.of(words.replaceFirst("\\.$", ""))));
         UnitSystem units = ReaderUnits.of(ctx);
         List<EventAdded> others = others(tx, today.event());
         return new NowView(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.FlightForecast;
@@ -18,6 +19,7 @@ import org.skeinday.motor.LaunchTorque;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.units.FlightTime;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
@@ -47,17 +49,26 @@ final class PlanForecast {
             return lines;
         }
         if (model != null) {
-            lines.add(new NowView.Line("expected time", time(new FlightsOf(tx).forecast(model, motor, use))));
-        }
-        if (launch(plan.launchMotorTurns().doubleValue()) instanceof LaunchTorque.Forecast forecast) {
             lines.add(new NowView.Line(
-                    "torque to be expected at launch",
-                    units.torque(forecast.band().median()) + " ("
-                            + units.torque(forecast.band().low()) + " to "
-                            + units.torque(forecast.band().high()) + ")"));
+                    "expected time",
+                    Apart.made(
+                            "The expected time",
+                            () -> time(new FlightsOf(tx).forecast(model, motor, use)),
+                            words -> words)));
         }
-        lines.add(new NowView.Line("risk of breaking", risk(request, plan)));
+        Apart.made("Torque at launch", () -> atLaunch(plan), Optional::of)
+                .ifPresent(words -> lines.add(new NowView.Line("torque to be expected at launch", words)));
+        lines.add(new NowView.Line(
+                "risk of breaking", Apart.made("The risk of breaking", () -> risk(request, plan), words -> words)));
         return lines;
+    }
+
+    private Optional<String> atLaunch(WindingPlan plan) {
+        return launch(plan.launchMotorTurns().doubleValue()) instanceof LaunchTorque.Forecast forecast
+                ? Optional.of(units.torque(forecast.band().median()) + " ("
+                        + units.torque(forecast.band().low()) + " to "
+                        + units.torque(forecast.band().high()) + ")")
+                : Optional.empty();
     }
 
     private static String time(FlightForecast forecast) {

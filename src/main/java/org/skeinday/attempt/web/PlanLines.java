@@ -10,6 +10,7 @@ import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
 import org.skeinday.units.UnitSystem;
@@ -30,6 +31,22 @@ final class PlanLines {
 
     /** @param attempt null before the entry is called */
     static NowView.Plan of(
+            Tx tx,
+            EntryAdded entry,
+            @Nullable String attempt,
+            MotorAdded motor,
+            @Nullable ModelAdded model,
+            UnitSystem units) {
+        return Apart.made(
+                "The winding plan",
+                () -> made(tx, entry, attempt, motor, model, units),
+                words -> new NowView.Plan(
+                        List.of(new NowView.Line("motor", motor.tag()), new NowView.Line("winding plan", words)),
+                        List.of(),
+                        List.of()));
+    }
+
+    private static NowView.Plan made(
             Tx tx,
             EntryAdded entry,
             @Nullable String attempt,

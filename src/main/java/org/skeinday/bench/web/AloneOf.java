@@ -51,12 +51,12 @@ final class AloneOf {
     AloneView view(Viewer viewer, String stop, String past, BenchView.Row row, ZoneId zone, FormErrors form) {
         @Nullable Wind wind = shown(past);
         boolean breaking = (wind == null ? stop : wind.begun().stop()).equals(WindAlone.BREAKING);
-        MotorPlan planned = WindAlone.plan(
+        MotorPlan planned = WindingOf.orNone(() -> WindAlone.plan(
                 tx,
                 life.motor(),
                 wind == null
                         ? WindAlone.windings(tx, life.motor())
-                        : wind.begun().use() - 1);
+                        : wind.begun().use() - 1));
         var of = new WindingOf(tx, null, life, wind, units, planned);
         var about = new WindingOf.About(
                 "Motor " + life.motor().tag() + (breaking ? ", wound until it breaks" : ", without an attempt"),

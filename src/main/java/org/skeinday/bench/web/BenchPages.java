@@ -16,6 +16,7 @@ import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Pace;
@@ -84,13 +85,18 @@ public final class BenchPages {
     }
 
     private List<BenchView.Row> rows(Context ctx, Tx tx) {
-        Map<String, String> needs = Needed.of(tx, clock.millis());
+        Map<String, String> needs = needs(tx);
         List<String> byHand = MotorLifeStore.byHand(tx);
         Map<String, Integer> windings = AttemptStore.windings(tx);
         MotorRows rows = rows(ctx);
         return BenchOrder.of(MotorLifeStore.all(tx), byHand, List.copyOf(needs.keySet())).stream()
                 .map(life -> rows.row(life, needs, byHand, uses(life, windings)))
                 .toList();
+    }
+
+    /** Without the order of need every motor stands here all the same. */
+    private Map<String, String> needs(Tx tx) {
+        return Apart.made("What the attempts need", () -> Needed.of(tx, clock.millis()), words -> Map.of());
     }
 
     private static int uses(MotorLife life, Map<String, Integer> windings) {
@@ -110,7 +116,7 @@ public final class BenchPages {
     }
 
     private BenchView.Motor motor(Context ctx, Tx tx, MotorLife life) {
-        Map<String, String> needs = Needed.of(tx, clock.millis());
+        Map<String, String> needs = needs(tx);
         String motor = life.motor().id();
         List<BenchView.Line> facts = List.of(
                 new BenchView.Line("team", life.motor().team()),

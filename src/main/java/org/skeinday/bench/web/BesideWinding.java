@@ -21,6 +21,7 @@ import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.units.Length;
 import org.skeinday.units.Torque;
@@ -78,6 +79,10 @@ final class BesideWinding {
             return null;
         }
         Wind now = wind;
+        return Apart.made("The picture of this wind", () -> drawn(now), PictureView::none);
+    }
+
+    private PictureView drawn(Wind now) {
         String peak = needle(now, now.peakLevel().orElse(0));
         String last = needle(now, now.launchLevel().orElse(0));
         return new WindPicture(now, band(), aim.launch(), units)
@@ -89,9 +94,13 @@ final class BesideWinding {
         @Nullable Torque launch = aim.launch();
         return launch == null
                 ? Optional.empty()
-                : done.launchTorque()
-                        .map(reached -> new LaunchAgainstWanted(launch, reached).words() + " (wanted "
-                                + units.torque(launch) + ")");
+                : Apart.made("What was wanted at launch", () -> reached(done, launch), Optional::of);
+    }
+
+    private Optional<String> reached(Wind done, Torque launch) {
+        return done.launchTorque()
+                .map(reached ->
+                        new LaunchAgainstWanted(launch, reached).words() + " (wanted " + units.torque(launch) + ")");
     }
 
     WindingView.Aims aims(String attempt, FormErrors form) {
@@ -124,14 +133,16 @@ final class BesideWinding {
             return new WindingView.Hold(0, "");
         }
         Optional<WindPhase> since = last(now, WindPhase.BACKED_OFF).or(() -> last(now, WindPhase.STOPPED));
-        String words = quiet
-                ? ""
-                : HoldWords.of(
-                        batch(now).bleed(),
-                        Optional.ofNullable(aim.launch()),
-                        now.holdReadings(),
-                        HoldBleed.DEFAULT_HOLD_SECONDS);
+        String words = quiet ? "" : Apart.made("How long it may be held", () -> howLong(now), said -> said);
         return new WindingView.Hold(since.map(WindPhase::atMs).orElse(nowMs), words);
+    }
+
+    private String howLong(Wind now) {
+        return HoldWords.of(
+                batch(now).bleed(),
+                Optional.ofNullable(aim.launch()),
+                now.holdReadings(),
+                HoldBleed.DEFAULT_HOLD_SECONDS);
     }
 
     private static Optional<WindPhase> last(Wind wind, String phase) {

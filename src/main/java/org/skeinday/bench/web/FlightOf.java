@@ -22,6 +22,7 @@ import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.units.FlightTime;
 import org.skeinday.units.Length;
@@ -53,8 +54,17 @@ final class FlightOf {
                 attempt.id(),
                 unread ? unread(form) : null,
                 attempt.state() == State.RELEASED ? null : landing(form, quiet),
-                quiet ? List.of() : lines(figures),
-                quiet ? "" : figures.map(this::suggests).orElse(""));
+                quiet ? List.of() : Apart.made("What this flight came to", () -> lines(figures), FlightOf::only),
+                quiet
+                        ? ""
+                        : Apart.made(
+                                "What this flight suggests",
+                                () -> figures.map(this::suggests).orElse(""),
+                                words -> words));
+    }
+
+    private static List<BenchView.Line> only(String words) {
+        return List.of(new BenchView.Line("figures", words));
     }
 
     private FlightView.Unread unread(FormErrors form) {

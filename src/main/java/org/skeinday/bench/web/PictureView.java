@@ -22,6 +22,15 @@ public record PictureView(
         String acrossWords,
         String upWords,
         String said) {
+    /** None, and why in words. */
+    static PictureView none(String words) {
+        return new PictureView("", "", "", List.of(), null, null, List.of(), List.of(), "", "", words);
+    }
+
+    public boolean isDrawn() {
+        return !upWords.isEmpty();
+    }
+
     public record Dot(String x, String y) {}
 
     public record Level(String y, String words) {}

@@ -155,6 +155,9 @@ final class WindPicture {
 
     /** At most six, at 1, 2 or 5 times a power of ten. */
     private static List<PictureView.Tick> ticks(double most, DoubleFunction<Double> place) {
+        if (!(most > 0 && most < Double.MAX_VALUE)) { // steps of nothing would never end
+            throw new IllegalArgumentException("A scale must end above zero, but ended at " + most);
+        }
         double step = Math.pow(10, Math.floor(Math.log10(most / 2)));
         for (double nice : new double[] {1, 2, 5, 10}) {
             if (most / (step * nice) <= 6) {

@@ -5,17 +5,20 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.bench.action.WindDeeds;
+import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.units.Torque;
 import org.skeinday.units.UnitSystem;
@@ -36,7 +39,15 @@ final class WindingOf {
     private final ReaderOf reader;
 
     WindingOf(Tx tx, AttemptNow attempt, MotorLife life, @Nullable Wind wind, UnitSystem units) {
-        this(tx, attempt, life, wind, units, WindDeeds.plan(tx, attempt, life.motor()));
+        this(tx, attempt, life, wind, units, orNone(() -> WindDeeds.plan(tx, attempt, life.motor())));
+    }
+
+    /** Without a plan the keys and counts stand all the same. */
+    static MotorPlan orNone(Supplier<MotorPlan> planning) {
+        return Apart.made(
+                "The winding plan",
+                planning,
+                words -> MotorPlan.none("it cannot be computed just now, the log has the reason"));
     }
 
     /** @param attempt null for a motor that is wound without one */
@@ -55,7 +66,12 @@ final class WindingOf {
         this.planned = planned;
         this.plan = planned.plan();
         this.beside = new BesideWinding(tx, life, wind, units, planned.aim());
-        this.reader = new ReaderOf(wind, planned, StationStore.atWork(tx).orElse(null), units);
+        this.reader = new ReaderOf(wind, planned, station(), units);
+    }
+
+    private @Nullable StationAdded station() {
+        return Apart.made(
+                "What the winding place says", () -> StationStore.atWork(tx).orElse(null), words -> null);
     }
 
     /**

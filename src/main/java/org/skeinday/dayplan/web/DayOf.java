@@ -19,6 +19,7 @@ import org.skeinday.dayplan.Slip;
 import org.skeinday.dayplan.Supposed;
 import org.skeinday.dayplan.Task;
 import org.skeinday.dayplan.Upset;
+import org.skeinday.platform.http.Apart;
 
 /** Makes the day's page: the plan in force as it stands now, and what a proposal would change. */
 final class DayOf {
@@ -57,16 +58,21 @@ final class DayOf {
         DayPlan goesOn = slip.goesOn();
         DayPlan shown = goesOn == null ? Objects.requireNonNull(day.inForce()) : goesOn;
         List<PlanTaken.Planned> tasks = goesOn == null ? taken.tasks() : planned(problem, goesOn);
+        List<String> missing = new ArrayList<>();
+        DayView.@Nullable Bands bands = Apart.made("The bands", () -> bands(tasks, finding(problem, goesOn)), words -> {
+            missing.add(" · " + words);
+            return null;
+        });
         RowsOf rows = new RowsOf(day, words, nowMs);
         return new DayView(
                 day.event().name(),
                 "",
-                "Taken at " + words.clock(taken.atMs()) + by(taken.personId()),
+                "Taken at " + words.clock(taken.atMs()) + by(taken.personId()) + String.join("", missing),
                 slipped(problem, slip),
-                bands(tasks, finding(problem, goesOn)),
+                bands,
                 rows.table(tasks, goesOn == null ? null : InHand.of(problem, shown)),
                 rows.own(tasks, person),
-                goesOn == null ? List.of() : holdsUp(problem, goesOn),
+                goesOn == null ? List.of() : Apart.made("What holds us up", () -> holdsUp(problem, goesOn), List::of),
                 choices.toTry(),
                 choices.goingOn(),
                 mayAct ? choices.toTell() : List.of(),

@@ -11,7 +11,9 @@ import org.skeinday.dayplan.SolverMissing;
 import org.skeinday.dayplan.Supposed;
 import org.skeinday.dayplan.action.SetbackDeeds;
 import org.skeinday.dayplan.action.TakePlan;
+import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
@@ -98,26 +100,21 @@ public final class DayPages {
         long nowMs = clock.millis();
         boolean mayAct = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
         String person = Access.callerOf(ctx).person();
-        return record.read(tx -> DayNow.read(tx, nowMs)
-                        .map(day -> of(day, nowMs)
-                                .view(person, new HandIn(tx, day.event(), clock.getZone(), nowMs).view(), mayAct))
-                        .map(view -> AttemptStore.quietNow(tx).isPresent() ? view.quiet() : view))
-                .orElseGet(() -> new DayView(
-                        "No event yet",
-                        "On the page Prepare a coach sets a day up in about ten minutes.",
-                        "",
-                        List.of(),
-                        null,
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        DayView.HandIn.NONE,
-                        "",
-                        false,
-                        false));
+        return record.read(tx -> Apart.made(
+                        "The plan of the day",
+                        () -> DayNow.read(tx, nowMs)
+                                .map(day -> of(day, nowMs).view(person, handIn(tx, day, nowMs), mayAct)),
+                        words -> Optional.of(DayView.none("Day", words)))
+                .map(view -> AttemptStore.quietNow(tx).isPresent() ? view.quiet() : view)
+                .orElseGet(() -> DayView.none(
+                        "No event yet", "On the page Prepare a coach sets a day up in about ten minutes.")));
+    }
+
+    private DayView.HandIn handIn(Tx tx, DayNow day, long nowMs) {
+        return Apart.made(
+                "What is ready to be handed in",
+                () -> new HandIn(tx, day.event(), clock.getZone(), nowMs).view(),
+                words -> new DayView.HandIn("Handing in", List.of(words)));
     }
 
     private DayOf of(DayNow day, long nowMs) {

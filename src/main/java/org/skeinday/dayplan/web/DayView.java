@@ -31,6 +31,26 @@ public record DayView(
         String event,
         boolean mayAct,
         boolean isQuiet) {
+    /** Nothing but why. */
+    static DayView none(String title, String why) {
+        return new DayView(
+                title,
+                why,
+                "",
+                List.of(),
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                HandIn.NONE,
+                "",
+                false,
+                false);
+    }
+
     /** Without advice: the plan as it was taken, who does what, and no more. */
     DayView quiet() {
         return new DayView(

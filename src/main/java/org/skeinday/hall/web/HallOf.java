@@ -20,6 +20,7 @@ import org.skeinday.hall.Verdict;
 import org.skeinday.hall.store.HallStore;
 import org.skeinday.hall.store.PlaceStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.units.Length;
 import org.skeinday.units.PlainNumber;
@@ -84,7 +85,7 @@ final class HallOf {
                         .toList(),
                 beside(hall, stretch),
                 airNow(measured.hall()),
-                Drawing.of(measured.place(), least, verdict, units));
+                Apart.made("The drawing", () -> Drawing.of(measured.place(), least, verdict, units), words -> null));
     }
 
     private static String lead(Verdict verdict) {

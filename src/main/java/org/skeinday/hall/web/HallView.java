@@ -35,7 +35,7 @@ public record HallView(
             List<String> unknown,
             List<String> beside,
             @Nullable AirNow air,
-            Drawing drawing) {}
+            @Nullable Drawing drawing) {}
 
     /** @param reason of the rule */
     public record Wrong(String text, String reason) {}

@@ -30,6 +30,7 @@ import org.skeinday.paper.AttemptCard;
 import org.skeinday.paper.AttemptCard.Line;
 import org.skeinday.paper.CardOrder;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.units.UnitSystem;
 
 /** The cards of an event: one for each attempt that own entries still have. */
@@ -88,7 +89,10 @@ final class Cards {
         lines.add(new Line("Motor", motor.map(MotorAdded::tag).orElse("")));
         lines.add(new Line("Spare", spare.map(MotorAdded::tag).orElse("")));
         tasks(entry, lines);
-        Optional<MotorPlan> plan = motor.map(m -> Aims.plan(tx, entry, null, m, model, wound(m)));
+        Optional<MotorPlan> plan = motor.map(m -> Apart.made(
+                "The winding plan",
+                () -> Aims.plan(tx, entry, null, m, model, wound(m)),
+                words -> MotorPlan.none("cannot be computed just now")));
         List<Line> marks = new ArrayList<>();
         plan.ifPresent(p -> winding(p, lines, marks));
         lines.add(new Line("Latest start", latest(entry)));

@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.review.BatchOfWinds;
 import org.skeinday.review.EveningReview;
 import org.skeinday.review.Figure;
@@ -46,7 +47,8 @@ final class EveningOf {
     }
 
     /** What is said of some flights. */
-    private record Reviewed(List<FlightRow> flights, List<BatchOfWinds> batches, List<Finding> findings) {}
+    private record Reviewed(
+            List<FlightRow> flights, List<BatchOfWinds> batches, List<Finding> findings, String missing) {}
 
     EveningView view() {
         if (rows.isEmpty()) {
@@ -131,7 +133,10 @@ final class EveningOf {
                         .toList(),
                 batches.stream().flatMap(b -> b.holds().stream()).toList(),
                 day);
-        return new Reviewed(flights, batches, review.findings(units));
+        return Apart.made(
+                "What the flights show",
+                () -> new Reviewed(flights, batches, review.findings(units), ""),
+                words -> new Reviewed(flights, batches, List.of(), words + " "));
     }
 
     private static java.util.Optional<Named> event(Looks.Chosen chosen) {

@@ -3,7 +3,9 @@ package org.skeinday.review.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.review.BatchOfWinds;
 import org.skeinday.review.DayPictures;
 import org.skeinday.review.Finding;
@@ -20,30 +22,30 @@ record PicturesOf(List<FlightRow> flights, List<Finding> findings, List<BatchOfW
     EveningView.Pictures view() {
         List<PictureView> drawn = new ArrayList<>();
         List<String> empty = new ArrayList<>();
-        for (Picture picture : all()) {
-            if (picture.isEmpty()) {
-                empty.add(picture.title() + ".");
-            } else {
-                drawn.add(PictureView.of(picture));
-            }
+        for (Supplier<Picture> drawing : all()) {
+            Apart.made("A picture", () -> look(drawing.get(), drawn, empty), empty::add);
         }
         return new EveningView.Pictures(drawn, empty, "");
     }
 
-    private List<Picture> all() {
+    private static boolean look(Picture picture, List<PictureView> drawn, List<String> empty) {
+        return picture.isEmpty() ? empty.add(picture.title() + ".") : drawn.add(PictureView.of(picture));
+    }
+
+    private List<Supplier<Picture>> all() {
         var ofFlights = new FlightPictures(flights, findings, units);
-        List<Picture> all = new ArrayList<>(List.of(
-                ofFlights.timeByUse(),
-                ofFlights.timeAgainstLaunchTorque(),
-                ofFlights.shareRemaining(),
-                ofFlights.meanSpeed(),
-                ofFlights.watchesSpread(),
-                DayPictures.durations(flights, findings),
-                DayPictures.temperature(flights)));
+        List<Supplier<Picture>> all = new ArrayList<>(List.of(
+                ofFlights::timeByUse,
+                ofFlights::timeAgainstLaunchTorque,
+                ofFlights::shareRemaining,
+                ofFlights::meanSpeed,
+                ofFlights::watchesSpread,
+                () -> DayPictures.durations(flights, findings),
+                () -> DayPictures.temperature(flights)));
         Set<String> ids = flights.stream().map(FlightRow::id).collect(Collectors.toSet());
         for (BatchOfWinds batch : batches) {
-            all.add(batch.picture(ids, units));
-            all.add(batch.heldPicture(ids, units));
+            all.add(() -> batch.picture(ids, units));
+            all.add(() -> batch.heldPicture(ids, units));
         }
         return all;
     }

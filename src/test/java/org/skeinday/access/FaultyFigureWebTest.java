@@ -1,0 +1,62 @@
+package org.skeinday.access;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.Visitor;
+
+/** A row that no rule of today would take makes a picture, a forecast or advice fail: pages go on without it. */
+@Timeout(120)
+class FaultyFigureWebTest {
+    private static final List<String> WORKED_ON = List.of(
+            "/",
+            "/now",
+            "/winding",
+            "/winding/part",
+            "/bench",
+            "/bench/wall",
+            "/timing",
+            "/day",
+            "/checks",
+            "/results",
+            "/hall");
+
+    /** One after the other, each on top of the one before. */
+    private static final List<String> DAMAGES =
+            List.of("update motor_batch set k_inch_gram = 5", "update contest_station set counter = 'abacus'");
+
+    @TempDir
+    Path root;
+
+    @Test
+    void figures_that_cannot_be_used_take_no_page_down_that_people_work_on() throws Exception {
+        try (var house = new House(root.resolve("day"))) {
+            Visitor captain = house.joined("captain");
+            for (String damage : DAMAGES) {
+                damage(house, damage);
+                for (String path : WORKED_ON) {
+                    var answer = captain.get(path);
+                    assertEquals(200, answer.statusCode(), damage + " " + path + " " + answer.body());
+                }
+            }
+            String now = captain.get("/now").body();
+            assertTrue(now.contains("The plan of the day cannot be shown just now"), now);
+            String day = captain.get("/day").body();
+            assertTrue(day.contains("The plan of the day cannot be shown just now"), day);
+        }
+    }
+
+    private static void damage(House house, String damage) throws Exception {
+        String url = "jdbc:h2:file:" + house.folder.toAbsolutePath().resolve("skeinday");
+        try (var h2 = DriverManager.getConnection(url, "sa", "");
+                var statement = h2.createStatement()) {
+            assertTrue(statement.executeUpdate(damage) > 0, "nothing was there to damage: " + damage);
+        }
+    }
+}
