@@ -21,7 +21,7 @@ document.addEventListener('htmx:afterRequest', (event) => {
   if (form && event.detail.xhr.status >= 200 && event.detail.xhr.status < 500) delete form.dataset.act;
 });
 
-// No answer, or "not known yet": said beside the form, which stays as it was.
+// No answer, or none yet: said beside the form, which stays as it was and asks again by itself until it has one.
 document.addEventListener('htmx:sendError', (event) => unsure(event.detail.elt));
 document.addEventListener('htmx:responseError', (event) => {
   if (event.detail.xhr.status >= 500) unsure(event.detail.elt, event.detail.xhr.status === 507);
@@ -40,5 +40,19 @@ function unsure(element, full = false) {
   }
   place.textContent = full
     ? 'Not saved: the laptop\u2019s disk is full. Press again when there is space.'
-    : 'Not known yet whether this was saved. Press again: it counts once.';
+    : 'No answer yet: this is sent again in a few seconds. Press again: it counts once.';
+  if (!full) askAgain(element, form);
+}
+
+const AGAIN_MS = 5000;
+const waiting = new WeakMap();
+
+// The same entry under the same number: its result is never left open, and it counts once.
+function askAgain(element, form) {
+  clearTimeout(waiting.get(form));
+  waiting.set(form, setTimeout(() => {
+    if (form.isConnected && element.isConnected && form.dataset.act) {
+      window.htmx.trigger(element, element === form ? 'submit' : 'click');
+    }
+  }, AGAIN_MS));
 }

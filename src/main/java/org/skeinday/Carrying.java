@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -32,6 +33,8 @@ final class Carrying {
                         "the folder with event.csv, entries.csv, motors.csv …, or one workbook.xlsx or bundle.json")
         Path dir = Path.of(".");
 
+        private static final int LINE = 60;
+
         @Option(names = "--json", description = "one JSON object: rows by file, or every error with its place")
         boolean json;
 
@@ -46,7 +49,9 @@ final class Carrying {
                 throw new ParameterException(spec.commandLine(), "There is no folder " + dir.toAbsolutePath());
             }
             var texts = Files.isDirectory(dir) ? DayFolder.read(dir) : OneFile.read(dir);
-            Exchange.Taken taken = Exchange.take(makeable(folder("skeinday")), texts, 0, clock, random);
+            PrintWriter err = spec.commandLine().getErr();
+            Exchange.Taken taken =
+                    Exchange.take(makeable(folder("skeinday")), texts, 0, clock, random, words -> said(err, words));
             if (OneFile.isOne(dir)) {
                 taken = taken.inside(String.valueOf(dir.getFileName()));
             }
@@ -56,11 +61,18 @@ final class Carrying {
                 taken.rows().forEach((file, rows) -> out().println(file + ": " + rows));
                 out().println("Taken in as record " + taken.n() + ".");
             } else {
-                PrintWriter err = spec.commandLine().getErr();
                 err.println("Nothing was taken.");
-                taken.errors().forEach(error -> err.println(error.text()));
+                CellError.told(taken.errors()).forEach(err::println);
             }
             return taken.errors().isEmpty() ? 0 : 2;
+        }
+
+        /** One line that is written over, as long as it takes. */
+        private static void said(PrintWriter err, String words) {
+            if (!words.isEmpty()) {
+                err.print("\r" + words + " ".repeat(Math.max(0, LINE - words.length())) + "\r");
+                err.flush();
+            }
         }
     }
 

@@ -7,6 +7,7 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.action.ImportFiles;
@@ -38,6 +39,18 @@ final class Exchange {
     /** Takes files in as one act: all of them, or none and every error. */
     static Taken take(Path folder, Map<String, String> texts, long shiftMinutes, Clock clock, SecureRandom random)
             throws IOException {
+        return take(folder, texts, shiftMinutes, clock, random, words -> {});
+    }
+
+    /** @param progress hears each second how far it has come */
+    static Taken take(
+            Path folder,
+            Map<String, String> texts,
+            long shiftMinutes,
+            Clock clock,
+            SecureRandom random,
+            Consumer<String> progress)
+            throws IOException {
         var files = new ImportFiles.Files(texts, clock.getZone().getId(), shiftMinutes);
         String id = App.hex(random);
         try (Record record = Record.open(folder, Parts.projection(), clock);
@@ -50,7 +63,7 @@ final class Exchange {
             }
             var act = new Act(
                     id, "exchange.import", "laptop", "", clock.instant(), Json.MAPPER.<ObjectNode>valueToTree(files));
-            return new Taken(saved(writer.submit(act)), read.rows(), List.of());
+            return new Taken(saved(writer.await(act, progress)), read.rows(), List.of());
         }
     }
 
@@ -64,7 +77,8 @@ final class Exchange {
         if (answer instanceof Answer.DiskFull full) {
             throw new IOException("Nothing was taken. " + full.reason());
         }
-        throw new IOException("It is not known whether the files were taken; look with: skeinday verify. " + answer);
+        throw new IOException(
+                "Stopped before there was an answer. Run the same import again: it says of every row whether it is in.");
     }
 
     /** The record, or a part of it, as files. */

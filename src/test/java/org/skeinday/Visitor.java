@@ -97,7 +97,7 @@ public final class Visitor {
         String boundary = "skeinday" + newId();
         var body = new java.io.ByteArrayOutputStream();
         Map<String, String> all = new LinkedHashMap<>(fields);
-        all.put("act", newId());
+        all.putIfAbsent("act", newId());
         for (Map.Entry<String, String> field : all.entrySet()) {
             body.write(("--" + boundary + "\r\nContent-Disposition: form-data; name=\"" + field.getKey() + "\"\r\n\r\n"
                             + field.getValue() + "\r\n")

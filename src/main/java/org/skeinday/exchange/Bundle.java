@@ -133,7 +133,9 @@ public final class Bundle {
             return "";
         }
         if (value.isNumber()) {
-            return value.decimalValue().toPlainString();
+            return PlainDigits.areTooMany(value.decimalValue())
+                    ? value.decimalValue().toString()
+                    : value.decimalValue().toPlainString();
         }
         if (!value.isTextual()) {
             errors.add(new CellError(

@@ -1,5 +1,8 @@
 package org.skeinday.exchange;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * What is wrong in a file, where, and what would be right.
  *
@@ -8,6 +11,20 @@ package org.skeinday.exchange;
  * @param right what to write or do instead
  */
 public record CellError(String file, int line, String column, String wrong, String right) {
+    /** More of them nobody reads: they mostly are one slip all over. */
+    private static final int MOST_TOLD = 20;
+
+    /** The first ones as texts, and how many more there are. */
+    public static List<String> told(List<CellError> errors) {
+        List<String> told = new ArrayList<>(
+                errors.stream().limit(MOST_TOLD).map(CellError::text).toList());
+        int more = errors.size() - MOST_TOLD;
+        if (more > 0) {
+            told.add("and " + more + " more");
+        }
+        return told;
+    }
+
     /** Splits what a value said when it refused a text: "what is wrong; what would be right". */
     static CellError said(String file, int line, String column, String message) {
         int at = message.lastIndexOf("; ");

@@ -10,6 +10,11 @@ import java.util.regex.Pattern;
 
 /** Text as lines of cells, and lines of cells as text (RFC 4180, with \n as line end). The one user of fastcsv. */
 final class CsvLines {
+    /** What a season's files never reach, by far (own defaults). */
+    static final int MOST_ROWS = 100_000;
+
+    static final int MOST_COLUMNS = 200;
+
     private static final Pattern STARTED = Pattern.compile("started in line (\\d+)");
 
     /** @param number of the line on which it begins, from 1: a cell in quotes may hold line ends */
@@ -23,6 +28,11 @@ final class CsvLines {
 
     /** Lines that are not blank. Quotes that do not close are an error, and nothing of that file can be trusted. */
     static List<Line> read(String file, String text, List<CellError> errors) {
+        if (NotText.is(text)) {
+            errors.add(new CellError(
+                    file, 0, "", "this is no CSV", "save the table as CSV, or as a workbook whose name ends in .xlsx"));
+            return List.of();
+        }
         List<Line> lines = new ArrayList<>();
         try (CsvReader<CsvRecord> reader = CsvReader.builder()
                 .fieldSeparator(Separator.of(text))
@@ -32,13 +42,29 @@ final class CsvLines {
                 .allowExtraCharsAfterClosingQuote(false)
                 .skipEmptyLines(true)
                 .ofCsvRecord(text)) {
-            reader.forEach(r -> lines.add(new Line((int) r.getStartingLineNumber(), r.getFields())));
+            for (CsvRecord r : reader) {
+                int line = (int) r.getStartingLineNumber();
+                if (lines.size() > MOST_ROWS || r.getFieldCount() > MOST_COLUMNS) {
+                    errors.add(tooMany(file, line));
+                    return List.of();
+                }
+                lines.add(new Line(line, r.getFields()));
+            }
         } catch (CsvParseException | java.io.IOException e) {
             errors.add(unreadable(file, lines, String.valueOf(e.getMessage())));
             return List.of();
         }
         lines.removeIf(Line::isBlank);
         return lines;
+    }
+
+    private static CellError tooMany(String file, int line) {
+        return new CellError(
+                file,
+                line,
+                "",
+                "this lies beyond " + MOST_ROWS + " rows or " + MOST_COLUMNS + " columns",
+                "keep only the rows and columns that are filled, or bring the file in parts");
     }
 
     private static CellError unreadable(String file, List<Line> before, String message) {

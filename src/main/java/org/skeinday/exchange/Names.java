@@ -8,9 +8,11 @@ import java.util.stream.Collectors;
 /** The ids behind the names of one kind of thing, and where each name stands. */
 final class Names {
     private static final int MOST_SAID = 12;
+    private static final int MOST_SUGGESTED = 100;
 
     private final String what;
     private final Map<String, Place> places = new TreeMap<>();
+    private int asked;
 
     /** @param line 0 for what the record has already */
     private record Place(String id, int line) {}
@@ -76,6 +78,9 @@ final class Names {
     String suggestion(String typed) {
         if (places.isEmpty()) {
             return "add it to its own file; so far there is none";
+        }
+        if (++asked > MOST_SUGGESTED) { // thousands of slips would each be compared with thousands of names
+            return oneOf();
         }
         return "did you mean '" + Nearest.to(typed, places.keySet()).orElseThrow() + "'? Known are " + known();
     }

@@ -2,7 +2,9 @@ package org.skeinday.exchange;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -63,8 +65,10 @@ public final class WindsFile {
         Sheet sheet = Sheet.read(file, text, normalised ? OF_NORMALISED : OF_MOTORS, errors);
         List<BreakTrial> trials = new ArrayList<>();
         List<Size> sizes = new ArrayList<>();
+        Map<String, Integer> broken = new HashMap<>();
         for (CsvLines.Line line : sheet.rows()) {
             Row row = new Row(sheet, line, errors);
+            refuseAfterBreak(row, broken);
             Size size = normalised ? null : size(row);
             Double turns = normalised
                     ? Numbers.decimal(row, NORMALISED, LEAST, 1_000_000)
@@ -102,6 +106,20 @@ public final class WindsFile {
                 size == null
                         ? new BreakTrial(motor, turns, stop, broke)
                         : BreakTrial.of(motor, turns, size.loop(), size.mass(), stop, broke));
+    }
+
+    /** A motor that broke is wound no more: of such rows one must be of another motor. */
+    private static void refuseAfterBreak(Row row, Map<String, Integer> broken) {
+        String motor = row.text("motor");
+        Integer before = motor.isEmpty() ? null : broken.get(motor);
+        if (before != null) {
+            row.error(
+                    "motor",
+                    "'" + motor + "' broke on line " + before + " and was wound again on line " + row.line(),
+                    "correct the tag or the word broke of one of the two lines, or put the break last");
+        } else if (!motor.isEmpty() && row.yes("broke")) {
+            broken.put(motor, row.line());
+        }
     }
 
     private static StopRule stop(Row row) {

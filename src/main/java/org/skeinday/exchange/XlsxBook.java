@@ -49,8 +49,6 @@ public final class XlsxBook {
     private static final long MOST_INFLATED = 64L * 1024 * 1024;
 
     private static final int MOST_PARTS = 500;
-    private static final int MOST_ROWS = 100_000;
-    private static final int MOST_COLUMNS = 200;
 
     /** @param texts by file name, as export writes them */
     public static byte[] write(Map<String, String> texts) {
@@ -170,9 +168,9 @@ public final class XlsxBook {
         List<List<String>> rows = new ArrayList<>();
         try (Stream<org.dhatim.fastexcel.reader.Row> stream = sheet.openStream()) {
             stream.forEach(row -> {
-                if (row.getRowNum() > MOST_ROWS || row.getCellCount() > MOST_COLUMNS) {
+                if (row.getRowNum() > CsvLines.MOST_ROWS || row.getCellCount() > CsvLines.MOST_COLUMNS) {
                     throw new TooMany("row " + row.getRowNum() + " of sheet '" + sheet.getName() + "' lies beyond "
-                            + MOST_ROWS + " rows or " + MOST_COLUMNS + " columns");
+                            + CsvLines.MOST_ROWS + " rows or " + CsvLines.MOST_COLUMNS + " columns");
                 }
                 while (rows.size() < row.getRowNum() - 1) {
                     rows.add(List.of());
@@ -189,6 +187,9 @@ public final class XlsxBook {
     }
 
     private static String text(Cell cell) {
+        if (cell.getType() == CellType.NUMBER && PlainDigits.areTooMany(cell.asNumber())) {
+            return String.valueOf(cell.getRawValue()); // its column says what a number is
+        }
         if (cell.getType() == CellType.NUMBER) {
             String format = cell.getDataFormatString();
             return format != null

@@ -22,6 +22,10 @@ final class Crawl {
     private static final Pattern FIELD =
             Pattern.compile("<(?:input|select|textarea)[^>]*name=\"([^\"]+)\"(?:[^>]*value=\"([^\"]*)\")?");
 
+    private static final Pattern CHOICE = Pattern.compile("(?s)<select[^>]*name=\"([^\"]+)\"[^>]*>(.*?)</select>");
+    private static final Pattern OPTION = Pattern.compile("<option value=\"([^\"]+)\"");
+    private static final Pattern CHOSEN = Pattern.compile("<option value=\"([^\"]*)\"[^>]*\\bselected\\b");
+
     /** Of pages that differ in an id only, so many are read. */
     private static final int ALIKE = 2;
 
@@ -66,12 +70,26 @@ final class Crawl {
                 String inside = page.body().substring(form.end(), end < 0 ? form.end() : end);
                 Map<String, String> fields = forms.computeIfAbsent(form.group(1), at -> new LinkedHashMap<>());
                 Matcher field = FIELD.matcher(inside);
+                choices(inside).forEach(fields::putIfAbsent);
                 while (field.find()) {
                     fields.putIfAbsent(field.group(1), field.group(2) == null ? "" : field.group(2));
                 }
             }
         }
         return forms;
+    }
+
+    /** What is chosen in each list, else the first that can be. */
+    private static Map<String, String> choices(String form) {
+        Map<String, String> choices = new LinkedHashMap<>();
+        Matcher list = CHOICE.matcher(form);
+        while (list.find()) {
+            Matcher chosen = CHOSEN.matcher(list.group(2));
+            Matcher first = OPTION.matcher(list.group(2));
+            String value = chosen.find() ? chosen.group(1) : "";
+            choices.put(list.group(1), value.isEmpty() && first.find() ? first.group(1) : value);
+        }
+        return choices;
     }
 
     /** Those that did not answer as they should. */

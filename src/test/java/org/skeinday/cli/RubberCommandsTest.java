@@ -233,6 +233,8 @@ class RubberCommandsTest {
                 "break-risk|normalised_turns,broke/40,|--at 40|line 2, column \"broke\": this is empty",
                 "break-risk|normalised_turns/40|--at 40|line 1, column \"broke\": this column is missing",
                 "break-risk|normalised_turns,broke,stop/40,yes,will|--at 40|line 2, column \"stop\": 'will'",
+                "break-risk|normalised_turns,broke,motor/38,yes,R1/39,no,R1|--at 9|line 3, column \"motor\": 'R1' broke on"
+                        + " line 2 and was wound again on line 3",
                 "break-risk|loop_in,mass_g,motor_turns,broke/18,0,2300,no|--at 9|line 2, column \"mass\": '0 g' is out",
                 "break-risk|loop,mass_g,motor_turns,broke/18,2,2300,no|--at 9|line 2, column \"loop\": '18' has no unit",
                 "break-risk|loop_in,mass_g,motor_turns,broke/18,2,-3,no|--at 9|line 2, column \"motor turns\": '-3'",

@@ -1,6 +1,7 @@
 package org.skeinday.device.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.function.Supplier;
 import org.skeinday.platform.http.Refusal;
@@ -28,7 +29,17 @@ final class DeviceActs {
      * @param person who says so, empty for nobody in particular
      */
     void submit(String kind, String device, String person, ObjectNode content) {
-        Act act = new Act(newId.get(), kind, device, person, clock.instant(), content);
+        submit(newId.get(), kind, device, person, content);
+    }
+
+    /** The same under the number that the form came with, so that pressing twice counts once. */
+    void submit(Context form, String kind, String device, String person, ObjectNode content) {
+        String id = form.formParam("act");
+        submit(id != null && id.matches("[0-9a-f]{32}") ? id : newId.get(), kind, device, person, content);
+    }
+
+    private void submit(String id, String kind, String device, String person, ObjectNode content) {
+        Act act = new Act(id, kind, device, person, clock.instant(), content);
         Answer answer = acts.submit(act);
         if (answer instanceof Answer.Unknown unknown) {
             throw Refusal.notFound(unknown.reason());
@@ -37,7 +48,7 @@ final class DeviceActs {
             throw new Refusal(409, refused.reason());
         }
         if (!(answer instanceof Answer.Saved)) {
-            throw new Refusal(503, "Not known yet whether this was saved: try again.");
+            throw new Refusal(503, "The record has not answered yet. Press again: it counts once.");
         }
     }
 }

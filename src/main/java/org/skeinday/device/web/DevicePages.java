@@ -106,7 +106,11 @@ public final class DevicePages {
     private void lend(Context context, boolean lent) {
         refuseElsewhere(context);
         acts.submit(
-                "laptop.lend", Caller.LAPTOP, "", Json.MAPPER.createObjectNode().put("lent", lent));
+                context,
+                "laptop.lend",
+                Caller.LAPTOP,
+                "",
+                Json.MAPPER.createObjectNode().put("lent", lent));
         door.endStreams().accept(Caller.LAPTOP); // its rights are others now
         context.header("HX-Redirect", "/devices");
         context.status(204);
@@ -138,6 +142,7 @@ public final class DevicePages {
         refuseAboveOwn(context, context.pathParam("id"));
         ObjectNode content = Json.MAPPER.createObjectNode().put("device", context.pathParam("id"));
         acts.submit(
+                context,
                 "device.end",
                 Access.callerOf(context).device(),
                 Access.callerOf(context).person(),

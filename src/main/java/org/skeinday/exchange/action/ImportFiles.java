@@ -27,6 +27,8 @@ public final class ImportFiles {
      */
     public record Files(Map<String, String> files, String zone, long shiftMinutes) {}
 
+    private static final int MOST_NAMED = 200;
+
     private ImportFiles() {}
 
     /** @param people the names known now, by person id */
@@ -49,14 +51,13 @@ public final class ImportFiles {
         DayFiles.Read read = check(tx, files, people, context::newId);
         if (!read.errors().isEmpty()) {
             Map<String, String> wrong = new LinkedHashMap<>();
-            read.errors()
+            read.errors().stream()
+                    .limit(MOST_NAMED)
                     .forEach(error -> wrong.merge(
                             error.file() + ":" + error.line() + ":" + error.column(),
                             error.text(),
                             (a, b) -> a + "\n" + b));
-            String all = String.join(
-                    "\n", read.errors().stream().map(CellError::text).toList());
-            return new Decision.Refused(all, wrong);
+            return new Decision.Refused(String.join("\n", CellError.told(read.errors())), wrong);
         }
         List<Fact> facts = read.facts().stream()
                 .map(named -> Fact.of(named.kind(), named.body()))

@@ -3,7 +3,11 @@ package org.skeinday.platform.http;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
 import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.Acts;
 import org.skeinday.platform.record.Answer;
@@ -29,6 +33,25 @@ public final class FormActs {
      * @throws Refusal 400 when that field is missing or no id
      */
     public Answer submit(Context context, String kind, Object content) {
+        return submit(context, kind, content, acts::submit);
+    }
+
+    /** The same for a page that waits no longer than this, and asks {@link #told} from then on. */
+    public Answer submit(Context context, String kind, Object content, Duration within) {
+        return submit(context, kind, content, act -> acts.submit(act, within));
+    }
+
+    /** What became of the act with this number; empty when nothing of it is in the record, nor on its way there. */
+    public Optional<Answer> told(String act) {
+        return acts.told(act);
+    }
+
+    /** The same of the act that this form is. */
+    public Optional<Answer> told(Context context) {
+        return told(String.valueOf(context.formParam("act")));
+    }
+
+    private Answer submit(Context context, String kind, Object content, Function<Act, Answer> submitting) {
         String id = context.formParam("act");
         if (id == null || !id.matches("[0-9a-f]{32}")) {
             throw Refusal.malformed(
@@ -36,10 +59,17 @@ public final class FormActs {
         }
         Caller caller = Access.callerOf(context);
         JsonNode told = Json.MAPPER.valueToTree(content);
+        Act act = new Act(id, kind, caller.device(), caller.person(), clock.instant(), told);
         return PlainText.whyNot(told)
                 .<Answer>map(why -> new Answer.Refused(why, Map.of()))
-                .orElseGet(
-                        () -> acts.submit(new Act(id, kind, caller.device(), caller.person(), clock.instant(), told)));
+                .orElseGet(() -> submitting.apply(context.isMultipart() ? act : act.sentAs(request(context))));
+    }
+
+    /** All that was typed and where it was sent; of files that came with it the content is all there is. */
+    private static String request(Context context) {
+        Map<String, Object> fields = new TreeMap<>(context.formParamMap());
+        fields.remove("act");
+        return context.path() + "\n" + Json.MAPPER.valueToTree(fields);
     }
 
     /**

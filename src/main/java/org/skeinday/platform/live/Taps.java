@@ -140,7 +140,7 @@ final class Taps {
     private static String waitFor(Answer answer) {
         return answer instanceof Answer.DiskFull full
                 ? full.reason()
-                : answer instanceof Answer.NotYet notYet ? notYet.reason() : "not known yet";
+                : answer instanceof Answer.NotYet notYet ? notYet.reason() : "It still waits to be written.";
     }
 
     private static ObjectNode said(String id, String state) {

@@ -16,7 +16,7 @@ public sealed interface Answer {
     /** This id was used before for something else, or what the form was about has changed since: which, in words. */
     record Conflict(String reason) implements Answer {}
 
-    /** Not decided or not known yet (busy, behind, stopping): repeat with the same id. */
+    /** Not decided yet (busy, behind, stopping): repeat with the same id, or ask what became of it. @param reason a sentence */
     record NotYet(String reason) implements Answer {}
 
     /** The disk takes no more: nothing was recorded. */

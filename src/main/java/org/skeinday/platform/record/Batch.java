@@ -21,6 +21,7 @@ final class Batch {
 
     private final Record record;
     private final Deciding deciding;
+    private final Progress progress;
 
     /** What became of a batch. */
     record Outcome(Map<Writer.Pending, Answer> answers, Set<String> topics, long n) {}
@@ -43,12 +44,21 @@ final class Batch {
         }
     }
 
-    Batch(Record record, Deciding deciding) {
+    Batch(Record record, Deciding deciding, Progress progress) {
         this.record = record;
         this.deciding = deciding;
+        this.progress = progress;
     }
 
     Outcome write(List<Writer.Pending> batch) {
+        try {
+            return written(batch);
+        } finally {
+            progress.idle();
+        }
+    }
+
+    private Outcome written(List<Writer.Pending> batch) {
         WritingTx writing = record.database().writing();
         var step = new Step(record.journal().n(), record.journal().head());
         for (Writer.Pending pending : batch) {
@@ -58,6 +68,7 @@ final class Batch {
             writing.rollback();
         } else {
             Ledger.standAt(writing.tx(), step.n, step.head);
+            progress.saving();
             keepNames(writing, step);
             boolean first = record.journal().n() == 0;
             append(writing, step);
@@ -114,6 +125,7 @@ final class Batch {
 
     private @Nullable Answer decideAndApply(WritingTx writing, Act act, String sum, Step step) {
         try {
+            progress.looking();
             long now = deciding.nowMs();
             Decision decision = deciding.decide(writing.tx(), act, now);
             if (decision instanceof Decision.Refused refused) {
@@ -127,7 +139,8 @@ final class Batch {
             }
             var decided = (Decision.Decided) decision;
             var line = JournalLine.made(step.n + 1, now, act, sum, decided.facts(), step.head);
-            record.projection().apply(writing.tx(), line);
+            int all = decided.facts().size();
+            record.projection().apply(writing.tx(), line, done -> progress.writing(done, all));
             step.take(line, decided);
             return null;
         } catch (DatabaseTrouble e) {

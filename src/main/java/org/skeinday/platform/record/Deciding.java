@@ -26,8 +26,9 @@ final class Deciding {
         return clock.millis();
     }
 
+    /** Of what was sent, never of what the server added: a moment would make a repeat another act. */
     static String sum(Act act) {
-        return Sha.hex(act.kind() + "\n" + act.content());
+        return Sha.hex(act.kind() + "\n" + (act.sent() == null ? act.content().toString() : act.sent()));
     }
 
     private static String why(Exception e) {

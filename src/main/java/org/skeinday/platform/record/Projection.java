@@ -3,12 +3,15 @@ package org.skeinday.platform.record;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import org.skeinday.platform.db.Ledger;
 import org.skeinday.platform.db.Tx;
 
 /** Puts journal lines into tables: the one way, living and replaying. */
 public final class Projection {
+    private static final int TELL_EACH = 256;
+
     private final Map<String, FactKind> kinds;
 
     public Projection(List<FactKind> kinds) {
@@ -27,12 +30,21 @@ public final class Projection {
 
     /** Whoever commits says with {@link Ledger#standAt} how far it has come. */
     void apply(Tx tx, JournalLine line) {
+        apply(tx, line, done -> {});
+    }
+
+    /** @param applied hears after every few hundred facts how many are applied */
+    void apply(Tx tx, JournalLine line, IntConsumer applied) {
+        int done = 0;
         for (JournalLine.FactLine fact : line.facts()) {
             FactKind kind = kinds.get(fact.kind());
             if (kind == null || fact.v() > kind.newest()) {
                 throw new Newer(line.n(), "its fact " + fact.kind() + " in form " + fact.v() + " is not known here");
             }
             kind.apply().apply(tx, fact.v(), fact.body());
+            if (++done % TELL_EACH == 0) {
+                applied.accept(done);
+            }
         }
         Ledger.note(tx, line.act(), line.sum(), line.n());
     }

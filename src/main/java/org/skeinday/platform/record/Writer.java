@@ -2,9 +2,11 @@ package org.skeinday.platform.record;
 
 import java.io.IOException;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
@@ -13,7 +15,9 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import org.skeinday.platform.db.DatabaseTrouble;
+import org.skeinday.platform.db.Ledger;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -33,12 +37,17 @@ public final class Writer implements Acts, AutoCloseable {
     private final BiConsumer<Set<String>, Long> publish;
     private final BlockingQueue<Pending> waiting = new LinkedBlockingQueue<>(4096);
     private final Thread thread;
+    private final LeftBehind left = new LeftBehind();
+    private final Progress progress = new Progress();
     private volatile boolean stopping;
     private volatile boolean behind;
     private volatile String trouble = "";
 
     /** An act and whoever waits for its answer. */
     record Pending(Act act, CompletableFuture<Answer> answer) {}
+
+    private static final Duration EACH_SECOND = Duration.ofSeconds(1);
+    private static final String BUSY = "Skeinday is busy or stopping. Send this again: it counts once.";
 
     /** Wakes the thread to see that it shall end; never written. */
     private static final Pending WAKE = new Pending(
@@ -52,7 +61,7 @@ public final class Writer implements Acts, AutoCloseable {
             WriterSettings settings,
             BiConsumer<Set<String>, Long> publish) {
         this.record = record;
-        this.batches = new Batch(record, new Deciding(kinds, clock));
+        this.batches = new Batch(record, new Deciding(kinds, clock), progress);
         this.settings = settings;
         this.publish = publish;
         this.thread = new Thread(this::run, "writer");
@@ -61,17 +70,55 @@ public final class Writer implements Acts, AutoCloseable {
 
     @Override
     public Answer submit(Act act) {
+        return submit(act, Duration.ofMillis(settings.answerWithinMs()));
+    }
+
+    @Override
+    public Answer submit(Act act, Duration within) {
         var pending = new Pending(act, new CompletableFuture<>());
         if (stopping || !waiting.offer(pending)) {
-            return new Answer.NotYet("Skeinday is busy or stopping; this is sent again by itself");
+            return new Answer.NotYet(BUSY);
         }
+        Answer answer = answerOf(pending, within);
+        if (!pending.answer().isDone()) {
+            left.keep(act.id(), pending.answer());
+        }
+        return answer;
+    }
+
+    @Override
+    public Answer await(Act act, Consumer<String> hears) {
+        var pending = new Pending(act, new CompletableFuture<>());
+        if (stopping || !waiting.offer(pending)) {
+            return new Answer.NotYet(BUSY);
+        }
+        Answer answer = answerOf(pending, EACH_SECOND);
+        while (!pending.answer().isDone() && !Thread.currentThread().isInterrupted()) {
+            hears.accept(progress.words());
+            answer = answerOf(pending, EACH_SECOND);
+        }
+        return pending.answer().getNow(answer);
+    }
+
+    @Override
+    public Optional<Answer> told(String act) {
+        Optional<Answer> known = left.find(act)
+                .map(found -> found.getNow(new Answer.NotYet(progress.words())))
+                .filter(answer -> !(answer instanceof Answer.NotYet) || !left.isDone(act));
+        return known.isPresent()
+                ? known
+                : record.read(tx -> Ledger.known(tx, act)).map(line -> new Answer.Saved(line.n(), act));
+    }
+
+    private Answer answerOf(Pending pending, Duration within) {
         try {
-            return pending.answer().get(settings.answerWithinMs(), TimeUnit.MILLISECONDS);
+            return pending.answer().get(within.toMillis(), TimeUnit.MILLISECONDS);
         } catch (TimeoutException e) {
-            return new Answer.NotYet("not known yet; the same entry may be sent again");
+            return new Answer.NotYet(
+                    ("It still waits to be written. " + progress.words()).strip() + " Send it again: it counts once.");
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return new Answer.NotYet("stopped while waiting; the same entry may be sent again");
+            return new Answer.NotYet("Skeinday stopped while this waited. Send it again: it counts once.");
         } catch (ExecutionException e) {
             throw new IllegalStateException("The writer always answers", e);
         }
@@ -128,7 +175,7 @@ public final class Writer implements Acts, AutoCloseable {
 
     private void write(List<Pending> batch) {
         if (behind) {
-            answerAll(batch, new Answer.NotYet("the record is being opened again; this is sent again by itself"));
+            answerAll(batch, new Answer.NotYet("The record is being opened again. Send this again: it counts once."));
             return;
         }
         if (tooFull()) {
@@ -149,11 +196,11 @@ public final class Writer implements Acts, AutoCloseable {
             LOG.error("The record must be opened again", e);
             behind = true;
             trouble = AGAIN;
-            answerAll(batch, new Answer.NotYet("not known yet; this is sent again by itself"));
+            answerAll(batch, new Answer.NotYet("The record is being opened again. Send this again: it counts once."));
         } catch (RuntimeException | Error e) { // out of memory too: the thread must outlive what one batch has met
             behind = true;
             trouble = AGAIN;
-            answerAll(batch, new Answer.NotYet("not known yet; this is sent again by itself"));
+            answerAll(batch, new Answer.NotYet("The record is being opened again. Send this again: it counts once."));
             LOG.error("The writer met a fault of the program", e);
         }
     }
@@ -193,6 +240,9 @@ public final class Writer implements Acts, AutoCloseable {
         waiting.offer(WAKE); // a full queue wakes it as well
         try {
             thread.join(5_000);
+            while (thread.isAlive() && !progress.words().isEmpty()) { // a large act is written whole
+                thread.join(1_000);
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -3,7 +3,7 @@ package org.skeinday.platform.record;
 /**
  * How the writer waits.
  *
- * @param answerWithinMs how long a caller waits before "not known yet"
+ * @param answerWithinMs how long a caller waits before it is told to ask again
  * @param reopenEveryMs between two tries to open the record again
  * @param keepFreeBytes with less free on the disk nothing more is taken
  */

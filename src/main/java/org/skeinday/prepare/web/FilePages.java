@@ -4,9 +4,11 @@ import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
@@ -17,10 +19,17 @@ import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Answer;
 
 /** A team's spreadsheets in, looked through first and taken whole. */
 public final class FilePages {
     private final Desk desk;
+
+    /** Then the page says how far it has come, and asks again. */
+    private static final Duration PATIENCE = Duration.ofSeconds(2);
+
+    private static final String TAKEN = "All of it is in the record now.";
+    private static final String GOES_ON = "Every page can be read meanwhile; what is entered waits until this is done.";
 
     public FilePages(Desk desk) {
         this.desk = desk;
@@ -37,6 +46,7 @@ public final class FilePages {
                                 "prepare/import.jte",
                                 new ImportView("", List.of(), List.of(), List.copyOf(DayFiles.known()))));
         routes.post("/import/look", Role.COACH, Routes.IMPORT_BODY, this::look);
+        routes.get("/import/told", Role.COACH, this::told);
         routes.post("/import/take", Role.COACH, Routes.IMPORT_BODY, this::take);
     }
 
@@ -80,20 +90,61 @@ public final class FilePages {
     private void take(Context ctx) throws IOException {
         ImportFiles.Files files = files(ctx);
         DayFiles.Read read = looked(files);
-        if (!read.errors().isEmpty()) {
+        boolean repeated = desk.forms().told(ctx).isPresent(); // then the record has these rows by this very act
+        if (!repeated && !read.errors().isEmpty()) {
             ctx.status(422);
             show(ctx, read, "Nothing was taken.");
             return;
         }
-        String words = FormActs.words(ctx, desk.forms().submit(ctx, "exchange.import", files));
-        show(ctx, read, words.isEmpty() ? "All of it is in the record now." : "Nothing was taken. " + words);
+        Answer answer = desk.forms().submit(ctx, "exchange.import", files, PATIENCE);
+        if (answer instanceof Answer.NotYet notYet) {
+            underWay(ctx, String.valueOf(ctx.formParam("act")), notYet.reason());
+            return;
+        }
+        String words = FormActs.words(ctx, answer);
+        List<String> rows = rows(read);
+        show(ctx, words.isEmpty() ? new ImportView(TAKEN, rows, List.of(), List.of()) : refused(words));
+    }
+
+    /** What became of files whose page did not wait. */
+    private void told(Context ctx) {
+        String act = String.valueOf(ctx.queryParam("act"));
+        Optional<Answer> told = desk.forms().told(act);
+        if (told.isPresent() && told.get() instanceof Answer.NotYet notYet) {
+            underWay(ctx, act, notYet.reason());
+        } else if (told.isPresent() && told.get() instanceof Answer.Saved) {
+            show(ctx, new ImportView(TAKEN, List.of(), List.of(), List.of()));
+        } else {
+            show(ctx, refused(told.map(FilePages::reason).orElse("Take them in once more.")));
+        }
+    }
+
+    private static String reason(Answer answer) {
+        return answer instanceof Answer.Refused refused
+                ? refused.reason()
+                : answer instanceof Answer.DiskFull full ? full.reason() : "Take them in once more.";
+    }
+
+    private static ImportView refused(String why) {
+        return new ImportView("Nothing was taken.", List.of(), why.lines().toList(), List.of());
+    }
+
+    private void underWay(Context ctx, String act, String words) {
+        show(ctx, new ImportView("Taking them in", List.of(words, GOES_ON), List.of(), List.of(), act));
+    }
+
+    private void show(Context ctx, ImportView view) {
+        desk.page().fragment(ctx, "prepare/_import.jte", view);
+    }
+
+    private static List<String> rows(DayFiles.Read read) {
+        return read.rows().entrySet().stream()
+                .map(e -> e.getKey() + ": " + e.getValue() + (e.getValue() == 1 ? " row" : " rows"))
+                .toList();
     }
 
     private void show(Context ctx, DayFiles.Read read, String words) {
-        List<String> rows = read.rows().entrySet().stream()
-                .map(e -> e.getKey() + ": " + e.getValue() + (e.getValue() == 1 ? " row" : " rows"))
-                .toList();
-        desk.page().fragment(ctx, "prepare/_import.jte", new ImportView(words, rows, errors(ctx, read), List.of()));
+        show(ctx, new ImportView(words, rows(read), errors(ctx, read), List.of()));
     }
 
     /** Of one workbook or bundle alone they name it and its sheet. */
@@ -101,9 +152,8 @@ public final class FilePages {
         List<String> names =
                 ctx.uploadedFiles("files").stream().map(UploadedFile::filename).toList();
         boolean one = names.size() == 1 && Unpacked.isOne(names.get(0));
-        return read.errors().stream()
+        return CellError.told(read.errors().stream()
                 .map(e -> one ? e.inside(names.get(0)) : e)
-                .map(CellError::text)
-                .toList();
+                .toList());
     }
 }

@@ -131,7 +131,8 @@ public final class HistoryPages {
         PlainSheet sheet = sheet(ctx);
         TakeHistory.History history = typed(ctx, sheet);
         ColumnMapping.Taken looked = checked(history);
-        if (!looked.errors().isEmpty()) {
+        boolean repeated = desk.forms().told(ctx).isPresent(); // then the record has these rows by this very act
+        if (!repeated && !looked.errors().isEmpty()) {
             ctx.status(422);
             show(ctx, history, sheet, "Nothing was taken.", false);
             return;

@@ -1,0 +1,55 @@
+package org.skeinday.access;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.skeinday.Visitor;
+
+/** What each form is filled in with so that it is taken: what its page offers, and what a person would type. */
+final class Bodies {
+    /** Typed by a person; fields that the pages fill in are read from them. */
+    private static final Map<String, Map<String, String>> TYPED = Map.ofEntries(
+            Map.entry("/practice", Map.of("crank-turns", "150", "time", "1:05", "valid", "yes")),
+            Map.entry("/attempt/announce", Map.of("announced", "1:02")),
+            Map.entry("/attempt/gate", Map.of("adult", "Mrs Grebe", "passed", "checked by word of mouth")),
+            Map.entry("/winding/gate", Map.of("adult", "Mrs Grebe", "reason", "checked by word of mouth")),
+            Map.entry("/checks/gate", Map.of("adult", "Mrs Grebe", "passed", "checked by word of mouth")),
+            Map.entry("/bench/waits", Map.of("name", "soak", "least", "5", "wished", "10", "longest", "")),
+            Map.entry("/hall/air", Map.of("celsius", "18", "humidity", "50", "hall", "Marsh hall")),
+            Map.entry("/hall/describe", Map.of("hall", "Marsh hall", "ceiling", "9 m")),
+            Map.entry("/hall/measure", Map.of("hall", "Marsh hall", "lane", "A", "length", "9 m", "past", "4 m")),
+            Map.entry("/evening/change", Map.of("change", "Rest the motors longer", "words", "Rest the motors longer")),
+            Map.entry("/winding/aim", Map.of("launch", "1.2", "ceiling", "3", "unit", "mN·m")),
+            Map.entry("/prepare/{kind}/save", Map.of("tag", "Z9", "loop", "18 in", "mass", "1.6 g", "direction", "cw")),
+            Map.entry("/units", Map.of("units", "inch")),
+            Map.entry("/light", Map.of("light", "dark")),
+            Map.entry("/laptop/lend", Map.of()),
+            Map.entry("/attempt/give-up", Map.of("reason", "the frame broke", "again", "yes")));
+
+    private final House house;
+    private final Visitor laptop;
+    private final Map<String, Map<String, String>> offered = new HashMap<>();
+
+    Bodies(House house) throws Exception {
+        this.house = house;
+        this.laptop = house.laptop;
+        offered.putAll(Crawl.of(house, laptop).forms());
+    }
+
+    /** Where this route is posted to, with ids that are there. */
+    String path(String route) {
+        return house.rights().stream()
+                .filter(right -> right.method().equals("POST") && right.path().equals(route))
+                .findFirst()
+                .map(house::filled)
+                .orElseThrow(() -> new AssertionError("The table names " + route + ", which is not served"));
+    }
+
+    /** Those that pages offer, and what a person types. @param route as the table of routes has it */
+    Map<String, String> of(String route) {
+        Map<String, String> fields = new LinkedHashMap<>(offered.getOrDefault(path(route), Map.of()));
+        fields.putAll(TYPED.getOrDefault(route, Map.of()));
+        fields.put("act", laptop.newId());
+        return fields;
+    }
+}

@@ -1,0 +1,116 @@
+package org.skeinday.access;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every form of the table of routes is posted twice as it is, as a tablet does whose answer was lost. */
+@Timeout(240)
+class RepeatWebTest {
+    /**
+     * Stop the program; make a new PIN, which is shown once; give the right to repeat it away; taps have numbers of their
+     * own.
+     */
+    private static final Set<String> LEFT_OUT =
+            Set.of("/laptop/stop", "/laptop/pin", "/laptop/lend", "/taps", "/taps/file");
+
+    @TempDir
+    Path root;
+
+    private final List<String> wrong = new ArrayList<>();
+    private int taken;
+
+    @Test
+    void a_form_that_is_sent_twice_is_answered_alike_and_counts_once() throws Exception {
+        try (var house = new House(root.resolve("day"))) {
+            var bodies = new Bodies(house);
+            for (String path : forms()) {
+                twice(house, path, bodies);
+            }
+        }
+        System.out.println("Forms that were taken: " + taken);
+        assertEquals(List.of(), wrong);
+        assertTrue(taken >= 10, "only " + taken + " forms were taken at all: the test says little");
+    }
+
+    /** A flight of practice is noted with the moment at which it comes, which a repeat does not share. */
+    @Test
+    void a_flight_of_practice_that_is_sent_twice_is_one_flight() throws Exception {
+        try (var house = new House(root.resolve("day"))) {
+            house.laptop.form("/practice/begin", Map.of());
+            Map<String, String> flight = new LinkedHashMap<>(new Bodies(house).of("/practice"));
+            String before = house.head();
+            HttpResponse<String> first = house.laptop.form("/practice", flight);
+            assertEquals(200, first.statusCode(), first.body());
+            assertNotEquals(before, house.head());
+            String once = house.head();
+            Thread.sleep(1_100); // the flight's moment is in whole seconds
+            HttpResponse<String> second = house.laptop.form("/practice", flight);
+            assertEquals(200, second.statusCode(), second.body());
+            assertEquals(once, house.head());
+        }
+    }
+
+    private void twice(House house, String path, Bodies bodies) throws Exception {
+        Map<String, String> fields = bodies.of(path);
+        String before = house.head();
+        HttpResponse<String> first = house.laptop.form(bodies.path(path), fields);
+        String once = house.head();
+        HttpResponse<String> second = house.laptop.form(bodies.path(path), fields);
+        if (!once.equals(before)) {
+            taken++;
+        }
+        if (first.statusCode() >= 500 || first.statusCode() != second.statusCode() && !once.equals(before)) {
+            wrong.add(path + " " + fields + ": " + first.statusCode() + ", then " + second.statusCode() + " "
+                    + second.body().replaceAll("(?s).*<main", ""));
+        }
+        if (!once.equals(house.head())) {
+            wrong.add(path + " " + fields + ": counted twice");
+        }
+    }
+
+    private static List<String> forms() throws IOException {
+        try (var table = RepeatWebTest.class.getResourceAsStream("/access/routes.csv")) {
+            return new String(table.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> line.startsWith("POST,"))
+                    .map(line -> line.split(",")[1])
+                    .filter(path ->
+                            !LEFT_OUT.contains(path) && !path.startsWith("/import") && !path.startsWith("/join"))
+                    .toList();
+        }
+    }
+
+    /** Files have their own way in: the answer of a repeat is the one of the first. */
+    @Test
+    void files_that_are_sent_twice_are_taken_once_and_said_to_be() throws Exception {
+        try (var house = new House(root.resolve("day"))) {
+            byte[] csv = "batch,K\nNew lot,42\n".getBytes(StandardCharsets.UTF_8);
+            String act = house.laptop.newId();
+            var first = house.laptop.upload("/import/take", "batches.csv", csv, Map.of("act", act));
+            assertTrue(first.body().contains("All of it is in the record now"), first.body());
+            String once = house.head();
+            var second = house.laptop.upload("/import/take", "batches.csv", csv, Map.of("act", act));
+            assertEquals(first.body(), second.body());
+            assertEquals(once, house.head());
+            String told = house.laptop.get("/import/told?act=" + act).body();
+            assertTrue(told.contains("All of it is in the record now"), told);
+            String none =
+                    house.laptop.get("/import/told?act=" + house.laptop.newId()).body();
+            assertTrue(none.contains("Nothing was taken"), none);
+        }
+    }
+}
