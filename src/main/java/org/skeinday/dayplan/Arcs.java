@@ -36,10 +36,11 @@ final class Arcs {
     private void ofLags() {
         for (Lag lag : problem.lags()) {
             if (lag.isHard() && lag.min() != null) {
-                arcs.add(new Arc(lag.from(), lag.to(), lag.min(), "follows " + lag.from()));
+                arcs.add(new Arc(lag.from(), lag.to(), lag.min(), StartReason.FOLLOWS, "follows " + lag.from()));
             }
             if (lag.isHard() && lag.max() != null) {
-                arcs.add(new Arc(lag.to(), lag.from(), -lag.max(), "must not run ahead of " + lag.to()));
+                arcs.add(new Arc(
+                        lag.to(), lag.from(), -lag.max(), StartReason.RUNS_AHEAD, "must not run ahead of " + lag.to()));
             }
         }
     }
@@ -81,7 +82,7 @@ final class Arcs {
     private void handOn(String last, Task next, long rest, String what) {
         if (!last.isEmpty()) {
             long length = Objects.requireNonNull(tasks.get(last)).duration() + rest;
-            arcs.add(new Arc(last, next.id(), length, "waits for " + what + ", held by " + last));
+            arcs.add(new Arc(last, next.id(), length, StartReason.HELD, "waits for " + what + ", held by " + last));
         }
     }
 

@@ -11,9 +11,10 @@ import org.jspecify.annotations.Nullable;
  * Why a task starts when it does, one wait after the other back to where nothing waits.
  *
  * @param task that waits
+ * @param on the task that it waits for, empty where it waits for none
  * @param because in words, for example {@code waits for lane, held by a-1 fly}
  */
-public record HoldUp(String task, String because) {
+public record HoldUp(String task, StartReason why, String on, String because) {
     /** @return the waits of {@code task}, its own first; empty when it could start earlier without harm */
     public static List<HoldUp> of(PlanProblem problem, DayPlan plan, String task) {
         List<Arc> arcs = Arcs.of(problem, plan);
@@ -31,7 +32,7 @@ public record HoldUp(String task, String because) {
             if (arc == null) {
                 return found;
             }
-            found.add(new HoldUp(now, arc.why()));
+            found.add(new HoldUp(now, arc.why(), arc.from(), arc.words()));
             now = arc.from();
         }
         return found;
@@ -39,9 +40,9 @@ public record HoldUp(String task, String because) {
 
     private static void ground(@Nullable Task held, List<HoldUp> found) {
         if (held != null && held.isFixed()) {
-            found.add(new HoldUp(held.id(), "is fixed at " + held.fixedStart()));
+            found.add(new HoldUp(held.id(), StartReason.FIXED, "", "is fixed at " + held.fixedStart()));
         } else if (held != null && held.earliest() != null) {
-            found.add(new HoldUp(held.id(), "must not start before " + held.earliest()));
+            found.add(new HoldUp(held.id(), StartReason.NOT_BEFORE, "", "must not start before " + held.earliest()));
         }
     }
 

@@ -42,11 +42,21 @@ public record Supposed(
      */
     public record Change(What what, String which, int minutes) {
         public static final Change NONE = new Change(What.NOTHING, "", 0);
+        public static final int MOST_MINUTES = 600;
 
         public Change {
-            if (Math.abs(minutes) > 600) {
+            if (Math.abs(minutes) > MOST_MINUTES) {
                 throw new IllegalArgumentException("A change must be -600 to 600 minutes, but was " + minutes);
             }
+        }
+
+        /** Whether it is about the same thing, by however many minutes. */
+        public boolean isOfTheSame(Change other) {
+            return what == other.what && which.equals(other.which);
+        }
+
+        public Change by(int minutes) {
+            return new Change(what, which, minutes);
         }
     }
 

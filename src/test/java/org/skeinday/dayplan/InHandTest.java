@@ -55,16 +55,16 @@ class InHandTest {
     @Test
     void what_holds_us_up_is_told_back_to_where_nothing_waits() {
         assertEquals(
-                List.of(new HoldUp("b fly", "waits for lane, held by a fly"), new HoldUp("a fly", "follows a wind")),
+                List.of(new HoldUp("b fly", StartReason.HELD, "a fly", "waits for lane, held by a fly"), new HoldUp("a fly", StartReason.FOLLOWS, "a wind", "follows a wind")),
                 HoldUp.ofTheTightest(PROBLEM, PLAN));
         PlanProblem late = PROBLEM.withTasks(PROBLEM.tasks().stream()
                 .map(task -> task.id().equals("a wind") ? task.fixedAt(0L) : task)
                 .toList());
         assertEquals(
-                new HoldUp("a wind", "is fixed at 0"),
+                new HoldUp("a wind", StartReason.FIXED, "", "is fixed at 0"),
                 HoldUp.of(late, PLAN, "b fly").get(2));
         assertEquals(
-                List.of(new HoldUp("b fly", "must not start before 2")),
+                List.of(new HoldUp("b fly", StartReason.NOT_BEFORE, "", "must not start before 2")),
                 HoldUp.of(
                         PROBLEM,
                         DayPlan.ofStarts(Map.of("a wind", 8L, "a fly", 12L, "b fly", 2L, "tidy", 0L)),

@@ -8,6 +8,7 @@ import org.skeinday.attempt.Part;
 import org.skeinday.dayplan.AttemptAhead;
 import org.skeinday.dayplan.Person;
 import org.skeinday.dayplan.Setback;
+import org.skeinday.dayplan.Supposed;
 
 /** What may be tried on the day, what may be told of it, and what was told and is not over. */
 final class DayChoices {
@@ -22,38 +23,76 @@ final class DayChoices {
         this.words = words;
     }
 
+    /**
+     * Something that may be tried.
+     *
+     * @param byMinutes whether the words go on with a number of minutes
+     */
+    record Possible(Supposed.Change change, String words, boolean byMinutes) {
+        /** What a form sends for it; it is looked up again, never cut apart. */
+        String key() {
+            return change.what() + " " + change.which();
+        }
+    }
+
+    /** Something that may be told. @param who a person's id, or an entry's */
+    record Tellable(String kind, String who, String words) {
+        String key() {
+            return kind + " " + who;
+        }
+    }
+
     /** What a change may be tried on. */
-    List<DayView.Choice> toTry() {
-        List<DayView.Choice> choices = new ArrayList<>();
+    List<Possible> toTry() {
+        List<Possible> choices = new ArrayList<>();
         TreeSet<String> entries = new TreeSet<>();
         TreeSet<String> motors = new TreeSet<>();
         for (AttemptAhead attempt : day.day().attempts()) {
             entries.add(attempt.entry());
             motors.addAll(attempt.motors().keySet());
         }
-        entries.forEach(e -> choices.add(new DayView.Choice("WINDOW_MOVES " + e, "the window of " + e + " moves by")));
+        entries.forEach(e -> choices.add(possible(Supposed.What.WINDOW_MOVES, e, "the window of " + e + " moves by")));
         for (Part part : Part.values()) {
-            choices.add(new DayView.Choice("PART_LONGER " + part.word(), part.word() + " takes longer each time, by"));
+            choices.add(
+                    possible(Supposed.What.PART_LONGER, part.word(), part.word() + " takes longer each time, by"));
         }
         for (Person person : day.day().setting().crew()) {
             if (!person.id().equals(SetbacksNow.VENUE)) {
-                choices.add(new DayView.Choice("PERSON_AWAY " + person.id(), words.name(person.id()) + " is away"));
+                choices.add(
+                        possible(Supposed.What.PERSON_AWAY, person.id(), words.name(person.id()) + " is away"));
             }
         }
-        motors.forEach(m -> choices.add(new DayView.Choice("MOTOR_OUT " + m, "motor " + m + " is out")));
-        day.day().ids().forEach(id -> choices.add(new DayView.Choice("ATTEMPT_OUT " + id, id + " is left out")));
+        motors.forEach(m -> choices.add(possible(Supposed.What.MOTOR_OUT, m, "motor " + m + " is out")));
+        day.day().ids().forEach(id -> choices.add(possible(Supposed.What.ATTEMPT_OUT, id, id + " is left out")));
         return choices;
     }
 
+    private static Possible possible(Supposed.What what, String which, String words) {
+        boolean byMinutes = what == Supposed.What.WINDOW_MOVES || what == Supposed.What.PART_LONGER;
+        return new Possible(new Supposed.Change(what, which, 0), words, byMinutes);
+    }
+
+    List<DayView.Choice> asOptions() {
+        return toTry().stream()
+                .map(p -> new DayView.Choice(p.key(), p.words()))
+                .toList();
+    }
+
     /** What may be told. */
-    List<DayView.Choice> toTell() {
-        List<DayView.Choice> tellable = new ArrayList<>();
-        day.crew().forEach(p -> tellable.add(new DayView.Choice(Setback.AWAY + " " + p, words.name(p) + " is away")));
+    List<Tellable> toTell() {
+        List<Tellable> tellable = new ArrayList<>();
+        day.crew().forEach(p -> tellable.add(new Tellable(Setback.AWAY, p, words.name(p) + " is away")));
         day.entryNames().forEach((id, name) -> {
-            tellable.add(new DayView.Choice(Setback.REPAIR + " " + id, name + ": the model must be mended"));
-            tellable.add(new DayView.Choice(Setback.RETRIEVAL + " " + id, name + ": the model is stuck aloft"));
+            tellable.add(new Tellable(Setback.REPAIR, id, name + ": the model must be mended"));
+            tellable.add(new Tellable(Setback.RETRIEVAL, id, name + ": the model is stuck aloft"));
         });
         return tellable;
+    }
+
+    List<DayView.Choice> tellableOptions() {
+        return toTell().stream()
+                .map(t -> new DayView.Choice(t.key(), t.words()))
+                .toList();
     }
 
     /** What was told and goes on, each with the word that ends it. */

@@ -73,9 +73,9 @@ final class DayOf {
                 rows.table(tasks, goesOn == null ? null : InHand.of(problem, shown)),
                 rows.own(tasks, person),
                 goesOn == null ? List.of() : Apart.made("What holds us up", () -> holdsUp(problem, goesOn), List::of),
-                choices.toTry(),
+                choices.asOptions(),
                 choices.goingOn(),
-                mayAct ? choices.toTell() : List.of(),
+                mayAct ? choices.tellableOptions() : List.of(),
                 handIn,
                 day.event().id(),
                 mayAct,
@@ -92,9 +92,9 @@ final class DayOf {
                 List.of(),
                 List.of(),
                 List.of(),
-                choices.toTry(),
+                choices.asOptions(),
                 choices.goingOn(),
-                mayAct ? choices.toTell() : List.of(),
+                mayAct ? choices.tellableOptions() : List.of(),
                 handIn,
                 day.event().id(),
                 mayAct && !day.day().attempts().isEmpty(),
@@ -185,11 +185,18 @@ final class DayOf {
 
     private List<String> holdsUp(PlanProblem problem, DayPlan plan) {
         return HoldUp.ofTheTightest(problem, plan).stream()
-                .filter(h -> !h.because().startsWith("must not start before")
-                        && !h.because().startsWith("is fixed at")
-                        && !h.because().startsWith("follows " + BandsOf.attempt(h.task()) + " "))
+                .filter(DayOf::isWorthAWord)
                 .map(h -> words.named(h.task() + " " + h.because()))
                 .toList();
+    }
+
+    /** That a task follows the one before it in its own attempt, or is where it is, tells nobody anything. */
+    private static boolean isWorthAWord(HoldUp hold) {
+        return switch (hold.why()) {
+            case FIXED, NOT_BEFORE -> false;
+            case FOLLOWS -> !BandsOf.attempt(hold.on()).equals(BandsOf.attempt(hold.task()));
+            case HELD, RUNS_AHEAD -> true;
+        };
     }
 
     /** What a proposal moves, an attempt that moves as a whole in one line; empty where nothing worth a word does. */

@@ -69,17 +69,31 @@ public final class DayPages {
     }
 
     private void tell(Context ctx) {
-        String[] what = field(ctx, "what").split(" ", 2);
+        DayChoices.Tellable what = tellable(field(ctx, "what"));
         told(
                 ctx,
                 "day.tell-setback",
                 new SetbackDeeds.Tell(
                         field(ctx, "event"),
-                        what[0],
-                        what.length < 2 ? "" : what[1],
+                        what.kind(),
+                        what.who(),
                         field(ctx, "minutes"),
                         field(ctx, "cure"),
                         field(ctx, "before")));
+    }
+
+    /** One that the form does not offer (any more) names nobody, and the deed says so. */
+    private DayChoices.Tellable tellable(String key) {
+        return choices().stream()
+                .flatMap(choices -> choices.toTell().stream())
+                .filter(t -> t.key().equals(key))
+                .findFirst()
+                .orElse(new DayChoices.Tellable("", "", ""));
+    }
+
+    private Optional<DayChoices> choices() {
+        long nowMs = clock.millis();
+        return record.read(tx -> DayNow.read(tx, nowMs)).map(day -> of(day, nowMs).choices());
     }
 
     private static String field(Context ctx, String name) {
@@ -123,14 +137,14 @@ public final class DayPages {
 
     private void propose(Context ctx) {
         FormErrors form = FormErrors.of(ctx);
-        Optional<Supposed.Change> change = change(form);
-        if (change.isEmpty()) {
-            ctx.status(422);
-            answer(ctx, "Minutes are a whole number from -600 to 600, for example 10 or -5.", null);
-            return;
-        }
         long nowMs = clock.millis();
         Optional<DayNow> day = record.read(tx -> DayNow.read(tx, nowMs));
+        Optional<Supposed.Change> change = minutes(form).flatMap(by -> change(form.typed("change"), by, day, nowMs));
+        if (change.isEmpty()) {
+            ctx.status(422);
+            answer(ctx, "Choose what changes from the list; minutes are a whole number from -600 to 600.", null);
+            return;
+        }
         try {
             loadSolver.run();
             answer(ctx, "", day.map(d -> proposal(d, change.get(), nowMs)).orElse(null));
@@ -144,22 +158,26 @@ public final class DayPages {
         }
     }
 
-    /** Empty when what was typed is no change. */
-    private static Optional<Supposed.Change> change(FormErrors form) {
-        String typed = form.typed("change");
-        String minutes = form.typed("minutes").strip();
+    /** Empty when the list does not offer it (any more). */
+    private Optional<Supposed.Change> change(String key, int minutes, Optional<DayNow> day, long nowMs) {
+        return key.isEmpty()
+                ? Optional.of(Supposed.Change.NONE)
+                : day.stream()
+                        .flatMap(d -> of(d, nowMs).choices().toTry().stream())
+                        .filter(possible -> possible.key().equals(key))
+                        .findFirst()
+                        .map(possible -> possible.change().by(minutes));
+    }
+
+    /** Nothing typed is none; empty for what is no number of minutes. */
+    private static Optional<Integer> minutes(FormErrors form) {
+        String typed = form.typed("minutes").strip();
         if (typed.isEmpty()) {
-            return Optional.of(Supposed.Change.NONE);
+            return Optional.of(0);
         }
-        String[] parts = typed.split(" ", 2);
-        try {
-            return Optional.of(new Supposed.Change(
-                    Supposed.What.valueOf(parts[0]),
-                    parts.length < 2 ? "" : parts[1],
-                    minutes.isEmpty() ? 0 : Integer.parseInt(minutes)));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
+        return typed.matches("[-+]?\\d{1,3}")
+                ? Optional.of(Integer.valueOf(typed)).filter(m -> Math.abs(m) <= Supposed.Change.MOST_MINUTES)
+                : Optional.empty();
     }
 
     private DayView.Proposal proposal(DayNow day, Supposed.Change change, long nowMs) {

@@ -92,9 +92,9 @@ final class ProposalOf {
         return change.what() == Supposed.What.NOTHING
                 ? ""
                 : of.choices().toTry().stream()
-                        .filter(c -> c.value().equals(change.what() + " " + change.which()))
+                        .filter(p -> p.change().isOfTheSame(change))
                         .findFirst()
-                        .map(c -> c.words() + (c.words().endsWith(" by") ? " " + change.minutes() + " min" : ""))
+                        .map(p -> p.words() + (p.byMinutes() ? " " + change.minutes() + " min" : ""))
                         .orElse("");
     }
 
