@@ -14,6 +14,7 @@ import org.skeinday.exchange.action.ImportFiles;
 import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Json;
+import org.skeinday.platform.record.NewIds;
 import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
@@ -57,7 +58,7 @@ final class Exchange {
                 Writer writer =
                         new Writer(record, Parts.actKinds(record), clock, WriterSettings.normal(), (t, n) -> {})) {
             DayFiles.Read read = record.read(
-                    tx -> ImportFiles.check(tx, files, record.people().names(), k -> id + "-" + k));
+                    tx -> ImportFiles.check(tx, files, record.people().names(), new NewIds(id)::next));
             if (!read.errors().isEmpty()) {
                 return new Taken(0, read.rows(), read.errors());
             }

@@ -56,7 +56,7 @@ class ExchangeProperties {
                 var day = new RandomDay(inner).day();
                 var texts = DayFiles.write(day, ZoneId.of(zone)).texts();
                 DayFiles.Read read = DayFiles.read(
-                        texts, org.skeinday.exchange.Day.EMPTY, n -> "id-" + n, ZoneId.of(zone), Duration.ZERO);
+                        texts, org.skeinday.exchange.Day.EMPTY, TestIds.from("id-"), ZoneId.of(zone), Duration.ZERO);
                 assertEquals(List.of(), read.errors(), "seed " + inner + " in " + zone);
                 assertEquals(facts(day), read.facts().size(), "seed " + inner + " in " + zone);
             }

@@ -7,7 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.IntFunction;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -90,9 +90,9 @@ public record ColumnMapping(String file, Map<Integer, Meaning> meanings, Map<Str
      * Reads all rows against the record.
      *
      * @param rows of the spreadsheet, the header first; empty rows are passed over
-     * @param newId makes the k-th id of this act
+     * @param newId makes an id, another one each time
      */
-    public Taken take(List<List<String>> rows, Day there, IntFunction<String> newId, ZoneId zone) {
+    public Taken take(List<List<String>> rows, Day there, Supplier<String> newId, ZoneId zone) {
         List<CellError> errors = new ArrayList<>(headErrors());
         var intake = new Intake(there, new Moments(zone, Duration.ZERO), newId);
         int read = 0;

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.IntFunction;
+import java.util.function.Supplier;
 
 /** A coach's files as facts, all of them or every error with its place; and a day as the same files. */
 public final class DayFiles {
@@ -82,12 +82,12 @@ public final class DayFiles {
      *
      * @param texts by file name
      * @param there what the record has already: files may build on it, and may not bring it again
-     * @param newId makes the k-th id of this act
+     * @param newId makes an id, another one each time
      * @param zone of the days and times in the files
      * @param shift moves all of them by the clock on the wall
      */
     public static Read read(
-            Map<String, String> texts, Day there, IntFunction<String> newId, ZoneId zone, Duration shift) {
+            Map<String, String> texts, Day there, Supplier<String> newId, ZoneId zone, Duration shift) {
         List<CellError> errors = new ArrayList<>(unknown(texts.keySet()));
         Map<String, Integer> rows = new LinkedHashMap<>();
         var intake = new Intake(there, new Moments(zone, shift), newId);

@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.IntFunction;
+import java.util.function.Supplier;
 
 /** Single rows of the files, for forms: what a form asks and refuses is what a file asks and refuses. */
 public final class DayRows {
@@ -60,10 +60,10 @@ public final class DayRows {
      *
      * @param cells text by column; a column that is not there counts as empty
      * @param there what the record has, without the thing itself when it is changed
-     * @param newId makes the k-th id; the thing's own is asked for first
+     * @param newId makes an id, another one each time; the thing's own is asked for first
      */
     public static DayFiles.Read read(
-            String file, Map<String, String> cells, Day there, IntFunction<String> newId, ZoneId zone) {
+            String file, Map<String, String> cells, Day there, Supplier<String> newId, ZoneId zone) {
         DayFile known = DayFiles.file(file);
         List<CellError> errors = new ArrayList<>();
         List<String> texts = new ArrayList<>();

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.steps.Checklist;
@@ -15,9 +14,6 @@ import org.skeinday.steps.ChecklistRow;
 
 /** An import under way: what was found so far, and what the record has already. */
 final class Intake {
-    /** Ids of one length, so that they sort in the order in which they were made. */
-    private static final int FIRST_ID = 1_000_000;
-
     final Names events = new Names("event");
     final Names models = new Names("model");
     final Names batches = new Names("batch");
@@ -51,12 +47,11 @@ final class Intake {
     final Clearances clearances;
     final Moments moments;
     private final Set<String> inspected = new HashSet<>();
-    private final IntFunction<String> newId;
+    private final Supplier<String> newId;
     private final List<DayFiles.Named> facts = new ArrayList<>();
     private final Map<String, String> newPeople = new LinkedHashMap<>();
-    private int made = FIRST_ID;
 
-    Intake(Day there, Moments moments, IntFunction<String> newId) {
+    Intake(Day there, Moments moments, Supplier<String> newId) {
         this.moments = moments;
         this.newId = newId;
         this.declared = new Declared(there);
@@ -104,7 +99,7 @@ final class Intake {
     }
 
     String newId() {
-        return newId.apply(made++);
+        return newId.get();
     }
 
     /** Takes a fact, unless its row is wrong; what the fact itself refuses is noted in the row. */

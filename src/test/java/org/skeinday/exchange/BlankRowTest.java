@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.skeinday.TestIds;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.StationAdded;
@@ -19,7 +20,7 @@ class BlankRowTest {
     private static final ZoneId ZONE = ZoneId.of("UTC");
 
     private static List<Object> read(String file, Map<String, String> cells, Day there) {
-        DayFiles.Read read = DayRows.read(file, cells, there, k -> "id-" + k, ZONE);
+        DayFiles.Read read = DayRows.read(file, cells, there, TestIds.from("id-"), ZONE);
         assertEquals(List.of(), read.errors());
         return read.facts().stream().map(DayFiles.Named::body).toList();
     }

@@ -21,6 +21,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import org.skeinday.TestIds;
+
 /** Bundles there and back, and against their schema by another library's reader of JSON Schema (draft 2020-12). */
 class BundleProperties {
     private static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
@@ -38,7 +40,7 @@ class BundleProperties {
     }
 
     private static DayFiles.Read facts(Map<String, String> texts) {
-        return DayFiles.read(texts, Day.EMPTY, n -> "id-" + n, ZONE, Duration.ZERO);
+        return DayFiles.read(texts, Day.EMPTY, TestIds.from("id-"), ZONE, Duration.ZERO);
     }
 
     private static boolean fits(String json) {

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.skeinday.TestIds;
 import org.skeinday.steps.Checklist;
 import org.skeinday.steps.ChecklistRevised;
 import org.skeinday.steps.store.ListStore;
@@ -34,7 +35,7 @@ class ChecklistRowsTest {
 
     private static DayFiles.Read read(String rows) {
         return DayFiles.read(
-                Map.of("checklists.csv", HEAD + rows), THERE, k -> "act-" + k, Reading.ZONE, Duration.ZERO);
+                Map.of("checklists.csv", HEAD + rows), THERE, TestIds.from("act-"), Reading.ZONE, Duration.ZERO);
     }
 
     private static String row(int revision, String title, String item, String critical) {

@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.skeinday.TestIds;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.motor.BatchAdded;
@@ -48,7 +49,7 @@ class ColumnMappingTest {
     }
 
     private static ColumnMapping.Taken take(ColumnMapping mapping, List<List<String>> rows) {
-        return mapping.take(rows, day(), k -> "new-" + k, ZONE);
+        return mapping.take(rows, day(), TestIds.from("new-"), ZONE);
     }
 
     private static List<String> row(String... cells) {

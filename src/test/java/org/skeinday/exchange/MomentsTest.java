@@ -11,6 +11,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.skeinday.TestIds;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.WindowAdded;
 
@@ -27,7 +28,7 @@ class MomentsTest {
                         "windows.csv",
                         "opens,closes\n" + moment + ",2027-01-01 00:00\n"),
                 Day.EMPTY,
-                k -> "act-" + k,
+                TestIds.from("act-"),
                 ZONE,
                 shift);
     }

@@ -9,6 +9,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.skeinday.TestIds;
+
 /** Reads files into an empty record, for tests. */
 final class Reading {
     static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
@@ -16,7 +18,7 @@ final class Reading {
     private Reading() {}
 
     static DayFiles.Read of(Map<String, String> texts) {
-        return DayFiles.read(texts, Day.EMPTY, k -> "act-" + k, ZONE, Duration.ZERO);
+        return DayFiles.read(texts, Day.EMPTY, TestIds.from("act-"), ZONE, Duration.ZERO);
     }
 
     /** A day that is right, with one file put in place of its own. */

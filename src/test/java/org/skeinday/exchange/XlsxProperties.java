@@ -25,6 +25,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import org.skeinday.TestIds;
+
 /** Workbooks there and back, and opened by another library (Apache POI). */
 class XlsxProperties {
     private static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
@@ -48,10 +50,10 @@ class XlsxProperties {
         assertEquals(List.of(), read.errors());
         texts.forEach((file, text) ->
                 assertEquals(rows(file, text), rows(file, read.texts().get(file)), file));
-        DayFiles.Read facts = DayFiles.read(read.texts(), Day.EMPTY, n -> "id-" + n, ZONE, Duration.ZERO);
+        DayFiles.Read facts = DayFiles.read(read.texts(), Day.EMPTY, TestIds.from("id-"), ZONE, Duration.ZERO);
         assertEquals(List.of(), facts.errors());
         assertEquals(
-                DayFiles.read(texts, Day.EMPTY, n -> "id-" + n, ZONE, Duration.ZERO)
+                DayFiles.read(texts, Day.EMPTY, TestIds.from("id-"), ZONE, Duration.ZERO)
                         .facts(),
                 facts.facts());
     }

@@ -71,7 +71,7 @@ public final class CallAttempt {
         if (no.isPresent()) {
             return Decision.refused(no.get());
         }
-        var planned = new PlannedAttempt(context.newId(0), event.id(), entry.id(), own.size() + 1);
+        var planned = new PlannedAttempt(context.ownId(), event.id(), entry.id(), own.size() + 1);
         List<Fact> facts = new ArrayList<>();
         long atMs = context.now().toEpochMilli();
         facts.add(Fact.of("attempt.called", planned.call(model, motor, atMs)));

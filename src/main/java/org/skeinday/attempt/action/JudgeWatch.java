@@ -39,7 +39,7 @@ public final class JudgeWatch {
             return Decision.refused("judged", AttemptDeeds.tooLong(reason));
         }
         var fact = new WatchJudged(
-                context.newId(0),
+                context.ownId(),
                 now.id(),
                 judge.slot(),
                 judge.verdict(),

@@ -58,7 +58,7 @@ final class MarkWatch {
         }
         var seen = WatchDeeds.seen(attempt, context, mark.serverMs(), mark.boundMs());
         List<Fact> facts = new ArrayList<>(
-                List.of(WatchDeeds.mark(context, 0, attempt.id(), mark.slot(), what.get(), ms, about(tx, mark), seen)));
+                List.of(WatchDeeds.mark(context, context.ownId(), attempt.id(), mark.slot(), what.get(), ms, about(tx, mark), seen)));
         if (what.get() == WatchMark.NOT_RELEASED) {
             facts.addAll(neverLeft(tx, attempt, mark.slot(), seen.atMs()));
         } else if (what.get() == WatchMark.STILL_FLYING) {
@@ -72,7 +72,7 @@ final class MarkWatch {
         if (mark.about() == null) {
             return null;
         }
-        String id = mark.about() + "-0";
+        String id = ActContext.ownIdOf(mark.about());
         boolean own = Stream.concat(
                         WatchStore.allReadings(tx, mark.attempt()).stream()
                                 .filter(r -> r.slot() == mark.slot())

@@ -13,9 +13,6 @@ import org.skeinday.platform.record.Fact;
 
 /** The motor of an attempt goes with it: wound when the attempt holds, flown when it is released. */
 public final class MotorGoes {
-    /** Beyond every number that the acts of attempts give to ids of their own. */
-    private static final int OWN_ID = 90;
-
     private MotorGoes() {}
 
     /** Empty when the attempt has no motor or the motor is there already. What was seen is kept, allowed or not. */
@@ -32,7 +29,7 @@ public final class MotorGoes {
 
     /** Something that happened to a motor beside the Bench. */
     public static Optional<Fact> step(Tx tx, ActContext context, String motor, MotorDeed deed, long atMs) {
-        var by = new MotorStep.By(context.newId(OWN_ID), atMs, context.person(), context.device());
+        var by = new MotorStep.By(context.nextId(), atMs, context.person(), context.device());
         return MotorLifeStore.find(tx, motor)
                 .filter(life -> life.stage() != deed.to())
                 .map(life -> Fact.of("motor.step", life.step(deed, by, null, MotorStep.Told.NOTHING)));

@@ -52,7 +52,7 @@ public final class PlaceReopens {
         Verdict is = now.verdict(stretch);
         // Measured for the first time: what is not known now was not known before either.
         Verdict was = before == null ? new Verdict(List.of(), is.unknown()) : before.verdict(stretch);
-        return opened(context, run, event, Reopening.of(was, is, run.list(), UnitSystem.METRIC), 0);
+        return opened(context, run, event, Reopening.of(was, is, run.list(), UnitSystem.METRIC));
     }
 
     /** A motor that asks for more than all others; told once for each reason, then it is known. */
@@ -65,7 +65,7 @@ public final class PlaceReopens {
         Run run = RunStore.of(tx, Moment.WINDING_PLACE, event);
         List<Fact> facts = new ArrayList<>(byPull(tx, context, run, next, motor));
         if (place != null) {
-            facts.addAll(byStretch(tx, context, run, next, new Called(place, motor), facts.size()));
+            facts.addAll(byStretch(tx, context, run, next, new Called(place, motor)));
         }
         return facts;
     }
@@ -93,7 +93,7 @@ public final class PlaceReopens {
     }
 
     private static List<Fact> byStretch(
-            Tx tx, ActContext context, Run run, EventAdded next, Called called, int before) {
+            Tx tx, ActContext context, Run run, EventAdded next, Called called) {
         Judged place = called.place();
         MotorAdded motor = called.motor();
         Verdict was = place.verdict(TodaysStretch.longestBut(tx, motor).orElse(null));
@@ -101,12 +101,11 @@ public final class PlaceReopens {
         List<Reopening> opened = Reopening.of(was, now, run.list(), UnitSystem.METRIC).stream()
                 .filter(o -> !wasTold(run, o))
                 .toList();
-        return opened(context, run, next, opened, before);
+        return opened(context, run, next, opened);
     }
 
-    /** @param before facts that this act makes already: ids go on from there */
     private static List<Fact> opened(
-            ActContext context, Run run, EventAdded event, List<Reopening> reopenings, int before) {
+            ActContext context, Run run, EventAdded event, List<Reopening> reopenings) {
         List<Fact> facts = new ArrayList<>();
         for (Reopening opened : reopenings) {
             facts.addAll(Began.reopened(
@@ -115,7 +114,6 @@ public final class PlaceReopens {
                     event.id(),
                     done(run, Set.of(opened.step())),
                     opened.reason(),
-                    before + facts.size(),
                     context.now().toEpochMilli()));
         }
         return facts;
@@ -135,7 +133,6 @@ public final class PlaceReopens {
                 event.id(),
                 done(run, steps),
                 reason,
-                0,
                 context.now().toEpochMilli());
     }
 

@@ -84,7 +84,7 @@ public final class ResultDeeds {
                             : "Its own device signs for a watch; from another one it is signed with the coach's PIN");
         }
         var fact = new AttemptSigned(
-                context.newId(0),
+                context.ownId(),
                 now.id(),
                 sign.as(),
                 context.person(),
@@ -106,7 +106,7 @@ public final class ResultDeeds {
         long atMs = context.now().toEpochMilli();
         EventAdded event = EventStore.find(tx, now.eventId()).orElseThrow();
         long until = until(tx, event, now).orElse(Long.MAX_VALUE);
-        var fact = new Protest(context.newId(0), now.id(), words, context.person(), atMs, atMs > until, null, null);
+        var fact = new Protest(context.ownId(), now.id(), words, context.person(), atMs, atMs > until, null, null);
         return Decision.decided(AttemptDeeds.TOPICS, Fact.of("attempt.protested", fact));
     }
 
@@ -156,7 +156,7 @@ public final class ResultDeeds {
             return Decision.refused("pin", "What was signed is opened again with the coach's PIN");
         }
         var fact =
-                new AttemptReopened(context.newId(0), now.id(), context.now().toEpochMilli(), reason, context.person());
+                new AttemptReopened(context.ownId(), now.id(), context.now().toEpochMilli(), reason, context.person());
         return new Decision.Decided(List.of(Fact.of("attempt.reopened", fact)), Map.of(), AttemptDeeds.TOPICS);
     }
 }

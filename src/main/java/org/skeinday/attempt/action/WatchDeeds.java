@@ -121,7 +121,7 @@ public final class WatchDeeds {
         TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
         List<Fact> facts = new ArrayList<>(movedTo(tx, context, State.RELEASED, attempt, when.atMs(), when.atMs()));
         if (WatchStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) { // a landing may have told it
-            facts.add(mark(context, 0, seen.attempt(), seen.slot(), WatchMark.RELEASED, null, null, when));
+            facts.add(mark(context, context.ownId(), seen.attempt(), seen.slot(), WatchMark.RELEASED, null, null, when));
         }
         return new Decision.Decided(facts, java.util.Map.of(), AttemptDeeds.MOVED);
     }
@@ -141,7 +141,7 @@ public final class WatchDeeds {
             facts.add(
                     mark( // the tap for the release is on its way, or lost
                             context,
-                            3,
+                            context.nextId(),
                             attempt.id(),
                             seen.slot(),
                             WatchMark.RELEASED,
@@ -150,29 +150,29 @@ public final class WatchDeeds {
                             new TapTime.Moment(releasedAtMs, when.boundMs())));
         }
         var reading = new ReadingTaken(
-                context.newId(0),
+                context.ownId(),
                 attempt.id(),
                 seen.slot(),
                 "device",
                 context.person(),
                 seen.ms(),
                 context.now().toEpochMilli(),
-                seen.corrects() == null ? null : seen.corrects() + "-0",
+                seen.corrects() == null ? null : ActContext.ownIdOf(seen.corrects()),
                 null);
         facts.add(Fact.of("attempt.reading", reading));
         Long gapMs = seen.gapMs();
         if (gapMs != null) {
-            facts.add(mark(context, 1, attempt.id(), seen.slot(), WatchMark.GAP, gapMs, null, when));
+            facts.add(mark(context, context.nextId(), attempt.id(), seen.slot(), WatchMark.GAP, gapMs, null, when));
         }
         if (Boolean.TRUE.equals(seen.reloaded())) {
-            facts.add(mark(context, 2, attempt.id(), seen.slot(), WatchMark.RELOADED, null, null, when));
+            facts.add(mark(context, context.nextId(), attempt.id(), seen.slot(), WatchMark.RELOADED, null, null, when));
         }
         return new Decision.Decided(facts, java.util.Map.of(), AttemptDeeds.MOVED);
     }
 
     static Fact mark(
             ActContext context,
-            int number,
+            String id,
             String attempt,
             int slot,
             WatchMark what,
@@ -182,7 +182,7 @@ public final class WatchDeeds {
         return Fact.of(
                 "watch.marked",
                 new WatchMarked(
-                        context.newId(number),
+                        id,
                         attempt,
                         slot,
                         what.word(),

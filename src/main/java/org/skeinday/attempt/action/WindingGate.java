@@ -80,9 +80,9 @@ public final class WindingGate {
                 .filter(e -> e.getValue().equalsIgnoreCase(adult))
                 .map(Map.Entry::getKey)
                 .findFirst();
-        String id = known.orElseGet(() -> context.newId(1));
+        String id = known.orElseGet(() -> context.nextId());
         var fact = new GatePassed(
-                context.newId(0),
+                context.ownId(),
                 attempt.id(),
                 id,
                 pass.reason().strip(),

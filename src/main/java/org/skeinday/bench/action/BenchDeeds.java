@@ -126,7 +126,7 @@ public final class BenchDeeds {
                     ? null
                     : Torque.parse(typedTorque, "in-ozf").newtonMillimetres();
             var told = new MotorStep.Told(reason, turns, torque, typedTorque.isEmpty() ? null : typedTorque);
-            var by = new MotorStep.By(context.newId(0), atMs, context.person(), context.device());
+            var by = new MotorStep.By(context.ownId(), atMs, context.person(), context.device());
             Wait wait = deed.waits().map(name -> MotorLifeStore.wait(tx, name)).orElse(null);
             return Decision.decided(TOPICS, Fact.of("motor.step", life.step(deed, by, wait, told)));
         } catch (IllegalArgumentException e) {

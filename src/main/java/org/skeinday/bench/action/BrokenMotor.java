@@ -37,7 +37,7 @@ final class BrokenMotor {
     }
 
     private static Optional<Fact> broke(Tx tx, ActContext context, Wind wind, long atMs) {
-        var by = new MotorStep.By(context.newId(1), atMs, context.person(), context.device());
+        var by = new MotorStep.By(context.nextId(), atMs, context.person(), context.device());
         return MotorLifeStore.find(tx, wind.begun().motorId())
                 .filter(life -> life.stage() != MotorStage.BROKEN)
                 .map(life -> Fact.of("motor.step", told(broken(life, by), wind)));

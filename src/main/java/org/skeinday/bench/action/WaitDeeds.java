@@ -50,7 +50,7 @@ final class WaitDeeds {
     }
 
     static Decision jumped(Tx tx, ActContext context, Jump jump) {
-        var fact = new ClockJump(context.newId(0), context.now().toEpochMilli(), jump.byMs(), null);
+        var fact = new ClockJump(context.ownId(), context.now().toEpochMilli(), jump.byMs(), null);
         return Decision.decided(BenchDeeds.TOPICS, Fact.of("clock.jumped", fact));
     }
 

@@ -137,7 +137,7 @@ public final class WindAlone {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("wind.begun", begun(tx, context, life.motor(), begin, atMs)));
         if (begin.beats() != null) {
-            facts.add(Fact.of("wind.paced", new WindPaced(context.newId(0), begin.beats())));
+            facts.add(Fact.of("wind.paced", new WindPaced(context.ownId(), begin.beats())));
         }
         return facts;
     }
@@ -148,7 +148,7 @@ public final class WindAlone {
         MotorPlan planned = plan(tx, motor, windings(tx, motor));
         @Nullable WindingPlan plan = planned.plan();
         return new WindBegun(
-                context.newId(0),
+                context.ownId(),
                 null,
                 motor.id(),
                 station == null ? null : station.id(),

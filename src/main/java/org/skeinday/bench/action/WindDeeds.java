@@ -155,7 +155,7 @@ public final class WindDeeds {
         Double ceiling =
                 ceiling(planned, station).map(Torque::newtonMillimetres).orElse(null);
         return new WindBegun(
-                context.newId(0),
+                context.ownId(),
                 attempt.id(),
                 motor.id(),
                 station == null ? null : station.id(),
@@ -198,7 +198,7 @@ public final class WindDeeds {
         long atMs = TapTime.of(
                 context, mark.serverMs(), mark.boundMs(), wind.begun().atMs());
         try {
-            var fact = new WindMark(context.newId(0), mark.wind(), mark.step(), mark.elapsedMs(), atMs, false);
+            var fact = new WindMark(context.ownId(), mark.wind(), mark.step(), mark.elapsedMs(), atMs, false);
             return Decision.decided(NEEDLE, Fact.of("wind.mark", fact));
         } catch (IllegalArgumentException e) {
             return Decision.refused(String.valueOf(e.getMessage()));
@@ -214,7 +214,7 @@ public final class WindDeeds {
                 context, phase.serverMs(), phase.boundMs(), wind.begun().atMs());
         List<Fact> facts = new ArrayList<>();
         try {
-            var fact = new WindPhase(context.newId(0), phase.wind(), phase.phase(), phase.elapsedMs(), atMs);
+            var fact = new WindPhase(context.ownId(), phase.wind(), phase.phase(), phase.elapsedMs(), atMs);
             facts.add(Fact.of("wind.phase", fact));
             BrokenMotor.goes(tx, context, wind, fact).ifPresent(facts::add);
         } catch (IllegalArgumentException e) {

@@ -63,7 +63,7 @@ public final class SetbackDeeds {
         }
         @Nullable Integer lasts = minutes.map(m -> m * MINUTE_S).orElse(null);
         var fact = new Setback(
-                context.newId(0),
+                context.ownId(),
                 tell.event(),
                 tell.kind(),
                 tell.who(),

@@ -56,7 +56,7 @@ public final class DeviceDeeds {
                 Fact.of(
                         "device.joined",
                         new DeviceJoined(
-                                context.newId(1),
+                                context.nextId(),
                                 content.tokenHash(),
                                 content.person(),
                                 content.role(),

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
@@ -38,7 +37,7 @@ public final class ImportFiles {
     }
 
     /** Reads the files against the record and takes nothing: what an import would bring, or what is wrong. */
-    public static DayFiles.Read check(Tx tx, Files files, Map<String, String> people, IntFunction<String> newId) {
+    public static DayFiles.Read check(Tx tx, Files files, Map<String, String> people, Supplier<String> newId) {
         return DayFiles.read(
                 files.files(),
                 ReadDay.all(tx, people),
@@ -48,7 +47,7 @@ public final class ImportFiles {
     }
 
     static Decision decide(Tx tx, ActContext context, Files files, Map<String, String> people) {
-        DayFiles.Read read = check(tx, files, people, context::newId);
+        DayFiles.Read read = check(tx, files, people, context::nextId);
         if (!read.errors().isEmpty()) {
             Map<String, String> wrong = new LinkedHashMap<>();
             read.errors().stream()

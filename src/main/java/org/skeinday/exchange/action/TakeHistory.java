@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.skeinday.exchange.ColumnMapping;
 import org.skeinday.exchange.PlainSheet;
@@ -47,7 +46,7 @@ public final class TakeHistory {
 
     /** What would be taken, or every cell that is wrong; takes nothing. */
     public static ColumnMapping.Taken check(
-            Tx tx, History history, Map<String, String> people, IntFunction<String> newId) {
+            Tx tx, History history, Map<String, String> people, Supplier<String> newId) {
         return history.mapping()
                 .take(
                         PlainSheet.of("the spreadsheet", history.text()).rows(),
@@ -59,7 +58,7 @@ public final class TakeHistory {
     static Decision decide(Tx tx, ActContext context, History history, Map<String, String> people) {
         ColumnMapping.Taken taken;
         try {
-            taken = check(tx, history, people, context::newId);
+            taken = check(tx, history, people, context::nextId);
         } catch (IllegalArgumentException e) {
             return Decision.refused(String.valueOf(e.getMessage()));
         }

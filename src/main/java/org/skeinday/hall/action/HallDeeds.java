@@ -168,7 +168,7 @@ public final class HallDeeds {
                         Fact.of(
                                 "air.measured",
                                 new AirMeasured(
-                                        context.newId(0),
+                                        context.ownId(),
                                         typed.hall().strip(),
                                         celsius,
                                         humidity,

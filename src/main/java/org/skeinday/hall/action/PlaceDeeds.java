@@ -81,7 +81,7 @@ public final class PlaceDeeds {
         }
         try {
             var place = new PlaceMeasured(
-                    before == null ? context.newId(0) : before.id(),
+                    before == null ? context.ownId() : before.id(),
                     typed.hall().strip(),
                     typed.lane().isBlank() ? "lane" : typed.lane().strip(),
                     lane.millimetres(),

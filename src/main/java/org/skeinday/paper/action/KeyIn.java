@@ -72,7 +72,7 @@ public final class KeyIn {
         Optional<OfficialTime> official = official(tx, event, card, times, slots, wrong);
         Map<String, String> cells = cells(card, event, entry, official.orElse(null), wrong, context.now());
         DayFiles.Read read =
-                DayRows.read("attempts.csv", cells, ReadDay.all(tx, people), context::newId, ZoneId.of(card.zone()));
+                DayRows.read("attempts.csv", cells, ReadDay.all(tx, people), context::nextId, ZoneId.of(card.zone()));
         noMore(tx, event, entry).ifPresent(why -> wrong.putIfAbsent("attempt", why));
         read.errors().forEach(error -> wrong.putIfAbsent(field(error), error.inForm()));
         if (wrong.isEmpty()) {
@@ -88,7 +88,7 @@ public final class KeyIn {
         String attempt = imported(read).id();
         for (int i = 0; i < times.size(); i++) {
             var reading = new ReadingTaken(
-                    context.newId(i),
+                    context.nextId(),
                     attempt,
                     slots.get(i),
                     "watch",

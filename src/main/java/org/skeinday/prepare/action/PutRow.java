@@ -2,12 +2,12 @@ package org.skeinday.prepare.action;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -62,7 +62,7 @@ public final class PutRow {
         Day day = ReadDay.prepared(tx, people);
         @Nullable String id = put.id();
         if (id == null) {
-            return decided(DayRows.read(put.file(), put.cells(), day, context::newId, zone), null, thing);
+            return decided(DayRows.read(put.file(), put.cells(), day, context::nextId, zone), null, thing);
         }
         Optional<DayRows.RowText> now = row(day, zone, put.file(), id);
         if (now.isEmpty()) {
@@ -79,7 +79,7 @@ public final class PutRow {
         Day others = day.without(put.file(), id);
         boolean erased = thing == Thing.CREW && !day.people().containsKey(id.replaceFirst("~.*", ""));
         return decided(
-                DayRows.read(put.file(), put.cells(), others, erased ? context::newId : own(context, id), zone),
+                DayRows.read(put.file(), put.cells(), others, erased ? context::nextId : own(context, id), zone),
                 id,
                 thing);
     }
@@ -107,9 +107,9 @@ public final class PutRow {
     }
 
     /** The thing's own id is asked for first; a line of the crew is about a person, and another one where a name was erased. */
-    private static IntFunction<String> own(ActContext context, String id) {
-        int[] asked = {0};
-        return k -> asked[0]++ == 0 ? id.replaceFirst("~.*", "") : context.newId(k);
+    private static Supplier<String> own(ActContext context, String id) {
+        Iterator<String> own = List.of(id.replaceFirst("~.*", "")).iterator();
+        return () -> own.hasNext() ? own.next() : context.nextId();
     }
 
     /** What is different now, in words; empty when nothing is. */

@@ -20,6 +20,7 @@ import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Answer;
+import org.skeinday.platform.record.NewIds;
 
 /** A team's spreadsheets in, looked through first and taken whole. */
 public final class FilePages {
@@ -79,7 +80,7 @@ public final class FilePages {
 
     private DayFiles.Read looked(ImportFiles.Files files) {
         return desk.record()
-                .read(tx -> ImportFiles.check(tx, files, desk.record().people().names(), k -> "looked-" + k));
+                .read(tx -> ImportFiles.check(tx, files, desk.record().people().names(), new NewIds("looked")::next));
     }
 
     private void look(Context ctx) throws IOException {

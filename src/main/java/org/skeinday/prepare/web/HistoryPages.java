@@ -20,6 +20,7 @@ import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.NewIds;
 
 /** A history that was kept elsewhere: a plain spreadsheet, what its columns mean, what would be taken, then all of it. */
 public final class HistoryPages {
@@ -163,7 +164,7 @@ public final class HistoryPages {
 
     private ColumnMapping.Taken checked(TakeHistory.History history) {
         Map<String, String> people = desk.record().people().names();
-        return desk.record().read(tx -> TakeHistory.check(tx, history, people, k -> "looked-" + k));
+        return desk.record().read(tx -> TakeHistory.check(tx, history, people, new NewIds("looked")::next));
     }
 
     private void show(Context ctx, TakeHistory.History history, PlainSheet sheet, String problem, boolean taken) {

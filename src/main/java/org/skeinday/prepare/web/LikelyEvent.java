@@ -8,6 +8,7 @@ import org.skeinday.contest.EventAdded;
 import org.skeinday.exchange.Day;
 import org.skeinday.platform.db.Ledger;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
 import org.skeinday.prepare.Thing;
 
 /** Which event a new row is most likely about. */
@@ -47,7 +48,7 @@ final class LikelyEvent {
 
     /** The journal's line: an id begins with that of the act that made it. */
     private static long addedAt(Tx tx, EventAdded event) {
-        return Ledger.known(tx, event.id().replaceFirst("-\\d+$", ""))
+        return Ledger.known(tx, ActContext.actOf(event.id()))
                 .map(Ledger.Known::n)
                 .orElse(0L);
     }

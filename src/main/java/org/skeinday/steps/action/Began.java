@@ -17,8 +17,6 @@ import org.skeinday.steps.store.RunStore;
 
 /** What a tap brings with it: the run it begins, the list as it was shipped, what is asked again after an interruption. */
 public final class Began {
-    private static final int FIRST_REOPENED = 20;
-
     private Began() {}
 
     /** A run that nobody began, begins; the list as it was shipped goes into the record with it. */
@@ -43,19 +41,19 @@ public final class Began {
         List<Fact> facts = ifNew(tx, context, run, subject, atMs);
         run.resumedBy(context.personOrNull(), context.device(), atMs)
                 .ifPresent(resumed -> facts.addAll(
-                        reopened(context, run, subject, resumed.askAgain(), resumed.reason(), 0, atMs - 1)));
+                        reopened(context, run, subject, resumed.askAgain(), resumed.reason(), atMs - 1)));
         return facts;
     }
 
-    /** Items that are asked again. @param number of the first, where one act opens for several reasons */
+    /** Items that are asked again. */
     public static List<Fact> reopened(
-            ActContext context, Run run, String subject, List<Step> steps, String reason, int number, long atMs) {
+            ActContext context, Run run, String subject, List<Step> steps, String reason, long atMs) {
         List<Fact> facts = new ArrayList<>();
         for (Step step : steps) {
             facts.add(Fact.of(
                     "step.reopened",
                     new Reopened(
-                            context.newId(FIRST_REOPENED + number + facts.size()),
+                            context.nextId(),
                             RunStore.id(run.list().id(), subject),
                             step.id(),
                             reason,

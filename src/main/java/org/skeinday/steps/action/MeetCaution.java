@@ -20,7 +20,7 @@ public final class MeetCaution {
             return Decision.unknown("There is no such caution; load the page again");
         }
         var fact = new CautionMet(
-                context.newId(0),
+                context.ownId(),
                 reader(context.person(), context.device()),
                 met.day(),
                 met.caution(),

@@ -45,7 +45,7 @@ public final class PutRight {
         }
         long atMs = TapTime.of(context, undo.serverMs(), undo.boundMs(), undone.atMs());
         var fact = new TakenBack(
-                context.newId(0), undone.runId(), undone.id(), atMs, context.personOrNull(), context.device());
+                context.ownId(), undone.runId(), undone.id(), atMs, context.personOrNull(), context.device());
         return RunRules.refuses(undone, fact, RunStore.PAUSES)
                 .map(no -> Decision.refused(Character.toUpperCase(no.charAt(0)) + no.substring(1)))
                 .orElseGet(() -> StepDeeds.decided(List.of(Fact.of("step.taken-back", fact))));
@@ -66,7 +66,7 @@ public final class PutRight {
         @Nullable
         String answer = correct.answer() == null || correct.answer().isBlank() || !done ? null : plain(list, correct);
         var fact = new Corrected(
-                context.newId(0),
+                context.ownId(),
                 about.runId(),
                 about.id(),
                 correct.step(),

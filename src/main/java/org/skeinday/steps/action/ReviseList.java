@@ -20,8 +20,6 @@ import org.skeinday.steps.store.ListStore;
 public final class ReviseList {
     private static final int LONGEST_TITLE = 120;
     private static final int LONGEST_NEXT = 300;
-    private static final int FIRST_NEW_ITEM = 40;
-
     private ReviseList() {}
 
     /** One item as typed; one without text is none. @param id empty for a new one */
@@ -71,7 +69,7 @@ public final class ReviseList {
         List<Step> steps = new ArrayList<>();
         for (Item item : items) {
             if (!item.text().isBlank()) {
-                String id = item.id().isBlank() ? context.newId(FIRST_NEW_ITEM + steps.size()) : item.id();
+                String id = item.id().isBlank() ? context.nextId() : item.id();
                 steps.add(new Step(
                         id, item.text().strip(), item.reason().strip(), item.critical(), Answer.ofWord(item.answer())));
             }

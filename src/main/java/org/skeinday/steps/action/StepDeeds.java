@@ -96,7 +96,7 @@ public final class StepDeeds {
         }
         long atMs = TapTime.of(context, tick.serverMs(), tick.boundMs(), 0);
         var fact = new Ticked(
-                context.newId(0),
+                context.ownId(),
                 RunStore.id(tick.list(), tick.subject()),
                 tick.step(),
                 answer,
@@ -134,7 +134,7 @@ public final class StepDeeds {
         Run run = RunStore.of(tx, inForce, read.subject());
         long atMs = TapTime.of(context, read.serverMs(), read.boundMs(), 0);
         var fact = new ReadAloud(
-                context.newId(0),
+                context.ownId(),
                 RunStore.id(read.list(), read.subject()),
                 read.revision(),
                 atMs,
@@ -161,7 +161,7 @@ public final class StepDeeds {
         Run run = RunStore.of(tx, inForce, skip.subject());
         long atMs = TapTime.of(context, skip.serverMs(), skip.boundMs(), 0);
         var fact = new Skipped(
-                context.newId(0),
+                context.ownId(),
                 RunStore.id(skip.list(), skip.subject()),
                 skip.step(),
                 skip.reason().strip(),

@@ -31,9 +31,9 @@ final class NoteKind {
         if (note.text().isBlank()) {
             return Decision.refused("text", "A note needs words");
         }
-        var fact = new NoteKept(context.newId(0), note.text(), context.now().toEpochMilli());
+        var fact = new NoteKept(context.ownId(), note.text(), context.now().toEpochMilli());
         Map<String, String> names = note.text().startsWith("name ")
-                ? Map.of(context.newId(0), note.text().substring(5))
+                ? Map.of(context.ownId(), note.text().substring(5))
                 : Map.of();
         if (note.text().startsWith("crew ")) {
             Map<String, String> person = Map.of(fact.id(), note.text().substring(5));

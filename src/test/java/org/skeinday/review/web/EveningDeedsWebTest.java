@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.TestIds;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
@@ -102,7 +103,7 @@ class EveningDeedsWebTest {
     private static List<CellError> taken(byte[] zipped) throws Exception {
         Map<String, String> texts = Visitor.unzipped(zipped);
         assertTrue(texts.containsKey("crew.csv"), texts.keySet().toString());
-        return DayFiles.read(texts, Day.EMPTY, k -> "n" + k, ZoneId.systemDefault(), Duration.ZERO)
+        return DayFiles.read(texts, Day.EMPTY, TestIds.from("n"), ZoneId.systemDefault(), Duration.ZERO)
                 .errors();
     }
 
