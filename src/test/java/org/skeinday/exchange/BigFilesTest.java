@@ -16,12 +16,13 @@ import java.util.Map;
 import java.util.Random;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
+import org.skeinday.TestIds;
 import org.junit.jupiter.api.Test;
 
 /** Files that are larger than any season, and files that are none. */
 class BigFilesTest {
     private static DayFiles.Read read(String name, String text) {
-        return DayFiles.read(Map.of(name, text), Day.EMPTY, k -> "id-" + k, ZoneOffset.UTC, Duration.ZERO);
+        return DayFiles.read(Map.of(name, text), Day.EMPTY, TestIds.from("id-"), ZoneOffset.UTC, Duration.ZERO);
     }
 
     @Test
