@@ -2,6 +2,7 @@ package org.skeinday.bench.web;
 
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.skeinday.attempt.store.AttemptStore;
@@ -72,20 +73,21 @@ public final class BenchPages {
 
     private BenchView bench(Context ctx) {
         return record.read(tx -> {
-            List<BenchView.Row> rows = rows(ctx, tx);
+            List<String> missing = new ArrayList<>();
+            List<BenchView.Row> rows = rows(ctx, tx, missing);
             List<BenchView.Jump> jumps = MotorLifeStore.openJumps(tx).stream()
                     .map(j -> new BenchView.Jump(j.id(), BenchWords.jump(j, clock.getZone())))
                     .toList();
             String none = rows.isEmpty()
                     ? "There is no motor yet. Add batches and motors in Prepare: then each stands here with what to do"
                             + " to it next."
-                    : "";
+                    : String.join(" ", missing);
             return new BenchView(none, rows, jumps, Access.callerOf(ctx).role().covers(Role.CAPTAIN));
         });
     }
 
-    private List<BenchView.Row> rows(Context ctx, Tx tx) {
-        Map<String, String> needs = needs(tx);
+    private List<BenchView.Row> rows(Context ctx, Tx tx, List<String> missing) {
+        Map<String, String> needs = needs(tx, missing);
         List<String> byHand = MotorLifeStore.byHand(tx);
         Map<String, Integer> windings = AttemptStore.windings(tx);
         MotorRows rows = rows(ctx);
@@ -94,9 +96,12 @@ public final class BenchPages {
                 .toList();
     }
 
-    /** Without the order of need every motor stands here all the same. */
-    private Map<String, String> needs(Tx tx) {
-        return Apart.made("What the attempts need", () -> Needed.of(tx, clock.millis()), words -> Map.of());
+    /** Without the order of need every motor stands here all the same. @param missing takes the sentence that says so */
+    private Map<String, String> needs(Tx tx, List<String> missing) {
+        return Apart.made("What the attempts need", () -> Needed.of(tx, clock.millis()), words -> {
+            missing.add(words);
+            return Map.of();
+        });
     }
 
     private static int uses(MotorLife life, Map<String, Integer> windings) {
@@ -104,7 +109,7 @@ public final class BenchPages {
     }
 
     private BenchView.Wall wall(Context ctx) {
-        return new BenchView.Wall(record.read(tx -> rows(ctx, tx)).stream()
+        return new BenchView.Wall(record.read(tx -> rows(ctx, tx, new ArrayList<>())).stream()
                 .filter(r -> r.until() > 0)
                 .toList());
     }
@@ -116,7 +121,7 @@ public final class BenchPages {
     }
 
     private BenchView.Motor motor(Context ctx, Tx tx, MotorLife life) {
-        Map<String, String> needs = needs(tx);
+        Map<String, String> needs = needs(tx, new ArrayList<>());
         String motor = life.motor().id();
         List<BenchView.Line> facts = List.of(
                 new BenchView.Line("team", life.motor().team()),
