@@ -139,10 +139,16 @@ public final class DayPages {
         FormErrors form = FormErrors.of(ctx);
         long nowMs = clock.millis();
         Optional<DayNow> day = record.read(tx -> DayNow.read(tx, nowMs));
-        Optional<Supposed.Change> change = minutes(form).flatMap(by -> change(form.typed("change"), by, day, nowMs));
+        Optional<Integer> minutes = minutes(form);
+        if (minutes.isEmpty()) {
+            ctx.status(422);
+            answer(ctx, "Minutes are a whole number from -600 to 600, for example 10 or -5.", null);
+            return;
+        }
+        Optional<Supposed.Change> change = change(form.typed("change"), minutes.get(), day, nowMs);
         if (change.isEmpty()) {
             ctx.status(422);
-            answer(ctx, "Choose what changes from the list; minutes are a whole number from -600 to 600.", null);
+            answer(ctx, "The day has changed meanwhile: choose what changes from the list again.", null);
             return;
         }
         try {
