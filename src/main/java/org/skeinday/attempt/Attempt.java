@@ -23,7 +23,7 @@ public sealed interface Attempt permits PlannedAttempt, Attempt.BeforeRelease, A
         }
 
         default AttemptGivenUp scrub(long atMs, String reason) {
-            return new AttemptGivenUp(id(), State.SCRUBBED.word(), atMs, reason, null);
+            return new AttemptGivenUp(id(), State.SCRUBBED.word(), atMs, reason, null, null);
         }
     }
 
@@ -32,7 +32,7 @@ public sealed interface Attempt permits PlannedAttempt, Attempt.BeforeRelease, A
         String id();
 
         default AttemptGivenUp declareVoid(long atMs, String reason) {
-            return new AttemptGivenUp(id(), State.VOID.word(), atMs, reason, null);
+            return new AttemptGivenUp(id(), State.VOID.word(), atMs, reason, null, null);
         }
     }
 

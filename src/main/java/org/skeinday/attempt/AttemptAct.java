@@ -2,32 +2,61 @@ package org.skeinday.attempt;
 
 /** What somebody can do to an attempt, or report of it. Which phase and which hands offer it: {@link AttemptActs}. */
 public enum AttemptAct {
-    CALL,
-    /** Another motor, model or person, until winding begins. */
-    CHANGE_ASSIGNMENT,
-    FIRST_TURN,
-    LAST_TURN,
-    BROKE,
-    /** Everyone unhurt, both ends found. */
-    PEOPLE_SAFE,
-    SAY_WHERE,
-    TAKE_SPARE,
-    MORE_TURNS,
-    SOME_OFF,
-    RUN_BACK,
-    SAY_TURNS_ON,
-    RELEASED,
-    NOT_RELEASED,
-    LANDED,
-    STILL_FLYING,
-    TYPE_WATCH,
-    JUDGE_WATCH,
-    ANNOUNCE,
-    CLOSE,
-    SIGN,
-    REOPEN,
-    PROTEST,
-    ABANDON,
-    DECLARE_VOID,
-    STOP_THE_HALL
+    CALL("Call", Way.ON),
+    FIRST_TURN("Start winding", Way.ON),
+    LAST_TURN("Wound", Way.ON),
+    /** After the last turn some more are put on: the hold begins anew. */
+    MORE_TURNS("More turns", Way.ON),
+    RELEASED("Released", Way.ON),
+    NOT_RELEASED("Not released after all", Way.BACK),
+    LANDED("Landed", Way.ON),
+    STILL_FLYING("Still flying", Way.BACK),
+    BROKE("Broke", Way.BACK),
+    /** Everyone unhurt, both ends found: before it nothing else is asked, so that it leads on and out. */
+    PEOPLE_SAFE("Everyone unhurt, both ends found", Way.BOTH),
+    SAY_WHERE("Where did it part?", Way.ON),
+    TAKE_SPARE("Another motor", Way.ON),
+    /** The motor is run back, and somebody says how many turns were on. */
+    RUN_BACK("Run it back", Way.BOTH),
+    JUDGE_WATCH("A watch failed, or must be left out", Way.ASIDE),
+    ANNOUNCE("Note the announced time", Way.ASIDE),
+    COLLIDED("Collision", Way.ASIDE),
+    CLOSE("Take the official time", Way.ON),
+    SIGN("Sign", Way.ON),
+    REOPEN("Open again", Way.BACK),
+    PROTEST("Protest", Way.ASIDE),
+    ABANDON("Abandon attempt", Way.OUT),
+    DECLARE_VOID("Declare it void", Way.OUT);
+
+    /** Where an act leads. */
+    private enum Way {
+        ON,
+        OUT,
+        BOTH,
+        BACK,
+        ASIDE
+    }
+
+    private final String words;
+    private final Way way;
+
+    AttemptAct(String words, Way way) {
+        this.words = words;
+        this.way = way;
+    }
+
+    /** As the key says it. */
+    public String words() {
+        return words;
+    }
+
+    /** Towards an official time. */
+    public boolean leadsOn() {
+        return way == Way.ON || way == Way.BOTH;
+    }
+
+    /** Towards an end without one. */
+    public boolean leadsOut() {
+        return way == Way.OUT || way == Way.BOTH;
+    }
 }

@@ -13,17 +13,16 @@ import org.skeinday.winding.WindPhase;
 /**
  * One attempt as every page shows it.
  *
- * @param id null for one that is to be called
  * @param number in the rules' count, from 1
- * @param winds begun so far
+ * @param wind which wind of the attempt it is in, or comes next; from 1
  */
 public record LiveAttempt(
-        @Nullable String id,
+        String id,
         String entryId,
         int number,
         @Nullable String modelId,
         @Nullable String motorId,
-        int winds,
+        int wind,
         AttemptPhase phase) {
 
     /** The one function from the record to the phase. */
@@ -35,7 +34,7 @@ public record LiveAttempt(
                 now.number(),
                 now.modelId(),
                 now.motorId(),
-                known.winds().size(),
+                known.windsOver() + 1,
                 phase(known));
     }
 
@@ -48,60 +47,55 @@ public record LiveAttempt(
             case LANDED ->
                 new AttemptPhase.Landed(
                         orZero(now.landedAtMs()),
-                        Readings.thatCount(known.timed().readings()).size(),
+                        Readings.watches(known.timed(), Optional.empty()).counted().size(),
                         known.watchesWanted());
             case CLOSED ->
                 new AttemptPhase.Official(
                         orZero(now.closedAtMs()), orZero(now.officialMs()), known.signaturesMissing());
             case SCRUBBED -> abandoned(known);
-            case VOID -> new AttemptPhase.Void(now.closedAtMs(), reason(now), now.flownAgain());
+            case VOID -> new AttemptPhase.Void(orZero(now.closedAtMs()), reason(now), now.flownAgain());
         };
     }
 
     private static AttemptPhase beforeRelease(AttemptEvidence known) {
         AttemptNow now = known.now();
         Long broke = known.motorBrokeAtMs();
-        if (broke != null) {
-            return new AttemptPhase.Broke(
-                    broke,
-                    Objects.requireNonNull(now.motorId()),
-                    known.afterBreak().peopleSafe(),
-                    known.afterBreak().where());
+        int wind = known.windsOver() + 1;
+        if (broke != null && now.motorId() != null) {
+            AttemptEvidence.BreakTold told = known.breakOf(now.motorId());
+            return new AttemptPhase.Broke(broke, now.motorId(), told.peopleSafe(), told.where());
         }
-        int wind = Math.max(1, known.winds().size());
         return switch (now.state()) {
             case WINDING -> new AttemptPhase.Winding(orZero(known.steps().windingAtMs()), wind);
-            case HOLDING -> new AttemptPhase.Holding(lastTurn(known), wind);
-            default -> new AttemptPhase.Called(orZero(now.calledAtMs()), known.winds().size());
+            case HOLDING -> holding(known, wind);
+            default -> new AttemptPhase.Called(orZero(now.calledAtMs()), wind);
         };
     }
 
-    /** By the reader's key, else by when somebody said that it was wound. */
-    private static long lastTurn(AttemptEvidence known) {
-        return known.ofPresentMotor().stream()
-                .map(LiveAttempt::lastTurn)
-                .flatMap(Optional::stream)
-                .min(Comparator.naturalOrder()) // of two motors the earliest hold counts
-                .orElse(orZero(known.steps().holdingAtMs()));
+    /** More turns go on as soon as the reader says so; the hold begins anew with the last of them. */
+    private static AttemptPhase holding(AttemptEvidence known, int wind) {
+        Optional<WindPhase> last = known.presentWind().flatMap(LiveAttempt::lastStopOrStart);
+        if (last.filter(tap -> tap.phase().equals(WindPhase.AGAIN)).isPresent()) {
+            return new AttemptPhase.Winding(orZero(known.steps().windingAtMs()), wind);
+        }
+        return new AttemptPhase.Holding(
+                last.map(WindPhase::atMs).orElse(orZero(known.steps().holdingAtMs())), wind);
     }
 
-    /** Of one wind: its last stop that no turns followed. */
-    private static Optional<Long> lastTurn(Wind wind) {
+    private static Optional<WindPhase> lastStopOrStart(Wind wind) {
         return wind.phases().stream()
-                .filter(p -> p.phase().equals(WindPhase.STOPPED) || p.phase().equals(WindPhase.AGAIN))
-                .reduce((earlier, later) -> later)
-                .filter(p -> p.phase().equals(WindPhase.STOPPED))
-                .map(WindPhase::atMs);
+                .filter(tap -> tap.phase().equals(WindPhase.STOPPED) || tap.phase().equals(WindPhase.AGAIN))
+                .reduce((earlier, later) -> later);
     }
 
     private static AttemptPhase abandoned(AttemptEvidence known) {
         AttemptNow now = known.now();
         return known.turnsOn() && now.motorId() != null
                 ? new AttemptPhase.RunBack(orZero(now.closedAtMs()), now.motorId())
-                : new AttemptPhase.Abandoned(now.closedAtMs(), reason(now));
+                : new AttemptPhase.Abandoned(orZero(now.closedAtMs()), reason(now));
     }
 
-    /** The longest contact that still lasts, as the watches see it. */
+    /** The first contact that still lasts, as the watches see it, ms after the release. */
     private static Optional<Long> caught(Timed timed) {
         List<Contact> held = IntStream.rangeClosed(1, 3)
                 .mapToObj(slot -> timed.marks().held(slot))

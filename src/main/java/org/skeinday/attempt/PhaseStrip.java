@@ -3,6 +3,7 @@ package org.skeinday.attempt;
 import java.util.ArrayList;
 import java.util.List;
 import org.skeinday.attempt.AttemptPhase.Name;
+import org.skeinday.contest.DayKind;
 
 /**
  * The phases of one attempt in a row, as each page of the day shows them on top: what is done, what is now, what comes.
@@ -14,27 +15,37 @@ public record PhaseStrip(List<Step> steps) {
     public enum Mark {
         DONE,
         NOW,
+        /** An exit from the usual way: broke, run back, abandoned, void. */
+        EXIT,
         LATER
     }
 
-    /** @param wind which wind it is where the step is winding, 0 for every other step */
-    public record Step(Name phase, Mark mark, int wind) {}
+    /** @param words as {@link PhaseWords} says the phase */
+    public record Step(Name phase, Mark mark, String words) {}
 
     private static final List<Name> WAY =
             List.of(Name.CALLED, Name.WINDING, Name.HOLDING, Name.IN_THE_AIR, Name.LANDED, Name.OFFICIAL);
 
-    /** @param practice where nobody is called */
-    public static PhaseStrip of(LiveAttempt attempt, boolean practice) {
+    public PhaseStrip {
+        steps = List.copyOf(steps);
+    }
+
+    /** At practice nobody is called. */
+    public static PhaseStrip of(LiveAttempt attempt, DayKind day) {
         AttemptPhase phase = attempt.phase();
         Name at = onTheWay(phase.name());
         List<Step> steps = new ArrayList<>();
-        for (Name step : practice ? WAY.subList(1, WAY.size()) : WAY) {
-            steps.add(new Step(shown(step, at, phase), mark(step, at, phase), step == Name.WINDING ? wind(attempt) : 0));
+        for (Name step : day == DayKind.PRACTICE ? WAY.subList(1, WAY.size()) : WAY) {
+            boolean here = step == at;
+            String words = here && isExit(phase.name())
+                    ? PhaseWords.of(attempt, day)
+                    : step == Name.WINDING ? PhaseWords.winding(attempt.wind()) : PhaseWords.step(step, day);
+            steps.add(new Step(here ? phase.name() : step, mark(step, at, phase), words));
         }
         return new PhaseStrip(steps);
     }
 
-    /** The exits stand in the place of the step in which they happened. */
+    /** The exits stand in the place of the step in which they happen. */
     private static Name onTheWay(Name phase) {
         return switch (phase) {
             case BROKE, RUN_BACK, ABANDONED -> Name.WINDING;
@@ -43,21 +54,20 @@ public record PhaseStrip(List<Step> steps) {
         };
     }
 
-    private static Name shown(Name step, Name at, AttemptPhase phase) {
-        return step == at ? phase.name() : step;
+    private static boolean isExit(Name phase) {
+        return onTheWay(phase) != phase;
     }
 
     private static Mark mark(Name step, Name at, AttemptPhase phase) {
         int here = WAY.indexOf(at);
         int there = WAY.indexOf(step);
-        if (there < here || there == here && phase.name() == Name.OFFICIAL) {
+        boolean settled = phase instanceof AttemptPhase.Official official && official.missing() == 0;
+        if (there < here || there == here && settled) {
             return Mark.DONE;
         }
-        return there == here ? Mark.NOW : Mark.LATER;
-    }
-
-    /** A wind that is to come counts as the next one. */
-    private static int wind(LiveAttempt attempt) {
-        return attempt.phase().name() == Name.CALLED ? attempt.winds() + 1 : Math.max(1, attempt.winds());
+        if (there > here) {
+            return Mark.LATER;
+        }
+        return isExit(phase.name()) ? Mark.EXIT : Mark.NOW;
     }
 }

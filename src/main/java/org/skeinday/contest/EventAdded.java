@@ -66,6 +66,10 @@ public record EventAdded(
         Must.beWithin("The winder's ratio", winderRatio, 1, 50);
     }
 
+    public DayKind dayKind() {
+        return DayKind.of(kind);
+    }
+
     /** A practice night: nothing of it is official. */
     public boolean ofPractice() {
         return kind.equals("practice");

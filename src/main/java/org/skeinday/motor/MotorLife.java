@@ -124,7 +124,8 @@ public record MotorLife(MotorAdded motor, @Nullable MotorStep step, boolean hand
                 told.torqueNmm(),
                 told.torqueTyped(),
                 null,
-                step == null ? null : step.id());
+                step == null ? null : step.id(),
+                null);
     }
 
     /** Whether going on now must give a reason: a required wait is not over. */

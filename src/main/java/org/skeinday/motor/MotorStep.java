@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param motorTurns in the motor, at a break
  * @param torqueNmm at a break, as typed in {@code torqueTyped}, read from {@code meter}
  * @param beforeId the step that stood before this one
+ * @param parted of a break: where, a word of {@link BreakPlace}; null while nobody looked
  */
 public record MotorStep(
         String id,
@@ -33,7 +34,8 @@ public record MotorStep(
         @Nullable Double torqueNmm,
         @Nullable String torqueTyped,
         @Nullable String meter,
-        @Nullable String beforeId) {
+        @Nullable String beforeId,
+        @Nullable String parted) {
 
     /** Who did it, when, and the id of the step. */
     public record By(String id, long atMs, String person, String device) {}
@@ -69,7 +71,38 @@ public record MotorStep(
                 torque,
                 typed,
                 torque == null ? null : readOn,
-                beforeId);
+                beforeId,
+                parted);
+    }
+
+    /** This break with where it parted. */
+    public MotorStep partedAt(BreakPlace place) {
+        return new MotorStep(
+                id,
+                motorId,
+                deed,
+                stage,
+                atMs,
+                personId,
+                device,
+                waitName,
+                minimumS,
+                preferredS,
+                maximumS,
+                required,
+                waitedMs,
+                reason,
+                motorTurns,
+                torqueNmm,
+                torqueTyped,
+                meter,
+                beforeId,
+                place.word());
+    }
+
+    /** Whether this break says something of the rubber: it parted in the strand, or nobody looked where. */
+    public boolean isOfTheRubber() {
+        return parted == null || BreakPlace.of(parted).isEvidenceOfTheRubber();
     }
 
     public MotorStage stageNow() {

@@ -16,25 +16,28 @@ import org.skeinday.units.Torque;
  * @param motorTurns in it, above 0; null when nobody counted
  * @param torque just before; null when nobody read it
  * @param meter that showed {@code torque}; null when it is not known
+ * @param ofTheRubber false where it parted at knot, ring or hook: then it says nothing of the rubber
  */
 public record MotorBreak(
         MotorAdded motor,
         @Nullable Double motorTurns,
         @Nullable Torque torque,
-        @Nullable String meter) {
+        @Nullable String meter,
+        boolean ofTheRubber) {
     public MotorBreak {
         if (motorTurns != null) {
             Limit.above("Motor turns at the break", motorTurns, 0);
         }
     }
 
-    /** As it was read and counted in its wind. */
-    public static MotorBreak of(MotorAdded motor, Wind wind) {
+    /** As it was read and counted in its wind. @param step that says that it broke */
+    public static MotorBreak of(MotorAdded motor, MotorStep step, Wind wind) {
         return new MotorBreak(
                 motor,
                 wind.breakMotorTurns().orElse(null),
                 wind.breakTorque().orElse(null),
-                wind.begun().meter());
+                wind.begun().meter(),
+                step.isOfTheRubber());
     }
 
     /** As it was typed on the Bench. */
@@ -45,17 +48,21 @@ public record MotorBreak(
                 motor,
                 turns == null || turns <= 0 ? null : turns,
                 torque == null || torque <= 0 ? null : Torque.ofNewtonMillimetres(torque),
-                step.meter());
+                step.meter(),
+                step.isOfTheRubber());
     }
 
-    /** K of N_b = K · L0^1.5 / m^0.5 from this motor, inches and grams; empty while its turns are not known. */
+    /**
+     * K of N_b = K · L0^1.5 / m^0.5 from this motor, inches and grams; empty while its turns are not known, or where it did
+     * not part in the rubber.
+     */
     public Optional<Double> k() {
-        return Optional.ofNullable(motorTurns).map(turns -> BreakingTurns.k(turns, loop(), mass()));
+        return Optional.ofNullable(motorTurns).filter(turns -> ofTheRubber).map(turns -> BreakingTurns.k(turns, loop(), mass()));
     }
 
-    /** Empty while turns, torque or meter are not known. */
+    /** Empty while turns, torque or meter are not known, or where it did not part in the rubber. */
     public Optional<BreakTest> test() {
-        return meter == null || torque == null || motorTurns == null
+        return !ofTheRubber || meter == null || torque == null || motorTurns == null
                 ? Optional.empty()
                 : Optional.of(new BreakTest(meter, loop(), mass(), motorTurns, torque));
     }

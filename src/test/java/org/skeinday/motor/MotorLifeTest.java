@@ -43,6 +43,7 @@ class MotorLifeTest {
                 null,
                 null,
                 null,
+                null,
                 null);
         return new MotorLife(motor(1), step, handedIn, shiftMs);
     }

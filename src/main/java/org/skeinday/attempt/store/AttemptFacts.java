@@ -45,6 +45,7 @@ public final class AttemptFacts {
 
     public static List<FactKind> kinds() {
         List<FactKind> kinds = new ArrayList<>(ResultRecord.kinds());
+        kinds.addAll(BreakRecord.kinds());
         kinds.addAll(List.of(
                 FactKind.of("attempt.called", AttemptCalled.class, AttemptFacts::called),
                 FactKind.of("attempt.moved", AttemptMoved.class, AttemptFacts::moved),
@@ -210,6 +211,7 @@ public final class AttemptFacts {
                 .set(ATTEMPT.CLOSED_AT_MS, fact.atMs())
                 .set(ATTEMPT.VOID_REASON, fact.reason())
                 .set(ATTEMPT.FLOWN_AGAIN, Boolean.TRUE.equals(fact.flownAgain()))
+                .set(ATTEMPT.TURNS_ON, Boolean.TRUE.equals(fact.turnsOn()))
                 .where(ATTEMPT.ID.eq(fact.attemptId()))
                 .execute();
     }

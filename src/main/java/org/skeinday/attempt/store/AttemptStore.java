@@ -5,6 +5,7 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_AIM;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_RUN_BACK;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
 import static org.skeinday.platform.db.schema.Tables.PRACTICE_FLIGHT;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
@@ -67,7 +68,8 @@ public final class AttemptStore {
     /**
      * How often each motor was wound, by its id: once for each attempt that reached winding or was flown with it,
      * scrubbed ones and those that went on with another motor too, once for each wind outside any attempt, and once for each practice
-     * flight that is not the flight of such a wind.
+     * flight that is not the flight of such a wind. A wind that was run back counts by itself, and only where so many turns
+     * were on that they have used the motor.
      */
     public static Map<String, Integer> windings(Tx tx) {
         Map<String, Integer> windings = new HashMap<>();
@@ -99,8 +101,20 @@ public final class AttemptStore {
                         .from(ATTEMPT)
                         .where(ATTEMPT.MOTOR_ID.isNotNull())
                         .and(ATTEMPT.WINDING_AT_MS.isNotNull().or(ATTEMPT.RELEASED_AT_MS.isNotNull()))
+                        .and(DSL.notExists(DSL.selectOne()
+                                .from(ATTEMPT_RUN_BACK)
+                                .where(ATTEMPT_RUN_BACK
+                                        .ATTEMPT_ID
+                                        .eq(ATTEMPT.ID)
+                                        .and(ATTEMPT_RUN_BACK.STATE.eq(State.SCRUBBED.word())))))
                         .union(DSL.select(DSL.coalesce(WINDING_WIND.ATTEMPT_ID, WINDING_WIND.ID), WINDING_WIND.MOTOR_ID)
-                                .from(WINDING_WIND))
+                                .from(WINDING_WIND)
+                                .where(WINDING_WIND.ID.notIn(DSL.select(ATTEMPT_RUN_BACK.WIND_ID)
+                                        .from(ATTEMPT_RUN_BACK)
+                                        .where(ATTEMPT_RUN_BACK.WIND_ID.isNotNull()))))
+                        .union(DSL.select(ATTEMPT_RUN_BACK.ID, ATTEMPT_RUN_BACK.MOTOR_ID)
+                                .from(ATTEMPT_RUN_BACK)
+                                .where(ATTEMPT_RUN_BACK.USE))
                         .asTable("wound"));
     }
 
@@ -239,7 +253,7 @@ public final class AttemptStore {
                 .fetchMap(ATTEMPT.ID, ATTEMPT.HOW);
     }
 
-    private static AttemptNow value(AttemptRecord r) {
+    static AttemptNow value(AttemptRecord r) {
         return new AttemptNow(
                 r.getId(),
                 r.getEventId(),

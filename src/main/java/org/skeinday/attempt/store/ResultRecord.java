@@ -8,9 +8,15 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_RESULT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_SIGNATURE;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jooq.Condition;
+import org.jooq.Record1;
+import org.jooq.Select;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptReopened;
 import org.skeinday.attempt.AttemptSigned;
@@ -19,6 +25,7 @@ import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Signatures;
+import org.skeinday.attempt.Timed;
 import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.FactKind;
@@ -108,7 +115,36 @@ public final class ResultRecord {
 
     /** Given to the result that stands. */
     public static Signatures signatures(Tx tx, String attempt) {
-        List<AttemptSigned> given = tx.sql()
+        return Signatures.of(slots(tx, attempt), given(tx, ATTEMPT_SIGNATURE.ATTEMPT_ID.eq(attempt)));
+    }
+
+    /** How many signatures are still owed, by attempt that ever had a time: two queries. */
+    static Map<String, Integer> missing(Tx tx, Select<Record1<String>> attempts, Map<String, Timed> timed) {
+        Map<String, List<AttemptSigned>> given = given(tx, ATTEMPT_SIGNATURE.ATTEMPT_ID.in(attempts)).stream()
+                .collect(Collectors.groupingBy(AttemptSigned::attemptId));
+        Map<String, Integer> missing = new HashMap<>();
+        tx.sql()
+                .select(ATTEMPT_RESULT.ATTEMPT_ID, ATTEMPT_RESULT.SLOTS)
+                .from(ATTEMPT_RESULT)
+                .where(ATTEMPT_RESULT.ATTEMPT_ID.in(attempts))
+                .orderBy(ATTEMPT_RESULT.NUMBER) // the last of an attempt holds
+                .forEach(r -> missing.put(
+                        r.value1(),
+                        Signatures.of(
+                                        slots(r.value2(), readings(timed, r.value1())),
+                                        given.getOrDefault(r.value1(), List.of()))
+                                .missing()
+                                .size()));
+        return missing;
+    }
+
+    private static List<ReadingTaken> readings(Map<String, Timed> timed, String attempt) {
+        Timed of = timed.get(attempt);
+        return of == null ? List.of() : of.readings();
+    }
+
+    private static List<AttemptSigned> given(Tx tx, Condition which) {
+        return tx.sql()
                 .select(
                         ATTEMPT_SIGNATURE.ID,
                         ATTEMPT_SIGNATURE.ATTEMPT_ID,
@@ -117,21 +153,21 @@ public final class ResultRecord {
                         ATTEMPT_SIGNATURE.DEVICE,
                         ATTEMPT_SIGNATURE.AT_MS)
                 .from(ATTEMPT_SIGNATURE)
-                .where(ATTEMPT_SIGNATURE.ATTEMPT_ID.eq(attempt).and(ATTEMPT_SIGNATURE.OUTDATED.isFalse()))
+                .where(which.and(ATTEMPT_SIGNATURE.OUTDATED.isFalse()))
                 .orderBy(ATTEMPT_SIGNATURE.AT_MS, ATTEMPT_SIGNATURE.ID)
-                .fetchInto(AttemptSigned.class);
-        return Signatures.of(slots(tx, attempt), given);
-    }
+                .fetchInto(AttemptSigned.class);    }
 
     /** Of the last result; of one made before they were kept, all watches with a reading. */
     private static List<Integer> slots(Tx tx, String attempt) {
         List<AttemptClosed> results = results(tx, attempt);
         String slots =
                 results.isEmpty() ? null : results.get(results.size() - 1).slots();
+        return slots(slots, WatchStore.readings(tx, attempt));
+    }
+
+    private static List<Integer> slots(@Nullable String slots, List<ReadingTaken> readings) {
         return slots == null || slots.isEmpty()
-                ? Readings.thatCount(WatchStore.readings(tx, attempt)).stream()
-                        .map(ReadingTaken::slot)
-                        .toList()
+                ? Readings.thatCount(readings).stream().map(ReadingTaken::slot).toList()
                 : Arrays.stream(slots.split(",")).map(Integer::valueOf).toList();
     }
 }

@@ -6,8 +6,15 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_MARK;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jooq.Condition;
+import org.jooq.Record1;
+import org.jooq.Select;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.ReadingTaken;
@@ -20,6 +27,9 @@ import org.skeinday.platform.db.Tx;
 
 /** Reads who times an attempt, what the watches read, what else was pressed, and what the captain decided of it. */
 public final class WatchStore {
+    private static final Condition NOT_TAKEN_BACK =
+            ATTEMPT_READING.TAKEN_BACK.isNull().or(ATTEMPT_READING.TAKEN_BACK.isFalse());
+
     private WatchStore() {}
 
     /** Who has each timekeeper's place now. */
@@ -58,12 +68,7 @@ public final class WatchStore {
      * landings that were taken back are not.
      */
     public static List<ReadingTaken> readings(Tx tx, String attemptId) {
-        return readings(
-                tx,
-                ATTEMPT_READING
-                        .ATTEMPT_ID
-                        .eq(attemptId)
-                        .and(ATTEMPT_READING.TAKEN_BACK.isNull().or(ATTEMPT_READING.TAKEN_BACK.isFalse())));
+        return readings(tx, ATTEMPT_READING.ATTEMPT_ID.eq(attemptId).and(NOT_TAKEN_BACK));
     }
 
     /** The same with landings that were taken back: for files and disputes. */
@@ -126,9 +131,13 @@ public final class WatchStore {
 
     /** What the captain decided of this attempt's watches, as it came. */
     public static List<WatchJudged> judged(Tx tx, String attemptId) {
+        return judged(tx, ATTEMPT_WATCH_JUDGED.ATTEMPT_ID.eq(attemptId));
+    }
+
+    private static List<WatchJudged> judged(Tx tx, Condition which) {
         return tx.sql()
                 .selectFrom(ATTEMPT_WATCH_JUDGED)
-                .where(ATTEMPT_WATCH_JUDGED.ATTEMPT_ID.eq(attemptId))
+                .where(which)
                 .orderBy(ATTEMPT_WATCH_JUDGED.AT_MS, ATTEMPT_WATCH_JUDGED.ID)
                 .fetchInto(WatchJudged.class);
     }
@@ -136,6 +145,30 @@ public final class WatchStore {
     /** Everything that is known of its watches. */
     public static Timed timed(Tx tx, String attemptId) {
         return new Timed(readings(tx, attemptId), judged(tx, attemptId), marks(tx, attemptId));
+    }
+
+    /** The same of several attempts, by attempt: three queries. @param attempts their ids */
+    static Map<String, Timed> timed(Tx tx, Select<Record1<String>> attempts) {
+        Map<String, List<ReadingTaken>> readings = readings(
+                        tx, ATTEMPT_READING.ATTEMPT_ID.in(attempts).and(NOT_TAKEN_BACK))
+                .stream()
+                .collect(Collectors.groupingBy(ReadingTaken::attemptId));
+        Map<String, List<WatchJudged>> judged = judged(tx, ATTEMPT_WATCH_JUDGED.ATTEMPT_ID.in(attempts)).stream()
+                .collect(Collectors.groupingBy(WatchJudged::attemptId));
+        Map<String, List<WatchMarked>> marks = marked(
+                        tx, ATTEMPT_WATCH_MARK.ATTEMPT_ID.in(attempts).and(ATTEMPT_WATCH_MARK.STALE.isFalse()))
+                .stream()
+                .collect(Collectors.groupingBy(WatchMarked::attemptId));
+        Map<String, Timed> timed = new HashMap<>();
+        Stream.of(readings.keySet(), judged.keySet(), marks.keySet())
+                .flatMap(Set::stream)
+                .forEach(id -> timed.computeIfAbsent(
+                        id,
+                        one -> new Timed(
+                                readings.getOrDefault(one, List.of()),
+                                judged.getOrDefault(one, List.of()),
+                                new Marks(marks.getOrDefault(one, List.of())))));
+        return timed;
     }
 
     /** What a form about this attempt shows of it. */

@@ -8,6 +8,7 @@ import org.skeinday.motor.BreakTest;
 import org.skeinday.motor.BreakTrial;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorDeed;
+import org.skeinday.motor.MotorStep;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
@@ -52,14 +53,26 @@ public final class BreakEvidenceOf {
 
     /** The step says whether it broke; its wind, where there is one, how: readings may be left out afterwards. */
     private static Optional<MotorBreak> broken(Tx tx, MotorAdded motor) {
-        return MotorLifeStore.stepsOf(tx, motor.id()).stream()
-                .filter(step -> step.deed().equals(MotorDeed.BREAK.word()))
-                .findFirst()
+        return breakOf(tx, motor.id())
                 .map(step -> WindStore.ofMotor(tx, motor.id()).stream()
                         .filter(wind -> wind.broke().isPresent() && !wind.paced())
                         .reduce((a, b) -> b)
-                        .map(wind -> MotorBreak.of(motor, wind))
+                        .map(wind -> MotorBreak.of(motor, step, wind))
                         .orElseGet(() -> MotorBreak.of(motor, step)));
+    }
+
+    private static Optional<MotorStep> breakOf(Tx tx, String motor) {
+        return MotorLifeStore.stepsOf(tx, motor).stream()
+                .filter(step -> step.deed().equals(MotorDeed.BREAK.word()))
+                .findFirst();
+    }
+
+    /** What parted at knot, ring or hook had survived so many turns in its rubber. */
+    private static boolean brokeInTheRubber(Tx tx, Wind wind) {
+        return wind.broke().isPresent()
+                && breakOf(tx, wind.begun().motorId())
+                        .filter(step -> !step.isOfTheRubber())
+                        .isEmpty();
     }
 
     private static Optional<BreakTrial> trial(Tx tx, Wind wind) {
@@ -77,6 +90,6 @@ public final class BreakEvidenceOf {
                         Length.ofMillimetres(m.loopMm()),
                         Mass.ofGrams(m.massG()),
                         wind.begun().stopRule(),
-                        wind.broke().isPresent()));
+                        brokeInTheRubber(tx, wind)));
     }
 }

@@ -14,6 +14,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jooq.Condition;
+import org.jooq.Record1;
+import org.jooq.Select;
 import org.jooq.impl.DSL;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.Wind;
@@ -34,6 +36,37 @@ public final class WindStore {
     /** The winds of an attempt, in the order in which they were begun: a motor that broke is not the last. */
     public static List<Wind> ofAttempt(Tx tx, String attempt) {
         return of(tx, WINDING_WIND.ATTEMPT_ID.eq(attempt));
+    }
+
+    /**
+     * The winds of several attempts with what was done, without what was read of the needle or counted: two queries.
+     *
+     * @param attempts their ids
+     */
+    public static List<Wind> asTapped(Tx tx, Select<Record1<String>> attempts) {
+        List<WindBegun> begun = tx.sql()
+                .selectFrom(WINDING_WIND)
+                .where(WINDING_WIND.ATTEMPT_ID.in(attempts))
+                .orderBy(WINDING_WIND.AT_MS, WINDING_WIND.ID)
+                .fetchInto(WindBegun.class);
+        List<String> ids = begun.stream().map(WindBegun::id).toList();
+        if (ids.isEmpty()) {
+            return List.of();
+        }
+        Map<String, List<WindPhase>> phases = phases(tx, ids);
+        return begun.stream()
+                .map(b -> Wind.of(b, phases.getOrDefault(b.id(), List.of()), List.of(), null))
+                .toList();
+    }
+
+    private static Map<String, List<WindPhase>> phases(Tx tx, List<String> winds) {
+        return tx
+                .sql()
+                .selectFrom(WINDING_PHASE)
+                .where(WINDING_PHASE.WIND_ID.in(winds))
+                .fetchInto(WindPhase.class)
+                .stream()
+                .collect(Collectors.groupingBy(WindPhase::windId));
     }
 
     /** The winds of one motor outside any attempt. */
@@ -96,13 +129,7 @@ public final class WindStore {
         if (ids.isEmpty()) {
             return List.of();
         }
-        Map<String, List<WindPhase>> phases = tx
-                .sql()
-                .selectFrom(WINDING_PHASE)
-                .where(WINDING_PHASE.WIND_ID.in(ids))
-                .fetchInto(WindPhase.class)
-                .stream()
-                .collect(Collectors.groupingBy(WindPhase::windId));
+        Map<String, List<WindPhase>> phases = phases(tx, ids);
         Map<String, List<WindMark>> marks =
                 tx.sql().selectFrom(WINDING_MARK).where(WINDING_MARK.WIND_ID.in(ids)).fetchInto(WindMark.class).stream()
                         .collect(Collectors.groupingBy(WindMark::windId));

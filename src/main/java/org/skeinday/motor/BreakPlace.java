@@ -1,4 +1,4 @@
-package org.skeinday.attempt;
+package org.skeinday.motor;
 
 import java.util.Locale;
 
@@ -7,7 +7,9 @@ public enum BreakPlace {
     STRAND,
     KNOT,
     RING,
-    HOOK;
+    HOOK,
+    /** Somebody looked, and it cannot be told. */
+    UNKNOWN;
 
     /** As the record and files write it. */
     public String word() {
@@ -21,7 +23,7 @@ public enum BreakPlace {
                 return place;
             }
         }
-        throw new IllegalArgumentException("A motor parts at the strand, knot, ring or hook, but this was '" + word + "'");
+        throw new IllegalArgumentException("A motor parts at the strand, knot, ring or hook, or at an unknown place, but this was '" + word + "'");
     }
 
     public boolean isEvidenceOfTheRubber() {

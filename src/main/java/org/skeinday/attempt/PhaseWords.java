@@ -1,0 +1,76 @@
+package org.skeinday.attempt;
+
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.skeinday.attempt.AttemptPhase.Name;
+import org.skeinday.contest.DayKind;
+
+/** The one place that says a phase in words, and what can be done in it: pages, files of the wall and refusals. */
+public final class PhaseWords {
+    private PhaseWords() {}
+
+    /** As a state: next, called, winding, winding, 2nd, holding, in the air, landed, announced … */
+    public static String of(LiveAttempt attempt, DayKind day) {
+        AttemptPhase phase = attempt.phase();
+        return switch (phase.name()) {
+            case WINDING -> winding(attempt.wind());
+            case OFFICIAL -> isProvisional(phase) ? "provisional" : step(Name.OFFICIAL, day);
+            case BROKE -> "broke";
+            case RUN_BACK -> "run back";
+            case ABANDONED -> "abandoned";
+            case VOID -> "void";
+            case NEXT, CALLED, HOLDING, IN_THE_AIR, LANDED -> step(phase.name(), day);
+        };
+    }
+
+    /** A step on the usual way. */
+    static String step(Name step, DayKind day) {
+        return switch (step) {
+            case NEXT -> "next";
+            case CALLED -> "called";
+            case WINDING -> "winding";
+            case HOLDING -> "holding";
+            case IN_THE_AIR -> "in the air";
+            case LANDED -> "landed";
+            case OFFICIAL ->
+                switch (day) {
+                    case PRACTICE -> "logged";
+                    case VISITING -> "announced";
+                    case HOSTING -> "signed";
+                };
+            case BROKE, RUN_BACK, ABANDONED, VOID ->
+                throw new IllegalArgumentException("No step on the usual way: " + step);
+        };
+    }
+
+    /** @param wind which wind of the attempt, from 1 */
+    static String winding(int wind) {
+        return wind < 2 ? "winding" : "winding, " + ordinal(wind);
+    }
+
+    private static boolean isProvisional(AttemptPhase phase) {
+        return phase instanceof AttemptPhase.Official official && official.missing() > 0;
+    }
+
+    /** For an act in a phase that does not have it: which phase it is, and what can be done. */
+    public static String wrongPhase(LiveAttempt attempt, DayKind day, Hands hands) {
+        Set<AttemptAct> acts = AttemptActs.of(attempt.phase(), hands);
+        String words = acts.stream().map(AttemptAct::words).collect(Collectors.joining(", "));
+        return "This attempt is " + inSentence(attempt, day) + ". "
+                + (words.isEmpty() ? "Nothing more is done to it." : "What can be done now: " + words + ".");
+    }
+
+    private static String inSentence(LiveAttempt attempt, DayKind day) {
+        return switch (attempt.phase().name()) {
+            case BROKE -> "stopped: its motor broke";
+            case RUN_BACK -> "given up and its motor still has turns on";
+            default -> of(attempt, day);
+        };
+    }
+
+    /** 1st, 2nd, 3rd, 11th … */
+    public static String ordinal(int n) {
+        boolean teen = n % 100 >= 11 && n % 100 <= 13;
+        return n + (teen ? "th" : n % 10 == 1 ? "st" : n % 10 == 2 ? "nd" : n % 10 == 3 ? "rd" : "th");
+    }
+}

@@ -1,0 +1,98 @@
+package org.skeinday.attempt.store;
+
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_LAST_ACT;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_PARTED;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_PEOPLE_SAFE;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_RUN_BACK;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jooq.Record1;
+import org.jooq.Select;
+import org.skeinday.attempt.AttemptEvidence.BreakTold;
+import org.skeinday.attempt.LastAct;
+import org.skeinday.attempt.MotorParted;
+import org.skeinday.attempt.PeopleSafe;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.TurnsRunBack;
+import org.skeinday.motor.BreakPlace;
+import org.skeinday.platform.db.Rows;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.FactKind;
+
+/** What was told after motors of attempts parted or were run back, and who moved an attempt last. */
+public final class BreakRecord {
+    private BreakRecord() {}
+
+    static List<FactKind> kinds() {
+        return List.of(
+                FactKind.of("attempt.people-safe", PeopleSafe.class, Rows.put(ATTEMPT_PEOPLE_SAFE)),
+                FactKind.of("attempt.parted", MotorParted.class, Rows.put(ATTEMPT_PARTED)),
+                FactKind.of("attempt.run-back", TurnsRunBack.class, BreakRecord::runBack),
+                FactKind.of("attempt.acted", LastAct.class, Rows.put(ATTEMPT_LAST_ACT)));
+    }
+
+    /** A motor that was run back is wound anew, unless the attempt was given up. */
+    private static void runBack(Tx tx, TurnsRunBack fact) {
+        Rows.into(ATTEMPT_RUN_BACK).accept(tx, fact);
+        tx.sql()
+                .update(ATTEMPT)
+                .set(ATTEMPT.STATE, fact.state())
+                .set(ATTEMPT.TURNS_ON, false)
+                .where(ATTEMPT.ID.eq(fact.attemptId()))
+                .execute();
+        if (fact.state().equals(State.CALLED.word())) {
+            tx.sql()
+                    .update(ATTEMPT)
+                    .setNull(ATTEMPT.WINDING_AT_MS)
+                    .setNull(ATTEMPT.HOLDING_AT_MS)
+                    .where(ATTEMPT.ID.eq(fact.attemptId()))
+                    .execute();
+        }
+    }
+
+    /** By attempt. @param attempts their ids */
+    static Map<String, List<BreakTold>> breaks(Tx tx, Select<Record1<String>> attempts) {
+        Map<String, Map<String, BreakTold>> told = new LinkedHashMap<>();
+        tx.sql()
+                .selectFrom(ATTEMPT_PEOPLE_SAFE)
+                .where(ATTEMPT_PEOPLE_SAFE.ATTEMPT_ID.in(attempts))
+                .orderBy(ATTEMPT_PEOPLE_SAFE.AT_MS)
+                .forEach(r -> told.computeIfAbsent(r.getAttemptId(), a -> new LinkedHashMap<>())
+                        .put(r.getMotorId(), new BreakTold(r.getMotorId(), true, null)));
+        tx.sql()
+                .selectFrom(ATTEMPT_PARTED)
+                .where(ATTEMPT_PARTED.ATTEMPT_ID.in(attempts))
+                .orderBy(ATTEMPT_PARTED.AT_MS)
+                .forEach(r -> told.computeIfAbsent(r.getAttemptId(), a -> new LinkedHashMap<>())
+                        .merge(
+                                r.getMotorId(),
+                                new BreakTold(r.getMotorId(), false, BreakPlace.of(r.getPlace())),
+                                (safe, parted) ->
+                                        new BreakTold(safe.motorId(), safe.peopleSafe(), parted.where())));
+        Map<String, List<BreakTold>> lists = new LinkedHashMap<>();
+        told.forEach((attempt, byMotor) -> lists.put(attempt, new ArrayList<>(byMotor.values())));
+        return lists;
+    }
+
+    /** By attempt, the first one first. @param attempts their ids */
+    static Map<String, List<TurnsRunBack>> runBacks(Tx tx, Select<Record1<String>> attempts) {
+        return tx.sql()
+                .selectFrom(ATTEMPT_RUN_BACK)
+                .where(ATTEMPT_RUN_BACK.ATTEMPT_ID.in(attempts))
+                .orderBy(ATTEMPT_RUN_BACK.AT_MS, ATTEMPT_RUN_BACK.ID)
+                .fetchGroups(ATTEMPT_RUN_BACK.ATTEMPT_ID, TurnsRunBack.class);
+    }
+
+    /** Empty in records made before this was kept. */
+    public static Optional<LastAct> lastAct(Tx tx, String attempt) {
+        return tx.sql()
+                .selectFrom(ATTEMPT_LAST_ACT)
+                .where(ATTEMPT_LAST_ACT.ATTEMPT_ID.eq(attempt))
+                .fetchOptionalInto(LastAct.class);
+    }
+}
