@@ -52,6 +52,8 @@ create table motor_step (
   torque_typed varchar(40),
   meter varchar(60),
   before_id varchar(80),
+  -- Where it parted, as far as somebody looked.
+  parted varchar(10),
   undone boolean default false not null
 );
 create index motor_step_of on motor_step (motor_id, at_ms);

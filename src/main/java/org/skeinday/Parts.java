@@ -104,9 +104,9 @@ final class Parts {
 
     static List<ActKind<?>> actKinds(Record record) {
         List<ActKind<?>> kinds = new ArrayList<>();
-        kinds.addAll(AttemptDeeds.kinds());
+        kinds.addAll(AttemptDeeds.kinds(record.people()::names));
         kinds.addAll(ResultDeeds.kinds());
-        kinds.addAll(AimDeeds.kinds());
+        kinds.addAll(AimDeeds.kinds(record.people()::names));
         kinds.addAll(UseEvent.kinds());
         kinds.addAll(AfterFlight.kinds());
         kinds.addAll(WatchDeeds.kinds());

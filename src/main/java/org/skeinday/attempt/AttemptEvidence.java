@@ -3,6 +3,7 @@ package org.skeinday.attempt;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.contest.DayKind;
 import org.skeinday.motor.BreakPlace;
 import org.skeinday.winding.Wind;
 
@@ -21,6 +22,7 @@ import org.skeinday.winding.Wind;
  */
 public record AttemptEvidence(
         AttemptNow now,
+        DayKind day,
         Steps steps,
         List<Wind> winds,
         @Nullable Long motorBrokeAtMs,
@@ -69,9 +71,17 @@ public record AttemptEvidence(
         return winds.stream().filter(wind -> !isOver(wind)).reduce((earlier, later) -> later);
     }
 
+    /** Winds that were not run back, in order. */
+    public List<Wind> windsNotRunBack() {
+        return winds.stream().filter(wind -> !isRunBack(wind)).toList();
+    }
+
     private boolean isOver(Wind wind) {
-        return !wind.begun().motorId().equals(now.motorId())
-                || runBacks.stream().anyMatch(told -> wind.begun().id().equals(told.windId()));
+        return !wind.begun().motorId().equals(now.motorId()) || isRunBack(wind);
+    }
+
+    private boolean isRunBack(Wind wind) {
+        return runBacks.stream().anyMatch(told -> wind.begun().id().equals(told.windId()));
     }
 
     private boolean isRead(String motor) {

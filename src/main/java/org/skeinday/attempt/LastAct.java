@@ -5,11 +5,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * Fact {@code attempt.acted}: who did the last thing that moved this attempt, so that whoever comes second hears of it.
  *
- * @param phase to which it was moved, a word of {@link AttemptPhase.Name}
+ * @param said in a word or a few, as {@link AttemptAct} says it
  */
 public record LastAct(
         String attemptId,
-        String phase,
+        String said,
         long atMs,
         @Nullable String personId,
         String device) {}

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.contest.DayKind;
 import org.skeinday.timing.Contact;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindPhase;
@@ -23,6 +24,7 @@ public record LiveAttempt(
         @Nullable String modelId,
         @Nullable String motorId,
         int wind,
+        DayKind day,
         AttemptPhase phase) {
 
     /** The one function from the record to the phase. */
@@ -35,6 +37,7 @@ public record LiveAttempt(
                 now.modelId(),
                 now.motorId(),
                 known.windsOver() + 1,
+                known.day(),
                 phase(known));
     }
 

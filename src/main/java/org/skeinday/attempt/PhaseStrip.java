@@ -31,15 +31,16 @@ public record PhaseStrip(List<Step> steps) {
     }
 
     /** At practice nobody is called. */
-    public static PhaseStrip of(LiveAttempt attempt, DayKind day) {
+    public static PhaseStrip of(LiveAttempt attempt) {
+        DayKind day = attempt.day();
         AttemptPhase phase = attempt.phase();
         Name at = onTheWay(phase.name());
         List<Step> steps = new ArrayList<>();
         for (Name step : day == DayKind.PRACTICE ? WAY.subList(1, WAY.size()) : WAY) {
             boolean here = step == at;
             String words = here && isExit(phase.name())
-                    ? PhaseWords.of(attempt, day)
-                    : step == Name.WINDING ? PhaseWords.winding(attempt.wind()) : PhaseWords.step(step, day);
+                    ? PhaseWords.of(attempt)
+                    : step == Name.WINDING ? PhaseWords.winding(attempt.wind()) : PhaseWords.bare(step, day);
             steps.add(new Step(here ? phase.name() : step, mark(step, at, phase), words));
         }
         return new PhaseStrip(steps);

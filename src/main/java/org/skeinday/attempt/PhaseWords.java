@@ -10,22 +10,17 @@ public final class PhaseWords {
     private PhaseWords() {}
 
     /** As a state: next, called, winding, winding, 2nd, holding, in the air, landed, announced … */
-    public static String of(LiveAttempt attempt, DayKind day) {
+    public static String of(LiveAttempt attempt) {
         AttemptPhase phase = attempt.phase();
-        return switch (phase.name()) {
-            case WINDING -> winding(attempt.wind());
-            case OFFICIAL -> isProvisional(phase) ? "provisional" : step(Name.OFFICIAL, day);
-            case BROKE -> "broke";
-            case RUN_BACK -> "run back";
-            case ABANDONED -> "abandoned";
-            case VOID -> "void";
-            case NEXT, CALLED, HOLDING, IN_THE_AIR, LANDED -> step(phase.name(), day);
-        };
+        if (phase.name() == Name.WINDING) {
+            return winding(attempt.wind());
+        }
+        return isProvisional(phase) ? "provisional" : bare(phase.name(), attempt.day());
     }
 
-    /** A step on the usual way. */
-    static String step(Name step, DayKind day) {
-        return switch (step) {
+    /** A phase without what is special about one attempt. */
+    static String bare(Name phase, DayKind day) {
+        return switch (phase) {
             case NEXT -> "next";
             case CALLED -> "called";
             case WINDING -> "winding";
@@ -38,8 +33,10 @@ public final class PhaseWords {
                     case VISITING -> "announced";
                     case HOSTING -> "signed";
                 };
-            case BROKE, RUN_BACK, ABANDONED, VOID ->
-                throw new IllegalArgumentException("No step on the usual way: " + step);
+            case BROKE -> "broke";
+            case RUN_BACK -> "run back";
+            case ABANDONED -> "abandoned";
+            case VOID -> "void";
         };
     }
 
@@ -53,18 +50,18 @@ public final class PhaseWords {
     }
 
     /** For an act in a phase that does not have it: which phase it is, and what can be done. */
-    public static String wrongPhase(LiveAttempt attempt, DayKind day, Hands hands) {
+    public static String wrongPhase(LiveAttempt attempt, Hands hands) {
         Set<AttemptAct> acts = AttemptActs.of(attempt.phase(), hands);
         String words = acts.stream().map(AttemptAct::words).collect(Collectors.joining(", "));
-        return "This attempt is " + inSentence(attempt, day) + ". "
+        return "This attempt is " + inSentence(attempt) + ". "
                 + (words.isEmpty() ? "Nothing more is done to it." : "What can be done now: " + words + ".");
     }
 
-    private static String inSentence(LiveAttempt attempt, DayKind day) {
+    private static String inSentence(LiveAttempt attempt) {
         return switch (attempt.phase().name()) {
             case BROKE -> "stopped: its motor broke";
             case RUN_BACK -> "given up and its motor still has turns on";
-            default -> of(attempt, day);
+            default -> of(attempt);
         };
     }
 

@@ -5,13 +5,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
+import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.MotorTaken;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.store.MotorLifeStore;
@@ -46,10 +50,11 @@ public final class AimDeeds {
             @Nullable Long serverMs,
             @Nullable Long boundMs) {}
 
-    public static List<ActKind<?>> kinds() {
+    /** @param people the names known now, by person id */
+    public static List<ActKind<?>> kinds(Supplier<Map<String, String>> people) {
         return List.of(
                 new ActKind<>("attempt.aim", Aimed.class, AimDeeds::aim),
-                new ActKind<>("attempt.take-motor", Take.class, AimDeeds::take));
+                new Quicker(people).told("attempt.take-motor", Take.class, AimDeeds::take, Take::attempt));
     }
 
     static Decision aim(Tx tx, ActContext context, Aimed aimed) {
@@ -107,9 +112,12 @@ public final class AimDeeds {
         if (!take.seenMotor().equals(now.motorId() == null ? "" : now.motorId())) {
             return Decision.refused("Somebody was quicker: another motor was taken already. Look again");
         }
-        if (!(Attempt.of(now) instanceof Attempt.BeforeRelease before)) {
-            return Decision.refused("This attempt is " + now.state().word() + ": its motor is not changed any more");
+        Optional<Decision> refused = LiveAttempts.find(tx, now.id())
+                .flatMap(live -> PhaseGate.refused(tx, context, live, AttemptAct.TAKE_SPARE, Hands.CAPTAIN));
+        if (refused.isPresent()) {
+            return refused.get();
         }
+        Attempt.BeforeRelease before = (Attempt.BeforeRelease) Attempt.of(now);
         Optional<String> no = EntryStore.find(tx, now.entryId())
                 .flatMap(entry -> WhyNotFly.wrongMotor(tx, entry, take.motor()))
                 .or(life::whyNotFlown);
@@ -124,6 +132,7 @@ public final class AimDeeds {
             MotorStore.find(tx, taken.motorId())
                     .ifPresent(m -> facts.addAll(PlaceReopens.byMotor(tx, context, now.eventId(), m)));
         }
-        return new Decision.Decided(facts, Map.of(), Set.of("attempts", "motors", "checks"));
+        facts.add(PhaseGate.acted(context, now.id(), AttemptAct.TAKE_SPARE));
+        return new Decision.Decided(facts, Map.of(), Set.of("attempts", "motors", "winds", "checks"));
     }
 }

@@ -2,8 +2,10 @@ package org.skeinday.attempt.action;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Quiet;
@@ -24,15 +26,26 @@ public final class AttemptDeeds {
 
     private AttemptDeeds() {}
 
-    public static List<ActKind<?>> kinds() {
+    /** @param people the names known now, by person id */
+    public static List<ActKind<?>> kinds(Supplier<Map<String, String>> people) {
+        var quicker = new Quicker(people);
         return List.of(
                 new ActKind<>("attempt.call", CallAttempt.Call.class, CallAttempt::decide),
-                new ActKind<>("attempt.move", MoveAttempt.Move.class, MoveAttempt::decide),
-                new ActKind<>("attempt.take-back", TakeBack.Step.class, TakeBack::decide),
-                new ActKind<>("attempt.give-up", GiveUpAttempt.GiveUp.class, GiveUpAttempt::decide),
+                quicker.told("attempt.move", MoveAttempt.Move.class, MoveAttempt::decide, MoveAttempt.Move::attempt),
+                quicker.told("attempt.take-back", TakeBack.Step.class, TakeBack::decide, TakeBack.Step::attempt),
+                quicker.told(
+                        "attempt.give-up",
+                        GiveUpAttempt.GiveUp.class,
+                        GiveUpAttempt::decide,
+                        GiveUpAttempt.GiveUp::attempt),
+                quicker.told("attempt.broke", BreakMotor.Broke.class, BreakMotor::broke, BreakMotor.Broke::attempt),
+                quicker.told("attempt.people-safe", BreakMotor.Safe.class, BreakMotor::safe, BreakMotor.Safe::attempt),
+                new ActKind<>("attempt.parted", BreakMotor.Parted.class, BreakMotor::parted),
+                quicker.told(
+                        "attempt.run-back", RunBackMotor.Told.class, RunBackMotor::decide, RunBackMotor.Told::attempt),
                 new ActKind<>("attempt.announce", AnnounceTime.Announce.class, AnnounceTime::decide),
                 new ActKind<>("watch.judge", JudgeWatch.Judge.class, JudgeWatch::decide),
-                new ActKind<>("attempt.close", CloseAttempt.Close.class, CloseAttempt::decide));
+                quicker.told("attempt.close", CloseAttempt.Close.class, CloseAttempt::decide, CloseAttempt.Close::attempt));
     }
 
     static final String SAY_WHY = "Say why: it stays in the record";

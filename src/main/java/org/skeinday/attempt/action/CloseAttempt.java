@@ -7,13 +7,17 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
+import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LandedAttempt;
+import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EventAdded;
@@ -58,8 +62,9 @@ public final class CloseAttempt {
             return new Decision.Outdated(changed.get());
         }
         if (!(Attempt.of(now) instanceof LandedAttempt landed)) {
-            return Decision.refused("Only a landed attempt can be closed; this one is "
-                    + now.state().word());
+            LiveAttempt live = LiveAttempts.find(tx, now.id()).orElseThrow();
+            return PhaseGate.refused(tx, context, live, AttemptAct.CLOSE, Hands.CAPTAIN)
+                    .orElseThrow();
         }
         EventAdded event = EventStore.find(tx, now.eventId()).orElseThrow();
         long atMs = context.now().toEpochMilli();
@@ -99,7 +104,7 @@ public final class CloseAttempt {
                 .map(WatchReading.Counted::watch)
                 .collect(Collectors.joining(","));
         return closed(
-                tx, now.id(), atMs, Fact.of("attempt.closed", landed.close(atMs, taken, context.person(), slots)));
+                tx, context, now.id(), atMs, Fact.of("attempt.closed", landed.close(atMs, taken, context.person(), slots)));
     }
 
     /** While the entry may still choose nothing is taken; who flies again has no time. */
@@ -116,9 +121,10 @@ public final class CloseAttempt {
                                 Decision.refused(told.at(atMs, rules).words() + ". Wait for the choice."))));
     }
 
-    private static Decision closed(Tx tx, String attempt, long atMs, Fact fact) {
-        return new Decision.Decided(
-                AttemptDeeds.withQuietEnded(tx, attempt, atMs, fact), Map.of(), AttemptDeeds.TOPICS);
+    private static Decision closed(Tx tx, ActContext context, String attempt, long atMs, Fact fact) {
+        List<Fact> facts = AttemptDeeds.withQuietEnded(tx, attempt, atMs, fact);
+        facts.add(PhaseGate.acted(context, attempt, AttemptAct.CLOSE));
+        return new Decision.Decided(facts, Map.of(), AttemptDeeds.TOPICS);
     }
 
     /** Elsewhere the officials' time counts; our own watches stand beside it. */
@@ -135,6 +141,7 @@ public final class CloseAttempt {
                 + (own.isEmpty() ? "" : "; our watches: " + own);
         return closed(
                 tx,
+                context,
                 landed.id(),
                 atMs,
                 Fact.of("attempt.closed", new AttemptClosed(landed.id(), atMs, ms, how, context.person(), null)));

@@ -1,11 +1,18 @@
 package org.skeinday.attempt.action;
 
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptGivenUp;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.Hands;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
@@ -23,40 +30,48 @@ public final class GiveUpAttempt {
             @Nullable Boolean again) {}
 
     static Decision decide(Tx tx, ActContext context, GiveUp giveUp) {
+        LiveAttempt live = LiveAttempts.find(tx, giveUp.attempt()).orElse(null);
         AttemptNow now = AttemptStore.find(tx, giveUp.attempt()).orElse(null);
-        if (now == null) {
+        if (live == null || now == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        Optional<Decision> outdated = AttemptDeeds.outdated(giveUp.seen(), now);
-        if (outdated.isPresent()) {
-            return outdated.get();
-        }
         String reason = giveUp.reason().strip();
-        Optional<Decision> wrong = AttemptDeeds.wrongWords("reason", reason, AttemptDeeds.SAY_WHY);
-        if (wrong.isPresent()) {
-            return wrong.get();
-        }
-        long atMs = context.now().toEpochMilli();
         Attempt attempt = Attempt.of(now);
-        if (attempt instanceof Attempt.BeforeRelease before) {
-            return ended(tx, now, atMs, Fact.of("attempt.given-up", before.scrub(atMs, reason)));
-        }
-        if (attempt instanceof Attempt.AfterRelease after) {
-            return ended(
-                    tx,
-                    now,
-                    atMs,
-                    Fact.of(
-                            "attempt.given-up",
-                            Boolean.TRUE.equals(giveUp.again())
-                                    ? after.declareVoid(atMs, reason).again()
-                                    : after.declareVoid(atMs, reason)));
-        }
-        return Decision.refused("An attempt that is " + now.state().word() + " cannot be given up");
+        AttemptAct act = attempt instanceof Attempt.AfterRelease ? AttemptAct.DECLARE_VOID : AttemptAct.ABANDON;
+        return AttemptDeeds.outdated(giveUp.seen(), now)
+                .or(() -> PhaseGate.refused(tx, context, live, act, Hands.CAPTAIN))
+                .or(() -> AttemptDeeds.wrongWords("reason", reason, AttemptDeeds.SAY_WHY))
+                .orElseGet(() -> ended(
+                        tx,
+                        context,
+                        live,
+                        attempt instanceof Attempt.AfterRelease after
+                                ? declaredVoid(after, context, giveUp, reason)
+                                : abandoned((Attempt.BeforeRelease) attempt, context, live, reason)));
     }
 
-    private static Decision ended(Tx tx, AttemptNow attempt, long atMs, Fact fact) {
-        return new Decision.Decided(
-                AttemptDeeds.withQuietEnded(tx, attempt.id(), atMs, fact), Map.of(), AttemptDeeds.TOPICS);
+    private static AttemptGivenUp declaredVoid(
+            Attempt.AfterRelease attempt, ActContext context, GiveUp giveUp, String reason) {
+        AttemptGivenUp fact = attempt.declareVoid(context.now().toEpochMilli(), reason);
+        return Boolean.TRUE.equals(giveUp.again()) ? fact.again() : fact;
+    }
+
+    /** What is wound must be run back before anything else. */
+    private static AttemptGivenUp abandoned(
+            Attempt.BeforeRelease attempt, ActContext context, LiveAttempt live, String reason) {
+        AttemptGivenUp fact = attempt.scrub(context.now().toEpochMilli(), reason);
+        AttemptPhase.Name phase = live.phase().name();
+        boolean wound = phase == AttemptPhase.Name.WINDING || phase == AttemptPhase.Name.HOLDING;
+        return wound && live.motorId() != null ? fact.wound() : fact;
+    }
+
+    private static Decision ended(Tx tx, ActContext context, LiveAttempt attempt, AttemptGivenUp fact) {
+        List<Fact> facts =
+                AttemptDeeds.withQuietEnded(tx, attempt.id(), fact.atMs(), Fact.of("attempt.given-up", fact));
+        facts.add(PhaseGate.acted(
+                context,
+                attempt.id(),
+                fact.state().equals(State.VOID.word()) ? AttemptAct.DECLARE_VOID : AttemptAct.ABANDON));
+        return new Decision.Decided(facts, Map.of(), PhaseGate.TOPICS);
     }
 }

@@ -6,10 +6,15 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
+import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LandedAttempt;
+import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.ReleasedAttempt;
+import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.motor.MotorStage;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
@@ -26,25 +31,25 @@ public final class TakeBack {
     private TakeBack() {}
 
     static Decision decide(Tx tx, ActContext context, Step step) {
+        LiveAttempt live = LiveAttempts.find(tx, step.attempt()).orElse(null);
         AttemptNow now = AttemptStore.find(tx, step.attempt()).orElse(null);
-        if (now == null) {
+        if (live == null || now == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        Optional<Decision> outdated = AttemptDeeds.outdated(step.seen(), now);
-        if (outdated.isPresent()) {
-            return outdated.get();
-        }
+        AttemptAct act = now.state() == State.LANDED ? AttemptAct.STILL_FLYING : AttemptAct.NOT_RELEASED;
+        return AttemptDeeds.outdated(step.seen(), now)
+                .or(() -> PhaseGate.refused(tx, context, live, act, Hands.CAPTAIN))
+                .orElseGet(() -> back(tx, context, now, act));
+    }
+
+    private static Decision back(Tx tx, ActContext context, AttemptNow now, AttemptAct act) {
         long atMs = context.now().toEpochMilli();
-        Attempt attempt = Attempt.of(now);
-        List<Fact> facts = attempt instanceof ReleasedAttempt released
-                ? release(tx, now, released, atMs)
-                : attempt instanceof LandedAttempt landed
-                        ? List.of(Fact.of("attempt.taken-back", landed.fliesOn(atMs)))
-                        : List.of();
-        return facts.isEmpty()
-                ? Decision.refused("A release or a landing can be taken back; this attempt is "
-                        + now.state().word())
-                : new Decision.Decided(facts, Map.of(), AttemptDeeds.MOVED);
+        List<Fact> facts = new ArrayList<>(
+                Attempt.of(now) instanceof ReleasedAttempt released
+                        ? release(tx, now, released, atMs)
+                        : List.of(Fact.of("attempt.taken-back", new LandedAttempt(now.id()).fliesOn(atMs))));
+        facts.add(PhaseGate.acted(context, now.id(), act));
+        return new Decision.Decided(facts, Map.of(), AttemptDeeds.MOVED);
     }
 
     /** The motor was not flown either. */

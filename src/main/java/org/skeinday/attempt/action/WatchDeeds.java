@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
+import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.ReleasedAttempt;
@@ -217,10 +218,12 @@ public final class WatchDeeds {
         if (attempt instanceof Attempt.BeforeRelease before) {
             facts.add(Fact.of("attempt.moved", before.release(releasedAtMs)));
             MotorGoes.with(tx, context, now, State.RELEASED, releasedAtMs).ifPresent(facts::add);
+            facts.add(PhaseGate.acted(context, now.id(), AttemptAct.RELEASED));
             attempt = new ReleasedAttempt(now.id()); // for a landing, the release tap may still be on its way
         }
         if (to == State.LANDED && attempt instanceof ReleasedAttempt released) {
             facts.add(Fact.of("attempt.moved", released.land(atMs)));
+            facts.add(PhaseGate.acted(context, now.id(), AttemptAct.LANDED));
         }
         return facts;
     }

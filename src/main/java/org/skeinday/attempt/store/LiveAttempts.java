@@ -114,6 +114,7 @@ public final class LiveAttempts {
             boolean signs = event.dayKind() == DayKind.HOSTING && State.of(r.getState()) == State.CLOSED;
             return new AttemptEvidence(
                     AttemptStore.value(r),
+                    event.dayKind(),
                     new Steps(
                             id,
                             r.getCalledAtMs(),

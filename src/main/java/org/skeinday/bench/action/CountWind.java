@@ -2,11 +2,11 @@ package org.skeinday.bench.action;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptWound;
+import org.skeinday.attempt.action.BrokenMotor;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -68,22 +68,17 @@ public final class CountWind {
                             attempt,
                             counted.stopCrankTurns(),
                             launch.map(Torque::newtonMillimetres).orElse(null),
-                            launch.map(CountWind::typed).orElse(null))));
+                            launch.map(BrokenMotor::typed).orElse(null))));
             Optional<Torque> peak = wind.peakTorque();
             facts.add(Fact.of(
                     "attempt.noted",
                     AttemptStore.note(tx, attempt)
                             .wound(
                                     peak.map(Torque::newtonMillimetres).orElse(null),
-                                    peak.map(CountWind::typed).orElse(null),
+                                    peak.map(BrokenMotor::typed).orElse(null),
                                     counted.backOffCrankTurns())));
         }
         return facts;
-    }
-
-    /** What the marks came to, as files carry it. */
-    static String typed(Torque torque) {
-        return String.format(Locale.ROOT, "%.3f in-ozf", torque.inchOunces());
     }
 
     static Decision leaveOut(Tx tx, ActContext context, LeaveOut leave) {

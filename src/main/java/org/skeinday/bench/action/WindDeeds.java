@@ -7,16 +7,20 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
+import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.CalledAttempt;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WindingAttempt;
+import org.skeinday.attempt.action.BrokenMotor;
 import org.skeinday.attempt.action.MotorGoes;
+import org.skeinday.attempt.action.PhaseGate;
 import org.skeinday.attempt.action.WhyNotFly;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
@@ -51,6 +55,11 @@ public final class WindDeeds {
     private static final long HAPPENED_MS = 10_000;
 
     private static final Set<String> NEEDLE = Set.of("winds");
+
+    private static final Map<String, AttemptAct> MOVES = Map.of(
+            WindPhase.STOPPED, AttemptAct.LAST_TURN,
+            WindPhase.AGAIN, AttemptAct.MORE_TURNS,
+            WindPhase.BROKE, AttemptAct.BROKE);
 
     private WindDeeds() {}
 
@@ -124,8 +133,7 @@ public final class WindDeeds {
         if (no.isPresent()) {
             return Decision.refused(no.get());
         }
-        if (WindStore.ofAttempt(tx, attempt.id()).stream()
-                .anyMatch(w -> w.begun().motorId().equals(motor))) {
+        if (isBegun(tx, attempt.id(), motor)) {
             return Decision.refused("This wind was begun already, on another device: it is read there");
         }
         long calledMs = attempt.calledAtMs() == null ? 0 : attempt.calledAtMs();
@@ -141,8 +149,16 @@ public final class WindDeeds {
         facts.add(Fact.of("wind.begun", begun(tx, context, attempt, life.motor(), atMs)));
         if (!spare && Attempt.of(attempt) instanceof CalledAttempt called) {
             facts.add(Fact.of("attempt.moved", called.startWinding(atMs)));
+            facts.add(PhaseGate.acted(context, attempt.id(), AttemptAct.FIRST_TURN));
         }
         return new Decision.Decided(facts, Map.of(), TOPICS);
+    }
+
+    /** A motor that was run back since may be wound once more. */
+    private static boolean isBegun(Tx tx, String attempt, String motor) {
+        return LiveAttempts.evidence(tx, attempt).stream()
+                .flatMap(known -> known.windsNotRunBack().stream())
+                .anyMatch(wind -> wind.begun().motorId().equals(motor));
     }
 
     private static WindBegun begun(Tx tx, ActContext context, AttemptNow attempt, MotorAdded motor, long atMs) {
@@ -216,6 +232,7 @@ public final class WindDeeds {
         try {
             var fact = new WindPhase(context.ownId(), phase.wind(), phase.phase(), phase.elapsedMs(), atMs);
             facts.add(Fact.of("wind.phase", fact));
+            acted(context, wind, phase.phase()).ifPresent(facts::add);
             BrokenMotor.goes(tx, context, wind, fact).ifPresent(facts::add);
         } catch (IllegalArgumentException e) {
             return Decision.refused(String.valueOf(e.getMessage()));
@@ -224,6 +241,13 @@ public final class WindDeeds {
             holding(tx, context, wind, atMs, facts);
         }
         return new Decision.Decided(facts, Map.of(), TOPICS);
+    }
+
+    /** What moves its attempt, for whoever comes second. */
+    private static Optional<Fact> acted(ActContext context, Wind wind, String phase) {
+        String attempt = wind.begun().attemptId();
+        AttemptAct act = MOVES.get(phase);
+        return attempt == null || act == null ? Optional.empty() : Optional.of(PhaseGate.acted(context, attempt, act));
     }
 
     /** The motor is wound from the stop on, and its attempt holds. */

@@ -1,7 +1,8 @@
-package org.skeinday.bench.action;
+package org.skeinday.attempt.action;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.MotorDeed;
@@ -16,18 +17,45 @@ import org.skeinday.platform.record.Removed;
 import org.skeinday.units.Torque;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindPhase;
+import org.skeinday.winding.store.WindStore;
 
 /** A motor that breaks while it is wound: its torque by the needle's last mark, its turns once they are counted. */
-final class BrokenMotor {
+public final class BrokenMotor {
     private BrokenMotor() {}
 
     /** What a tap of the wind makes of the motor: broken, or after all not. It may come late, so it is never refused. */
-    static Optional<Fact> goes(Tx tx, ActContext context, Wind before, WindPhase tap) {
+    public static Optional<Fact> goes(Tx tx, ActContext context, Wind before, WindPhase tap) {
         return switch (tap.phase()) {
             case WindPhase.BROKE -> broke(tx, context, with(before, tap), tap.atMs());
             case WindPhase.AGAIN -> before.broke().isPresent() ? notBroken(tx, before) : Optional.empty();
             default -> Optional.empty();
         };
+    }
+
+    /** The same as somebody saw it who has no reader's key. @param present its wind, empty where nobody reads it */
+    static List<Fact> seen(Tx tx, ActContext context, String motor, Optional<Wind> present) {
+        long atMs = context.now().toEpochMilli();
+        Optional<Wind> wind = present.filter(w -> w.broke().isEmpty())
+                .flatMap(w -> WindStore.find(tx, w.begun().id()));
+        if (wind.isEmpty()) {
+            var by = new MotorStep.By(context.newId(1), atMs, context.person(), context.device());
+            return MotorLifeStore.find(tx, motor).map(life -> Fact.of("motor.step", broken(life, by))).stream()
+                    .toList();
+        }
+        var tap = new WindPhase(
+                context.newId(0),
+                wind.get().begun().id(),
+                WindPhase.BROKE,
+                Math.max(0, atMs - wind.get().begun().atMs()),
+                atMs);
+        List<Fact> facts = new ArrayList<>(List.of(Fact.of("wind.phase", tap)));
+        goes(tx, context, wind.get(), tap).ifPresent(facts::add);
+        return facts;
+    }
+
+    /** What the marks came to, as files carry it. */
+    public static String typed(Torque torque) {
+        return String.format(Locale.ROOT, "%.3f in-ozf", torque.inchOunces());
     }
 
     private static Wind with(Wind wind, WindPhase tap) {
@@ -52,7 +80,7 @@ final class BrokenMotor {
         return step.brokeAt(
                 wind.breakMotorTurns().orElse(null),
                 torque == null ? null : torque.newtonMillimetres(),
-                torque == null ? null : CountWind.typed(torque),
+                torque == null ? null : typed(torque),
                 wind.begun().meter());
     }
 
@@ -64,7 +92,7 @@ final class BrokenMotor {
     }
 
     /** Its turns beside its torque, in the step that says so; empty when somebody took that step back. */
-    static Optional<Fact> counted(Tx tx, Wind wind) {
+    public static Optional<Fact> counted(Tx tx, Wind wind) {
         return step(tx, wind).map(step -> Fact.of("motor.step.told", told(step, wind)));
     }
 

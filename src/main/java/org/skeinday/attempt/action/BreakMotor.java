@@ -1,0 +1,120 @@
+package org.skeinday.attempt.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptEvidence;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.Hands;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.MotorParted;
+import org.skeinday.attempt.PeopleSafe;
+import org.skeinday.attempt.store.LiveAttempts;
+import org.skeinday.motor.BreakPlace;
+import org.skeinday.motor.MotorDeed;
+import org.skeinday.motor.MotorStep;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+
+/** The motor of an attempt broke: people first, then where it parted. The spare follows. */
+final class BreakMotor {
+    /** It broke, as somebody saw who has no reader's key. */
+    record Broke(String attempt) {}
+
+    /** Everyone is unhurt and both ends are found. @param motor that the page showed */
+    record Safe(String attempt, String motor) {}
+
+    /** Where it parted. @param place a word of {@link BreakPlace} */
+    record Parted(String attempt, String motor, String place) {}
+
+    private BreakMotor() {}
+
+    static Decision broke(Tx tx, ActContext context, Broke broke) {
+        AttemptEvidence known = LiveAttempts.evidence(tx, broke.attempt()).orElse(null);
+        if (known == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        LiveAttempt live = LiveAttempt.of(known);
+        Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.BROKE, Hands.CAPTAIN);
+        if (refused.isPresent()) {
+            return refused.get();
+        }
+        String motor = live.motorId();
+        if (motor == null) {
+            return Decision.refused("This attempt has no motor on record that could have broken");
+        }
+        List<Fact> facts = new ArrayList<>(BrokenMotor.seen(tx, context, motor, known.presentWind()));
+        facts.add(PhaseGate.acted(context, live.id(), AttemptAct.BROKE));
+        return new Decision.Decided(facts, Map.of(), PhaseGate.TOPICS);
+    }
+
+    static Decision safe(Tx tx, ActContext context, Safe safe) {
+        LiveAttempt live = LiveAttempts.find(tx, safe.attempt()).orElse(null);
+        if (live == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        boolean isSaid = live.phase() instanceof AttemptPhase.Broke broke && broke.peopleSafe();
+        if (isSaid && safe.motor().equals(live.motorId())) { // two said the same
+            return new Decision.Decided(List.of(), Map.of(), PhaseGate.TOPICS);
+        }
+        Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.PEOPLE_SAFE, Hands.CAPTAIN);
+        return refused.orElseGet(() -> Decision.decided(
+                PhaseGate.TOPICS,
+                Fact.of(
+                        "attempt.people-safe",
+                        new PeopleSafe(
+                                live.id(),
+                                String.valueOf(live.motorId()),
+                                context.now().toEpochMilli(),
+                                context.personOrNull(),
+                                context.device())),
+                PhaseGate.acted(context, live.id(), AttemptAct.PEOPLE_SAFE)));
+    }
+
+    /** May be corrected as long as anybody likes: it is evidence and moves nothing. */
+    static Decision parted(Tx tx, ActContext context, Parted parted) {
+        AttemptEvidence known = LiveAttempts.evidence(tx, parted.attempt()).orElse(null);
+        if (known == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        boolean isSafe = known.breaks().stream()
+                .anyMatch(told -> told.motorId().equals(parted.motor()) && told.peopleSafe());
+        if (!isSafe) {
+            return Decision.refused(
+                    "place", "First: is everyone unhurt, are both ends found? Then say where the motor parted");
+        }
+        try {
+            List<Fact> facts = new ArrayList<>();
+            facts.add(Fact.of(
+                    "attempt.parted",
+                    new MotorParted(
+                            known.now().id(),
+                            parted.motor(),
+                            parted.place(),
+                            context.now().toEpochMilli(),
+                            context.personOrNull(),
+                            context.device())));
+            told(tx, parted.motor(), BreakPlace.of(parted.place())).ifPresent(facts::add);
+            return new Decision.Decided(facts, Map.of(), PhaseGate.TOPICS);
+        } catch (IllegalArgumentException e) {
+            return Decision.refused("place", String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** The motor's own break says it too. */
+    private static Optional<Fact> told(Tx tx, String motor, BreakPlace place) {
+        return MotorLifeStore.stepsOf(tx, motor).stream()
+                .filter(step -> step.deed().equals(MotorDeed.BREAK.word()))
+                .findFirst()
+                .map(step -> told(step, place));
+    }
+
+    private static Fact told(MotorStep step, BreakPlace place) {
+        return Fact.of("motor.step.told", step.partedAt(place));
+    }
+}

@@ -1,0 +1,57 @@
+package org.skeinday.attempt.action;
+
+import java.util.Optional;
+import java.util.Set;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptActs;
+import org.skeinday.attempt.Hands;
+import org.skeinday.attempt.LastAct;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.PhaseWords;
+import org.skeinday.attempt.store.BreakRecord;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+
+/** Acts of a person that belong to a phase: refused in another, with what can be done; told apart from what came second. */
+public final class PhaseGate {
+    /** Own default: two devices that act within so long have not seen each other. */
+    private static final long AT_ONCE_MS = 10_000;
+
+    /** Pages that show an attempt, its motor or its wind. */
+    public static final Set<String> TOPICS = Set.of("attempts", "motors", "winds");
+
+    private PhaseGate() {}
+
+    /** Why the attempt does not have this act now; empty when it does. */
+    static Optional<Decision> refused(Tx tx, ActContext context, LiveAttempt attempt, AttemptAct act, Hands hands) {
+        if (AttemptActs.of(attempt.phase(), hands).contains(act)) {
+            return Optional.empty();
+        }
+        String words = PhaseWords.wrongPhase(attempt, hands);
+        return Optional.of(
+                isJustMovedByAnother(tx, context, attempt.id())
+                        ? new Decision.Outdated(words)
+                        : Decision.refused(words));
+    }
+
+    private static boolean isJustMovedByAnother(Tx tx, ActContext context, String attempt) {
+        return BreakRecord.lastAct(tx, attempt)
+                .filter(last -> !last.device().equals(context.device()))
+                .filter(last -> context.now().toEpochMilli() - last.atMs() < AT_ONCE_MS)
+                .isPresent();
+    }
+
+    /** Who moved it, for whoever comes second. */
+    public static Fact acted(ActContext context, String attempt, AttemptAct act) {
+        return Fact.of(
+                "attempt.acted",
+                new LastAct(
+                        attempt,
+                        act.words(),
+                        context.now().toEpochMilli(),
+                        context.personOrNull(),
+                        context.device()));
+    }
+}

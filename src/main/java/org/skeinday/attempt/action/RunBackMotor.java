@@ -1,0 +1,131 @@
+package org.skeinday.attempt.action;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptEvidence;
+import org.skeinday.attempt.Hands;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.TurnsRunBack;
+import org.skeinday.attempt.store.LiveAttempts;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.motor.MotorDeed;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.MotorStep;
+import org.skeinday.platform.record.Removed;
+import org.skeinday.motor.store.BatchStore;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.winding.CrankTurns;
+import org.skeinday.winding.Wind;
+
+/**
+ * A wound motor is run back, and somebody says how many turns were on. Before the attempt is given up it is called again
+ * afterwards; an attempt that was given up is over with the answer.
+ */
+final class RunBackMotor {
+    static final Set<String> TOPICS = Set.of("attempts", "motors", "winds", "checks");
+
+    /** @param turns crank turns that were on, as typed @param motor that the page showed */
+    record Told(String attempt, String motor, String turns) {}
+
+    private RunBackMotor() {}
+
+    static Decision decide(Tx tx, ActContext context, Told told) {
+        AttemptEvidence known = LiveAttempts.evidence(tx, told.attempt()).orElse(null);
+        if (known == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        LiveAttempt live = LiveAttempt.of(known);
+        Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.RUN_BACK, Hands.CAPTAIN);
+        if (refused.isPresent()) {
+            return refused.get();
+        }
+        MotorLife life = Optional.ofNullable(live.motorId())
+                .flatMap(id -> MotorLifeStore.find(tx, id))
+                .orElse(null);
+        if (life == null || !told.motor().equals(life.motor().id())) {
+            return Decision.refused("turns", "This attempt has another motor by now: look again");
+        }
+        try {
+            Double turns = CrankTurns.part(told.turns());
+            return turns == null
+                    ? Decision.refused("turns", "Say how many crank turns were on; 0 where none were")
+                    : runBack(tx, context, known, life, turns);
+        } catch (IllegalArgumentException e) {
+            return Decision.refused("turns", String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static Decision runBack(
+            Tx tx, ActContext context, AttemptEvidence known, MotorLife life, double crankTurns) {
+        @Nullable Wind wind = known.presentWind().orElse(null);
+        double ratio = wind == null ? eventRatio(tx, known) : wind.begun().ratio();
+        boolean use = TurnsRunBack.isUse(crankTurns * ratio, breakingTurns(tx, life));
+        State state = known.now().state() == State.SCRUBBED ? State.SCRUBBED : State.CALLED;
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of(
+                "attempt.run-back",
+                new TurnsRunBack(
+                        context.newId(0),
+                        known.now().id(),
+                        life.motor().id(),
+                        wind == null ? null : wind.begun().id(),
+                        crankTurns,
+                        use,
+                        state.word(),
+                        context.now().toEpochMilli(),
+                        context.personOrNull(),
+                        context.device())));
+        facts.addAll(motor(context, life, use));
+        facts.add(PhaseGate.acted(context, known.now().id(), AttemptAct.RUN_BACK));
+        return new Decision.Decided(facts, Map.of(), TOPICS);
+    }
+
+    private static double eventRatio(Tx tx, AttemptEvidence known) {
+        return EventStore.find(tx, known.now().eventId()).orElseThrow().winderRatio();
+    }
+
+    private static @Nullable Double breakingTurns(Tx tx, MotorLife life) {
+        return MotorPlan.breakingTurns(
+                        life.motor(),
+                        BatchStore.find(tx, life.motor().batchId()).orElse(null))
+                .map(BigDecimal::doubleValue)
+                .orElse(null);
+    }
+
+    /** What so few turns have not used is as it was; what they have used is run back and must rest. */
+    private static List<Fact> motor(ActContext context, MotorLife life, boolean use) {
+        long atMs = context.now().toEpochMilli();
+        MotorStep last = life.step();
+        if (!use) {
+            return last != null && last.deed().equals(MotorDeed.WIND.word())
+                    ? List.of(Fact.of("motor.step.undone", new Removed(last.id())))
+                    : List.of();
+        }
+        List<Fact> facts = new ArrayList<>();
+        MotorLife wound = life;
+        if (!life.stage().isLoaded()) { // nobody had said that it was wound
+            MotorStep wind = step(context, life, MotorDeed.WIND, 1, atMs);
+            facts.add(Fact.of("motor.step", wind));
+            wound = new MotorLife(life.motor(), wind, life.handedIn(), 0);
+        }
+        facts.add(Fact.of("motor.step", step(context, wound, MotorDeed.UNWIND, 2, atMs)));
+        return facts;
+    }
+
+    private static MotorStep step(ActContext context, MotorLife life, MotorDeed deed, int id, long atMs) {
+        var by = new MotorStep.By(context.newId(id), atMs, context.person(), context.device());
+        return life.step(deed, by, null, MotorStep.Told.NOTHING);
+    }
+}
