@@ -8,7 +8,7 @@ const AT_ONCE_MS = 60; // a key that bounced
 const NEXT = {
   'winding': ['stepping-in', 'Stepping in'], 'stepping-in': ['stopped', 'Stopped'],
   'stopped': ['backed-off', 'Backed off'], 'backed-off': ['off-meter', 'Off the meter'],
-  'broke': ['off-meter', 'All are well: count its turns'],
+  'broke': ['off-meter', 'Everyone unhurt, both ends found'],
 };
 const WORDS = {
   'winding': 'winding at full stretch', 'stepping-in': 'walking in', 'stopped': 'stopped: back off now',
@@ -133,6 +133,14 @@ function start(place) {
     const look = own.find((tap) => tap.reason);
     set(find('kept'), look ? `${look.state}: ${look.reason}` : own.length > 0 ? own[0].state : state?.taps?.length ? 'Saved' : '');
   }
+  // The captain, or whoever was nearest, said so first: the keys go on from there, once nothing of this device is on its way.
+  async function adopt() {
+    if (!state || !told.wind || state.wind !== told.wind || state.phase === told.phaseNow) return;
+    const waiting = (await kept()).some((tap) => state.taps?.includes(tap.id) && !tap.reason);
+    if (waiting || !place.isConnected) return;
+    keep({ ...state, phase: told.phaseNow, ...(told.inMs ? { inMs: Number(told.inMs) } : {}) });
+    tellOthers(told.phaseNow);
+  }
   const down = (name, deed) => find(name).addEventListener('pointerdown', (event) => {
     if (event.button !== 0 || !event.isPrimary) return;
     event.preventDefault();
@@ -156,6 +164,7 @@ function start(place) {
   const timer = setInterval(() => { if (place.isConnected) show(); else clearInterval(timer); }, 250);
   show();
   tellKept();
+  adopt();
 }
 
 document.querySelectorAll('[data-reader]').forEach(start);

@@ -5,6 +5,7 @@ import java.util.function.Supplier;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.ChecksBeside;
 import org.skeinday.attempt.web.ChoicePages;
+import org.skeinday.attempt.web.FirstPages;
 import org.skeinday.attempt.web.NowPages;
 import org.skeinday.attempt.web.RecordPages;
 import org.skeinday.attempt.web.ResultPages;
@@ -72,6 +73,7 @@ record Rooms(
         Clock clock = desk.clock();
         var beside = new DayBeside(record.people()::name, clock.getZone());
         new NowPages(record, forms, page, clock, beside).register(routes);
+        new FirstPages(record, forms, page).register(routes);
         new TimingPages(record, forms, page, clock).register(routes);
         new ChoicePages(record, page).register(routes);
         new RecordPages(record, forms, page, clock, pins).register(routes);

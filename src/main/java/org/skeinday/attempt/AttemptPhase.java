@@ -31,9 +31,9 @@ public sealed interface AttemptPhase {
             return this == OFFICIAL || this == ABANDONED || this == VOID;
         }
 
-        /** From the first crank turn to the release, or until what is wound is safe: nobody is asked or advised. */
-        public boolean isWound() {
-            return this == WINDING || this == HOLDING || this == BROKE || this == RUN_BACK;
+        /** Comes before everything else: people after a break, turns that are still on. */
+        public boolean isUrgent() {
+            return this == BROKE || this == RUN_BACK;
         }
     }
 
@@ -97,8 +97,10 @@ public sealed interface AttemptPhase {
      * @param where it parted, null until somebody looked
      */
     record Broke(
-            long sinceMs, String motorId, boolean peopleSafe, @Nullable BreakPlace where)
-            implements Begun {
+            long sinceMs,
+            String motorId,
+            boolean peopleSafe,
+            @Nullable BreakPlace where) implements Begun {
         @Override
         public Name name() {
             return Name.BROKE;

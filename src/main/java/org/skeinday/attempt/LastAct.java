@@ -8,8 +8,4 @@ import org.jspecify.annotations.Nullable;
  * @param said in a word or a few, as {@link AttemptAct} says it
  */
 public record LastAct(
-        String attemptId,
-        String said,
-        long atMs,
-        @Nullable String personId,
-        String device) {}
+        String attemptId, String said, long atMs, @Nullable String personId, String device) {}

@@ -14,6 +14,7 @@ import org.skeinday.winding.WindPhase;
 /**
  * One attempt as every page shows it.
  *
+ * @param id empty for one that is to be called
  * @param number in the rules' count, from 1
  * @param wind which wind of the attempt it is in, or comes next; from 1
  */
@@ -26,6 +27,12 @@ public record LiveAttempt(
         int wind,
         DayKind day,
         AttemptPhase phase) {
+
+    /** One that is to be called, with what is assigned to it. */
+    public static LiveAttempt next(
+            String entryId, int number, @Nullable String modelId, @Nullable String motorId, DayKind day) {
+        return new LiveAttempt("", entryId, number, modelId, motorId, 1, day, new AttemptPhase.Next());
+    }
 
     /** The one function from the record to the phase. */
     public static LiveAttempt of(AttemptEvidence known) {
@@ -46,11 +53,15 @@ public record LiveAttempt(
         return switch (now.state()) {
             case PLANNED -> new AttemptPhase.Next();
             case CALLED, WINDING, HOLDING -> beforeRelease(known);
-            case RELEASED -> new AttemptPhase.InTheAir(orZero(now.releasedAtMs()), caught(known.timed()).orElse(null));
+            case RELEASED ->
+                new AttemptPhase.InTheAir(
+                        orZero(now.releasedAtMs()), caught(known.timed()).orElse(null));
             case LANDED ->
                 new AttemptPhase.Landed(
                         orZero(now.landedAtMs()),
-                        Readings.watches(known.timed(), Optional.empty()).counted().size(),
+                        Readings.watches(known.timed(), Optional.empty())
+                                .counted()
+                                .size(),
                         known.watchesWanted());
             case CLOSED ->
                 new AttemptPhase.Official(
@@ -87,7 +98,8 @@ public record LiveAttempt(
 
     private static Optional<WindPhase> lastStopOrStart(Wind wind) {
         return wind.phases().stream()
-                .filter(tap -> tap.phase().equals(WindPhase.STOPPED) || tap.phase().equals(WindPhase.AGAIN))
+                .filter(tap ->
+                        tap.phase().equals(WindPhase.STOPPED) || tap.phase().equals(WindPhase.AGAIN))
                 .reduce((earlier, later) -> later);
     }
 

@@ -23,7 +23,8 @@ public enum BreakPlace {
                 return place;
             }
         }
-        throw new IllegalArgumentException("A motor parts at the strand, knot, ring or hook, or at an unknown place, but this was '" + word + "'");
+        throw new IllegalArgumentException(
+                "A motor parts at the strand, knot, ring or hook, or at an unknown place, but this was '" + word + "'");
     }
 
     public boolean isEvidenceOfTheRubber() {

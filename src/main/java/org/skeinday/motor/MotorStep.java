@@ -101,7 +101,7 @@ public record MotorStep(
     }
 
     /** Whether this break says something of the rubber: it parted in the strand, or nobody looked where. */
-    public boolean isOfTheRubber() {
+    public boolean saysOfTheRubber() {
         return parted == null || BreakPlace.of(parted).isEvidenceOfTheRubber();
     }
 

@@ -37,7 +37,7 @@ public record MotorBreak(
                 wind.breakMotorTurns().orElse(null),
                 wind.breakTorque().orElse(null),
                 wind.begun().meter(),
-                step.isOfTheRubber());
+                step.saysOfTheRubber());
     }
 
     /** As it was typed on the Bench. */
@@ -49,7 +49,7 @@ public record MotorBreak(
                 turns == null || turns <= 0 ? null : turns,
                 torque == null || torque <= 0 ? null : Torque.ofNewtonMillimetres(torque),
                 step.meter(),
-                step.isOfTheRubber());
+                step.saysOfTheRubber());
     }
 
     /**
@@ -57,7 +57,9 @@ public record MotorBreak(
      * not part in the rubber.
      */
     public Optional<Double> k() {
-        return Optional.ofNullable(motorTurns).filter(turns -> ofTheRubber).map(turns -> BreakingTurns.k(turns, loop(), mass()));
+        return Optional.ofNullable(motorTurns)
+                .filter(turns -> ofTheRubber)
+                .map(turns -> BreakingTurns.k(turns, loop(), mass()));
     }
 
     /** Empty while turns, torque or meter are not known, or where it did not part in the rubber. */

@@ -57,8 +57,7 @@ class AttemptActsTest {
     @MethodSource("all")
     void whoever_winds_loads_or_releases_has_no_key_while_it_is_wound(AttemptPhase phase) {
         Set<AttemptAct> acts = AttemptActs.of(phase, Hands.ON_THE_MOTOR);
-        boolean handsAreFree =
-                phase.name() == AttemptPhase.Name.BROKE || phase.name() == AttemptPhase.Name.RUN_BACK;
+        boolean handsAreFree = phase.name() == AttemptPhase.Name.BROKE || phase.name() == AttemptPhase.Name.RUN_BACK;
         assertTrue(handsAreFree || acts.isEmpty(), phase + " " + acts);
     }
 

@@ -90,24 +90,32 @@ class LiveAttemptTest {
     @Test
     void the_first_crank_turn_begins_the_wind() {
         wind("w1", "A3", 100);
-        assertEquals(new AttemptPhase.Winding(100, 1), in(State.WINDING, 100, null).live().phase());
+        assertEquals(
+                new AttemptPhase.Winding(100, 1),
+                in(State.WINDING, 100, null).live().phase());
     }
 
     @Test
     void the_hold_runs_from_the_last_turn_and_is_not_restarted_by_turns_that_are_taken_off() {
         wind("w1", "A3", 100, "stopped@230", "backed-off@250", "off-meter@270");
-        assertEquals(new AttemptPhase.Holding(230, 1), in(State.HOLDING, 100, 230L).live().phase());
+        assertEquals(
+                new AttemptPhase.Holding(230, 1),
+                in(State.HOLDING, 100, 230L).live().phase());
     }
 
     @Test
     void without_a_reader_it_runs_from_when_somebody_said_that_it_was_wound() {
-        assertEquals(new AttemptPhase.Holding(240, 1), in(State.HOLDING, 100, 240L).live().phase());
+        assertEquals(
+                new AttemptPhase.Holding(240, 1),
+                in(State.HOLDING, 100, 240L).live().phase());
     }
 
     @Test
     void more_turns_go_back_to_winding_and_the_hold_begins_anew_with_the_last_of_them() {
         wind("w1", "A3", 100, "stopped@230", "again@240");
-        assertEquals(new AttemptPhase.Winding(100, 1), in(State.HOLDING, 100, 230L).live().phase());
+        assertEquals(
+                new AttemptPhase.Winding(100, 1),
+                in(State.HOLDING, 100, 230L).live().phase());
         winds.clear();
         wind("w1", "A3", 100, "stopped@230", "again@240", "stopped@260");
         assertEquals(new AttemptPhase.Holding(260, 1), live().phase());
@@ -131,7 +139,9 @@ class LiveAttemptTest {
         breaks.add(new AttemptEvidence.BreakTold("A3", true, BreakPlace.STRAND));
         motor = "B2";
         broke = 300L;
-        assertEquals(new AttemptPhase.Broke(300, "B2", false, null), in(State.WINDING, 280, null).live().phase());
+        assertEquals(
+                new AttemptPhase.Broke(300, "B2", false, null),
+                in(State.WINDING, 280, null).live().phase());
     }
 
     @Test
@@ -140,7 +150,9 @@ class LiveAttemptTest {
         motor = "B2";
         assertEquals(new AttemptPhase.Called(0, 2), live().phase());
         wind("w2", "B2", 280);
-        assertEquals(new AttemptPhase.Winding(280, 2), in(State.WINDING, 280, null).live().phase());
+        assertEquals(
+                new AttemptPhase.Winding(280, 2),
+                in(State.WINDING, 280, null).live().phase());
         assertEquals("winding, 2nd", PhaseWords.of(live()));
     }
 
@@ -150,7 +162,9 @@ class LiveAttemptTest {
         runBacks.add(back("w1", State.CALLED));
         assertEquals(new AttemptPhase.Called(0, 2), live().phase());
         wind("w2", "A3", 300);
-        assertEquals(new AttemptPhase.Winding(300, 2), in(State.WINDING, 300, null).live().phase());
+        assertEquals(
+                new AttemptPhase.Winding(300, 2),
+                in(State.WINDING, 300, null).live().phase());
         assertFalse(live().phase() instanceof AttemptPhase.Holding, "the stop was of the wind before");
     }
 
@@ -170,7 +184,8 @@ class LiveAttemptTest {
     void given_up_while_wound_it_is_run_back_until_somebody_says_how_many_turns_were_on() {
         turnsOn = true;
         assertEquals(
-                new AttemptPhase.RunBack(500, "A3"), in(State.SCRUBBED, 100, 230L).live().phase());
+                new AttemptPhase.RunBack(500, "A3"),
+                in(State.SCRUBBED, 100, 230L).live().phase());
         turnsOn = false;
         assertEquals(new AttemptPhase.Abandoned(500, "reason"), live().phase());
     }

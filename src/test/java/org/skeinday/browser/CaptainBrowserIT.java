@@ -89,7 +89,7 @@ class CaptainBrowserIT {
         CalledAttempt.letWind(java.net.URI.create(at("/")).getPort());
         Sight.waitFor(laptop, "answered for by");
         tap("Start winding");
-        tap("Wound, holding");
+        tap("Wound");
         Sight.waitFor(laptop, "by hand signal");
         Sight.look(laptop, "captain-holding");
         fly();

@@ -126,7 +126,7 @@ class ChecksBrowserIT {
         Sight.waitFor(laptop, "Mrs Grebe: looked at all of it myself");
         assertFalse(Sight.text(laptop).contains("Winding waits for"));
         Sight.touch(laptop, b -> Sight.button(b, "Start winding").click());
-        Sight.waitFor(laptop, "Wound, holding");
+        Sight.waitFor(laptop, "Wound");
         Sight.waitFor(phone, "Nothing is asked between the first crank turn and the release.");
         Sight.look(phone, "checks-quiet-phone");
     }

@@ -84,8 +84,8 @@ class DayBrowserIT {
         CalledAttempt.letWind(java.net.URI.create(program.at("/")).getPort());
         waitFor(laptop, "#now", "answered for by");
         Sight.touch(laptop, b -> button(b, "Start winding").click());
-        waitFor(laptop, "#now", "Wound, holding");
-        Sight.touch(laptop, b -> button(b, "Wound, holding").click());
+        waitFor(laptop, "#now", "Wound");
+        Sight.touch(laptop, b -> button(b, "Wound").click());
         waitFor(laptop, "#now", "Released");
         Sight.look(laptop, "now-holding");
     }

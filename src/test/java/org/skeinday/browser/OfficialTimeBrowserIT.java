@@ -74,7 +74,7 @@ class OfficialTimeBrowserIT {
         Sight.waitFor(laptop, "2 of 2 ready");
         Sight.look(phone, "official-ready");
         move("Start winding");
-        move("Wound, holding");
+        move("Wound");
         taps = 2; // the watch and "I am ready"
         tap(phone, "#watch-target");
         key(tablet, Keys.PAGE_DOWN);

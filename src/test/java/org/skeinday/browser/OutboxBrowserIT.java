@@ -263,12 +263,12 @@ class OutboxBrowserIT {
             reason.sendKeys("half a rea");
             CalledAttempt.letWind(laptop, attempt);
             laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "winding"));
-            waitFor(phone, "#now", "Give this attempt up");
+            waitFor(phone, "#now", "Abandon attempt");
             reason = phone.findElement(By.id("reason"));
             reason.sendKeys("son");
             assertEquals("half a reason", reason.getDomProperty("value"));
             Hand.tap(phone, By.cssSelector("h2")); // the field is left: now the fresh part comes in
-            waitFor(phone, "#now", "Wound, holding");
+            waitFor(phone, "#now", "Released");
             assertEquals("half a reason", phone.findElement(By.id("reason")).getDomProperty("value"));
         }
     }

@@ -123,8 +123,8 @@ class PrepareBrowserIT {
         CalledAttempt.letWind(open.port());
         waitFor("#now", "answered for by");
         press("Start winding");
-        waitFor("#now", "Wound, holding");
-        press("Wound, holding");
+        waitFor("#now", "Wound");
+        press("Wound");
         waitFor("#now", "Released");
         laptop.get("http://localhost:" + open.port() + "/timing");
         waitFor("#timing", "Which watch are you?");

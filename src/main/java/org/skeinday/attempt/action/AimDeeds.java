@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
@@ -133,6 +132,6 @@ public final class AimDeeds {
                     .ifPresent(m -> facts.addAll(PlaceReopens.byMotor(tx, context, now.eventId(), m)));
         }
         facts.add(PhaseGate.acted(context, now.id(), AttemptAct.TAKE_SPARE));
-        return new Decision.Decided(facts, Map.of(), Set.of("attempts", "motors", "winds", "checks"));
+        return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 }

@@ -45,7 +45,8 @@ public final class AttemptDeeds {
                         "attempt.run-back", RunBackMotor.Told.class, RunBackMotor::decide, RunBackMotor.Told::attempt),
                 new ActKind<>("attempt.announce", AnnounceTime.Announce.class, AnnounceTime::decide),
                 new ActKind<>("watch.judge", JudgeWatch.Judge.class, JudgeWatch::decide),
-                quicker.told("attempt.close", CloseAttempt.Close.class, CloseAttempt::decide, CloseAttempt.Close::attempt));
+                quicker.told(
+                        "attempt.close", CloseAttempt.Close.class, CloseAttempt::decide, CloseAttempt.Close::attempt));
     }
 
     static final String SAY_WHY = "Say why: it stays in the record";

@@ -20,9 +20,10 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.winding.Wind;
 
 /** The motor of an attempt broke: people first, then where it parted. The spare follows. */
-final class BreakMotor {
+public final class BreakMotor {
     /** It broke, as somebody saw who has no reader's key. */
     record Broke(String attempt) {}
 
@@ -50,7 +51,7 @@ final class BreakMotor {
         }
         List<Fact> facts = new ArrayList<>(BrokenMotor.seen(tx, context, motor, known.presentWind()));
         facts.add(PhaseGate.acted(context, live.id(), AttemptAct.BROKE));
-        return new Decision.Decided(facts, Map.of(), PhaseGate.TOPICS);
+        return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 
     static Decision safe(Tx tx, ActContext context, Safe safe) {
@@ -60,20 +61,29 @@ final class BreakMotor {
         }
         boolean isSaid = live.phase() instanceof AttemptPhase.Broke broke && broke.peopleSafe();
         if (isSaid && safe.motor().equals(live.motorId())) { // two said the same
-            return new Decision.Decided(List.of(), Map.of(), PhaseGate.TOPICS);
+            return new Decision.Decided(List.of(), Map.of(), PhaseGate.FIRST);
         }
         Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.PEOPLE_SAFE, Hands.CAPTAIN);
         return refused.orElseGet(() -> Decision.decided(
-                PhaseGate.TOPICS,
-                Fact.of(
-                        "attempt.people-safe",
-                        new PeopleSafe(
-                                live.id(),
-                                String.valueOf(live.motorId()),
-                                context.now().toEpochMilli(),
-                                context.personOrNull(),
-                                context.device())),
+                PhaseGate.FIRST,
+                safe(context, live.id(), String.valueOf(live.motorId())),
                 PhaseGate.acted(context, live.id(), AttemptAct.PEOPLE_SAFE)));
+    }
+
+    /** The reader's key says the same. Empty where somebody has said so, or for a wind without an attempt. */
+    public static Optional<Fact> safe(Tx tx, ActContext context, Wind wind) {
+        String motor = wind.begun().motorId();
+        return Optional.ofNullable(wind.begun().attemptId())
+                .flatMap(attempt -> LiveAttempts.evidence(tx, attempt))
+                .filter(known ->
+                        known.breaks().stream().noneMatch(told -> told.motorId().equals(motor) && told.peopleSafe()))
+                .map(known -> safe(context, known.now().id(), motor));
+    }
+
+    private static Fact safe(ActContext context, String attempt, String motor) {
+        return Fact.of(
+                "attempt.people-safe",
+                new PeopleSafe(attempt, motor, context.now().toEpochMilli(), context.personOrNull(), context.device()));
     }
 
     /** May be corrected as long as anybody likes: it is evidence and moves nothing. */
@@ -82,8 +92,8 @@ final class BreakMotor {
         if (known == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        boolean isSafe = known.breaks().stream()
-                .anyMatch(told -> told.motorId().equals(parted.motor()) && told.peopleSafe());
+        boolean isSafe =
+                known.breaks().stream().anyMatch(told -> told.motorId().equals(parted.motor()) && told.peopleSafe());
         if (!isSafe) {
             return Decision.refused(
                     "place", "First: is everyone unhurt, are both ends found? Then say where the motor parted");
@@ -100,7 +110,7 @@ final class BreakMotor {
                             context.personOrNull(),
                             context.device())));
             told(tx, parted.motor(), BreakPlace.of(parted.place())).ifPresent(facts::add);
-            return new Decision.Decided(facts, Map.of(), PhaseGate.TOPICS);
+            return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
         } catch (IllegalArgumentException e) {
             return Decision.refused("place", String.valueOf(e.getMessage()));
         }

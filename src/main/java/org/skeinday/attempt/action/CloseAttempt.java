@@ -104,7 +104,11 @@ public final class CloseAttempt {
                 .map(WatchReading.Counted::watch)
                 .collect(Collectors.joining(","));
         return closed(
-                tx, context, now.id(), atMs, Fact.of("attempt.closed", landed.close(atMs, taken, context.person(), slots)));
+                tx,
+                context,
+                now.id(),
+                atMs,
+                Fact.of("attempt.closed", landed.close(atMs, taken, context.person(), slots)));
     }
 
     /** While the entry may still choose nothing is taken; who flies again has no time. */

@@ -72,6 +72,6 @@ public final class GiveUpAttempt {
                 context,
                 attempt.id(),
                 fact.state().equals(State.VOID.word()) ? AttemptAct.DECLARE_VOID : AttemptAct.ABANDON));
-        return new Decision.Decided(facts, Map.of(), PhaseGate.TOPICS);
+        return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 }

@@ -21,6 +21,8 @@ public final class PhaseGate {
 
     /** Pages that show an attempt, its motor or its wind. */
     public static final Set<String> TOPICS = Set.of("attempts", "motors", "winds");
+    /** The same, where it may come before everything else on every page. */
+    public static final Set<String> FIRST = Set.of("attempts", "motors", "winds", "checks", "first");
 
     private PhaseGate() {}
 
@@ -48,10 +50,6 @@ public final class PhaseGate {
         return Fact.of(
                 "attempt.acted",
                 new LastAct(
-                        attempt,
-                        act.words(),
-                        context.now().toEpochMilli(),
-                        context.personOrNull(),
-                        context.device()));
+                        attempt, act.words(), context.now().toEpochMilli(), context.personOrNull(), context.device()));
     }
 }

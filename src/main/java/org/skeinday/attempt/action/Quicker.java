@@ -37,8 +37,8 @@ final class Quicker {
 
     private String who(Tx tx, ActContext context, String attempt) {
         return BreakRecord.lastAct(tx, attempt)
-                .map(last -> " " + name(last) + " said '" + last.said()
-                        + "' at " + at(last.atMs(), context.zone()) + ".")
+                .map(last ->
+                        " " + name(last) + " said '" + last.said() + "' at " + at(last.atMs(), context.zone()) + ".")
                 .orElse("");
     }
 

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptEvidence;
@@ -19,13 +18,13 @@ import org.skeinday.contest.store.EventStore;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.MotorStep;
-import org.skeinday.platform.record.Removed;
 import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.platform.record.Removed;
 import org.skeinday.winding.CrankTurns;
 import org.skeinday.winding.Wind;
 
@@ -34,8 +33,6 @@ import org.skeinday.winding.Wind;
  * afterwards; an attempt that was given up is over with the answer.
  */
 final class RunBackMotor {
-    static final Set<String> TOPICS = Set.of("attempts", "motors", "winds", "checks");
-
     /** @param turns crank turns that were on, as typed @param motor that the page showed */
     record Told(String attempt, String motor, String turns) {}
 
@@ -89,7 +86,7 @@ final class RunBackMotor {
                         context.device())));
         facts.addAll(motor(context, life, use));
         facts.add(PhaseGate.acted(context, known.now().id(), AttemptAct.RUN_BACK));
-        return new Decision.Decided(facts, Map.of(), TOPICS);
+        return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 
     private static double eventRatio(Tx tx, AttemptEvidence known) {

@@ -5,6 +5,8 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_LAST_ACT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_PARTED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_PEOPLE_SAFE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_RUN_BACK;
+import static org.skeinday.platform.db.schema.Tables.MOTOR_NOW;
+import static org.skeinday.platform.db.schema.Tables.MOTOR_STEP;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,6 +22,7 @@ import org.skeinday.attempt.PeopleSafe;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.TurnsRunBack;
 import org.skeinday.motor.BreakPlace;
+import org.skeinday.motor.MotorStage;
 import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.FactKind;
@@ -72,8 +75,7 @@ public final class BreakRecord {
                         .merge(
                                 r.getMotorId(),
                                 new BreakTold(r.getMotorId(), false, BreakPlace.of(r.getPlace())),
-                                (safe, parted) ->
-                                        new BreakTold(safe.motorId(), safe.peopleSafe(), parted.where())));
+                                (safe, parted) -> new BreakTold(safe.motorId(), safe.peopleSafe(), parted.where())));
         Map<String, List<BreakTold>> lists = new LinkedHashMap<>();
         told.forEach((attempt, byMotor) -> lists.put(attempt, new ArrayList<>(byMotor.values())));
         return lists;
@@ -86,6 +88,27 @@ public final class BreakRecord {
                 .where(ATTEMPT_RUN_BACK.ATTEMPT_ID.in(attempts))
                 .orderBy(ATTEMPT_RUN_BACK.AT_MS, ATTEMPT_RUN_BACK.ID)
                 .fetchGroups(ATTEMPT_RUN_BACK.ATTEMPT_ID, TurnsRunBack.class);
+    }
+
+    /** Attempts of an event whose motor is broken or may have turns on: few or none, in one query. */
+    public static List<String> mayComeFirst(Tx tx, String event) {
+        return tx.sql()
+                .select(ATTEMPT.ID)
+                .from(ATTEMPT)
+                .leftJoin(MOTOR_NOW)
+                .on(MOTOR_NOW.MOTOR_ID.eq(ATTEMPT.MOTOR_ID))
+                .leftJoin(MOTOR_STEP)
+                .on(MOTOR_STEP.ID.eq(MOTOR_NOW.STEP_ID))
+                .where(ATTEMPT.EVENT_ID.eq(event))
+                .and(ATTEMPT.TURNS_ON
+                        .isTrue()
+                        .or(MOTOR_STEP
+                                .STAGE
+                                .eq(MotorStage.BROKEN.word())
+                                .and(ATTEMPT.STATE.in(
+                                        State.CALLED.word(), State.WINDING.word(), State.HOLDING.word()))))
+                .orderBy(ATTEMPT.ID)
+                .fetch(ATTEMPT.ID);
     }
 
     /** Empty in records made before this was kept. */

@@ -41,7 +41,12 @@ public final class LiveAttempts {
 
     /** By entry and number. */
     public static List<LiveAttempt> ofEvent(Tx tx, String event) {
-        return read(tx, ATTEMPT.EVENT_ID.eq(event)).stream().map(LiveAttempt::of).toList();
+        return evidenceOfEvent(tx, event).stream().map(LiveAttempt::of).toList();
+    }
+
+    /** By entry and number. */
+    public static List<AttemptEvidence> evidenceOfEvent(Tx tx, String event) {
+        return read(tx, ATTEMPT.EVENT_ID.eq(event));
     }
 
     /** All that the phase of one attempt is made of. */

@@ -155,7 +155,8 @@ public final class ResultRecord {
                 .from(ATTEMPT_SIGNATURE)
                 .where(which.and(ATTEMPT_SIGNATURE.OUTDATED.isFalse()))
                 .orderBy(ATTEMPT_SIGNATURE.AT_MS, ATTEMPT_SIGNATURE.ID)
-                .fetchInto(AttemptSigned.class);    }
+                .fetchInto(AttemptSigned.class);
+    }
 
     /** Of the last result; of one made before they were kept, all watches with a reading. */
     private static List<Integer> slots(Tx tx, String attempt) {

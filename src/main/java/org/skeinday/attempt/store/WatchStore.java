@@ -149,16 +149,14 @@ public final class WatchStore {
 
     /** The same of several attempts, by attempt: three queries. @param attempts their ids */
     static Map<String, Timed> timed(Tx tx, Select<Record1<String>> attempts) {
-        Map<String, List<ReadingTaken>> readings = readings(
-                        tx, ATTEMPT_READING.ATTEMPT_ID.in(attempts).and(NOT_TAKEN_BACK))
-                .stream()
-                .collect(Collectors.groupingBy(ReadingTaken::attemptId));
+        Map<String, List<ReadingTaken>> readings =
+                readings(tx, ATTEMPT_READING.ATTEMPT_ID.in(attempts).and(NOT_TAKEN_BACK)).stream()
+                        .collect(Collectors.groupingBy(ReadingTaken::attemptId));
         Map<String, List<WatchJudged>> judged = judged(tx, ATTEMPT_WATCH_JUDGED.ATTEMPT_ID.in(attempts)).stream()
                 .collect(Collectors.groupingBy(WatchJudged::attemptId));
-        Map<String, List<WatchMarked>> marks = marked(
-                        tx, ATTEMPT_WATCH_MARK.ATTEMPT_ID.in(attempts).and(ATTEMPT_WATCH_MARK.STALE.isFalse()))
-                .stream()
-                .collect(Collectors.groupingBy(WatchMarked::attemptId));
+        Map<String, List<WatchMarked>> marks =
+                marked(tx, ATTEMPT_WATCH_MARK.ATTEMPT_ID.in(attempts).and(ATTEMPT_WATCH_MARK.STALE.isFalse())).stream()
+                        .collect(Collectors.groupingBy(WatchMarked::attemptId));
         Map<String, Timed> timed = new HashMap<>();
         Stream.of(readings.keySet(), judged.keySet(), marks.keySet())
                 .flatMap(Set::stream)

@@ -3,10 +3,14 @@ package org.skeinday.attempt.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.BackwardSum;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.OneNumber;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EntryTask;
@@ -24,8 +28,6 @@ import org.skeinday.units.UnitSystem;
 
 /** The Next attempt card of an entry that is to be called. */
 final class CardToCall {
-    static final String LATEST = "start winding at the latest in";
-
     /** Said before it begins: from the call on nobody can be asked. */
     private static final NowView.Line QUIET =
             new NowView.Line("outside help", "From the call on it is quiet: no advice until the attempt is closed.");
@@ -47,42 +49,61 @@ final class CardToCall {
         this.nameOf = nameOf;
     }
 
-    NowView.Card of(EntryAdded entry, long nowMs) {
+    NowCard of(EntryAdded entry, long nowMs) {
         List<ModelAdded> models = ModelStore.ofEntry(tx, entry.id());
         List<MotorsAtHand.Offer> motors = entry.own() ? new MotorsAtHand(tx).offers(entry, models) : List.of();
         NowView.@Nullable Plan plan = motors.isEmpty()
                 ? null
                 : PlanLines.of(tx, entry, null, motors.get(0).motor(), models.isEmpty() ? null : models.get(0), units);
         Optional<WindowAdded> window = today.window(entry);
-        boolean open = window.map(w -> w.opensAtMs() <= nowMs).orElse(true);
-        boolean late = open
-                && entry.own()
-                && window.filter(w -> sum.latestWindingMs(w.closesAtMs()) <= nowMs)
-                        .isPresent();
-        return new NowView.Card(
-                entry.name() + ", attempt " + today.nextNumber(entry),
-                "next",
-                open ? latest(entry, late) : "the window opens in",
-                window.map(w -> open ? closes(w, entry, late) : w.opensAtMs()).orElse(0L),
-                WindowClock.of(today.flightWindow(entry), nowMs),
+        LiveAttempt live = LiveAttempt.next(
                 entry.id(),
                 today.nextNumber(entry),
-                "",
-                "",
+                models.isEmpty() ? null : models.get(0).id(),
+                motors.isEmpty() ? null : motors.get(0).motor().id(),
+                today.event().dayKind());
+        return new NowCard(
+                live,
+                entry.name() + ", attempt " + live.number(),
+                Strips.of(live),
+                OneNumber.of(live, today.flightWindow(entry), latestStart(entry, window), OptionalLong.empty(), nowMs),
+                WindowClock.of(today.flightWindow(entry), nowMs),
                 plan,
                 lines(entry, motors, window, nowMs),
-                late ? List.of(TOO_LATE) : List.of(),
-                models.stream().map(m -> new NowView.Choice(m.id(), m.name())).toList(),
-                motors.stream().map(this::choice).toList(),
-                List.of(),
-                "",
-                false,
-                List.of(),
-                false,
-                entry.own(),
-                "",
-                "",
-                List.of());
+                new NowCard.Missing(
+                        "", isLate(entry, window, nowMs) ? List.of(TOO_LATE) : List.of(), List.of(), "", false, false),
+                new NowCard.Acts(
+                        "",
+                        List.of(),
+                        models.stream()
+                                .map(m -> new NowView.Choice(m.id(), m.name()))
+                                .toList(),
+                        motors.stream().map(this::choice).toList(),
+                        List.of(),
+                        List.of(),
+                        false,
+                        entry.own()));
+    }
+
+    /** Other motors for an attempt, in the order in which they would be taken. */
+    List<NowView.Choice> spares(EntryAdded entry, AttemptNow attempt) {
+        return new MotorsAtHand(tx)
+                .offers(entry, ModelStore.ofEntry(tx, entry.id())).stream()
+                        .filter(offer -> !offer.motor().id().equals(attempt.motorId()))
+                        .map(this::choice)
+                        .toList();
+    }
+
+    private OptionalLong latestStart(EntryAdded entry, Optional<WindowAdded> window) {
+        return window.filter(w -> entry.own())
+                .map(w -> OptionalLong.of(sum.latestWindingMs(w.closesAtMs())))
+                .orElse(OptionalLong.empty());
+    }
+
+    private boolean isLate(EntryAdded entry, Optional<WindowAdded> window, long nowMs) {
+        return entry.own()
+                && window.filter(w -> w.opensAtMs() <= nowMs && sum.latestWindingMs(w.closesAtMs()) <= nowMs)
+                        .isPresent();
     }
 
     private List<NowView.Line> lines(
@@ -105,14 +126,6 @@ final class CardToCall {
                     .ifPresent(lines::addAll);
         }
         return lines;
-    }
-
-    private static String latest(EntryAdded entry, boolean late) {
-        return entry.own() && !late ? LATEST : "the window closes in";
-    }
-
-    private long closes(WindowAdded window, EntryAdded entry, boolean late) {
-        return entry.own() && !late ? sum.latestWindingMs(window.closesAtMs()) : window.closesAtMs();
     }
 
     private NowView.Choice choice(MotorsAtHand.Offer offer) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.TestedAt;
 import org.skeinday.attempt.action.TodaysPull;
@@ -24,18 +25,28 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
             List<AttemptNow> own = today.attempts().stream()
                     .filter(a -> today.entry(a.entryId()).own())
                     .toList();
-            Optional<AttemptNow> open = own.stream()
-                    .filter(a -> a.state().isOpen())
-                    .max(Comparator.comparingLong(a -> moment(a.calledAtMs())));
+            Optional<AttemptNow> open =
+                    own.stream().filter(today::isOpen).max(Comparator.comparingLong(a -> moment(a.calledAtMs())));
             return open.or(() -> own.stream()
                             .filter(a -> a.state() == State.CLOSED)
                             .max(Comparator.comparingLong(a -> moment(a.closedAtMs()))))
                     .map(a -> new Attempt(
                             a.id(),
                             today.entry(a.entryId()).name() + ", attempt " + a.number(),
-                            a.state().word(),
+                            stage(today.live(a.id()).phase().name()),
+                            Strips.of(today.live(a.id())),
                             moment(a.closedAtMs())));
         });
+    }
+
+    private static Stage stage(AttemptPhase.Name phase) {
+        return switch (phase) {
+            case NEXT, CALLED -> Stage.CALLED;
+            case WINDING, HOLDING, BROKE, RUN_BACK -> Stage.WOUND;
+            case IN_THE_AIR -> Stage.IN_THE_AIR;
+            case LANDED -> Stage.LANDED;
+            case OFFICIAL, ABANDONED, VOID -> Stage.CLOSED;
+        };
     }
 
     private static long moment(@org.jspecify.annotations.Nullable Long ms) {

@@ -4,9 +4,12 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.PhaseWords;
+import org.skeinday.attempt.action.AimDeeds;
 import org.skeinday.attempt.action.AnnounceTime;
 import org.skeinday.attempt.action.CallAttempt;
 import org.skeinday.attempt.action.CloseAttempt;
@@ -79,6 +82,18 @@ public final class NowPages {
                                 field(ctx, "reason"),
                                 field(ctx, "seen"),
                                 field(ctx, "again").equals("yes"))));
+        routes.post(
+                "/attempt/broke",
+                Role.CAPTAIN,
+                ctx -> deed(ctx, "attempt.broke", Map.of("attempt", field(ctx, "attempt"))));
+        routes.post(
+                "/attempt/take-motor",
+                Role.CAPTAIN,
+                ctx -> deed(
+                        ctx,
+                        "attempt.take-motor",
+                        new AimDeeds.Take(
+                                field(ctx, "attempt"), field(ctx, "motor"), field(ctx, "seenMotor"), null, null)));
         routes.post(
                 "/attempt/gate",
                 Role.CAPTAIN,
@@ -249,7 +264,7 @@ public final class NowPages {
         return new NowView.Choice(
                 attempt.id(),
                 today.entry(attempt.entryId()).name() + ", attempt " + attempt.number() + ": "
-                        + Words.cell(attempt, today.event()) + ", official.");
+                        + Words.cell(today.live(attempt.id()), today.event()) + ", official.");
     }
 
     private static boolean mayAct(Context ctx) {
@@ -269,8 +284,8 @@ public final class NowPages {
     private NowView.EntryLine line(Today today, EntryAdded entry) {
         boolean left = today.hasAttemptLeft(entry);
         String state = today.of(entry).stream()
-                .filter(a -> a.state().isOpen())
-                .map(a -> Words.cell(a, today.event()))
+                .filter(today::isOpen)
+                .map(a -> PhaseWords.of(today.live(a.id())))
                 .findFirst()
                 .orElse(left ? "waiting" : "done");
         return new NowView.EntryLine(
@@ -283,7 +298,7 @@ public final class NowPages {
                 today.nextNumber(entry),
                 left,
                 today.of(entry).stream()
-                        .filter(a -> a.state().isOpen())
+                        .filter(today::isOpen)
                         .map(AttemptNow::id)
                         .findFirst()
                         .orElse(""));

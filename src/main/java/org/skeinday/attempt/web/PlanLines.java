@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aim;
 import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.store.Aims;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
@@ -69,7 +70,7 @@ final class PlanLines {
     private void motor(MotorAdded motor, @Nullable ModelAdded model, int use) {
         String size =
                 units.length(Length.ofMillimetres(motor.loopMm())) + ", " + units.mass(Mass.ofGrams(motor.massG()));
-        line("motor", motor.tag() + ", " + Words.ordinal(use) + " use");
+        line("motor", motor.tag() + ", " + PhaseWords.ordinal(use) + " use");
         line("loop, mass", size);
         line(
                 "direction",

@@ -10,6 +10,8 @@ import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptReopened;
 import org.skeinday.attempt.AttemptSigned;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Signatures;
@@ -18,6 +20,7 @@ import org.skeinday.attempt.WatchMark;
 import org.skeinday.attempt.action.Doubts;
 import org.skeinday.attempt.action.ResultDeeds;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EventAdded;
@@ -34,6 +37,7 @@ import org.skeinday.units.FlightTime;
 final class RecordOf {
     private final Tx tx;
     private final AttemptNow attempt;
+    private final LiveAttempt live;
     private final EventAdded event;
     private final UnaryOperator<String> nameOf;
     private final ZoneId zone;
@@ -43,6 +47,7 @@ final class RecordOf {
         this.nowMs = nowMs;
         this.tx = tx;
         this.attempt = attempt;
+        this.live = LiveAttempts.find(tx, attempt.id()).orElseThrow();
         this.event = EventStore.find(tx, attempt.eventId()).orElseThrow();
         this.nameOf = nameOf;
         this.zone = zone;
@@ -59,7 +64,8 @@ final class RecordOf {
                 attempt.id(),
                 EntryStore.find(tx, attempt.entryId()).orElseThrow().name() + ", attempt " + attempt.number(),
                 event.name() + ", " + event.day(),
-                Words.cell(attempt, event),
+                Words.cell(live, event),
+                Strips.of(live),
                 lines(quiet),
                 quiet ? List.of() : readings(),
                 quiet ? List.of() : marks(),
@@ -83,7 +89,7 @@ final class RecordOf {
         }
         if (reason != null) {
             lines.add(new NowView.Line(
-                    attempt.state().word(), reason + (attempt.flownAgain() ? "; it uses up no attempt" : "")));
+                    PhaseWords.of(live), reason + (attempt.flownAgain() ? "; it uses up no attempt" : "")));
         }
         lines.add(new NowView.Line("called", moment(attempt.calledAtMs())));
         lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));

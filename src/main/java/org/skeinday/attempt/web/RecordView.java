@@ -2,10 +2,12 @@ package org.skeinday.attempt.web;
 
 import java.util.List;
 import org.skeinday.platform.http.FormErrors;
+import org.skeinday.steps.web.StripView;
 
 /**
  * Everything about one attempt's time, in finished words.
  *
+ * @param strip where it stands
  * @param readings each watch's times, also those that were corrected or taken back
  * @param marks what the timekeepers pressed beside the landing
  * @param times every official time that it ever had, and why it was opened again
@@ -19,6 +21,7 @@ public record RecordView(
         String title,
         String event,
         String state,
+        StripView strip,
         List<NowView.Line> lines,
         List<NowView.Line> readings,
         List<NowView.Line> marks,

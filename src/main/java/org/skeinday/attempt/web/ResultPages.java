@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.OfficialFlights;
+import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
@@ -115,7 +116,7 @@ public final class ResultPages {
 
     /** With the attempt's own number where a scrubbed one before it has moved it to another column. */
     private static ResultView.Cell cell(Today today, AttemptNow attempt, int column, FlightTally tally) {
-        String words = Words.cell(attempt, today.event(), tally);
+        String words = Words.cell(today.live(attempt.id()), today.event(), tally);
         return new ResultView.Cell(
                 attempt.id(), attempt.number() == column ? words : words + " (no. " + attempt.number() + ")");
     }
@@ -138,7 +139,7 @@ public final class ResultPages {
                 .map(a -> new ResultView.How(
                         a.id(),
                         today.entry(a.entryId()).name() + ", attempt " + a.number(),
-                        came(a)
+                        came(a, today)
                                 + (a.state() == State.CLOSED ? standings.getOrDefault(a.id(), "") : "")
                                 + (a.state() == State.CLOSED && hosting ? "" : outside(today, a))
                                 + quiet.getOrDefault(a.id(), ""),
@@ -152,10 +153,12 @@ public final class ResultPages {
                 .toList();
     }
 
-    private static String came(AttemptNow attempt) {
+    private static String came(AttemptNow attempt, Today today) {
         String how = attempt.how();
         String reason = attempt.voidReason();
-        return how != null ? how : attempt.state().word() + (reason == null ? ", not official yet" : ": " + reason);
+        return how != null
+                ? how
+                : PhaseWords.of(today.live(attempt.id())) + (reason == null ? ", not official yet" : ": " + reason);
     }
 
     private void wall(Routes routes) {

@@ -26,6 +26,7 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Record;
+import org.skeinday.steps.web.StripView;
 import org.skeinday.timing.HoldRule;
 import org.skeinday.units.FlightTime;
 
@@ -93,6 +94,7 @@ public final class TimingPages {
                 "Nobody is called",
                 "",
                 "",
+                StripView.NONE,
                 WindowClock.of(Optional.empty(), clock.millis()),
                 false,
                 0,
@@ -127,6 +129,7 @@ public final class TimingPages {
                 entry.name() + ", attempt " + attempt.number(),
                 attempt.id(),
                 attempt.state().word(),
+                Strips.of(today.live(attempt.id())),
                 WindowClock.of(
                         attempt.state().isBeforeRelease() ? today.flightWindow(entry) : Optional.empty(),
                         clock.millis()),

@@ -1,12 +1,14 @@
 package org.skeinday.attempt.web;
 
 import java.util.List;
+import org.skeinday.steps.web.StripView;
 
 /**
  * The timekeeper's page in finished words.
  *
  * @param attempt id of the attempt that is to be timed, empty when none was called
  * @param state of the attempt, in the words of the record
+ * @param strip where the attempt stands; no step where none was called
  * @param window with its last call
  * @param recalled whether the captain says that it was not released after all
  * @param heldMs how long a held model is watched until its flight is over, 0 where the rules say nothing
@@ -19,6 +21,7 @@ public record TimingView(
         String title,
         String attempt,
         String state,
+        StripView strip,
         WindowClock window,
         boolean recalled,
         long heldMs,

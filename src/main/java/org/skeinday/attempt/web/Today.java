@@ -2,11 +2,18 @@ package org.skeinday.attempt.web;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.State;
-import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.FlightRules;
@@ -26,18 +33,34 @@ record Today(
         FlightRules rules,
         List<EntryAdded> entries,
         List<WindowAdded> windows,
-        List<AttemptNow> attempts) {
+        List<AttemptNow> attempts,
+        Map<String, LiveAttempt> byId) {
 
     static final String NO_EVENT = "There is no day yet. On the page Prepare a coach sets one up in about ten minutes.";
 
     static Optional<Today> read(Tx tx) {
-        return EventStore.next(tx)
-                .map(event -> new Today(
-                        event,
-                        FlightRulesStore.of(tx, event.id()),
-                        EntryStore.ofEvent(tx, event.id()),
-                        WindowStore.ofEvent(tx, event.id()),
-                        AttemptStore.ofEvent(tx, event.id())));
+        return EventStore.next(tx).map(event -> read(tx, event));
+    }
+
+    private static Today read(Tx tx, EventAdded event) {
+        List<AttemptEvidence> known = LiveAttempts.evidenceOfEvent(tx, event.id());
+        return new Today(
+                event,
+                FlightRulesStore.of(tx, event.id()),
+                EntryStore.ofEvent(tx, event.id()),
+                WindowStore.ofEvent(tx, event.id()),
+                known.stream().map(AttemptEvidence::now).toList(),
+                known.stream().map(LiveAttempt::of).collect(Collectors.toMap(LiveAttempt::id, Function.identity())));
+    }
+
+    /** One of these attempts as every page shows it. */
+    LiveAttempt live(String attempt) {
+        return Objects.requireNonNull(byId.get(attempt));
+    }
+
+    /** Called and not over: it holds the floor or the bench, or its motor still has turns on. */
+    boolean isOpen(AttemptNow attempt) {
+        return attempt.state().isOpen() || live(attempt.id()).phase().name() == AttemptPhase.Name.RUN_BACK;
     }
 
     List<AttemptNow> of(EntryAdded entry) {
@@ -77,7 +100,7 @@ record Today(
     /** The attempt that is under way; the one called last when there are several. */
     Optional<AttemptNow> underWay() {
         return attempts.stream()
-                .filter(a -> a.state().isOpen())
+                .filter(this::isOpen)
                 .max(Comparator.comparingLong(a -> a.calledAtMs() == null ? 0 : a.calledAtMs()));
     }
 

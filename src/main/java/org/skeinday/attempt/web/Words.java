@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.OneNumber;
+import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchMark;
 import org.skeinday.attempt.WatchMarked;
@@ -17,6 +20,7 @@ import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.Terms;
 import org.skeinday.contest.WindowAdded;
+import org.skeinday.motor.BreakPlace;
 import org.skeinday.standing.FlightTally;
 import org.skeinday.timing.TimeRule;
 import org.skeinday.units.FlightTime;
@@ -94,29 +98,50 @@ public final class Words {
         };
     }
 
-    static String ordinal(int n) {
-        boolean teen = n % 100 >= 11 && n % 100 <= 13;
-        return n + (teen ? "th" : n % 10 == 1 ? "st" : n % 10 == 2 ? "nd" : n % 10 == 3 ? "rd" : "th");
-    }
-
-    /** What stands in an attempt's cell of the result sheet. */
-    static String cell(AttemptNow attempt, EventAdded event) {
-        return switch (attempt.state()) {
-            case PLANNED -> "–";
-            case CALLED, WINDING, HOLDING, LANDED -> attempt.state().word();
-            case RELEASED -> "in the air";
-            case CLOSED -> attempt.officialMs() == null ? "closed" : time(attempt.officialMs(), event);
-            case SCRUBBED, VOID -> attempt.state().word();
+    /** What stands in an attempt's cell of the result sheet: its official time, else its phase. */
+    static String cell(LiveAttempt attempt, EventAdded event) {
+        return switch (attempt.phase().name()) {
+            case NEXT -> "–";
+            case OFFICIAL -> time(((AttemptPhase.Official) attempt.phase()).officialMs(), event);
+            default -> PhaseWords.of(attempt);
         };
     }
 
     /** In brackets what is no official flight. */
-    static String cell(AttemptNow attempt, EventAdded event, FlightTally tally) {
+    static String cell(LiveAttempt attempt, EventAdded event, FlightTally tally) {
         boolean official = tally.verdicts().stream()
                 .filter(v -> v.id().equals(attempt.id()))
                 .allMatch(v -> v.standing() == FlightTally.Standing.OFFICIAL);
         String words = cell(attempt, event);
-        return official || attempt.state() != State.CLOSED ? words : "(" + words + ")";
+        return official || attempt.phase().name() != AttemptPhase.Name.OFFICIAL ? words : "(" + words + ")";
+    }
+
+    /** Beside the one number of a page. */
+    public static String says(OneNumber number) {
+        return switch (number.says()) {
+            case NOTHING -> "";
+            case WINDOW_OPENS -> "the window opens in";
+            case LATEST_START -> "start winding at the latest in";
+            case WINDOW_CLOSES -> "the window closes in";
+            case LAST_CALL -> "Last call: the window closes in";
+            case WINDOW_CLOSED -> "the window is closed since";
+            case CHOICE_ENDS -> "keep the time or fly again: time left";
+            case WINDING -> "winding for";
+            case HELD -> "held";
+            case IN_THE_AIR -> "in the air";
+            case OFFICIAL -> "official time";
+        };
+    }
+
+    /** Where a motor parted, as a key. */
+    public static String place(BreakPlace place) {
+        return switch (place) {
+            case STRAND -> "In the strand";
+            case KNOT -> "At the knot";
+            case RING -> "At a ring";
+            case HOOK -> "At a hook";
+            case UNKNOWN -> "It cannot be told";
+        };
     }
 
     static String time(long ms, EventAdded event) {
@@ -132,7 +157,7 @@ public final class Words {
         FlightTally tally = today.tally(entry);
         String words = today.of(entry).stream()
                 .filter(a -> a.state() != State.SCRUBBED && !a.state().isOpen())
-                .map(a -> cell(a, today.event(), tally))
+                .map(a -> cell(today.live(a.id()), today.event(), tally))
                 .collect(Collectors.joining(", "));
         return words.isEmpty() ? "none yet" : words;
     }

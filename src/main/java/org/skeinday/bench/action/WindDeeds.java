@@ -13,6 +13,7 @@ import org.skeinday.attempt.CalledAttempt;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WindingAttempt;
+import org.skeinday.attempt.action.BreakMotor;
 import org.skeinday.attempt.action.BrokenMotor;
 import org.skeinday.attempt.action.MotorGoes;
 import org.skeinday.attempt.action.PhaseGate;
@@ -55,6 +56,9 @@ public final class WindDeeds {
     private static final long HAPPENED_MS = 10_000;
 
     private static final Set<String> NEEDLE = Set.of("winds");
+
+    /** After a break people come first, on every page. */
+    private static final Set<String> FIRST = Set.of(WindPhase.BROKE, WindPhase.AGAIN, WindPhase.OFF_METER);
 
     private static final Map<String, AttemptAct> MOVES = Map.of(
             WindPhase.STOPPED, AttemptAct.LAST_TURN,
@@ -234,13 +238,16 @@ public final class WindDeeds {
             facts.add(Fact.of("wind.phase", fact));
             acted(context, wind, phase.phase()).ifPresent(facts::add);
             BrokenMotor.goes(tx, context, wind, fact).ifPresent(facts::add);
+            if (phase.phase().equals(WindPhase.OFF_METER) && wind.broke().isPresent()) {
+                BreakMotor.safe(tx, context, wind).ifPresent(facts::add);
+            }
         } catch (IllegalArgumentException e) {
             return Decision.refused(String.valueOf(e.getMessage()));
         }
         if (phase.phase().equals(WindPhase.STOPPED) && wind.broke().isEmpty()) {
             holding(tx, context, wind, atMs, facts);
         }
-        return new Decision.Decided(facts, Map.of(), TOPICS);
+        return new Decision.Decided(facts, Map.of(), FIRST.contains(phase.phase()) ? PhaseGate.FIRST : TOPICS);
     }
 
     /** What moves its attempt, for whoever comes second. */

@@ -123,7 +123,7 @@ final class BesideWinding {
                         .toList();
     }
 
-    /** Since the last turn was taken off, or since the stop while turns are taken off. */
+    /** Since the last turn: turns that are taken off again do not restart it. */
     WindingView.Hold hold(boolean quiet, long nowMs) {
         Wind now = Objects.requireNonNull(wind);
         boolean held = now.phase() == Wind.Phase.STOPPED
@@ -132,7 +132,7 @@ final class BesideWinding {
         if (!held) {
             return new WindingView.Hold(0, "");
         }
-        Optional<WindPhase> since = last(now, WindPhase.BACKED_OFF).or(() -> last(now, WindPhase.STOPPED));
+        Optional<WindPhase> since = last(now, WindPhase.STOPPED).or(() -> last(now, WindPhase.BACKED_OFF));
         String words = quiet ? "" : Apart.made("How long it may be held", () -> howLong(now), said -> said);
         return new WindingView.Hold(since.map(WindPhase::atMs).orElse(nowMs), words);
     }

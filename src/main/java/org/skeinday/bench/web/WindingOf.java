@@ -6,11 +6,20 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptActs;
+import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.Hands;
+import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.TurnsRunBack;
 import org.skeinday.attempt.action.WindingGate;
+import org.skeinday.attempt.web.Strips;
 import org.skeinday.bench.action.WindDeeds;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
@@ -30,6 +39,8 @@ import org.skeinday.winding.WindingPlan;
 final class WindingOf {
     private final Tx tx;
     private final @Nullable AttemptNow attempt;
+    private final @Nullable LiveAttempt at;
+    private final String runBack;
     private final MotorLife life;
     private final @Nullable Wind wind;
     private final UnitSystem units;
@@ -38,8 +49,9 @@ final class WindingOf {
     private final BesideWinding beside;
     private final ReaderOf reader;
 
-    WindingOf(Tx tx, AttemptNow attempt, MotorLife life, @Nullable Wind wind, UnitSystem units) {
-        this(tx, attempt, life, wind, units, orNone(() -> WindDeeds.plan(tx, attempt, life.motor())));
+    /** @param wind of its present motor, null before the first crank turn and where nobody reads */
+    WindingOf(Tx tx, AttemptEvidence known, MotorLife life, @Nullable Wind wind, UnitSystem units) {
+        this(tx, known, life, wind, units, orNone(() -> WindDeeds.plan(tx, known.now(), life.motor())));
     }
 
     /** Without a plan the keys and counts stand all the same. */
@@ -50,16 +62,23 @@ final class WindingOf {
                 words -> MotorPlan.none("it cannot be computed just now, the log has the reason"));
     }
 
-    /** @param attempt null for a motor that is wound without one */
+    /** @param known null for a motor that is wound without an attempt */
     WindingOf(
             Tx tx,
-            @Nullable AttemptNow attempt,
+            @Nullable AttemptEvidence known,
             MotorLife life,
             @Nullable Wind wind,
             UnitSystem units,
             MotorPlan planned) {
         this.tx = tx;
-        this.attempt = attempt;
+        this.attempt = known == null ? null : known.now();
+        this.at = known == null ? null : LiveAttempt.of(known);
+        this.runBack = known == null
+                ? ""
+                : known.runBacks().stream()
+                        .map(TurnsRunBack::windId)
+                        .filter(Objects::nonNull)
+                        .collect(Collectors.joining(" "));
         this.life = life;
         this.wind = wind;
         this.units = units;
@@ -93,7 +112,7 @@ final class WindingOf {
                 flown.id(),
                 flown.state().isBeforeRelease() ? problem(flown) : "",
                 lines(),
-                !flown.state().isBeforeRelease() || wind != null && AloneOf.isBrokenAndCleared(wind, device));
+                !flown.state().isBeforeRelease() || wind != null && isBrokenAndCleared(wind));
         return view(about, device, quiet, nowMs, form);
     }
 
@@ -120,7 +139,23 @@ final class WindingOf {
                 reader.view(quiet),
                 wind != null && over && (!quiet || own) ? AfterOf.view(tx, wind, beside, units, form) : null,
                 more(own, over, quiet, nowMs, form),
+                at == null
+                        ? WindingView.At.NOWHERE
+                        : new WindingView.At(Strips.of(at), runBack, comesFirst(at.phase())),
                 form);
+    }
+
+    /** People after a break, then where it parted; turns that are still on. */
+    private static boolean comesFirst(AttemptPhase phase) {
+        return phase instanceof AttemptPhase.Broke broke
+                ? broke.where() == null
+                : phase.name().isUrgent();
+    }
+
+    /** As soon as anybody says that everyone is unhurt, its turns can be told. */
+    private boolean isBrokenAndCleared(Wind broken) {
+        boolean safe = at != null && at.phase() instanceof AttemptPhase.Broke broke && broke.peopleSafe();
+        return broken.broke().isPresent() && safe;
     }
 
     private WindingView.More more(boolean own, boolean over, boolean quiet, long nowMs, FormErrors form) {
@@ -133,7 +168,9 @@ final class WindingOf {
                         : null,
                 shows ? beside.picture() : null,
                 flown != null && before && !quiet && (wind == null || !own) ? beside.aims(flown.id(), form) : null,
-                flown != null && before && (wind == null || life.whyNotFlown().isPresent())
+                flown != null
+                                && at != null
+                                && AttemptActs.of(at.phase(), Hands.READER).contains(AttemptAct.TAKE_SPARE)
                         ? beside.spares(flown)
                         : List.of(),
                 List.of(),

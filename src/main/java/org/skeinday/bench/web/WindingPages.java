@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.web.Needed;
 import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.motor.MotorLife;
@@ -128,14 +130,14 @@ public final class WindingPages {
     }
 
     private WindingView of(Context ctx, Tx tx, AttemptNow attempt, MotorLife life, String device, FormErrors form) {
+        AttemptEvidence known = LiveAttempts.evidence(tx, attempt.id()).orElseThrow();
         @Nullable
-        Wind last = WindStore.ofAttempt(tx, attempt.id()).stream()
-                .filter(w -> w.begun().motorId().equals(attempt.motorId()))
-                .reduce((a, b) -> b)
+        Wind last = known.presentWind()
+                .flatMap(w -> WindStore.find(tx, w.begun().id()))
                 .orElse(null);
         boolean quiet = AttemptStore.quietNow(tx).isPresent();
         var cautions = new CautionsFor(tx, ctx, clock);
-        return new WindingOf(tx, attempt, life, last, ReaderUnits.of(ctx))
+        return new WindingOf(tx, known, life, last, ReaderUnits.of(ctx))
                 .view(device, quiet, clock.millis(), form)
                 .cautioned(cautions.at(Moment.BEFORE_WINDING), cautions.today());
     }
@@ -159,6 +161,7 @@ public final class WindingPages {
                 new WindingView.Reader("", "", "", "", "", "", "", "", "", "", "", new WindingView.Told("", "", "")),
                 null,
                 WindingView.More.none(flights),
+                WindingView.At.NOWHERE,
                 FormErrors.none());
     }
 }

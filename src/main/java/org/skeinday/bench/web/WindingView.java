@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.steps.Cautions;
+import org.skeinday.steps.web.StripView;
 
 /**
  * The Winding page in finished words.
@@ -35,7 +36,19 @@ public record WindingView(
         Reader reader,
         @Nullable After after,
         More more,
+        At at,
         FormErrors form) {
+    /**
+     * Where its attempt stands.
+     *
+     * @param strip no step without an attempt
+     * @param done ids of winds of this motor that are over, for a device that still shows one
+     * @param first whether something comes before everything else, on top of the page
+     */
+    public record At(StripView strip, String done, boolean first) {
+        static final At NOWHERE = new At(StripView.NONE, "", false);
+    }
+
     /**
      * What stands beside keys and counts.
      *
@@ -83,7 +96,7 @@ public record WindingView(
                 more.today);
         return new WindingView(
                 title, none, attempt, problem, direction, plan, floor, lacks, motor, wind, own, quiet, isOver, live,
-                reader, after, listed, form);
+                reader, after, listed, at, form);
     }
 
     /** The same with what this person reads before the first crank turn. @param today ISO date in the hall */
@@ -102,7 +115,7 @@ public record WindingView(
                 today);
         return new WindingView(
                 title, none, attempt, problem, direction, plan, floor, lacks, motor, wind, own, quiet, isOver, live,
-                reader, after, told, form);
+                reader, after, told, at, form);
     }
 
     /** What is wanted, as it can be typed. @param unit in which it is typed, {@code shown} as it stands in labels */
@@ -113,7 +126,7 @@ public record WindingView(
     /** @param lacks what is still to be told of it, empty when all is */
     public record Past(String attempt, String title, String lacks) {}
 
-    /** @param sinceMs of the last turn taken off, else of the stop; 0 when it is not held @param words on how long */
+    /** @param sinceMs of the last turn put on; 0 when it is not held @param words on how long */
     public record Hold(long sinceMs, String words) {}
 
     /** What is wrong with a field of the last form. */

@@ -1,5 +1,6 @@
 package org.skeinday.platform.http;
 
+import gg.jte.Content;
 import java.util.List;
 
 /**
@@ -13,6 +14,7 @@ import java.util.List;
  * @param moment of the record that the page shows
  * @param pace the waits of the page's scripts
  * @param trouble what is wrong with the laptop just now, empty when nothing is
+ * @param first what comes before everything else, empty while there is nothing
  * @param help what the page is for, sentence by sentence; empty where nothing is said
  * @param foot whether there is a foot with help and the light of the screen; a refusal has none
  * @param light of this device's screen
@@ -26,6 +28,7 @@ public record Frame(
         String moment,
         String pace,
         String trouble,
+        Content first,
         List<String> help,
         boolean foot,
         ScreenLight light) {

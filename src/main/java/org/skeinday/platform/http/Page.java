@@ -1,5 +1,6 @@
 package org.skeinday.platform.http;
 
+import gg.jte.Content;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -11,6 +12,7 @@ import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +30,7 @@ public final class Page {
     private volatile List<PageHelp> help = List.of();
     private final Alike<Part> parts = new Alike<>();
     private final Alike<Object> views = new Alike<>();
+    private volatile Function<Context, Content> first = context -> output -> {};
 
     /** @param nameOfPerson display name of a person's id; an unknown one as it is */
     public Page(TemplateEngine engine, List<NavItem> nav, Pace pace, UnaryOperator<String> nameOfPerson) {
@@ -40,6 +43,14 @@ public final class Page {
     /** What every page says on top while it holds, for example that the disk is full; empty when all is well. */
     public void sayTrouble(Supplier<String> words) {
         trouble = words;
+    }
+
+    /** What stands before everything else on every page while there is something. @param view of the one who asks */
+    public void sayFirst(String template, Function<Context, Object> view) {
+        first = context -> {
+            Object seen = view.apply(context); // read before anything is written
+            return output -> engine.render(template, Map.of("view", seen), output);
+        };
     }
 
     /** What each page says at its foot. */
@@ -156,6 +167,7 @@ public final class Page {
                     "",
                     pace.forScripts(),
                     trouble.get(),
+                    output -> {},
                     List.of(),
                     false,
                     ScreenLight.of(context));
@@ -172,6 +184,7 @@ public final class Page {
                 at,
                 pace.forScripts(),
                 trouble.get(),
+                first.apply(context),
                 helpOf(context.path()),
                 context.statusCode() < BAD_REQUEST,
                 ScreenLight.of(context));

@@ -9,10 +9,20 @@ public interface AtHand {
     /**
      * An own attempt.
      *
-     * @param state its word: called, winding, holding, released, landed or closed
+     * @param strip where it stands, in words
      * @param closedMs epoch ms; 0 while it is open
      */
-    record Attempt(String id, String title, String state, long closedMs) {}
+    record Attempt(String id, String title, Stage stage, StripView strip, long closedMs) {}
+
+    /** Where an attempt stands, as far as lists ask for it. */
+    enum Stage {
+        CALLED,
+        /** From the first crank turn to the release, and until what is wound is safe: nothing is asked. */
+        WOUND,
+        IN_THE_AIR,
+        LANDED,
+        CLOSED
+    }
 
     /** The one under way, else the one closed last. */
     Optional<Attempt> attempt(Tx tx);

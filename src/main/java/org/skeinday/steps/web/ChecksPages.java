@@ -101,6 +101,7 @@ public final class ChecksPages {
                 "/checks/part",
                 "",
                 "",
+                StripView.NONE,
                 isCoach(ctx),
                 form);
     }
@@ -152,6 +153,10 @@ public final class ChecksPages {
                 "/checks/part" + asked.map(ChecksPages::query).orElse(""),
                 waits,
                 called.map(AtHand.Attempt::id).orElse(""),
+                pause.attempt()
+                        .filter(a -> a.stage() != AtHand.Stage.CLOSED)
+                        .map(AtHand.Attempt::strip)
+                        .orElse(StripView.NONE),
                 isCoach(ctx),
                 form);
     }

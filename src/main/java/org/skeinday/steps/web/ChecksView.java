@@ -14,6 +14,7 @@ import org.skeinday.steps.Cautions;
  * @param refetch address of the part
  * @param waits what winding waits for; empty when it need not
  * @param attempt id of the attempt that waits
+ * @param strip of the attempt that is under way; no step where none is
  * @param today ISO date in the hall, for cautions
  */
 public record ChecksView(
@@ -28,6 +29,7 @@ public record ChecksView(
         String refetch,
         String waits,
         String attempt,
+        StripView strip,
         boolean coach,
         FormErrors form) {
     /**

@@ -56,12 +56,15 @@ final class Pause {
 
     /** Whether the first crank turn was made and the release was not. */
     boolean isQuiet() {
-        return attempt.filter(a -> List.of("winding", "holding").contains(a.state()))
-                .isPresent();
+        return attempt.filter(a -> a.stage() == AtHand.Stage.WOUND).isPresent();
+    }
+
+    Optional<AtHand.Attempt> attempt() {
+        return attempt;
     }
 
     Optional<AtHand.Attempt> called() {
-        return attempt.filter(a -> a.state().equals("called"));
+        return attempt.filter(a -> a.stage() == AtHand.Stage.CALLED);
     }
 
     /** In the order of the day; of an attempt's lists those that can be walked through now. */
@@ -74,7 +77,7 @@ final class Pause {
                 case BEFORE_WINDING, BEFORE_LOADING ->
                     called().ifPresent(a -> places.add(place(list, a.id(), a.title())));
                 case AFTER_LANDING ->
-                    attempt.filter(a -> List.of("landed", "closed").contains(a.state()))
+                    attempt.filter(a -> a.stage().compareTo(AtHand.Stage.LANDED) >= 0)
                             .ifPresent(a -> places.add(place(list, a.id(), a.title())));
                 case RELEASE -> {} // by hand signals, on paper only
                 default -> places.add(place(list, event.id(), ""));
@@ -97,7 +100,8 @@ final class Pause {
 
     /** Empty when nothing is asked just now. */
     Optional<Place> now(List<Place> all, long nowMs) {
-        if (isQuiet() || attempt.filter(a -> a.state().equals("released")).isPresent()) {
+        if (isQuiet()
+                || attempt.filter(a -> a.stage() == AtHand.Stage.IN_THE_AIR).isPresent()) {
             return Optional.empty();
         }
         if (called().isPresent()) {
@@ -146,7 +150,7 @@ final class Pause {
         }
         return called().isPresent() && read
                 ? "All is read. Start winding."
-                : attempt.filter(a -> a.state().equals("released")).isPresent()
+                : attempt.filter(a -> a.stage() == AtHand.Stage.IN_THE_AIR).isPresent()
                         ? "In the air. The next list is after the landing."
                         : "Nothing is open at this pause.";
     }

@@ -71,7 +71,7 @@ public final class BreakEvidenceOf {
     private static boolean brokeInTheRubber(Tx tx, Wind wind) {
         return wind.broke().isPresent()
                 && breakOf(tx, wind.begun().motorId())
-                        .filter(step -> !step.isOfTheRubber())
+                        .filter(step -> !step.saysOfTheRubber())
                         .isEmpty();
     }
 

@@ -67,8 +67,27 @@ class LiveAttemptsStoreTest {
         take(
                 "event.added",
                 new EventAdded(
-                        "e", "Saltmarsh Rotor Day", "hosting", "2026-05-09", null, null, null, 3, 20, "best", 1, 2,
-                        "mean", "mean", 10, "nearest", false, 0, 10, null, null));
+                        "e",
+                        "Saltmarsh Rotor Day",
+                        "hosting",
+                        "2026-05-09",
+                        null,
+                        null,
+                        null,
+                        3,
+                        20,
+                        "best",
+                        1,
+                        2,
+                        "mean",
+                        "mean",
+                        10,
+                        "nearest",
+                        false,
+                        0,
+                        10,
+                        null,
+                        null));
         take("motor.added", A3);
         call("a1", "t1", 1);
     }
@@ -180,7 +199,8 @@ class LiveAttemptsStoreTest {
         move("a1", "winding", 2_000);
         take(
                 "attempt.given-up",
-                Json.MAPPER.createObjectNode()
+                Json.MAPPER
+                        .createObjectNode()
                         .put("attemptId", "a1")
                         .put("state", "scrubbed")
                         .put("atMs", 3_000)
@@ -219,7 +239,7 @@ class LiveAttemptsStoreTest {
                 asked.add(String.valueOf(context.sql()));
             }
         };
-        return new Tx(org.jooq.impl.DSL.using(
-                tx.sql().configuration().derive(new DefaultExecuteListenerProvider(listener))));
+        return new Tx(
+                org.jooq.impl.DSL.using(tx.sql().configuration().derive(new DefaultExecuteListenerProvider(listener))));
     }
 }

@@ -308,7 +308,7 @@ class OfficialTimeWebTest {
                 one.get("/timing/part").body());
         assertSays(
                 422,
-                "A release or a landing can be taken back; this attempt is holding",
+                "This attempt is holding. What can be done now: Released, Broke, Run it back, Abandon attempt.",
                 laptop.form("/attempt/take-back", Map.of("attempt", attempt)));
     }
 

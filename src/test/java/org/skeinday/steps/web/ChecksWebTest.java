@@ -109,7 +109,7 @@ class ChecksWebTest {
         says(422, "Eye protection on", wind(attempt));
         saved(helper.tap("step.tick", item("before-winding", attempt, "eye-protection")));
         assertTrue(helper.get("/winding").body().contains("Winding"), "the page");
-        says(200, "Wound, holding", wind(attempt));
+        says(200, ">Wound</button>", wind(attempt));
         assertTrue(
                 helper.get("/checks").body().contains("Nothing is asked between"), "quiet from the first crank turn");
     }
@@ -125,7 +125,7 @@ class ChecksWebTest {
         form.put("passed", "looked at it myself");
         assertEquals(200, helper.form("/checks/gate", form).statusCode());
         says(422, "Nothing is waited for", helperPassAgain(attempt));
-        says(200, "Wound, holding", wind(attempt));
+        says(200, ">Wound</button>", wind(attempt));
         String card = laptop.get("/now").body();
         assertTrue(card.contains("Mrs Grebe: looked at it myself"), card);
         assertTrue(laptop.get("/attempt/" + attempt).body().contains("Mrs Grebe"), "on the attempt's own page too");

@@ -1,0 +1,97 @@
+package org.skeinday.attempt.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptActs;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.Collision;
+import org.skeinday.attempt.Hands;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.State;
+import org.skeinday.contest.DayKind;
+import org.skeinday.contest.FlightRules;
+
+/** What the captain can do with the attempt on the card, as keys: one for each act of its phase that needs no more words. */
+final class CardActs {
+    private CardActs() {}
+
+    /** The acts of the phase, for the captain. */
+    static Set<AttemptAct> of(LiveAttempt live) {
+        return AttemptActs.of(live.phase(), Hands.CAPTAIN);
+    }
+
+    /** The way on first. */
+    static List<NowView.Deed> deeds(LiveAttempt live, FlightRules rules, Optional<Collision> collision, long nowMs) {
+        Set<AttemptAct> acts = of(live);
+        List<NowView.Deed> deeds = new ArrayList<>();
+        for (AttemptAct act : acts) {
+            deed(act, live.day()).ifPresent(deeds::add);
+        }
+        if (acts.contains(AttemptAct.COLLIDED)) {
+            deeds.addAll(collision(rules, collision, nowMs));
+        }
+        return deeds;
+    }
+
+    /** Empty for one that asks for more than a press, which stands in its own form. */
+    private static Optional<NowView.Deed> deed(AttemptAct act, DayKind day) {
+        return switch (act) {
+            case FIRST_TURN -> move(act, State.WINDING);
+            case LAST_TURN -> move(act, State.HOLDING);
+            case RELEASED -> move(act, State.RELEASED);
+            case LANDED -> move(act, State.LANDED);
+            case BROKE -> Optional.of(new NowView.Deed("/attempt/broke", act.words(), "broke"));
+            case NOT_RELEASED, STILL_FLYING -> Optional.of(new NowView.Deed("/attempt/take-back", act.words(), "back"));
+            case CLOSE ->
+                Optional.of(new NowView.Deed(
+                        "/attempt/close", day == DayKind.VISITING ? "Count the announced time" : act.words(), ""));
+            case CALL,
+                    MORE_TURNS,
+                    PEOPLE_SAFE,
+                    SAY_WHERE,
+                    TAKE_SPARE,
+                    RUN_BACK,
+                    JUDGE_WATCH,
+                    ANNOUNCE,
+                    COLLIDED,
+                    SIGN,
+                    REOPEN,
+                    PROTEST,
+                    ABANDON,
+                    DECLARE_VOID -> Optional.empty();
+        };
+    }
+
+    private static Optional<NowView.Deed> move(AttemptAct act, State to) {
+        return Optional.of(new NowView.Deed("/attempt/move", act.words(), to.word()));
+    }
+
+    private static List<NowView.Deed> collision(FlightRules rules, Optional<Collision> collision, long nowMs) {
+        if (collision.isEmpty()) {
+            return rules.letsChoose()
+                    ? List.of(new NowView.Deed("/attempt/collision", "Collided: the entry may choose", "told"))
+                    : List.of();
+        }
+        return collision.get().holds(nowMs, rules).isPresent()
+                ? List.of()
+                : List.of(
+                        new NowView.Deed("/attempt/collision", "It keeps its time", "keep"),
+                        new NowView.Deed("/attempt/collision", "It flies again", "again"),
+                        new NowView.Deed("/attempt/collision", "No collision after all", "none"));
+    }
+
+    /** Elsewhere our own watches are not reduced. */
+    static List<Integer> judges(LiveAttempt live, int timekeepers) {
+        return live.phase().name() == AttemptPhase.Name.LANDED && live.day() != DayKind.VISITING
+                ? IntStream.rangeClosed(1, timekeepers).boxed().toList()
+                : List.of();
+    }
+
+    static boolean announces(LiveAttempt live) {
+        return live.day() == DayKind.VISITING && of(live).contains(AttemptAct.ANNOUNCE);
+    }
+}

@@ -1,0 +1,98 @@
+package org.skeinday.attempt.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.BackwardSum;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.Steps;
+import org.skeinday.attempt.Timed;
+import org.skeinday.attempt.action.Doubts;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
+import org.skeinday.units.UnitSystem;
+
+/** The lines of the card of an attempt under way. */
+final class CardLines {
+    static final String ANNOUNCED = "announced";
+
+    private final Tx tx;
+    private final Today today;
+    private final UnitSystem units;
+    private final UnaryOperator<String> nameOf;
+    private final BackwardSum sum;
+    private final List<Steps> steps;
+
+    CardLines(Tx tx, Today today, UnitSystem units, UnaryOperator<String> nameOf, BackwardSum sum, List<Steps> steps) {
+        this.tx = tx;
+        this.today = today;
+        this.units = units;
+        this.nameOf = nameOf;
+        this.sum = sum;
+        this.steps = steps;
+    }
+
+    /** After a break, and while turns are on, only what it is about. */
+    List<NowView.Line> of(
+            AttemptNow attempt,
+            LiveAttempt live,
+            EntryAdded entry,
+            Optional<ModelAdded> model,
+            Optional<Doubts> doubts,
+            long nowMs) {
+        List<NowView.Line> lines = new ArrayList<>();
+        model.ifPresent(m -> lines.add(new NowView.Line("model", m.name())));
+        if (live.phase().name().isUrgent()) {
+            return lines;
+        }
+        boolean quiet = AttemptStore.quietNow(tx).isPresent();
+        Timed timed = WatchStore.timed(tx, attempt.id());
+        lines.add(new NowView.Line(
+                "watches",
+                quiet
+                        ? WatchWords.counted(timed.readings())
+                        : WatchWords.watches(tx, attempt, timed, today.event().timekeepers())));
+        if (!quiet) {
+            Apart.made("What the time would be", () -> doubts.flatMap(WatchWords::wouldBe), CardLines::beside)
+                    .ifPresent(lines::add);
+        }
+        lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
+        if (live.phase().name() == AttemptPhase.Name.CALLED && entry.own()) {
+            lines.addAll(HallLines.apart(tx, attempt.eventId(), units));
+        }
+        if (live.phase().name() == AttemptPhase.Name.HOLDING) {
+            lines.add(new NowView.Line("by hand signal", "floor clear, permission, timekeepers ready"));
+        }
+        Announced.of(AttemptStore.note(tx, attempt.id()), timed.readings(), quiet)
+                .ifPresent(words -> lines.add(new NowView.Line(ANNOUNCED, words)));
+        if (attempt.state().isBeforeRelease() && entry.own() && !quiet) {
+            Apart.made("What is left of the window", () -> left(attempt, entry, nowMs), CardLines::beside)
+                    .ifPresent(lines::add);
+        }
+        return lines;
+    }
+
+    private static Optional<NowView.Line> beside(String words) {
+        return Optional.of(new NowView.Line("not shown", words));
+    }
+
+    private Optional<NowView.Line> left(AttemptNow attempt, EntryAdded entry, long nowMs) {
+        return today.window(entry)
+                .filter(w -> w.closesAtMs() > nowMs)
+                .map(w -> TimeLeft.of(today, entry, sum, w, attempt, stepsOf(attempt), nowMs));
+    }
+
+    private Steps stepsOf(AttemptNow attempt) {
+        return steps.stream()
+                .filter(s -> s.attempt().equals(attempt.id()))
+                .findFirst()
+                .orElseGet(() -> new Steps(attempt.id(), attempt.calledAtMs(), null, null, null, null));
+    }
+}

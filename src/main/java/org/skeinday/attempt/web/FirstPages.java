@@ -1,0 +1,49 @@
+package org.skeinday.attempt.web;
+
+import io.javalin.http.Context;
+import java.util.Map;
+import org.skeinday.platform.http.Access;
+import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Record;
+
+/** What comes before anything else stands on top of every page, until somebody has answered. */
+public final class FirstPages {
+    private static final String TEMPLATE = "attempt/_first.jte";
+
+    private final Record record;
+    private final FormActs forms;
+    private final Page page;
+
+    public FirstPages(Record record, FormActs forms, Page page) {
+        this.record = record;
+        this.forms = forms;
+        this.page = page;
+    }
+
+    public void register(Routes routes) {
+        page.sayFirst(TEMPLATE, ctx -> view(ctx, FormErrors.none()));
+        routes.get("/first", Role.VIEWER, ctx -> page.fragment(ctx, TEMPLATE, view(ctx, FormErrors.none())));
+        routes.post("/attempt/people-safe", Role.HELPER, ctx -> told(ctx, "attempt.people-safe", ""));
+        routes.post("/attempt/parted", Role.HELPER, ctx -> told(ctx, "attempt.parted", "place"));
+        routes.post("/attempt/run-back", Role.HELPER, ctx -> told(ctx, "attempt.run-back", "turns"));
+    }
+
+    private void told(Context ctx, String kind, String field) {
+        String attempt = NowPages.field(ctx, "attempt");
+        String motor = NowPages.field(ctx, "motor");
+        Map<String, String> content = field.isEmpty()
+                ? Map.of("attempt", attempt, "motor", motor)
+                : Map.of("attempt", attempt, "motor", motor, field, NowPages.field(ctx, field));
+        FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, content), "");
+        page.fragment(ctx, TEMPLATE, view(ctx, form));
+    }
+
+    private FirstView view(Context ctx, FormErrors form) {
+        boolean mayTell = Access.callerOf(ctx).role().covers(Role.HELPER);
+        return new FirstView(record.read(FirstOf::items), mayTell, form, NowPages.field(ctx, "attempt"));
+    }
+}

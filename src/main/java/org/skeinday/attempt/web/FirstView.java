@@ -1,0 +1,55 @@
+package org.skeinday.attempt.web;
+
+import java.util.List;
+import org.skeinday.motor.BreakPlace;
+import org.skeinday.platform.http.FormErrors;
+
+/**
+ * What comes before anything else, on every page of every device: people after a break, turns that are still on.
+ *
+ * @param items empty while there is nothing
+ * @param mayTell whether this device may answer
+ * @param about the attempt that the form was about, empty for none
+ */
+public record FirstView(List<Item> items, boolean mayTell, FormErrors form, String about) {
+    /** What is asked. */
+    public enum Ask {
+        PEOPLE_SAFE,
+        WHERE,
+        RUN_BACK
+    }
+
+    /** @param title entry, attempt and motor */
+    public record Item(Ask ask, String attempt, String motor, String title) {
+        /** Of this form among those of several attempts. */
+        public String field(String name) {
+            return name + "-" + attempt;
+        }
+    }
+
+    /** Where it may have parted. */
+    public List<BreakPlace> places() {
+        return List.of(BreakPlace.values());
+    }
+
+    /** What is wrong with a form that no item here asks for, or with none of its fields. */
+    public String wrong() {
+        boolean beside = items.stream().anyMatch(this::shows);
+        return form.message("") + (beside ? "" : form.message("turns") + form.message("place"));
+    }
+
+    /** Whether its own form has the field that is wrong. */
+    private boolean shows(Item item) {
+        return item.attempt().equals(about)
+                && (item.ask() == Ask.RUN_BACK && !form.message("turns").isEmpty()
+                        || item.ask() == Ask.WHERE && !form.message("place").isEmpty());
+    }
+
+    public String wrong(Item item, String field) {
+        return about.equals(item.attempt()) ? form.message(field) : "";
+    }
+
+    public String typed(Item item, String field) {
+        return about.equals(item.attempt()) ? form.typed(field) : "";
+    }
+}

@@ -1,0 +1,92 @@
+package org.skeinday.attempt.web;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.OneNumber;
+import org.skeinday.attempt.PhaseWords;
+import org.skeinday.steps.Cautions;
+import org.skeinday.steps.web.StripView;
+
+/**
+ * The attempt under way, or the one that must come next, as Now shows it.
+ *
+ * @param live with no id for one that is to be called
+ * @param title entry and attempt
+ * @param number the one number of the page
+ * @param window of the entry, with its last call; shown small beside another number
+ * @param plan of its motor; null where none is shown now
+ * @param lines the rest, label and value
+ */
+public record NowCard(
+        LiveAttempt live,
+        String title,
+        StripView strip,
+        OneNumber number,
+        WindowClock window,
+        NowView.@Nullable Plan plan,
+        List<NowView.Line> lines,
+        Missing missing,
+        Acts acts) {
+
+    /** Nobody has called it yet. */
+    public boolean isToCall() {
+        return live.phase().name() == AttemptPhase.Name.NEXT;
+    }
+
+    /** Its phase in words. */
+    public String state() {
+        return PhaseWords.of(live);
+    }
+
+    /** Whether the captain can do this now. */
+    public boolean offers(AttemptAct act) {
+        return CardActs.of(live).contains(act);
+    }
+
+    /** Whether something else comes before what can be done in this phase: the checks, the officials. */
+    public boolean waitsForMore() {
+        return !missing.waits().isEmpty() || missing.announcement();
+    }
+
+    /**
+     * What is missing before it goes on, or stands against it.
+     *
+     * @param quiet since when nobody may be helped, in words; empty when all may
+     * @param cautions what people must know or look at
+     * @param brief cautions of this moment, each one line that opens
+     * @param waits what winding waits for, in words; empty when it need not
+     * @param announcement whether the time of officials elsewhere is not known yet
+     * @param doubted whether the time is taken with a reason only
+     */
+    public record Missing(
+            String quiet,
+            List<String> cautions,
+            List<Cautions.Shown> brief,
+            String waits,
+            boolean announcement,
+            boolean doubted) {}
+
+    /**
+     * What can be done, for the captain: others see none of it.
+     *
+     * @param seen what this card shows of the attempt, for the server to see whether that still holds
+     * @param deeds one key each, the first one the way on
+     * @param models and {@code motors} to call it with
+     * @param spares other motors for it, after a break or before winding
+     * @param judges watches of which the captain may say what holds; empty when not now
+     * @param announces whether the time of officials elsewhere is typed in here
+     * @param choose whether motors and fractions can be chosen for the attempts left
+     */
+    public record Acts(
+            String seen,
+            List<NowView.Deed> deeds,
+            List<NowView.Choice> models,
+            List<NowView.Choice> motors,
+            List<NowView.Choice> spares,
+            List<Integer> judges,
+            boolean announces,
+            boolean choose) {}
+}
