@@ -86,8 +86,7 @@ public final class DayFiles {
      * @param zone of the days and times in the files
      * @param shift moves all of them by the clock on the wall
      */
-    public static Read read(
-            Map<String, String> texts, Day there, Supplier<String> newId, ZoneId zone, Duration shift) {
+    public static Read read(Map<String, String> texts, Day there, Supplier<String> newId, ZoneId zone, Duration shift) {
         List<CellError> errors = new ArrayList<>(unknown(texts.keySet()));
         Map<String, Integer> rows = new LinkedHashMap<>();
         var intake = new Intake(there, new Moments(zone, shift), newId);

@@ -105,7 +105,7 @@ class DayBrowserIT {
         Sight.look(first, "timing-ready");
         press(first);
         press(second);
-        waitFor(laptop, "#now", "in the air");
+        waitFor(laptop, "#now h1 .state", "in the air");
         waitFor(first, "[data-watch-kept]", "Saved");
         Sight.look(first, "timing-air");
         new WebDriverWait(first, Duration.ofSeconds(15))

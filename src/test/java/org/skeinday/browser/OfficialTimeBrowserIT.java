@@ -78,7 +78,7 @@ class OfficialTimeBrowserIT {
         taps = 2; // the watch and "I am ready"
         tap(phone, "#watch-target");
         key(tablet, Keys.PAGE_DOWN);
-        Sight.waitFor(laptop, "in the air");
+        Sight.waitFor(laptop, "#now h1 .state", "in the air");
         Sight.pastDoubleTap(phone);
         new Actions(phone)
                 .doubleClick(phone.findElement(By.id("watch-touched")))
@@ -161,8 +161,8 @@ class OfficialTimeBrowserIT {
         Sight.look(tablet, "official-mistake");
         Thread.sleep(700); // a second tap of a double one is no answer
         click(tablet, "#watch-side");
-        Sight.waitFor(laptop, "in the air");
-        Sight.waitFor(tablet, "in the air");
+        Sight.waitFor(laptop, "#now h1 .state", "in the air");
+        Sight.waitFor(tablet, "[data-watch-words]", "in the air");
     }
 
     private String takeTheTime() throws Exception {
@@ -260,7 +260,7 @@ class OfficialTimeBrowserIT {
             }
             Thread.sleep(700);
             click(phone, "#watch-side");
-            Sight.waitFor(phone, "in the air");
+            Sight.waitFor(phone, "[data-watch-words]", "in the air");
             phone.executeScript(
                     "const k = Object.keys(localStorage).find((n) => n.startsWith('skeinday.watch.')); localStorage.setItem(k, '{\"state\":\"ready\"}');");
             phone.navigate().refresh();
@@ -281,7 +281,7 @@ class OfficialTimeBrowserIT {
                 target);
         double released = System.currentTimeMillis() / 1000.0;
         press((int) (long) at.get(0), (int) (long) at.get(1), released);
-        Sight.waitFor(laptop, "in the air");
+        Sight.waitFor(laptop, "#now h1 .state", "in the air");
         Sight.waitFor(phone, "Saved");
         press((int) (long) at.get(0), (int) (long) at.get(1), released + 0.25); // as if it had come at once
         assertEquals("air", phone.findElement(By.cssSelector("[data-watch]")).getDomAttribute("data-state"));
@@ -292,7 +292,7 @@ class OfficialTimeBrowserIT {
         Sight.waitFor(phone, "Still flying");
         Thread.sleep(700);
         click(phone, "#watch-side");
-        Sight.waitFor(phone, "in the air");
+        Sight.waitFor(phone, "[data-watch-words]", "in the air");
         Thread.sleep(500);
         double ended = System.currentTimeMillis() / 1000.0;
         press((int) (long) at.get(0), (int) (long) at.get(1), ended);

@@ -71,7 +71,7 @@ class WindingBrowserIT {
             Sight.look(phone, "winding-stopped");
             key("down");
             key("next");
-            waitFor(laptop, "holding");
+            Sight.waitFor(laptop, ".wind-live", "holding");
             assertTrue(new Visitor(port, "", 51).get("/bench").body().contains("wound"), "the motor is wound");
             key("next");
             var released = new Visitor(port, "", 52)

@@ -55,7 +55,9 @@ class InHandTest {
     @Test
     void what_holds_us_up_is_told_back_to_where_nothing_waits() {
         assertEquals(
-                List.of(new HoldUp("b fly", StartReason.HELD, "a fly", "waits for lane, held by a fly"), new HoldUp("a fly", StartReason.FOLLOWS, "a wind", "follows a wind")),
+                List.of(
+                        new HoldUp("b fly", StartReason.HELD, "a fly", "waits for lane, held by a fly"),
+                        new HoldUp("a fly", StartReason.FOLLOWS, "a wind", "follows a wind")),
                 HoldUp.ofTheTightest(PROBLEM, PLAN));
         PlanProblem late = PROBLEM.withTasks(PROBLEM.tasks().stream()
                 .map(task -> task.id().equals("a wind") ? task.fixedAt(0L) : task)

@@ -16,8 +16,8 @@ import java.util.Map;
 import java.util.Random;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
-import org.skeinday.TestIds;
 import org.junit.jupiter.api.Test;
+import org.skeinday.TestIds;
 
 /** Files that are larger than any season, and files that are none. */
 class BigFilesTest {

@@ -20,7 +20,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-
 import org.skeinday.TestIds;
 
 /** Bundles there and back, and against their schema by another library's reader of JSON Schema (draft 2020-12). */

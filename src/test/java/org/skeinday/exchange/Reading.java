@@ -8,7 +8,6 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-
 import org.skeinday.TestIds;
 
 /** Reads files into an empty record, for tests. */

@@ -17,9 +17,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import org.skeinday.TestIds;
 import org.skeinday.App;
 import org.skeinday.Demo;
+import org.skeinday.TestIds;
 import org.skeinday.Visitor;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayFiles;
@@ -47,7 +47,8 @@ class PrepareWebTest {
         Map<String, String> texts = laptop.zip("/export.zip");
         app.close();
         assertEquals(17, texts.size());
-        DayFiles.Read read = DayFiles.read(texts, Day.EMPTY, TestIds.from("again-"), ZoneId.systemDefault(), Duration.ZERO);
+        DayFiles.Read read =
+                DayFiles.read(texts, Day.EMPTY, TestIds.from("again-"), ZoneId.systemDefault(), Duration.ZERO);
         assertEquals(List.of(), read.errors());
     }
 

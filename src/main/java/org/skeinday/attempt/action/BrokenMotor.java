@@ -38,12 +38,12 @@ public final class BrokenMotor {
         Optional<Wind> wind = present.filter(w -> w.broke().isEmpty())
                 .flatMap(w -> WindStore.find(tx, w.begun().id()));
         if (wind.isEmpty()) {
-            var by = new MotorStep.By(context.newId(1), atMs, context.person(), context.device());
+            var by = new MotorStep.By(context.nextId(), atMs, context.person(), context.device());
             return MotorLifeStore.find(tx, motor).map(life -> Fact.of("motor.step", broken(life, by))).stream()
                     .toList();
         }
         var tap = new WindPhase(
-                context.newId(0),
+                context.nextId(),
                 wind.get().begun().id(),
                 WindPhase.BROKE,
                 Math.max(0, atMs - wind.get().begun().atMs()),

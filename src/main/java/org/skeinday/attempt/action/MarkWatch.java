@@ -57,8 +57,8 @@ final class MarkWatch {
             return Decision.refused("A watch has no key '" + mark.what() + "' at " + ms + " ms");
         }
         var seen = WatchDeeds.seen(attempt, context, mark.serverMs(), mark.boundMs());
-        List<Fact> facts = new ArrayList<>(
-                List.of(WatchDeeds.mark(context, context.ownId(), attempt.id(), mark.slot(), what.get(), ms, about(tx, mark), seen)));
+        List<Fact> facts = new ArrayList<>(List.of(WatchDeeds.mark(
+                context, context.ownId(), attempt.id(), mark.slot(), what.get(), ms, about(tx, mark), seen)));
         if (what.get() == WatchMark.NOT_RELEASED) {
             facts.addAll(neverLeft(tx, attempt, mark.slot(), seen.atMs()));
         } else if (what.get() == WatchMark.STILL_FLYING) {

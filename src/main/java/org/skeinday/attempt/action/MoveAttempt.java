@@ -99,6 +99,6 @@ public final class MoveAttempt {
         }
         long elapsedMs = Math.max(0, atMs - wind.begun().atMs());
         return Optional.of(Fact.of(
-                "wind.phase", new WindPhase(context.newId(0), wind.begun().id(), WindPhase.STOPPED, elapsedMs, atMs)));
+                "wind.phase", new WindPhase(context.nextId(), wind.begun().id(), WindPhase.STOPPED, elapsedMs, atMs)));
     }
 }

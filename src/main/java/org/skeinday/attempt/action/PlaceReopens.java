@@ -92,8 +92,7 @@ public final class PlaceReopens {
                         + Math.round(need) + " N or more.");
     }
 
-    private static List<Fact> byStretch(
-            Tx tx, ActContext context, Run run, EventAdded next, Called called) {
+    private static List<Fact> byStretch(Tx tx, ActContext context, Run run, EventAdded next, Called called) {
         Judged place = called.place();
         MotorAdded motor = called.motor();
         Verdict was = place.verdict(TodaysStretch.longestBut(tx, motor).orElse(null));
@@ -104,8 +103,7 @@ public final class PlaceReopens {
         return opened(context, run, next, opened);
     }
 
-    private static List<Fact> opened(
-            ActContext context, Run run, EventAdded event, List<Reopening> reopenings) {
+    private static List<Fact> opened(ActContext context, Run run, EventAdded event, List<Reopening> reopenings) {
         List<Fact> facts = new ArrayList<>();
         for (Reopening opened : reopenings) {
             facts.addAll(Began.reopened(

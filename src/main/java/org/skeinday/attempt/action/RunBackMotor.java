@@ -74,7 +74,7 @@ final class RunBackMotor {
         facts.add(Fact.of(
                 "attempt.run-back",
                 new TurnsRunBack(
-                        context.newId(0),
+                        context.nextId(),
                         known.now().id(),
                         life.motor().id(),
                         wind == null ? null : wind.begun().id(),
@@ -113,16 +113,16 @@ final class RunBackMotor {
         List<Fact> facts = new ArrayList<>();
         MotorLife wound = life;
         if (!life.stage().isLoaded()) { // nobody had said that it was wound
-            MotorStep wind = step(context, life, MotorDeed.WIND, 1, atMs);
+            MotorStep wind = step(context, life, MotorDeed.WIND, atMs);
             facts.add(Fact.of("motor.step", wind));
             wound = new MotorLife(life.motor(), wind, life.handedIn(), 0);
         }
-        facts.add(Fact.of("motor.step", step(context, wound, MotorDeed.UNWIND, 2, atMs)));
+        facts.add(Fact.of("motor.step", step(context, wound, MotorDeed.UNWIND, atMs)));
         return facts;
     }
 
-    private static MotorStep step(ActContext context, MotorLife life, MotorDeed deed, int id, long atMs) {
-        var by = new MotorStep.By(context.newId(id), atMs, context.person(), context.device());
+    private static MotorStep step(ActContext context, MotorLife life, MotorDeed deed, long atMs) {
+        var by = new MotorStep.By(context.nextId(), atMs, context.person(), context.device());
         return life.step(deed, by, null, MotorStep.Told.NOTHING);
     }
 }

@@ -122,7 +122,8 @@ public final class WatchDeeds {
         TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
         List<Fact> facts = new ArrayList<>(movedTo(tx, context, State.RELEASED, attempt, when.atMs(), when.atMs()));
         if (WatchStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) { // a landing may have told it
-            facts.add(mark(context, context.ownId(), seen.attempt(), seen.slot(), WatchMark.RELEASED, null, null, when));
+            facts.add(
+                    mark(context, context.ownId(), seen.attempt(), seen.slot(), WatchMark.RELEASED, null, null, when));
         }
         return new Decision.Decided(facts, java.util.Map.of(), AttemptDeeds.MOVED);
     }
@@ -183,15 +184,7 @@ public final class WatchDeeds {
         return Fact.of(
                 "watch.marked",
                 new WatchMarked(
-                        id,
-                        attempt,
-                        slot,
-                        what.word(),
-                        ms,
-                        about,
-                        when.atMs(),
-                        when.boundMs(),
-                        context.person()));
+                        id, attempt, slot, what.word(), ms, about, when.atMs(), when.boundMs(), context.person()));
     }
 
     static Decision notThisWatch(int slot) {

@@ -7,6 +7,7 @@ import static org.skeinday.platform.db.schema.Tables.MOTOR_STEP;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jooq.Condition;
@@ -115,7 +116,7 @@ public final class LiveAttempts {
 
         private AttemptEvidence one(AttemptRecord r) {
             String id = r.getId();
-            EventAdded event = events.get(r.getEventId());
+            EventAdded event = Objects.requireNonNull(events.get(r.getEventId()));
             boolean signs = event.dayKind() == DayKind.HOSTING && State.of(r.getState()) == State.CLOSED;
             return new AttemptEvidence(
                     AttemptStore.value(r),

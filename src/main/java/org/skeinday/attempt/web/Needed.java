@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.PhaseWords;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.MotorAdded;
@@ -24,7 +25,7 @@ public final class Needed {
         Map<String, String> needed = new LinkedHashMap<>();
         Today.read(tx).ifPresent(today -> {
             today.attempts().stream()
-                    .filter(a -> a.state().isOpen() && a.motorId() != null)
+                    .filter(a -> today.isOpen(a) && a.motorId() != null)
                     .forEach(a -> needed.put(String.valueOf(a.motorId()), words(today, a)));
             MotorsAtHand atHand = new MotorsAtHand(tx);
             today.byWindow().stream()
@@ -36,7 +37,8 @@ public final class Needed {
     }
 
     private static String words(Today today, AttemptNow attempt) {
-        return "in " + today.entry(attempt.entryId()).name() + ", attempt " + attempt.number();
+        return "in " + today.entry(attempt.entryId()).name() + ", attempt " + attempt.number() + ": "
+                + PhaseWords.of(today.live(attempt.id()));
     }
 
     private static void next(Today today, EntryAdded entry, List<MotorAdded> motors, Map<String, String> needed) {

@@ -53,13 +53,11 @@ final class DayChoices {
         }
         entries.forEach(e -> choices.add(possible(Supposed.What.WINDOW_MOVES, e, "the window of " + e + " moves by")));
         for (Part part : Part.values()) {
-            choices.add(
-                    possible(Supposed.What.PART_LONGER, part.word(), part.word() + " takes longer each time, by"));
+            choices.add(possible(Supposed.What.PART_LONGER, part.word(), part.word() + " takes longer each time, by"));
         }
         for (Person person : day.day().setting().crew()) {
             if (!person.id().equals(SetbacksNow.VENUE)) {
-                choices.add(
-                        possible(Supposed.What.PERSON_AWAY, person.id(), words.name(person.id()) + " is away"));
+                choices.add(possible(Supposed.What.PERSON_AWAY, person.id(), words.name(person.id()) + " is away"));
             }
         }
         motors.forEach(m -> choices.add(possible(Supposed.What.MOTOR_OUT, m, "motor " + m + " is out")));
@@ -73,9 +71,7 @@ final class DayChoices {
     }
 
     List<DayView.Choice> asOptions() {
-        return toTry().stream()
-                .map(p -> new DayView.Choice(p.key(), p.words()))
-                .toList();
+        return toTry().stream().map(p -> new DayView.Choice(p.key(), p.words())).toList();
     }
 
     /** What may be told. */

@@ -93,7 +93,8 @@ public final class DayPages {
 
     private Optional<DayChoices> choices() {
         long nowMs = clock.millis();
-        return record.read(tx -> DayNow.read(tx, nowMs)).map(day -> of(day, nowMs).choices());
+        return record.read(tx -> DayNow.read(tx, nowMs))
+                .map(day -> of(day, nowMs).choices());
     }
 
     private static String field(Context ctx, String name) {

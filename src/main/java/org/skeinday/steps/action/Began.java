@@ -40,8 +40,8 @@ public final class Began {
     static List<Fact> orGoesOn(Tx tx, ActContext context, Run run, String subject, long atMs) {
         List<Fact> facts = ifNew(tx, context, run, subject, atMs);
         run.resumedBy(context.personOrNull(), context.device(), atMs)
-                .ifPresent(resumed -> facts.addAll(
-                        reopened(context, run, subject, resumed.askAgain(), resumed.reason(), atMs - 1)));
+                .ifPresent(resumed ->
+                        facts.addAll(reopened(context, run, subject, resumed.askAgain(), resumed.reason(), atMs - 1)));
         return facts;
     }
 

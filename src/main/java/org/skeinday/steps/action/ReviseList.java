@@ -20,6 +20,7 @@ import org.skeinday.steps.store.ListStore;
 public final class ReviseList {
     private static final int LONGEST_TITLE = 120;
     private static final int LONGEST_NEXT = 300;
+
     private ReviseList() {}
 
     /** One item as typed; one without text is none. @param id empty for a new one */

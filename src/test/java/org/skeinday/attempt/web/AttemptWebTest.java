@@ -107,7 +107,7 @@ class AttemptWebTest {
         assertEquals(
                 "saved",
                 one.tap("watch.release", watch(attempt, 1)).path("state").asText());
-        assertSays(200, "in the air", laptop.get("/now"));
+        assertSays(200, "state now\">in the air<", laptop.get("/now"));
         assertEquals(
                 "saved",
                 one.tap("watch.landing", watch(attempt, 1).put("ms", 61_210))

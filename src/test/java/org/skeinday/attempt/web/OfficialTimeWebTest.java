@@ -257,7 +257,7 @@ class OfficialTimeWebTest {
                 one,
                 "watch.mark",
                 watch(attempt, 1).put("what", "taken-back").put("ms", 41_000).put("about", wrong));
-        assertSays("in the air", now());
+        assertSays("state now\">in the air<", now());
         saved(one, "watch.landing", watch(attempt, 1).put("ms", 61_200));
         assertSays("1: 1:01.20 (touched at 0:12.3, held at 0:31.0 for 3.2 s)", now());
     }
@@ -287,14 +287,14 @@ class OfficialTimeWebTest {
     void a_press_for_a_release_that_was_none_is_taken_back_unless_the_other_watch_saw_it_too() throws Exception {
         String attempt = holding();
         saved(one, "watch.release", watch(attempt, 1));
-        assertSays("in the air", now());
+        assertSays("state now\">in the air<", now());
         mark(one, attempt, 1, "not-released", 1_500);
         assertSays("Curlew, attempt 1 <span class=\"state now\">holding", now());
         assertTrue(laptop.get("/bench").body().contains("wound"), "the motor is on the bench's list as wound again");
         saved(two, "watch.release", watch(attempt, 2));
         saved(one, "watch.release", watch(attempt, 1));
         mark(one, attempt, 1, "not-released", 1_500);
-        assertSays("in the air", now());
+        assertSays("state now\">in the air<", now());
     }
 
     @Test
@@ -317,12 +317,12 @@ class OfficialTimeWebTest {
         String attempt = holding();
         saved(one, "watch.release", watch(attempt, 1));
         String stop = saved(one, "watch.landing", watch(attempt, 1).put("ms", 31_000));
-        assertSays("landed", now());
+        assertSays("state now\">landed<", now());
         saved(
                 one,
                 "watch.mark",
                 watch(attempt, 1).put("what", "still-flying").put("ms", 32_000).put("about", stop));
-        assertSays("in the air", now());
+        assertSays("state now\">in the air<", now());
         assertFalse(now().contains("0:31.0"), "the mistake is no reading");
         saved(two, "watch.landing", watch(attempt, 2).put("ms", 61_000));
         assertSays("Watch 1 says that its landing was a mistake and the model still flies", now());
@@ -598,7 +598,7 @@ class OfficialTimeWebTest {
         saved(one, "watch.landing", watch(attempt, 1).put("ms", 5_000));
         laptop.form("/attempt/take-back", Map.of("attempt", attempt));
         laptop.form("/attempt/take-back", Map.of("attempt", attempt));
-        assertSays("holding", now());
+        assertSays("state now\">holding<", now());
         clock.stepBy(Duration.ofMillis(closes + 3_000 - clock.millis()));
         saved(two, "watch.release", watch(attempt, 2));
         saved(two, "watch.landing", watch(attempt, 2).put("ms", 61_000));

@@ -1,0 +1,98 @@
+package org.skeinday.attempt.web;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.skeinday.Visitor;
+
+/** What every page says of one attempt: by figure, then by page. A page that does not show a figure is not among them. */
+final class LiveFigures {
+    private static final Map<String, String> PAGES = Map.of(
+            "now", "/now?attempt=",
+            "timing", "/timing/part?attempt=",
+            "winding", "/winding/part?flight=",
+            "checks", "/checks/part?attempt=",
+            "record", "/attempt/");
+
+    private final Map<String, Map<String, String>> found = new TreeMap<>();
+
+    private LiveFigures() {}
+
+    /** @param title entry and attempt, by which a page that is about another one is passed over */
+    static LiveFigures of(Visitor who, String attempt, String title) throws Exception {
+        var figures = new LiveFigures();
+        for (Map.Entry<String, String> page : new TreeMap<>(PAGES).entrySet()) {
+            String html = who.get(page.getValue() + attempt).body();
+            if (page.getKey().equals("checks") || html.contains("<h1>" + title)) {
+                figures.read(page.getKey(), html);
+            }
+        }
+        figures.cell(who.get("/results").body(), attempt, title);
+        return figures;
+    }
+
+    /** A cell of the result sheet has the official time, in brackets where it is no official flight; else the phase. */
+    private void cell(String html, String attempt, String title) {
+        Matcher cell = Pattern.compile("href=\"/attempt/" + attempt + "\"[^>]*>\\(?([^<()]+)\\)?<")
+                .matcher(html);
+        while (cell.find() && !cell.group(1).equals(title)) {
+            boolean time = cell.group(1).matches("[\\d:.]+");
+            put(time ? "official time" : "phase", "results", cell.group(1), "(.+)");
+        }
+    }
+
+    private void read(String page, String html) {
+        put("phase", page, html, "aria-current=\"step\">([^<]+)<");
+        put(
+                "official time",
+                page,
+                html,
+                List.of("<h1>[^<]+<span class=\"state now\">([\\d:.]+)<", "Official time: ([\\d:.]+\\d)"));
+        put("motor", page, html, List.of("<dt>motor</dt><dd>([^,<]+),", "· motor ([^<]+)<"));
+        put("turns limit", page, html, "<dt>stop at</dt><dd>([^<]+)<");
+        put("torque limit", page, html, "<dt>ceiling</dt><dd>([^<]+)<");
+        put("launch torque", page, html, "<dt>launch torque wanted</dt><dd>([^<]+)<");
+        put("full stretch", page, html, "<dt>at full stretch</dt><dd>(\\d+) crank turns");
+        put("hold", page, html, List.of("class=\"huge calm\" data-since=\"(\\d+)\"", "held <b data-since=\"(\\d+)\""));
+    }
+
+    private void put(String figure, String page, String html, List<String> patterns) {
+        patterns.forEach(pattern -> put(figure, page, html, pattern));
+    }
+
+    private void put(String figure, String page, String html, String pattern) {
+        Matcher value = Pattern.compile(pattern).matcher(html);
+        if (value.find()) {
+            found.computeIfAbsent(figure, f -> new LinkedHashMap<>())
+                    .put(page, value.group(1).strip());
+        }
+    }
+
+    /** Figures of which two pages say different things. */
+    Map<String, Map<String, String>> different() {
+        Map<String, Map<String, String>> different = new TreeMap<>();
+        found.forEach((figure, byPage) -> {
+            if (byPage.values().stream().distinct().count() > 1) {
+                different.put(figure, byPage);
+            }
+        });
+        return different;
+    }
+
+    /** As many pages as say something of this figure. */
+    int pagesWith(String figure) {
+        return found.getOrDefault(figure, Map.of()).size();
+    }
+
+    Map<String, Map<String, String>> all() {
+        return found;
+    }
+
+    @Override
+    public String toString() {
+        return found.toString();
+    }
+}

@@ -1,0 +1,174 @@
+package org.skeinday.attempt.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.record.Json;
+import org.skeinday.prepare.Prepared;
+
+/** Whatever captain, reader and watch do, and in whatever order: all pages say the same of the attempt. */
+@Timeout(300)
+class LivePagesProperties {
+    private static final int ACTS = 24;
+
+    @TempDir
+    Path root;
+
+    private App app;
+    private Visitor laptop;
+    private Visitor reader;
+    private String attempt;
+    private String title;
+    private String wind = "";
+    private final List<String> done = new ArrayList<>();
+
+    @BeforeEach
+    void start() throws Exception {
+        app = Demo.start(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", 71);
+        reader = Demo.joined(app, "timekeeper", "", 72);
+        String now = laptop.get("/now").body();
+        String entry = CalledAttempt.value(now, "name=\"entry\" value=\"([^\"]+)\"");
+        String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor("A3")))
+                .body();
+        attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        title = CalledAttempt.value(called, "<h1>([^<]+?) <");
+        CalledAttempt.letWind(laptop, attempt);
+        reader.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private String motor(String tag) throws Exception {
+        return new Prepared(laptop).row("motors", tag).replaceFirst(".*/", "");
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13})
+    void every_page_says_the_same_in_every_state_that_can_be_reached(long seed) throws Exception {
+        var random = new SplittableRandom(seed);
+        LiveFigures before = LiveFigures.of(laptop, attempt, title);
+        assertTrue(before.pagesWith("phase") >= 5, before.toString());
+        for (int i = 0; i < ACTS; i++) {
+            boolean taken = act(random);
+            LiveFigures after = LiveFigures.of(laptop, attempt, title);
+            String story = "seed " + seed + ": " + done;
+            assertEquals(Map.of(), after.different(), story);
+            if (!taken) {
+                assertEquals(before.all(), after.all(), "refused, and nothing changed: " + story);
+            }
+            before = after;
+        }
+    }
+
+    /** One act of somebody, in whatever phase. @return whether it was taken */
+    private boolean act(SplittableRandom random) throws Exception {
+        String what = List.of(
+                        "winding",
+                        "holding",
+                        "released",
+                        "landed",
+                        "broke",
+                        "safe",
+                        "parted",
+                        "spare",
+                        "run-back",
+                        "abandon",
+                        "back",
+                        "close",
+                        "begin",
+                        "stopped",
+                        "again",
+                        "backed-off",
+                        "landing")
+                .get(random.nextInt(17));
+        done.add(what);
+        return switch (what) {
+            case "winding", "holding", "released", "landed" -> form("/attempt/move", Map.of("to", what));
+            case "broke" -> form("/attempt/broke", Map.of());
+            case "safe" -> form("/attempt/people-safe", Map.of("motor", present()));
+            case "parted" -> form("/attempt/parted", Map.of("motor", present(), "place", "strand"));
+            case "spare" -> form("/attempt/take-motor", Map.of("motor", spare(), "seenMotor", present()));
+            case "run-back" -> form("/attempt/run-back", Map.of("motor", present(), "turns", "150"));
+            case "abandon" -> form("/attempt/give-up", Map.of("reason", "the roof leaks"));
+            case "back" -> form("/attempt/take-back", Map.of());
+            case "close" -> form("/attempt/close", Map.of("why", "both asked"));
+            case "begin" -> begin();
+            case "landing" -> tap("watch.landing", content().put("slot", 1).put("ms", 61_000));
+            default -> wind.isEmpty() || tap("wind.phase", phase(what));
+        };
+    }
+
+    private ObjectNode content() {
+        return Json.MAPPER.createObjectNode().put("attempt", attempt);
+    }
+
+    private ObjectNode phase(String what) {
+        return Json.MAPPER
+                .createObjectNode()
+                .put("wind", wind)
+                .put("phase", what)
+                .put("elapsedMs", 1_000L * done.size());
+    }
+
+    private boolean form(String address, Map<String, String> more) throws Exception {
+        Map<String, String> all = new HashMap<>(Map.of("attempt", attempt));
+        all.putAll(more);
+        HttpResponse<String> answer = laptop.form(address, all);
+        assertTrue(answer.statusCode() < 500, address + " " + answer.body());
+        return answer.statusCode() == 200;
+    }
+
+    /** A tap may come late: it is evidence, whether it moves the attempt or not. */
+    private boolean tap(String kind, ObjectNode content) throws Exception {
+        return reader.tap(kind, content).path("state").asText().equals("saved");
+    }
+
+    private boolean begin() throws Exception {
+        String id = reader.newId();
+        boolean taken = reader.tapAs(id, "wind.begin", content().put("motor", present()))
+                .path("state")
+                .asText()
+                .equals("saved");
+        wind = taken ? id + "-0" : wind;
+        return taken;
+    }
+
+    private String present() throws Exception {
+        String html = laptop.get("/winding/part?flight=" + attempt).body();
+        return html.contains("motor B2") ? motor("B2") : html.contains("motor C1") ? motor("C1") : motor("A3");
+    }
+
+    private String spare() throws Exception {
+        Map<String, String> next = new TreeMap<>(Map.of("A3", "B2", "B2", "C1", "C1", "B2"));
+        String now = present();
+        for (Map.Entry<String, String> one : next.entrySet()) {
+            if (motor(one.getKey()).equals(now)) {
+                return motor(one.getValue());
+            }
+        }
+        return now;
+    }
+}
