@@ -11,7 +11,12 @@ create table device (
   -- A token is a new one after each change; the one before serves until the new one has come, since an answer may be lost.
   earlier_hash varchar(64),
   earlier_role varchar(16),
-  changed_at_ms bigint
+  changed_at_ms bigint,
+  -- What it asks to be, until the coach answers, and what the coach has said yes to, until it comes for it.
+  asked_role varchar(16),
+  allowed_role varchar(16),
+  -- Of an ended one: of the link by which devices joined then. It joins again only by another.
+  ended_link_hash varchar(64)
 );
 -- Whether the students hold the laptop: then it may do what a captain may. One row, none before it was ever lent.
 create table device_laptop (

@@ -16,7 +16,7 @@ export function say(change) {
 function wordsOf({ connected, ended, full, onlyHere, why, waiting, look }) {
   const parts = [];
   if (onlyHere) parts.push('This device cannot keep entries: write the time down and leave this page open');
-  if (ended) parts.push('This device was ended: scan the join code again');
+  if (ended) parts.push('This device was ended: it joins again with a new code');
   else if (!connected) parts.push('Not connected');
   else if (full) parts.push('The laptop has as many pages open as it can serve: this one looks again by itself');
   if (waiting > 0) parts.push(`${waiting} ${waiting === 1 ? 'entry' : 'entries'} waiting to be sent`);

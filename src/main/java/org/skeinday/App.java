@@ -15,6 +15,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.skeinday.device.Device;
+import org.skeinday.device.TypedCode;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
@@ -65,7 +66,7 @@ public final class App implements AutoCloseable {
     private final Addresses addresses;
     private final Network network;
     private final Backups backups;
-    private final KeptJoinCode joinCode;
+    private final KeptCodes codes;
     private final String newPin;
     private volatile Runnable stopper = () -> {};
 
@@ -100,8 +101,9 @@ public final class App implements AutoCloseable {
         this.log = log;
         this.live = new LiveHub(settings.pace(), hex(random));
         boolean servedBefore = !record.people().pinHash().isEmpty();
-        this.joinCode = KeptJoinCode.in(settings.data(), servedBefore, () -> hex(random));
-        if (joinCode.lost()) {
+        this.codes =
+                new KeptCodes(settings.data(), servedBefore, clock, random, () -> live.publish(Set.of("devices"), 0));
+        if (codes.isLinkNew()) {
             LOG.warn("The join code was missing or no code: a new one was made");
         }
         this.addresses = new Addresses(settings.host());
@@ -182,7 +184,7 @@ public final class App implements AutoCloseable {
 
     private DevicePages.Door door(SecureRandom random, PinGate pins, Sessions sessions) {
         return new DevicePages.Door(
-                joinCode.code(),
+                codes,
                 network,
                 () -> hex(random),
                 this::crew,
@@ -198,7 +200,8 @@ public final class App implements AutoCloseable {
         return new Sessions.Known(
                 tokens::ofToken,
                 token -> record.read((Tx tx) -> DeviceStore.ofEarlier(tx, token)),
-                number -> record.read((Tx tx) -> DeviceStore.ofJoining(tx, number)));
+                number -> record.read((Tx tx) -> DeviceStore.ofJoining(tx, number)),
+                token -> record.read((Tx tx) -> DeviceStore.endedLinkHash(tx, token)));
     }
 
     private Callers callers(Sessions sessions) {
@@ -265,12 +268,17 @@ public final class App implements AutoCloseable {
     }
 
     public String joinLink() {
-        return address() + "/join#" + joinCode.code().text();
+        return address() + "/join#" + codes.link().text();
     }
 
     /** Whether the join code was lost and this start made another: what hangs on walls leads nowhere any more. */
     public boolean isJoinCodeNew() {
-        return joinCode.lost();
+        return codes.isLinkNew();
+    }
+
+    /** What is typed in place of the link, as it is read aloud. */
+    public String typedCode() {
+        return TypedCode.shown(codes.typed());
     }
 
     /** Whether this laptop has no address that a tablet could reach. */

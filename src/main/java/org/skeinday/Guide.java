@@ -17,13 +17,14 @@ final class Guide {
                     "Join",
                     "/join",
                     "Tablets and phones scan the code, say who uses them, and stay joined over restarts.",
-                    "Only the coach's role asks for the PIN.",
-                    "The code stays the same, so it can hang on the wall.",
+                    "Viewers and helpers need nothing more; timekeepers and captains the coach's yes here, or today's code.",
+                    "The code stays the same until the coach makes another on Devices, so it can hang on the wall.",
                     "A tablet that cannot reach this laptop finds the reasons under A tablet cannot join."),
             help(
                     "Devices",
                     "/devices",
                     "Everyone who joined, and who is here just now; ending a device takes its rights at once.",
+                    "New codes there end the old ones at once; an ended device comes back only with a new one.",
                     "What a lost tablet still holds can be brought here as a file.",
                     "Lent, the laptop does what a captain may, until the coach's PIN takes it back."),
             help(

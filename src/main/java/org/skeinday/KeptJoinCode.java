@@ -29,9 +29,14 @@ record KeptJoinCode(JoinCode code, boolean lost) {
             return new KeptJoinCode(kept.get(), false);
         }
         boolean lost = servedBefore || Files.exists(file);
+        return new KeptJoinCode(another(data, fresh), lost);
+    }
+
+    /** A fresh one in the place of what was there, kept before it is told. */
+    static JoinCode another(Path data, Supplier<String> fresh) throws IOException {
         JoinCode code = new JoinCode(fresh.get());
-        WholeFile.write(file, code.text());
-        return new KeptJoinCode(code, lost);
+        WholeFile.write(data.resolve(FILE), code.text());
+        return code;
     }
 
     private static Optional<JoinCode> read(Path file) throws IOException {

@@ -152,6 +152,7 @@ abstract class Serving extends Commands.OnFolder {
         } else {
             out().println("  For tablets:     " + app.joinLink());
             app.otherAddresses().forEach(other -> out().println("      or           " + other));
+            out().println("  Or typed there:  " + app.address() + "/join and the code " + app.typedCode());
             out().println("  One cannot join: http://localhost:" + app.port() + "/join/help");
         }
         out().println("  Data folder:     " + folder);

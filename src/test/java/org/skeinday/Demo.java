@@ -72,8 +72,11 @@ public final class Demo {
     /** A device that has joined the program. @param pin of the coach, empty for every other role */
     public static Visitor joined(App app, String role, String pin, long seed) throws IOException, InterruptedException {
         String token = app.joinLink().substring(app.joinLink().indexOf('#') + 1);
-        HttpResponse<String> answer = new Visitor(app.port(), "", seed)
-                .form("/join", Map.of("token", token, "role", role, "person", "", "pin", pin, "act", oneMore()));
+        boolean needsCode = role.equals("timekeeper") || role.equals("captain");
+        String code = needsCode ? CodeOfDay.handedOut(app.port()) : "";
+        Map<String, String> form =
+                Map.of("token", token, "code", code, "role", role, "person", "", "pin", pin, "act", oneMore());
+        HttpResponse<String> answer = new Visitor(app.port(), "", seed).form("/join", form);
         if (answer.statusCode() != 204) {
             throw new AssertionError(answer.statusCode() + " " + answer.body());
         }

@@ -205,6 +205,10 @@ public final class Program implements AutoCloseable {
         return "http://localhost:" + port + path;
     }
 
+    public int port() {
+        return port;
+    }
+
     public String joinLink() {
         return at("/join#" + joinToken);
     }

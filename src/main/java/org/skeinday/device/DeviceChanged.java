@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  * @param tokenHash of the token that it is given now
  * @param earlierHash of the token with which it asked: an answer that is lost must not shut it out; null for none
  * @param earlierRole what that token may still do: never more than before, nor than now
+ * @param asked the role that it asks the coach for; null for none
  */
 public record DeviceChanged(
         String device,
@@ -16,7 +17,8 @@ public record DeviceChanged(
         String role,
         long atMs,
         @Nullable String earlierHash,
-        @Nullable String earlierRole) {
+        @Nullable String earlierRole,
+        @Nullable String asked) {
     public DeviceChanged {
         TokenHash.check(tokenHash);
         if (earlierHash != null) {

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param role {@code viewer} to {@code coach}
  * @param atMs server time, epoch ms
  * @param joiningHash of the number that the device made for this joining; null where it made none
+ * @param asked the role that it asks the coach for; null for none
  */
 public record DeviceJoined(
         String device,
@@ -17,7 +18,8 @@ public record DeviceJoined(
         String person,
         String role,
         long atMs,
-        @Nullable String joiningHash) {
+        @Nullable String joiningHash,
+        @Nullable String asked) {
     public DeviceJoined {
         TokenHash.check(tokenHash);
         if (joiningHash != null) {

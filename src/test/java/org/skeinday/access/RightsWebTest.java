@@ -176,7 +176,7 @@ class RightsWebTest {
         HttpResponse<String> page = house.nobody().get("/");
         assertEquals(401, page.statusCode());
         assertTrue(page.body().contains("Scan the join code"), page.body());
-        assertTrue(page.body().contains("open the whole link that stands there"), page.body());
+        assertTrue(page.body().contains("type the code that stands there"), page.body());
         assertFalse(page.body().contains("Curlew"), "nothing of the day is told");
     }
 }

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
+import org.skeinday.CodeOfDay;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 
@@ -36,12 +37,14 @@ class SessionsWebTest {
 
     private long seeds = 2700;
     private App app;
+    private String code;
     private Visitor laptop;
 
     @BeforeEach
     void start() throws Exception {
         app = Demo.start(root.resolve("day"));
         laptop = new Visitor(app.port(), "", 270);
+        code = CodeOfDay.handedOut(app.port());
     }
 
     @AfterEach
@@ -51,7 +54,8 @@ class SessionsWebTest {
 
     private HttpResponse<String> join(String cookie, String role, Map<String, String> more) throws Exception {
         String token = app.joinLink().replaceFirst(".*#", "");
-        Map<String, String> form = new HashMap<>(Map.of("token", token, "role", role, "person", "", "pin", Demo.PIN));
+        Map<String, String> form =
+                new HashMap<>(Map.of("token", token, "code", code, "role", role, "person", "", "pin", Demo.PIN));
         form.putAll(more);
         return device(cookie).form("/join", form);
     }

@@ -21,6 +21,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
+import org.skeinday.CodeOfDay;
 import org.skeinday.Program;
 import org.skeinday.fault.CalledAttempt;
 
@@ -61,6 +62,7 @@ class DayBrowserIT {
     private void join(Program program, ChromeDriver phone, String name) throws Exception {
         phone.get(program.joinLink());
         new Select(phone.findElement(By.id("person"))).selectByVisibleText(name);
+        phone.findElement(By.id("code")).sendKeys(CodeOfDay.handedOut(program.port()));
         Sight.look(phone, "join");
         Hand.tap(phone, By.cssSelector("button[value=timekeeper]"));
         waitFor(phone, "#timing", "as soon as the captain calls");

@@ -19,6 +19,7 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.device.JoinCode;
 import org.skeinday.device.web.DevicePages;
+import org.skeinday.device.web.JoinCodes;
 import org.skeinday.device.web.JoinView;
 import org.skeinday.device.web.Network;
 import org.skeinday.device.web.PinGate;
@@ -94,7 +95,7 @@ class FrameBrowserIT {
     private Server start(int port) {
         Page page = new Page(Page.precompiled(), NAV, pace, UnaryOperator.identity());
         DevicePages.Door door = new DevicePages.Door(
-                new JoinCode("ab".repeat(16)),
+                new OneCode(),
                 new Network(new Here("http://localhost:" + port), Clock.systemUTC()),
                 () -> "cd".repeat(16),
                 () -> List.of(new JoinView.Person("p1", "Crew one")),
@@ -114,6 +115,30 @@ class FrameBrowserIT {
                     new TapRules(java.util.Map.of("watch.release", Role.HELPER), id -> Optional.empty()));
             DevicePages.register(routes, page, this::save, Clock.systemUTC(), door);
         });
+    }
+
+    /** The same codes all the time. */
+    private record OneCode() implements JoinCodes {
+        @Override
+        public JoinCode link() {
+            return new JoinCode("ab".repeat(16));
+        }
+
+        @Override
+        public String typed() {
+            return "K7P4TX";
+        }
+
+        @Override
+        public Optional<String> ofDay() {
+            return Optional.empty();
+        }
+
+        @Override
+        public void renew() {}
+
+        @Override
+        public void handOut() {}
     }
 
     /** One address, and nothing kept. */

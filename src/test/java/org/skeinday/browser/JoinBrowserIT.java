@@ -17,6 +17,7 @@ import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.App;
+import org.skeinday.CodeOfDay;
 import org.skeinday.Demo;
 
 /** Joining where answers are lost, a device that looks at itself first, a laptop that is lent. */
@@ -78,6 +79,7 @@ class JoinBrowserIT {
         assertEquals(1, joined());
         browser.get("about:blank");
         browser.get(link); // it was loaded anew: what the page knew is gone
+        browser.findElement(By.id("code")).sendKeys(CodeOfDay.handedOut(app.port()));
         press("button[value=timekeeper]");
         pastJoining();
         assertEquals(1, joined(), "the same device again");

@@ -22,6 +22,7 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.App;
+import org.skeinday.CodeOfDay;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.fault.CalledAttempt;
@@ -124,6 +125,7 @@ class OfficialTimeBrowserIT {
 
     private void join(ChromeDriver browser) throws Exception {
         browser.get(app.joinLink());
+        browser.findElement(By.id("code")).sendKeys(CodeOfDay.handedOut(app.port()));
         Sight.look(browser, "official-join");
         Hand.tap(browser, By.cssSelector("button[value=timekeeper]"));
         Sight.waitFor(browser, "as soon as the captain calls");

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.skeinday.App;
+import org.skeinday.CodeOfDay;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.platform.record.Json;
@@ -47,9 +48,10 @@ class PagesBrowserIT {
         try (App app = Demo.start(root.resolve("day"))) {
             Visitor laptop = new Visitor(app.port(), "", 1);
             String token = app.joinLink().substring(app.joinLink().indexOf('#') + 1);
+            String code = CodeOfDay.handedOut(app.port());
             for (String name : List.of("Mattis", "Oda")) {
                 String person = Demo.person(app, name);
-                laptop.form("/join", Map.of("token", token, "role", "timekeeper", "person", person));
+                laptop.form("/join", Map.of("token", token, "code", code, "role", "timekeeper", "person", person));
             }
             look(app, "now-next", "/");
             fly(laptop, 61_210, 61_300);

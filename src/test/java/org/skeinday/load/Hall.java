@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.skeinday.CodeOfDay;
 import org.skeinday.Program;
 import org.skeinday.Visitor;
 
@@ -35,6 +36,7 @@ final class Hall implements AutoCloseable {
     private final Program program;
     private final int port = Program.freePort();
     private final String token;
+    private final String code;
     private final double startSeconds;
     private final HttpClient client = Visitor.client();
     private final List<Timekeeper> timekeepers = new ArrayList<>();
@@ -51,7 +53,8 @@ final class Hall implements AutoCloseable {
         program = Program.serve(data, port, JAVA);
         new Visitor(port, "", 1).get("/");
         startSeconds = (System.nanoTime() - begun) / 1e9;
-        token = Files.readString(data.resolve("join-code")).strip();
+        token = Files.readAllLines(data.resolve("join-code")).get(0);
+        code = CodeOfDay.handedOut(port);
         Visitor laptop = new Visitor(port(), "", 1);
         for (String entry : entries(laptop)) {
             String act = laptop.newId();
@@ -90,7 +93,7 @@ final class Hall implements AutoCloseable {
     /** @return the cookie of a device that joins now */
     String join(String role, long seed) throws IOException, InterruptedException {
         Visitor joiner = new Visitor(client, port(), "", seed);
-        Map<String, String> form = new HashMap<>(Map.of("token", token, "role", role, "person", ""));
+        Map<String, String> form = new HashMap<>(Map.of("token", token, "code", code, "role", role, "person", ""));
         HttpResponse<String> joined = joiner.form("/join", form);
         return joined.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
     }

@@ -3,6 +3,8 @@ package org.skeinday.device.action;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.device.Device;
+import org.skeinday.device.DeviceAnswered;
 import org.skeinday.device.DeviceChanged;
 import org.skeinday.device.DeviceEnded;
 import org.skeinday.device.DeviceJoined;
@@ -21,7 +23,8 @@ public final class DeviceDeeds {
             String tokenHash,
             String person,
             String role,
-            @Nullable String joiningHash) {}
+            @Nullable String joiningHash,
+            @Nullable String asked) {}
 
     /** Content of {@code device.change}: who uses a joined device, and for what, from now on. */
     public record Change(
@@ -30,10 +33,14 @@ public final class DeviceDeeds {
             String person,
             String role,
             @Nullable String earlierHash,
-            @Nullable String earlierRole) {}
+            @Nullable String earlierRole,
+            @Nullable String asked) {}
 
-    /** Content of {@code device.end}. */
-    public record End(String device) {}
+    /** Content of {@code device.answer}: the coach's yes or no to what a device asks to be. */
+    public record Answer(String device, boolean yes) {}
+
+    /** Content of {@code device.end}. @param linkHash of the join link's token: the device joins again by another only */
+    public record End(String device, String linkHash) {}
 
     /** Content of {@code laptop.lend}. */
     public record Lend(boolean lent) {}
@@ -46,6 +53,7 @@ public final class DeviceDeeds {
         return List.of(
                 new ActKind<>("device.join", Join.class, DeviceDeeds::join),
                 new ActKind<>("device.change", Change.class, DeviceDeeds::change),
+                new ActKind<>("device.answer", Answer.class, DeviceDeeds::answer),
                 new ActKind<>("device.end", End.class, DeviceDeeds::end),
                 new ActKind<>("laptop.lend", Lend.class, DeviceDeeds::lend));
     }
@@ -61,7 +69,8 @@ public final class DeviceDeeds {
                                 content.person(),
                                 content.role(),
                                 context.now().toEpochMilli(),
-                                content.joiningHash())));
+                                content.joiningHash(),
+                                content.asked())));
     }
 
     private static Decision lend(Tx tx, ActContext context, Lend content) {
@@ -86,7 +95,22 @@ public final class DeviceDeeds {
                                         content.role(),
                                         context.now().toEpochMilli(),
                                         content.earlierHash(),
-                                        content.earlierRole())));
+                                        content.earlierRole(),
+                                        content.asked())));
+    }
+
+    private static Decision answer(Tx tx, ActContext context, Answer content) {
+        String asked = DeviceStore.ofId(tx, content.device()).map(Device::asked).orElse("");
+        return asked.isEmpty()
+                ? Decision.refused("This device asks for nothing any more.")
+                : Decision.decided(
+                        Set.of("devices"),
+                        Fact.of(
+                                "device.answered",
+                                new DeviceAnswered(
+                                        content.device(),
+                                        content.yes() ? asked : "",
+                                        context.now().toEpochMilli())));
     }
 
     private static Decision end(Tx tx, ActContext context, End content) {
@@ -96,6 +120,6 @@ public final class DeviceDeeds {
                         Set.of("devices"),
                         Fact.of(
                                 "device.ended",
-                                new DeviceEnded(content.device(), context.now().toEpochMilli())));
+                                new DeviceEnded(content.device(), context.now().toEpochMilli(), content.linkHash())));
     }
 }

@@ -4,10 +4,12 @@ import static org.skeinday.platform.db.schema.Tables.DEVICE;
 import static org.skeinday.platform.db.schema.Tables.DEVICE_LAPTOP;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jooq.Condition;
 import org.jooq.impl.DSL;
 import org.skeinday.device.Device;
+import org.skeinday.device.DeviceAnswered;
 import org.skeinday.device.DeviceChanged;
 import org.skeinday.device.DeviceEnded;
 import org.skeinday.device.DeviceJoined;
@@ -15,6 +17,7 @@ import org.skeinday.device.EarlierToken;
 import org.skeinday.device.LaptopLent;
 import org.skeinday.device.TokenHash;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.db.schema.tables.records.DeviceRecord;
 import org.skeinday.platform.record.FactKind;
 
 /** Devices in tables: facts in, devices out. */
@@ -25,6 +28,7 @@ public final class DeviceStore {
         return List.of(
                 FactKind.of("device.joined", DeviceJoined.class, DeviceStore::joined),
                 FactKind.of("device.changed", DeviceChanged.class, DeviceStore::changed),
+                FactKind.of("device.answered", DeviceAnswered.class, DeviceStore::answered),
                 FactKind.of("device.ended", DeviceEnded.class, DeviceStore::ended),
                 FactKind.of("laptop.lent", LaptopLent.class, DeviceStore::lent));
     }
@@ -38,6 +42,7 @@ public final class DeviceStore {
                 .set(DEVICE.ROLE, fact.role())
                 .set(DEVICE.JOINED_AT_MS, fact.atMs())
                 .set(DEVICE.JOINING_HASH, fact.joiningHash())
+                .set(DEVICE.ASKED_ROLE, fact.asked())
                 .execute();
     }
 
@@ -50,6 +55,8 @@ public final class DeviceStore {
                 .set(DEVICE.EARLIER_HASH, fact.earlierHash())
                 .set(DEVICE.EARLIER_ROLE, fact.earlierRole())
                 .set(DEVICE.CHANGED_AT_MS, fact.atMs())
+                .set(DEVICE.ASKED_ROLE, fact.asked())
+                .setNull(DEVICE.ALLOWED_ROLE)
                 .where(DEVICE.ID.eq(fact.device()))
                 .execute();
     }
@@ -58,6 +65,16 @@ public final class DeviceStore {
         tx.sql()
                 .update(DEVICE)
                 .set(DEVICE.ENDED_AT_MS, fact.atMs())
+                .set(DEVICE.ENDED_LINK_HASH, fact.linkHash())
+                .where(DEVICE.ID.eq(fact.device()))
+                .execute();
+    }
+
+    private static void answered(Tx tx, DeviceAnswered fact) {
+        tx.sql()
+                .update(DEVICE)
+                .setNull(DEVICE.ASKED_ROLE)
+                .set(DEVICE.ALLOWED_ROLE, fact.role().isEmpty() ? null : fact.role())
                 .where(DEVICE.ID.eq(fact.device()))
                 .execute();
     }
@@ -87,10 +104,8 @@ public final class DeviceStore {
                 .where(DEVICE.EARLIER_HASH.eq(TokenHash.of(token)))
                 .and(DEVICE.ENDED_AT_MS.isNull())
                 .limit(1)
-                .fetchOptional(row -> new EarlierToken(
-                        new Device(row.getId(), row.getPerson(), row.getEarlierRole(), row.getJoinedAtMs()),
-                        row.getTokenHash(),
-                        row.getChangedAtMs()));
+                .fetchOptional(row ->
+                        new EarlierToken(device(row, row.getEarlierRole()), row.getTokenHash(), row.getChangedAtMs()));
     }
 
     /** The device that joined with this number of its own, unless it was ended; with its token's hash. */
@@ -100,10 +115,8 @@ public final class DeviceStore {
                 .where(DEVICE.JOINING_HASH.eq(TokenHash.of(number)))
                 .and(DEVICE.ENDED_AT_MS.isNull())
                 .limit(1)
-                .fetchOptional(row -> new EarlierToken(
-                        new Device(row.getId(), row.getPerson(), row.getRole(), row.getJoinedAtMs()),
-                        row.getTokenHash(),
-                        row.getJoinedAtMs()));
+                .fetchOptional(
+                        row -> new EarlierToken(device(row, row.getRole()), row.getTokenHash(), row.getJoinedAtMs()));
     }
 
     /** The device that holds this token, unless it was ended. */
@@ -134,6 +147,28 @@ public final class DeviceStore {
                 .selectFrom(DEVICE)
                 .where(which)
                 .orderBy(DEVICE.JOINED_AT_MS.desc(), DEVICE.ID)
-                .fetch(row -> new Device(row.getId(), row.getPerson(), row.getRole(), row.getJoinedAtMs()));
+                .fetch(row -> device(row, row.getRole()));
+    }
+
+    private static Device device(DeviceRecord row, String role) {
+        return new Device(
+                row.getId(),
+                row.getPerson(),
+                role,
+                row.getJoinedAtMs(),
+                Objects.requireNonNullElse(row.getAskedRole(), ""),
+                Objects.requireNonNullElse(row.getAllowedRole(), ""));
+    }
+
+    /** Of a device that was ended and shows this token still: the hash of the link by which devices joined then. */
+    public static Optional<String> endedLinkHash(Tx tx, String token) {
+        String hash = TokenHash.of(token);
+        return tx.sql()
+                .select(DEVICE.ENDED_LINK_HASH)
+                .from(DEVICE)
+                .where(DEVICE.TOKEN_HASH.eq(hash).or(DEVICE.EARLIER_HASH.eq(hash)))
+                .and(DEVICE.ENDED_LINK_HASH.isNotNull())
+                .limit(1)
+                .fetchOptional(DEVICE.ENDED_LINK_HASH);
     }
 }

@@ -11,7 +11,8 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.skeinday.device.Device;
-import org.skeinday.device.JoinCode;
+import org.skeinday.device.TokenHash;
+import org.skeinday.device.TypedCode;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.FormErrors;
@@ -28,20 +29,21 @@ public final class DevicePages {
 
     private final Page page;
     private final DeviceActs acts;
+    private final Asking asking;
     private final Clock clock;
     private final Door door;
 
     /**
      * What joining needs to know.
      *
-     * @param joinCode of this data folder
+     * @param codes that let devices in
      * @param isConnected whether a page of that device is in sight just now, by its id
      * @param endStreams closes the open streams of a device, by its id
      * @param randomHex 32 fresh random hexadecimal digits each time
      * @param isLent whether the students hold the laptop
      */
     public record Door(
-            JoinCode joinCode,
+            JoinCodes codes,
             Network network,
             Supplier<String> randomHex,
             Supplier<List<JoinView.Person>> crew,
@@ -50,10 +52,20 @@ public final class DevicePages {
             Predicate<String> isConnected,
             PinGate pins,
             Sessions sessions,
-            BooleanSupplier isLent) {}
+            BooleanSupplier isLent) {
+        /** In words, for a list of devices. */
+        String nameOf(String person) {
+            return crew.get().stream()
+                    .filter(one -> one.id().equals(person))
+                    .map(JoinView.Person::name)
+                    .findFirst()
+                    .orElse("nobody chosen");
+        }
+    }
 
-    private DevicePages(Page page, DeviceActs acts, Clock clock, Door door) {
+    private DevicePages(Page page, DeviceActs acts, Asking asking, Clock clock, Door door) {
         this.page = page;
+        this.asking = asking;
         this.acts = acts;
         this.clock = clock;
         this.door = door;
@@ -61,28 +73,40 @@ public final class DevicePages {
 
     public static void register(Routes routes, Page page, Acts acts, Clock clock, Door door) {
         DeviceActs said = new DeviceActs(acts, door.randomHex(), clock);
-        DevicePages own = new DevicePages(page, said, clock, door);
-        new JoinPages(page, door, said).register(routes);
+        Asking asking = new Asking(page, door, said);
+        DevicePages own = new DevicePages(page, said, asking, clock, door);
+        new JoinPages(page, door, said, asking, new Joining(door, new CodeGate(door.codes(), clock))).register(routes);
+        asking.register(routes);
+        new CodePages(door.codes(), own::part).register(routes);
         routes.get(
                 "/devices",
                 Role.CAPTAIN,
                 ctx -> page.show(ctx, "Devices", "device/devices.jte", own.devices(ctx, FormErrors.none())));
-        routes.get(
-                "/devices/part",
-                Role.CAPTAIN,
-                ctx -> page.fragment(ctx, "device/_devices.jte", own.devices(ctx, FormErrors.none())));
+        routes.get("/devices/part", Role.CAPTAIN, own::part);
         routes.post("/devices/{id}/end", Role.CAPTAIN, own::end);
         routes.post("/laptop/lend", Role.COACH, ctx -> own.lend(ctx, true));
         routes.post("/laptop/back", Role.CAPTAIN, own::takeBack);
+    }
+
+    private void part(Context context) {
+        page.fragment(context, "device/_devices.jte", devices(context, FormErrors.none()));
     }
 
     private DevicesView devices(Context context, FormErrors form) {
         boolean atLaptop = Access.callerOf(context).isLaptop();
         return new DevicesView(
                 door.devices().get().stream().map(this::row).toList(),
+                asking.view(context),
                 atLaptop,
                 door.isLent().getAsBoolean(),
-                form);
+                form,
+                Access.callerOf(context).role() == Role.COACH ? codes() : null);
+    }
+
+    private DevicesView.Codes codes() {
+        return new DevicesView.Codes(
+                TypedCode.shown(door.codes().typed()),
+                door.codes().ofDay().map(TypedCode::shown).orElse(""));
     }
 
     /** Lent or not is of the laptop itself: nobody says so from elsewhere. */
@@ -118,13 +142,12 @@ public final class DevicePages {
 
     private DevicesView.Row row(Device device) {
         String joined = TIME.format(Instant.ofEpochMilli(device.joinedAtMs()).atZone(clock.getZone()));
-        String who = door.crew().get().stream()
-                .filter(person -> person.id().equals(device.person()))
-                .map(JoinView.Person::name)
-                .findFirst()
-                .orElse("nobody chosen");
         return new DevicesView.Row(
-                device.id(), who, device.role(), joined, door.isConnected().test(device.id()));
+                device.id(),
+                door.nameOf(device.person()),
+                device.role(),
+                joined,
+                door.isConnected().test(device.id()));
     }
 
     /** A coach's device has more rights than a captain: who has fewer does not end it. */
@@ -140,7 +163,10 @@ public final class DevicePages {
 
     private void end(Context context) {
         refuseAboveOwn(context, context.pathParam("id"));
-        ObjectNode content = Json.MAPPER.createObjectNode().put("device", context.pathParam("id"));
+        ObjectNode content = Json.MAPPER
+                .createObjectNode()
+                .put("device", context.pathParam("id"))
+                .put("linkHash", TokenHash.of(door.codes().link().text()));
         acts.submit(
                 context,
                 "device.end",

@@ -5,28 +5,33 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.skeinday.device.Device;
 import org.skeinday.device.TokenHash;
+import org.skeinday.device.TypedCode;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.KeptCookie;
 import org.skeinday.platform.http.Page;
+import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Json;
 
 /** Joining: who uses a device and what it may do, asked again when it changes. */
 final class JoinPages {
-    private static final String OTHER_CODE = "This link is not from this day's join code: scan it again.";
-
     private final Page page;
     private final DevicePages.Door door;
     private final DeviceActs acts;
+    private final Asking asking;
+    private final Joining joining;
 
-    JoinPages(Page page, DevicePages.Door door, DeviceActs acts) {
+    JoinPages(Page page, DevicePages.Door door, DeviceActs acts, Asking asking, Joining joining) {
         this.page = page;
         this.door = door;
         this.acts = acts;
+        this.asking = asking;
+        this.joining = joining;
     }
 
     void register(Routes routes) {
@@ -43,60 +48,98 @@ final class JoinPages {
                         "A tablet cannot join",
                         "device/help.jte",
                         door.network().view()));
+        routes.get("/join/code", Role.CAPTAIN, this::code);
+        routes.get("/join/waiting", Role.VIEWER, this::waiting);
         routes.openPost("/join", this::join);
         routes.openPost("/join/who", this::who);
     }
 
     /** A device that has joined is shown who uses it, to be changed. */
     private void joinPage(Context context) {
-        FormErrors first = Access.joined(context)
-                .map(known -> new FormErrors(Map.of("person", known.person()), Map.of()))
+        Optional<Device> known = joining.device(context);
+        FormErrors first = known.map(device -> new FormErrors(Map.of("person", device.person()), Map.of()))
                 .orElse(FormErrors.none());
-        page.show(context, "Join", "device/join.jte", view(context, first));
+        boolean mayShow = mayShowCode(context);
+        page.show(
+                context,
+                "Join",
+                "device/join.jte",
+                new JoinView(
+                        known.isPresent() || mayShow ? door.crew().get() : List.of(),
+                        first,
+                        known.isPresent(),
+                        known.map(JoinPages::waitingView).orElse(null),
+                        mayShow ? invitation() : null,
+                        mayShow ? asking.view(context) : null));
     }
 
-    private JoinView view(Context context, FormErrors form) {
+    /** The form alone. @param mayKnow whether the crew's names are shown */
+    private JoinView view(Context context, FormErrors form, boolean mayKnow) {
         boolean joined = Access.joined(context).isPresent();
-        if (joined || !Access.onThisMachine(context)) {
-            boolean mayKnow = joined || hasCode(form);
-            return new JoinView(mayKnow ? door.crew().get() : List.of(), form, joined, List.of(), "", 0, null);
+        return new JoinView(mayKnow ? door.crew().get() : List.of(), form, joined, null, null, null);
+    }
+
+    /** On the laptop alone: what hangs on a wall is shown by who hung it there. */
+    private static boolean mayShowCode(Context context) {
+        return Access.onThisMachine(context) && Access.joined(context).isEmpty();
+    }
+
+    private void code(Context context) {
+        if (!mayShowCode(context)) {
+            throw Refusal.notFound("The code is shown on the laptop itself.");
         }
+        page.fragment(context, "device/_code.jte", invitation());
+    }
+
+    private InvitationView invitation() {
         NetworkView network = door.network().view();
         String link = joinLink(network.address());
         List<String> links = network.all().stream().map(this::joinLink).toList();
-        return new JoinView(door.crew().get(), form, false, links, Qr.path(link), Qr.side(link), network);
+        String typed = TypedCode.shown(door.codes().typed());
+        return new InvitationView(typed, links, Qr.path(link), Qr.side(link), network);
     }
 
-    /** Without what stands behind the # nobody gets in. */
+    /** Without what stands behind the # nobody gets in without typing. */
     private String joinLink(String address) {
-        return address + "/join#" + door.joinCode().text();
+        return address + "/join#" + door.codes().link().text();
+    }
+
+    private void waiting(Context context) {
+        WaitingView none = new WaitingView("", "", "", "");
+        page.fragment(
+                context,
+                "device/_waiting.jte",
+                joining.device(context).map(JoinPages::waitingView).orElse(none));
+    }
+
+    private static WaitingView waitingView(Device device) {
+        return new WaitingView(device.role(), device.asked(), device.allowed(), device.person());
     }
 
     /** The form again with the crew's names, for a device that has the code. */
     private void who(Context context) {
         FormErrors form = FormErrors.of(context);
-        if (!hasCode(form)) {
-            page.invalid(context, "device/_join.jte", view(context, form.with("token", OTHER_CODE)));
+        CodeGate.Found found = joining.atDoor(context, form);
+        if (found.opens() == CodeGate.Opens.NOTHING) {
+            page.invalid(context, "device/_join.jte", view(context, form.with("code", found.problem()), false));
             return;
         }
-        page.fragment(context, "device/_join.jte", view(context, form));
-    }
-
-    private boolean hasCode(FormErrors form) {
-        return door.joinCode().fits(form.typed("token"));
+        page.fragment(context, "device/_join.jte", view(context, form, true));
     }
 
     private void join(Context context) {
-        FormErrors form = checked(context, FormErrors.of(context));
+        Joining.Outcome outcome = joining.of(context, FormErrors.of(context));
+        FormErrors form = outcome.form();
         if (!form.isEmpty()) {
-            page.invalid(context, "device/_join.jte", view(context, form));
+            page.invalid(context, "device/_join.jte", view(context, form, outcome.mayKnow()));
             return;
         }
         String token = door.randomHex().get();
         ObjectNode content = Json.MAPPER.createObjectNode();
         content.put("tokenHash", TokenHash.of(token));
         content.put("person", form.typed("person"));
-        content.put("role", form.typed("role"));
+        content.put("role", outcome.role());
+        content.put("asked", outcome.asked());
         Optional<String> repeated = door.sessions().repeated(form.typed("act"));
         Optional<Caller> known = Access.joined(context);
         if (known.isPresent()) {
@@ -112,8 +155,12 @@ final class JoinPages {
         }
         door.network().joinedAt(String.valueOf(context.header("Host")));
         KeptCookie.set(context, Access.COOKIE, token);
-        context.header("HX-Redirect", form.typed("role").equals("timekeeper") ? "/timing" : "/");
+        context.header("HX-Redirect", firstPage(outcome));
         context.status(204);
+    }
+
+    private static String firstPage(Joining.Outcome outcome) {
+        return outcome.asked() != null ? "/join" : outcome.role().equals("timekeeper") ? "/timing" : "/";
     }
 
     /** The token it came with serves until the new one has come, with no more rights than before: its answer may be lost. */
@@ -126,26 +173,5 @@ final class JoinPages {
     private void change(FormErrors form, String device, ObjectNode content) {
         acts.submit("device.change", device, form.typed("person"), content.put("device", device));
         door.endStreams().accept(device); // its rights are others now
-    }
-
-    private FormErrors checked(Context context, FormErrors form) {
-        FormErrors found = form;
-        boolean joined = Access.joined(context).isPresent();
-        if (!joined && !hasCode(form)) {
-            found = found.with("token", OTHER_CODE);
-        }
-        String person = form.typed("person");
-        if (!person.isEmpty() && door.crew().get().stream().noneMatch(p -> p.id().equals(person))) {
-            found = found.with("person", "Choose a name of the list, or nobody in particular.");
-        }
-        String role = form.typed("role");
-        if (!List.of("viewer", "helper", "timekeeper", "captain", "coach").contains(role)) {
-            return found.with("role", "Choose what this device is for.");
-        }
-        if (found.isEmpty() && role.equals("coach")) {
-            String problem = door.pins().problem(context.ip(), form.typed("pin"));
-            return problem.isEmpty() ? found : found.with("pin", problem);
-        }
-        return found;
     }
 }

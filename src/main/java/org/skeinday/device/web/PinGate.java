@@ -7,7 +7,7 @@ import org.skeinday.platform.http.Access;
 
 /**
  * Slows down guessing: after 5 wrong tries each further one waits twice as long, per address and over all. The laptop has a
- * count of its own: what others guess never keeps its owner waiting.
+ * count of its own: what others guess never keeps its owner waiting. Made for the PIN, and used for codes too.
  */
 public final class PinGate {
     private static final int FREE_TRIES = 5;
@@ -19,33 +19,61 @@ public final class PinGate {
 
     private final Pin pin;
     private final Clock clock;
+    private final String wrongWords;
+    private final int mostDoublings;
     private final Map<String, Tries> tries = new ConcurrentHashMap<>();
 
     private record Tries(int wrong, long openAtMs) {}
 
     public PinGate(Pin pin, Clock clock) {
+        this(pin, clock, "That is not the coach's PIN.", MOST_DOUBLINGS);
+    }
+
+    /**
+     * For another secret than the PIN.
+     *
+     * @param wrongWords what is said to a wrong try
+     * @param mostDoublings of the first wait of 2 s: 4 for 32 s at most
+     */
+    PinGate(Pin pin, Clock clock, String wrongWords, int mostDoublings) {
         this.pin = pin;
         this.clock = clock;
+        this.wrongWords = wrongWords;
+        this.mostDoublings = mostDoublings;
     }
 
     /** Empty when right, else what is wrong. @param from address of the request */
     public synchronized String problem(String from, String typed) {
         boolean here = Access.fromThisMachine(from);
         String address = here ? LAPTOP : from;
-        long left = here ? leftMs(address) : Math.max(leftMs(address), leftMs(OVER_ALL));
+        long left = waitMs(from);
         if (left > 0) {
             return "Too many wrong tries: wait " + (left + 999) / 1000 + " s.";
         }
         if (pin.check(typed)) {
-            tries.remove(address);
-            tries.remove(OVER_ALL);
+            forgive(from);
             return "";
         }
         count(address, FREE_TRIES);
         if (!here) {
             count(OVER_ALL, 4 * FREE_TRIES);
         }
-        return "That is not the coach's PIN.";
+        return wrongWords;
+    }
+
+    /** Whether a try from there would not even be looked at just now. */
+    synchronized boolean keepsWaiting(String from) {
+        return waitMs(from) > 0;
+    }
+
+    /** Wrong tries are counted from none again. */
+    synchronized void forgive(String from) {
+        tries.remove(Access.fromThisMachine(from) ? LAPTOP : from);
+        tries.remove(OVER_ALL);
+    }
+
+    private long waitMs(String from) {
+        return Access.fromThisMachine(from) ? leftMs(LAPTOP) : Math.max(leftMs(from), leftMs(OVER_ALL));
     }
 
     private long leftMs(String key) {
@@ -61,7 +89,7 @@ public final class PinGate {
 
     private void count(String key, int free) {
         int wrong = tries.getOrDefault(key, new Tries(0, 0)).wrong() + 1;
-        int doublings = Math.min(wrong - free, MOST_DOUBLINGS);
+        int doublings = Math.min(wrong - free, mostDoublings);
         makeRoom();
         long wait = wrong < free ? 0 : FIRST_WAIT_MS << doublings;
         tries.put(key, new Tries(wrong, clock.millis() + wait));

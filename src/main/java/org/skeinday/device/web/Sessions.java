@@ -26,14 +26,20 @@ public final class Sessions {
      * @param ofToken the device that holds a token now
      * @param ofEarlier the device that held it before
      * @param ofJoining the device that joined with a number of its own
+     * @param ofEnded of a device that was ended, the hash of the join link's token then
      */
     public record Known(
             Function<String, Optional<Device>> ofToken,
             Function<String, Optional<EarlierToken>> ofEarlier,
-            Function<String, Optional<EarlierToken>> ofJoining) {
+            Function<String, Optional<EarlierToken>> ofJoining,
+            Function<String, Optional<String>> ofEnded) {
         /** Where nobody has joined. */
         public static Known nobody() {
-            return new Known(token -> Optional.empty(), token -> Optional.empty(), number -> Optional.empty());
+            return new Known(
+                    token -> Optional.empty(),
+                    token -> Optional.empty(),
+                    number -> Optional.empty(),
+                    token -> Optional.empty());
         }
     }
 
@@ -58,6 +64,11 @@ public final class Sessions {
                 .apply(number)
                 .filter(this::isWaiting)
                 .map(earlier -> earlier.device().id());
+    }
+
+    /** Of a device that was ended and shows its token still: the hash of the join link's token at that moment. */
+    Optional<String> endedLinkHash(String token) {
+        return known.ofEnded().apply(token);
     }
 
     private boolean isWaiting(EarlierToken token) {

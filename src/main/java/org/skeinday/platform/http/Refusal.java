@@ -45,8 +45,8 @@ public final class Refusal extends RuntimeException {
     static Refusal notJoined() {
         return new Refusal(
                 401,
-                "This device has not joined yet. Scan the join code on the laptop's page Join, or open the whole link"
-                        + " that stands there.");
+                "This device has not joined yet. Scan the join code on the laptop's page Join, or open /join here and type"
+                        + " the code that stands there.");
     }
 
     static Refusal roleTooLow(Role minimum, Role actual) {

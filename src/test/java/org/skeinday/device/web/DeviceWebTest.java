@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
+import org.skeinday.CodeOfDay;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.fault.CalledAttempt;
@@ -34,11 +35,13 @@ class DeviceWebTest {
 
     private App app;
     private String token;
+    private String code;
 
     @BeforeEach
     void start() throws Exception {
         app = Demo.start(root.resolve("day"));
         token = app.joinLink().substring(app.joinLink().indexOf('#') + 1);
+        code = CodeOfDay.handedOut(app.port());
     }
 
     @AfterEach
@@ -51,6 +54,7 @@ class DeviceWebTest {
         app.close();
         app = Demo.startFirst(root.resolve("first"));
         token = app.joinLink().substring(app.joinLink().indexOf('#') + 1);
+        code = CodeOfDay.handedOut(app.port());
     }
 
     private Visitor stranger() {
@@ -58,7 +62,8 @@ class DeviceWebTest {
     }
 
     private HttpResponse<String> join(Map<String, String> more) throws Exception {
-        Map<String, String> form = new HashMap<>(Map.of("token", token, "role", "timekeeper", "person", ""));
+        Map<String, String> form =
+                new HashMap<>(Map.of("token", token, "code", code, "role", "timekeeper", "person", ""));
         form.putAll(more);
         return stranger().form("/join", form);
     }
@@ -105,7 +110,7 @@ class DeviceWebTest {
 
     @Test
     void a_wrong_code_a_wrong_name_and_a_wrong_role_are_said_beside_their_fields() throws Exception {
-        var old = join(Map.of("token", "0".repeat(32)));
+        var old = join(Map.of("token", "0".repeat(32), "code", ""));
         assertEquals(422, old.statusCode());
         assertTrue(old.body().contains("scan it again"), old.body());
         var nobody = join(Map.of("person", "x"));

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.skeinday.device.Device;
 
 class KnownTokensTest {
-    private static final Device TABLET = new Device("d1", "ada", "helper", 1000);
+    private static final Device TABLET = new Device("d1", "ada", "helper", 1000, "", "");
 
     private final Map<String, Device> record = new ConcurrentHashMap<>(Map.of("token", TABLET));
     private final AtomicInteger asked = new AtomicInteger();

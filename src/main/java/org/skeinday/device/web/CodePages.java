@@ -1,0 +1,38 @@
+package org.skeinday.device.web;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.function.Consumer;
+import org.skeinday.platform.http.Role;
+import org.skeinday.platform.http.Routes;
+
+/** The coach makes other codes: for everybody, or for today's timekeepers and captains. */
+final class CodePages {
+    private final JoinCodes codes;
+    private final Consumer<Context> shown;
+
+    private interface Deed {
+        void done() throws IOException;
+    }
+
+    /** @param shown answers with the page's part, once it is done */
+    CodePages(JoinCodes codes, Consumer<Context> shown) {
+        this.codes = codes;
+        this.shown = shown;
+    }
+
+    void register(Routes routes) {
+        routes.post("/codes/new", Role.COACH, ctx -> answer(ctx, codes::renew));
+        routes.post("/codes/today", Role.COACH, ctx -> answer(ctx, codes::handOut));
+    }
+
+    private void answer(Context context, Deed deed) {
+        try {
+            deed.done();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        shown.accept(context);
+    }
+}
