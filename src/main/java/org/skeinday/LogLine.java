@@ -33,7 +33,7 @@ final class LogLine extends LayoutBase<ILoggingEvent> {
         StringBuilder line = new StringBuilder(time.format(event.getTimeStamp()));
         line.append(' ').append(padded(event.getLevel())).append(' ');
         line.append(shorter.abbreviate(event.getLoggerName())).append(' ');
-        line.append(event.getFormattedMessage()).append(System.lineSeparator());
+        line.append(LogWords.of(event)).append(System.lineSeparator());
         appendTrace(line, event.getThrowableProxy());
         return line.toString();
     }

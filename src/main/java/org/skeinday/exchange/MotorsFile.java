@@ -40,6 +40,16 @@ final class MotorsFile implements DayFile {
                     "'" + tag + "' has a " + ModelsFile.BETWEEN,
                     "leave it out: it parts the motors of an entry");
         }
+        if (tag.codePoints().anyMatch(Character::isISOControl)) {
+            row.error(
+                    "tag", "the tag has a line break or a tab in it", "write it in one line, as it stands on the bag");
+        }
+        intake.motors
+                .alike(tag)
+                .ifPresent(other -> row.error(
+                        "tag",
+                        "'" + tag + "' is told from '" + other + "' by capital letters only",
+                        "give one of the two motors another tag: in the hall they are taken for each other"));
         intake.motors.add(row, "tag", tag, "'" + tag + "'", id);
         String batch = row.named("batch", intake.batches);
         Quantity loop = Quantity.Kind.LENGTH.read(row, "loop", MotorAdded.LEAST_LOOP_MM, MotorAdded.MOST_LOOP_MM);

@@ -1,5 +1,7 @@
 package org.skeinday.exchange;
 
+import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -12,6 +14,7 @@ final class Names {
 
     private final String what;
     private final Map<String, Place> places = new TreeMap<>();
+    private final Map<String, String> inSmallLetters = new HashMap<>();
     private int asked;
 
     /** @param line 0 for what the record has already */
@@ -28,6 +31,13 @@ final class Names {
 
     void inRecord(String name, String id) {
         places.put(name, new Place(id, 0));
+        inSmallLetters.putIfAbsent(name.toLowerCase(Locale.ROOT), name);
+    }
+
+    /** Another name that differs from this one by capital letters only. */
+    Optional<String> alike(String name) {
+        return Optional.ofNullable(inSmallLetters.get(name.toLowerCase(Locale.ROOT)))
+                .filter(other -> !other.equals(name) && !name.isEmpty());
     }
 
     boolean isInRecord(String name) {
@@ -39,6 +49,7 @@ final class Names {
     void add(Row row, String column, String name, String shown, String id) {
         Place first = name.isEmpty() ? null : places.putIfAbsent(name, new Place(id, row.line()));
         if (first == null) {
+            inSmallLetters.putIfAbsent(name.toLowerCase(Locale.ROOT), name);
             return;
         }
         if (first.line() == 0) {

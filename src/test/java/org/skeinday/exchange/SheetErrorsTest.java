@@ -171,4 +171,24 @@ class SheetErrorsTest {
                 "batches.csv line 2, column \"k\": '1' is out of bounds; write a number from 10 to 100",
                 Reading.only(Reading.with("batches.csv", "batch,k\nA,1\n")).text());
     }
+
+    @Test
+    void a_tag_is_one_line_and_told_from_others_by_more_than_capital_letters() {
+        String header = "tag,batch,team,loop,mass\n";
+        Reading.says(
+                Reading.with("motors.csv", header + "R-01,A,Reed,18.5 in,1.6 g\nr-01,A,Reed,18.5 in,1.6 g\n"),
+                3,
+                "tag",
+                "'r-01' is told from 'R-01' by capital letters only",
+                "another tag");
+        for (String tag : new String[] {"R\n01", "R\t01", "R\r\n01"}) {
+            Reading.says(
+                    Reading.with(
+                            "motors.csv", header + "R-01,A,Reed,18.5 in,1.6 g\n\"" + tag + "\",A,Reed,18.5 in,1.6 g\n"),
+                    3,
+                    "tag",
+                    "a line break or a tab",
+                    "in one line");
+        }
+    }
 }

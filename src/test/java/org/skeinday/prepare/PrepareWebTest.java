@@ -225,6 +225,17 @@ class PrepareWebTest {
     }
 
     @Test
+    void a_tag_that_differs_from_another_by_capital_letters_only_is_refused_and_its_own_may_be_written_anew()
+            throws Exception {
+        assertBeside(
+                "tag", "by capital letters only", forms.save("motors", forms.row("motors", "A3"), Map.of("tag", "a4")));
+        assertEquals(
+                204,
+                forms.save("motors", forms.row("motors", "A3"), Map.of("tag", "a3"))
+                        .statusCode());
+    }
+
+    @Test
     void an_inspection_page_that_is_old_loses_no_mass() throws Exception {
         String id = forms.row("motors", "B5").replaceFirst(".*/", "");
         String page = laptop.get("/inspection").body();

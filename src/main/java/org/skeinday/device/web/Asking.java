@@ -29,13 +29,17 @@ final class Asking {
     AskingView view(Context context) {
         List<AskingView.Row> rows = door.devices().get().stream()
                 .filter(device -> !device.asked().isEmpty())
-                .map(device -> new AskingView.Row(device.id(), door.nameOf(device.person()), device.asked()))
+                .map(device -> new AskingView.Row(
+                        device.id(),
+                        device.person().isEmpty() ? "A device" : door.nameOf(device.person()),
+                        device.asked()))
                 .toList();
         return new AskingView(rows, Access.callerOf(context).role() == Role.COACH);
     }
 
     private void answer(Context context, boolean yes) {
         acts.submit(
+                context,
                 "device.answer",
                 Access.callerOf(context).device(),
                 Access.callerOf(context).person(),

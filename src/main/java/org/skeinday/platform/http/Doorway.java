@@ -2,6 +2,7 @@ package org.skeinday.platform.http;
 
 import io.javalin.http.Context;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntSupplier;
@@ -13,6 +14,13 @@ final class Doorway {
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; "
             + "img-src 'self' data:; font-src 'self'; media-src 'self'; manifest-src 'self'; connect-src 'self'; "
             + "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+    /** What each answer carries, whoever makes it. */
+    static final Map<String, String> HEADERS = Map.of(
+            "Content-Security-Policy", POLICY,
+            "X-Content-Type-Options", "nosniff",
+            "Referrer-Policy", "no-referrer",
+            "Cache-Control", "no-store");
+
     private static final Set<String> ALWAYS = Set.of("localhost", "127.0.0.1", "[::1]");
 
     private final Supplier<Set<String>> names;
@@ -41,10 +49,7 @@ final class Doorway {
     }
 
     void check(Context context) {
-        context.header("Content-Security-Policy", POLICY);
-        context.header("X-Content-Type-Options", "nosniff");
-        context.header("Referrer-Policy", "no-referrer");
-        context.header("Cache-Control", "no-store");
+        HEADERS.forEach(context::header);
         String method = context.req().getMethod();
         if (!Set.of("GET", "HEAD", "POST").contains(method)) {
             throw new Refusal(405, "Only reading and posting are served here.");

@@ -54,6 +54,7 @@ public final class Routes {
     /** A page that advises, forecasts, or shows what others have measured: not served while it is quiet. */
     public void advice(String path, Role minimum, Handler handler) {
         rights.add(new Right("GET", path, minimum, true, 0));
+        routes.head(path, guarded(minimum, context -> refuseAdvice()));
         routes.get(path, guarded(minimum, context -> {
             refuseAdvice();
             handler.handle(context);
@@ -79,6 +80,7 @@ public final class Routes {
     /** A page or fragment: changes nothing. */
     public void get(String path, Role minimum, Handler handler) {
         rights.add(new Right("GET", path, minimum, false, 0));
+        routes.head(path, guarded(minimum, context -> {})); // without this one the router says yes to everybody
         routes.get(path, guarded(minimum, handler));
     }
 
@@ -96,6 +98,14 @@ public final class Routes {
         routes.post(path, context -> {
             BodyLimit.check(context, maxBytes);
             guarded.handle(context);
+        });
+    }
+
+    /** A form with files. They are looked at as files after the role was: whoever may not send them has none read. */
+    public void postFiles(String path, Role minimum, Handler handler) {
+        post(path, minimum, IMPORT_BODY, context -> {
+            Uploads.check(context);
+            handler.handle(context);
         });
     }
 

@@ -115,7 +115,7 @@ public final class Server implements AutoCloseable {
         javalin.unsafe.internalRouter.allHttpHandlers().stream()
                 .map(parsed -> parsed.endpoint)
                 .filter(endpoint -> !HOOKS.contains(endpoint.method.name()))
-                .map(endpoint -> endpoint.method.name() + " " + endpoint.path)
+                .map(endpoint -> endpoint.method.name().replace("HEAD", "GET") + " " + endpoint.path)
                 .filter(route -> !guarded.contains(route))
                 .findFirst()
                 .ifPresent(route -> {
@@ -158,6 +158,7 @@ public final class Server implements AutoCloseable {
             perAddress.setThreadLimit(THREADS_OF_ONE);
             server.insertHandler(perAddress);
             perAddress.insertHandler(new ActsFirst(IDLE_MS));
+            server.setErrorHandler(new ProtocolErrors());
         });
         c.jetty.addConnector((server, http) -> {
             http.setSendServerVersion(false);

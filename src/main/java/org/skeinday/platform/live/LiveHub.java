@@ -16,6 +16,7 @@ import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.Moment;
 import org.skeinday.platform.http.Pace;
+import org.skeinday.platform.http.Role;
 import org.skeinday.platform.record.Json;
 
 /** Tells open pages which topics changed. Carries no data: each page asks again with its own rights. */
@@ -34,11 +35,18 @@ public final class LiveHub implements AutoCloseable {
 
     private static final int STACK_BYTES = 256 * 1024;
     private final Pace pace;
-    private final Map<Hints, String> open = new ConcurrentHashMap<>();
+    private final Map<Hints, Owner> open = new ConcurrentHashMap<>();
     private final AtomicInteger streams = new AtomicInteger();
     private final String run;
     private final AtomicLong last = new AtomicLong();
     private volatile boolean closed;
+
+    /** @param kept whether it has the places that are kept for the laptop and for captains */
+    private record Owner(String device, boolean kept) {
+        static Owner of(Caller caller) {
+            return new Owner(caller.device(), caller.isLaptop() || caller.role().covers(Role.CAPTAIN));
+        }
+    }
 
     /** @param run differs at each start of the program */
     public LiveHub(Pace pace, String run) {
@@ -61,7 +69,7 @@ public final class LiveHub implements AutoCloseable {
     /** Ends the streams of a device whose rights ended or changed. */
     public void endStreamsOf(String device) {
         open.forEach((hints, owner) -> {
-            if (owner.equals(device)) {
+            if (owner.device().equals(device)) {
                 hints.close();
             }
         });
@@ -69,7 +77,7 @@ public final class LiveHub implements AutoCloseable {
 
     /** Whether a device has a page open and in sight. */
     public boolean isConnected(String device) {
-        return open.containsValue(device);
+        return open.values().stream().anyMatch(owner -> owner.device().equals(device));
     }
 
     public int openStreams() {
@@ -90,15 +98,13 @@ public final class LiveHub implements AutoCloseable {
 
     /** Serves {@code /live?topics=a,b}. A full house is said in an event: one 5xx would end the page's stream for good. */
     void serve(SseClient client) {
-        String device = Access.callerOf(client.ctx()).device();
-        if (streams.incrementAndGet() > MOST_STREAMS || closed || hasEnough(device)) {
-            streams.decrementAndGet();
+        Hints hints = new Hints(topicsOf(client.ctx()));
+        if (closed || !takePlace(hints, Owner.of(Access.callerOf(client.ctx())))) {
             client.sendEvent("full", NOTHING);
             client.close();
             return;
         }
-        Hints hints = new Hints(topicsOf(client.ctx()));
-        open.put(hints, device);
+        streams.incrementAndGet();
         publish(DEVICES, 0);
         client.keepAlive();
         client.onClose(hints::close);
@@ -107,9 +113,27 @@ public final class LiveHub implements AutoCloseable {
         thread.start();
     }
 
-    private boolean hasEnough(String device) {
-        return !device.equals(Caller.LAPTOP)
-                && open.values().stream().filter(device::equals).count() >= MOST_OF_ONE;
+    /** Where another gives a place up for it, that one's page comes back by itself and finds the house full. */
+    private synchronized boolean takePlace(Hints hints, Owner owner) {
+        Map<String, Long> ofItsKind = open.entrySet().stream()
+                .filter(one ->
+                        one.getValue().kept() == owner.kept() && !one.getKey().isClosed())
+                .collect(Collectors.groupingBy(one -> one.getValue().device(), Collectors.counting()));
+        int places = owner.kept() ? StreamPlaces.KEPT : StreamPlaces.OTHERS;
+        StreamPlaces.Answer answer = StreamPlaces.ask(owner.device(), ofItsKind, places);
+        answer.gives().ifPresent(this::closeOneOf);
+        if (answer.admitted()) {
+            open.put(hints, owner);
+        }
+        return answer.admitted();
+    }
+
+    private void closeOneOf(String device) {
+        open.entrySet().stream()
+                .filter(one ->
+                        one.getValue().device().equals(device) && !one.getKey().isClosed())
+                .findFirst()
+                .ifPresent(one -> one.getKey().close());
     }
 
     private void run(SseClient client, Hints hints) {

@@ -1,5 +1,6 @@
 package org.skeinday.platform.live;
 
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -85,10 +86,18 @@ final class Taps {
         try {
             return Json.MAPPER.readTree(context.body());
         } catch (JsonProcessingException e) {
-            throw Refusal.malformed("The body must be JSON, but it stops making sense at line "
-                    + e.getLocation().getLineNr() + ", column "
-                    + e.getLocation().getColumnNr() + ".");
+            throw Refusal.malformed(whereWrong(e));
         }
+    }
+
+    /** Of what is too deep, too long or too large a number the reader names no place. */
+    private static String whereWrong(JsonProcessingException wrong) {
+        @Nullable JsonLocation place = wrong.getLocation();
+        return place == null
+                ? "The body must be JSON as a page sends it, but something in it is nested too deep, or a number or a name"
+                        + " is too long."
+                : "The body must be JSON, but it stops making sense at line " + place.getLineNr() + ", column "
+                        + place.getColumnNr() + ".";
     }
 
     /** A tap that cannot be read is refused alone: the others in the batch are not held up by it. */

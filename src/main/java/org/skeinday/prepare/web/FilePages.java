@@ -46,9 +46,9 @@ public final class FilePages {
                                 "Bring files in",
                                 "prepare/import.jte",
                                 new ImportView("", List.of(), List.of(), List.copyOf(DayFiles.known()))));
-        routes.post("/import/look", Role.COACH, Routes.IMPORT_BODY, this::look);
+        routes.postFiles("/import/look", Role.COACH, this::look);
         routes.get("/import/told", Role.COACH, this::told);
-        routes.post("/import/take", Role.COACH, Routes.IMPORT_BODY, this::take);
+        routes.postFiles("/import/take", Role.COACH, this::take);
     }
 
     private ImportFiles.Files files(Context ctx) throws IOException {

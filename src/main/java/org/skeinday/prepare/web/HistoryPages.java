@@ -42,9 +42,9 @@ public final class HistoryPages {
                 "/import/history",
                 Role.COACH,
                 ctx -> desk.page().show(ctx, "Bring a history in", "prepare/history.jte", HistoryView.nothing("")));
-        routes.post("/import/history/open", Role.COACH, Routes.IMPORT_BODY, this::open);
-        routes.post("/import/history/look", Role.COACH, Routes.IMPORT_BODY, ctx -> look(ctx, ""));
-        routes.post("/import/history/take", Role.COACH, Routes.IMPORT_BODY, this::take);
+        routes.postFiles("/import/history/open", Role.COACH, this::open);
+        routes.postFiles("/import/history/look", Role.COACH, ctx -> look(ctx, ""));
+        routes.postFiles("/import/history/take", Role.COACH, this::take);
     }
 
     private void fragment(Context ctx, HistoryView view) {

@@ -220,7 +220,9 @@ class DeviceWebTest {
         assertFalse(phone.get("/").body().contains("· timekeeper"), "on this machine it is the laptop again");
         assertEquals(
                 404,
-                stranger().form("/devices/" + id.group(1) + "/end", Map.of()).statusCode());
+                new Visitor(app.port(), "", 9) // pressed anew, and not the first press sent again
+                        .form("/devices/" + id.group(1) + "/end", Map.of())
+                        .statusCode());
         assertEquals(204, join(Map.of()).statusCode());
     }
 

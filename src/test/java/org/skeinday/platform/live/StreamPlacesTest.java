@@ -1,0 +1,57 @@
+package org.skeinday.platform.live;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** A few devices with many tabs keep nobody outside. */
+class StreamPlacesTest {
+    private final Map<String, Long> open = new HashMap<>();
+
+    private boolean opens(String device) {
+        StreamPlaces.Answer answer = StreamPlaces.ask(device, open, StreamPlaces.OTHERS);
+        answer.gives().ifPresent(other -> open.merge(other, -1L, Long::sum));
+        if (answer.admitted()) {
+            open.merge(device, 1L, Long::sum);
+        }
+        return answer.admitted();
+    }
+
+    @Test
+    void one_device_opens_twenty_and_no_more() {
+        for (int i = 0; i < 20; i++) {
+            assertTrue(opens("a"));
+        }
+        assertFalse(opens("a"));
+    }
+
+    @Test
+    void ten_devices_that_take_all_they_can_leave_a_place_for_each_of_a_hundred_others() {
+        for (int i = 0; i < 20 * 10; i++) {
+            opens("greedy" + i % 10);
+        }
+        for (int i = 0; i < 100; i++) {
+            assertTrue(opens("phone" + i), "phone " + i);
+        }
+        assertEquals(
+                100,
+                open.keySet().stream()
+                        .filter(d -> d.startsWith("phone") && open.get(d) == 1L)
+                        .count());
+        long all = open.values().stream().mapToLong(Long::longValue).sum();
+        assertEquals(StreamPlaces.OTHERS, all, "and no more than there are");
+    }
+
+    @Test
+    void two_devices_never_take_a_place_from_each_other_in_turn() {
+        for (int i = 0; i < StreamPlaces.OTHERS; i++) {
+            assertTrue(opens("phone" + i));
+        }
+        assertFalse(opens("one more"), "nobody has two");
+        assertFalse(opens("phone1"));
+    }
+}
