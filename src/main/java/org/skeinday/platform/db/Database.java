@@ -30,11 +30,13 @@ public final class Database implements AutoCloseable {
 
     private final JdbcConnectionPool pool;
     private final Connection writing;
+    private final WritingTx writingTx;
     private final boolean fresh;
 
     private Database(JdbcConnectionPool pool, Connection writing, boolean fresh) {
         this.pool = pool;
         this.writing = writing;
+        this.writingTx = new WritingTx(writing, tx(writing));
         this.fresh = fresh;
     }
 
@@ -118,7 +120,7 @@ public final class Database implements AutoCloseable {
 
     /** The one writing connection, for the writer thread only. */
     public WritingTx writing() {
-        return new WritingTx(writing, tx(writing));
+        return writingTx;
     }
 
     private static Tx tx(Connection connection) {

@@ -27,7 +27,7 @@ public final class Ledger {
     }
 
     public static void note(Tx tx, String act, String sum, long n) {
-        tx.sql().insertInto(ACT, ACT.ID, ACT.SUM, ACT.N).values(act, sum, n).execute();
+        tx.prepared().run("insert into act (id, sum, n) values (?, ?, ?)", act, sum, n);
     }
 
     /** How far it is now: once in each transaction, since a row that changes a thousand times in one makes H2 slow. */

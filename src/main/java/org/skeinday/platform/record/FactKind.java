@@ -1,7 +1,7 @@
 package org.skeinday.platform.record;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.function.BiConsumer;
 import org.skeinday.platform.db.Tx;
 
@@ -17,14 +17,20 @@ public record FactKind(String kind, int newest, Apply apply) {
         void apply(Tx tx, int v, JsonNode body);
     }
 
-    private static final ObjectMapper JSON = Json.MAPPER;
-
     /**
      * A fact kind that so far has one version.
      *
      * @param into puts one fact, already read into its record, into tables
      */
     public static <T> FactKind of(String kind, Class<T> type, BiConsumer<Tx, ? super T> into) {
-        return new FactKind(kind, 1, (tx, v, body) -> into.accept(tx, JSON.convertValue(body, type)));
+        return new FactKind(kind, 1, (tx, v, body) -> into.accept(tx, read(kind, body, type)));
+    }
+
+    private static <T> T read(String kind, JsonNode body, Class<T> type) {
+        try {
+            return Json.MAPPER.treeToValue(body, type);
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("A fact " + kind + " cannot be read: " + e.getMessage(), e);
+        }
     }
 }
