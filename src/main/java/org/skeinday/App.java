@@ -152,7 +152,7 @@ public final class App implements AutoCloseable {
         this.clockWatch = Executors.newSingleThreadScheduledExecutor();
         new ClockWatch(clock, System::nanoTime, by -> jumped(by, clock, hex(random)))
                 .every(settings.pace().clockLook().toMillis(), clockWatch);
-        backups.everyHour(clockWatch);
+        backups.everyHour(clockWatch, record::keepCopy);
         this.newPin = makePin(record, random); // after the port is known to be free: it is told once
         record.runningAt("http://localhost:" + server.port());
         OwnerOnly.tightenAll(settings.data()); // what the database and the log have made meanwhile

@@ -36,8 +36,16 @@ final class Backups {
         this.clock = clock;
     }
 
-    void everyHour(ScheduledExecutorService on) {
-        on.scheduleWithFixedDelay(this::now, 1, HOUR_S, TimeUnit.SECONDS);
+    /** @param also done each time as well, when the backups are made */
+    void everyHour(ScheduledExecutorService on, Runnable also) {
+        on.scheduleWithFixedDelay(
+                () -> {
+                    now();
+                    also.run();
+                },
+                1,
+                HOUR_S,
+                TimeUnit.SECONDS);
     }
 
     /** Why the last one failed, in words; empty when it did not. */

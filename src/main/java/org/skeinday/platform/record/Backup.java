@@ -74,11 +74,7 @@ public final class Backup {
         Path journal = part.resolve(Journal.FILE);
         Files.copy(data.resolve(Journal.FILE), journal);
         var people = new PeopleOfJournal();
-        JournalReader.End end = JournalReader.read(journal, line -> {
-            before.line(line);
-            people.line(line);
-        });
-        before.end(end.n());
+        JournalReader.End end = JournalReader.read(journal, new LinesTogether(before, people));
         cut(journal, end.length());
         Map<String, String> sums = new TreeMap<>();
         for (String file : BESIDE) {
@@ -101,7 +97,7 @@ public final class Backup {
         List<Path> all = in(place);
         if (!all.isEmpty()) {
             Path newest = all.get(all.size() - 1);
-            JournalReader.End end = JournalReader.read(data.resolve(Journal.FILE), line -> {});
+            JournalReader.End end = JournalReader.check(data.resolve(Journal.FILE));
             if (isOf(end, newest) && sameFile(data.resolve(People.FILE), newest.resolve(People.FILE))) {
                 return new Made(newest, end.n(), end.hash());
             }

@@ -25,7 +25,7 @@ public final class BackupCheck {
             throw new Damaged("record 1: there is no " + Journal.FILE + " in " + backup);
         }
         var people = new PeopleOfJournal();
-        JournalReader.End end = JournalReader.read(journal, people::line);
+        JournalReader.End end = JournalReader.read(journal, people);
         BackupList list = BackupList.read(backup);
         if (list.records() != end.n() || !list.head().equals(end.hash())) {
             throw new Damaged("record " + (end.n() + 1) + ": the backup " + backup + " was cut; it was made of "

@@ -8,6 +8,7 @@ import java.security.SecureRandom;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.Map;
+import org.skeinday.platform.db.Database;
 
 /**
  * What a data folder says of itself in a file beside the journal, so that it is never taken for a fresh one.
@@ -22,6 +23,19 @@ record FolderMark(String folder, String line, long records, String head) {
 
     private static final SecureRandom RANDOM = new SecureRandom();
     private static final FolderMark NONE = new FolderMark("", "", 0, "");
+
+    /**
+     * Touches nothing.
+     *
+     * @throws Damaged when the folder was in use and its journal is gone
+     */
+    static void refuseWithoutJournal(Path data) {
+        boolean used = Files.exists(data.resolve(FILE)) || Files.exists(Database.file(data, Record.DATABASE));
+        if (used && !Files.exists(data.resolve(Journal.FILE))) {
+            throw new Damaged("record 1: " + data + " was in use, but its " + Journal.FILE
+                    + " is missing. Put it back from a backup, or name another folder with --data.");
+        }
+    }
 
     /** What cannot be read in it is as if it were not there: the mark helps, and is no part of the record. */
     static FolderMark read(Path data) throws IOException {

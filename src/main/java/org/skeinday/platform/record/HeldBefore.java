@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What a journal held before, by its folder's mark and by the newest backup of its line: it never holds less. */
-final class HeldBefore {
+final class HeldBefore implements JournalReader.Lines {
     private final Path data;
     private final List<Claim> open = new ArrayList<>();
     private boolean neverEmpty; // by backups of an older program, which do not say whose they are
@@ -42,12 +42,22 @@ final class HeldBefore {
         }
     }
 
-    void line(JournalLine line) {
-        open.removeIf(claim -> claim.n() == line.n() && claim.head().equals(line.hash()));
+    @Override
+    public boolean wants(long n, byte[] line) {
+        return false;
     }
 
+    @Override
+    public void passed(long n, String hash) {
+        open.removeIf(claim -> claim.n() == n && claim.head().equals(hash));
+    }
+
+    @Override
+    public void line(JournalLine line) {}
+
     /** @throws Damaged when the journal, read to its end, lacks what it had */
-    void end(long n) throws IOException {
+    @Override
+    public void end(long n) throws IOException {
         if (n == 0 && neverEmpty) {
             throw new Damaged("record 1: the journal is empty, but its backups have records. " + wayOut());
         }

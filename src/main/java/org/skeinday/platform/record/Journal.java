@@ -6,41 +6,28 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-/** The record: an append-only file of hash-chained lines. Used by the writer thread alone. */
+/** The record: an append-only file of hash-chained lines. Used by the writer thread alone, but for {@link #end}. */
 final class Journal implements AutoCloseable {
     static final String FILE = "journal.jsonl";
 
     private final Path path;
     private final JournalFile file;
-    private long n;
-    private String head;
-    private long goodLength;
-
-    /** Sees all lines before the file is opened for writing. */
-    interface Watch {
-        void line(JournalLine line);
-
-        /** @throws Damaged when it is not what it must be */
-        void end(long n) throws IOException;
-    }
+    private volatile JournalReader.End end;
 
     private Journal(Path path, JournalFile file, JournalReader.End end) {
         this.path = path;
         this.file = file;
-        this.n = end.n();
-        this.head = end.hash();
-        this.goodLength = end.length();
+        this.end = end;
     }
 
     /**
-     * Opens the journal for appending, handing each line that is in it to {@code watch}, which may refuse it. A torn last line is cut; a copy
-     * of it is kept beside.
+     * Opens the journal for appending, once {@code each} has heard all that is in it and refused nothing. A torn last
+     * line is cut; a copy of it is kept beside.
      */
-    static Journal open(Path folder, JournalFile.Opener opener, Watch watch) throws IOException {
+    static Journal open(Path folder, JournalFile.Opener opener, JournalReader.Lines each) throws IOException {
         Path path = folder.resolve(FILE);
         make(folder);
-        JournalReader.End end = JournalReader.read(path, watch::line);
-        watch.end(end.n());
+        JournalReader.End end = JournalReader.read(path, each);
         JournalFile file = opener.open(path);
         if (end.torn() > 0) {
             keepTorn(path, end);
@@ -66,11 +53,16 @@ final class Journal implements AutoCloseable {
     }
 
     long n() {
-        return n;
+        return end.n();
     }
 
     String head() {
-        return head;
+        return end.hash();
+    }
+
+    /** The last line that is forced to the disk; for any thread. */
+    JournalReader.End end() {
+        return end;
     }
 
     Path path() {
@@ -90,14 +82,12 @@ final class Journal implements AutoCloseable {
     void force(List<JournalLine> lines) throws IOException {
         file.force();
         JournalLine last = lines.get(lines.size() - 1);
-        n = last.n();
-        head = last.hash();
-        goodLength = file.length();
+        end = new JournalReader.End(last.n(), last.hash(), file.length(), 0);
     }
 
     /** Takes back what was appended and not forced. */
     void takeBack() throws IOException {
-        file.truncate(goodLength);
+        file.truncate(end.length());
         file.force();
     }
 

@@ -1,9 +1,10 @@
 package org.skeinday.platform.record;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +36,7 @@ record JournalLine(
     record FactLine(String kind, int v, JsonNode body) {}
 
     private static final String HASH_KEY = ",\"hash\":\"";
+    private static final String PREV_KEY = ",\"prev\":\"";
     private static final int HASH_TAIL = HASH_KEY.length() + 64 + 2;
 
     static JournalLine made(long n, long atMs, Act act, String sum, List<Fact> facts, String prev) {
@@ -89,17 +91,41 @@ record JournalLine(
      * @throws Damaged naming the record and what is wrong with it
      */
     static JournalLine read(byte[] line, long expectedN, String expectedPrev) {
-        String text = new String(line, StandardCharsets.UTF_8);
-        int cut = text.length() - HASH_TAIL;
-        if (cut < 0 || !text.startsWith(HASH_KEY, cut) || !text.endsWith("\"}")) {
+        String hash = fittingHash(line, expectedN);
+        return checked(parse(line, expectedN, hash), expectedN, expectedPrev);
+    }
+
+    /**
+     * Checks a line as {@link #read} does, mostly without reading what it says: its bytes are what was hashed, so its two
+     * ends, written as {@link #body} writes them, tell its number, its form and the line before.
+     *
+     * @return its hash
+     * @throws Damaged naming the record and what is wrong with it
+     */
+    static String check(byte[] line, long expectedN, String expectedPrev) {
+        String hash = fittingHash(line, expectedN);
+        byte[] start = ("{\"n\":" + expectedN + ",\"v\":" + VERSION + ",").getBytes(StandardCharsets.US_ASCII);
+        byte[] end = (PREV_KEY + expectedPrev + '"').getBytes(StandardCharsets.US_ASCII);
+        int bodyLength = line.length - HASH_TAIL;
+        boolean asWritten = bodyLength >= start.length + end.length
+                && Arrays.mismatch(line, 0, start.length, start, 0, start.length) < 0
+                && Arrays.mismatch(line, bodyLength - end.length, bodyLength, end, 0, end.length) < 0;
+        return asWritten
+                ? hash
+                : checked(parse(line, expectedN, hash), expectedN, expectedPrev).hash();
+    }
+
+    private static String fittingHash(byte[] line, long expectedN) {
+        int cut = line.length - HASH_TAIL;
+        String tail = cut < 0 ? "" : new String(line, cut, HASH_TAIL, StandardCharsets.ISO_8859_1);
+        if (!tail.startsWith(HASH_KEY) || !tail.endsWith("\"}")) {
             throw new Damaged("record " + expectedN + ": the line has no hash at its end");
         }
-        String hash = text.substring(cut + HASH_KEY.length(), text.length() - 2);
-        int cutBytes = line.length - HASH_TAIL;
-        if (!Sha.hex(line, cutBytes).equals(hash)) {
+        String hash = tail.substring(HASH_KEY.length(), HASH_TAIL - 2);
+        if (!Sha.hex(line, cut).equals(hash)) {
             throw new Damaged("record " + expectedN + ": its content does not fit its hash");
         }
-        return checked(parse(text, expectedN, hash), expectedN, expectedPrev);
+        return hash;
     }
 
     private static JournalLine checked(JournalLine line, long expectedN, String expectedPrev) {
@@ -118,9 +144,9 @@ record JournalLine(
                 : null;
     }
 
-    private static JournalLine parse(String text, long n, String hash) {
+    private static JournalLine parse(byte[] line, long n, String hash) {
         try {
-            JsonNode json = Json.MAPPER.readTree(text);
+            JsonNode json = Json.MAPPER.readTree(line);
             if (json.path("v").asInt() > VERSION) {
                 throw new Damaged(String.valueOf(
                         new Projection.Newer(n, "its form " + json.path("v").asInt() + " is not known here")
@@ -143,7 +169,7 @@ record JournalLine(
                     List.copyOf(facts),
                     json.path("prev").asText(),
                     hash);
-        } catch (JsonProcessingException e) {
+        } catch (IOException e) { // no more than that it is no JSON: its bytes are at hand
             throw new Damaged("record " + n + ": it is not JSON");
         }
     }

@@ -1,20 +1,39 @@
 package org.skeinday.platform.record;
 
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
 /** Whose names a journal needs, found while its lines are read. */
-final class PeopleOfJournal {
+final class PeopleOfJournal implements JournalReader.Lines {
     private static final String JOINED_CREW = "crew.added";
     private static final String PERSON = "personId";
+    private static final byte[] KEY = ('"' + PERSON + '"').getBytes(StandardCharsets.US_ASCII);
 
     private final Set<String> named = new HashSet<>();
     private final Set<String> crew = new TreeSet<>();
     private final Set<String> erased = new HashSet<>();
 
-    void line(JournalLine line) {
+    /** Lines that name somebody have the name's key in them just so: it is written with no character that is escaped. */
+    @Override
+    public boolean wants(long n, byte[] line) {
+        int last = line.length - KEY.length;
+        for (int i = 0; i <= last; i++) {
+            if (line[i] == KEY[0] && Arrays.equals(line, i, i + KEY.length, KEY, 0, KEY.length)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    @Override
+    public void passed(long n, String hash) {}
+
+    @Override
+    public void line(JournalLine line) {
         for (JournalLine.FactLine fact : line.facts()) {
             String person = fact.body().path(PERSON).asText("");
             named.add(person);
@@ -26,6 +45,9 @@ final class PeopleOfJournal {
             }
         }
     }
+
+    @Override
+    public void end(long n) {}
 
     Set<String> erased() {
         return erased;

@@ -47,6 +47,7 @@ public final class Restoring {
         List<String> old = new ArrayList<>(List.of(Journal.FILE));
         old.addAll(beside);
         old.add(Database.file(data, Record.DATABASE).getFileName().toString());
+        old.add(LeftOpen.file(data).getFileName().toString()); // else a start would take it for what was put back
         List<Step> steps = new ArrayList<>();
         steps.add(() -> FolderMark.read(data).write(data));
         steps.add(() -> copyAside(backup, data, Journal.FILE));

@@ -29,19 +29,20 @@ final class Seal {
         }
         byte[] kept = Files.readAllBytes(seal);
         Files.delete(seal);
-        return !Files.exists(database) || !MessageDigest.isEqual(kept, of(database));
+        return !Files.exists(database) || !sum(database).equals(new String(kept, StandardCharsets.US_ASCII));
     }
 
     /** To be called once the database is closed, and only when it closed in good order. */
     static void put(Path folder, Path database) throws IOException {
-        byte[] sum = of(database);
+        String sum = sum(database);
         try (FileChannel file = FileChannel.open(database, StandardOpenOption.WRITE)) {
             file.force(true); // a seal must never be on the disk before what it seals
         }
         WholeFile.write(folder.resolve(FILE), sum);
     }
 
-    private static byte[] of(Path database) throws IOException {
+    /** SHA-256 of a file's bytes, in hexadecimal. */
+    static String sum(Path database) throws IOException {
         MessageDigest digest = Sha.digest();
         try (InputStream in = new DigestInputStream(Files.newInputStream(database), digest)) {
             byte[] block = new byte[1 << 16];
@@ -49,6 +50,6 @@ final class Seal {
                 // the digest hears every byte
             }
         }
-        return HexFormat.of().formatHex(digest.digest()).getBytes(StandardCharsets.US_ASCII);
+        return HexFormat.of().formatHex(digest.digest());
     }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.skeinday.platform.db.Database;
 import org.skeinday.platform.db.Ledger;
@@ -35,7 +36,7 @@ public final class Verify {
         }
         try (FolderLock lock = FolderLock.take(folder)) {
             Format.refuseNewer(folder);
-            JournalReader.read(folder.resolve(Journal.FILE), line -> {}); // a broken chain before anything is built
+            JournalReader.check(folder.resolve(Journal.FILE)); // a broken chain before anything is built
             try (Database scratch = Database.scratch("verify" + System.identityHashCode(lock))) {
                 return check(folder, scratch);
             }
@@ -51,17 +52,12 @@ public final class Verify {
             var replay = new Replay(projection, scratch);
             HeldBefore before = HeldBefore.of(folder);
             var people = new PeopleOfJournal();
-            var end = JournalReader.read(folder.resolve(Journal.FILE), line -> {
-                before.line(line);
-                people.line(line);
-                replay.line(line);
-                if (line.n() == position.n()) {
-                    replay.commit();
-                    difference[0] = compare(kept.orElseThrow(), scratch, line);
-                }
+            var comparing = new At(position.n(), line -> {
+                replay.commit();
+                difference[0] = compare(kept.orElseThrow(), scratch, line);
             });
-            replay.end();
-            before.end(end.n());
+            var end = JournalReader.read(
+                    folder.resolve(Journal.FILE), new LinesTogether(before, people, replay, comparing));
             String erased = people(folder, people);
             if (position.n() > end.n()) {
                 throw new Damaged("record " + (end.n() + 1) + ": the journal was cut; the database knows "
@@ -86,6 +82,27 @@ public final class Verify {
         return people.names().keySet().stream().anyMatch(journal.erased()::contains)
                 ? "A name that was erased is still in " + People.FILE + "; the next start erases it again."
                 : "";
+    }
+
+    /** Does something once everybody before it has heard one line. */
+    private record At(long wanted, Consumer<JournalLine> then) implements JournalReader.Lines {
+        @Override
+        public boolean wants(long n, byte[] line) {
+            return n == wanted;
+        }
+
+        @Override
+        public void passed(long n, String hash) {}
+
+        @Override
+        public void line(JournalLine line) {
+            if (line.n() == wanted) {
+                then.accept(line);
+            }
+        }
+
+        @Override
+        public void end(long n) {}
     }
 
     private static Ledger.Position position(Database kept) {
@@ -140,6 +157,8 @@ public final class Verify {
         }
         try (FolderLock lock = FolderLock.take(folder)) {
             Format.refuseNewer(folder);
+            LeftOpen.putBack(folder); // so that nothing is there that a start would go on from
+            SealedCopy.removeAll(folder);
             Path file = Database.file(folder, Record.DATABASE);
             if (Files.exists(file)) {
                 Files.move(file, file.resolveSibling(Record.DATABASE + "-set-aside-" + clock.millis() + ".mv.db"));
