@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -263,6 +264,21 @@ class SealedCopyTest {
         assertTrue(Files.readString(folder.resolve(People.FILE)).contains("Quatremain"));
         assertFalse(bytes.contains("Quatremain"));
         assertTrue(bytes.contains("note 7"), "what it holds is written plainly");
+    }
+
+    @Test
+    void what_a_kill_left_is_set_aside_with_the_rest_when_a_backup_is_put_back() throws Exception {
+        Files.writeString(
+                folder.resolve(Journal.FILE),
+                Files.readAllLines(folder.resolve(Journal.FILE)).get(0) + "\n");
+        Files.delete(folder.resolve(FolderMark.FILE));
+        Path backup = Backup.make(folder, root.resolve("backups"), Instant.EPOCH).folder();
+        LeftOpen.moveAside(folder);
+        Restoring.restore(backup, folder, Instant.EPOCH);
+        try (Record record = open()) {
+            assertEquals(notes(1), NoteKind.texts(record));
+        }
+        assertTrue(Files.exists(LeftOpen.file(folder.resolve("set-aside-19700101-000000"))));
     }
 
     @Test
