@@ -39,12 +39,12 @@ import org.skeinday.platform.live.LiveHub;
 import org.skeinday.platform.live.LiveRoutes;
 import org.skeinday.platform.live.TapRules;
 import org.skeinday.platform.record.Act;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.platform.record.Json;
 import org.skeinday.platform.record.OwnerOnly;
-import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
-import org.skeinday.prepare.web.Desk;
+import org.skeinday.prepare.web.PrepareContext;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -56,7 +56,7 @@ public final class App implements AutoCloseable {
     private static final long STOP_MS = 300;
 
     private final ScheduledExecutorService clockWatch;
-    private final Record record;
+    private final ActStore record;
     private final LogFile log;
     private final Writer writer;
     private final LiveHub live;
@@ -85,7 +85,7 @@ public final class App implements AutoCloseable {
 
     /** Opens the data folder and starts listening. */
     public static App start(Settings settings, Clock clock, SecureRandom random) throws IOException {
-        Record record = Record.open(settings.data(), Parts.projection(), clock);
+        ActStore record = ActStore.open(settings.data(), Catalogue.projection(), clock);
         LogFile log = LogFile.in(settings.data(), LogFile.FILE_BYTES);
         try {
             return new App(record, log, settings, clock, random);
@@ -96,7 +96,7 @@ public final class App implements AutoCloseable {
         }
     }
 
-    private App(Record record, LogFile log, Settings settings, Clock clock, SecureRandom random) throws IOException {
+    private App(ActStore record, LogFile log, Settings settings, Clock clock, SecureRandom random) throws IOException {
         this.record = record;
         this.log = log;
         this.live = new LiveHub(settings.pace(), hex(random));
@@ -111,9 +111,9 @@ public final class App implements AutoCloseable {
         this.backups = new Backups(settings.data(), clock);
         this.lent = new LentLaptop(() -> record.read(DeviceStore::isLaptopLent));
         this.tokens = new KnownTokens(token -> record.read((Tx tx) -> DeviceStore.ofToken(tx, token)));
-        this.writer = new Writer(record, Parts.actKinds(record), clock, WriterSettings.normal(), this::publish);
+        this.writer = new Writer(record, Catalogue.actKinds(record), clock, WriterSettings.normal(), this::publish);
         TemplateEngine engine = settings.dev() ? Page.fromFolder(Path.of("src/main/jte")) : Page.precompiled();
-        Page page = new Page(engine, Parts.BAR, settings.pace(), record.people()::name);
+        Page page = new Page(engine, Catalogue.BAR, settings.pace(), record.people()::name);
         page.sayTrouble(() -> (writer.trouble() + " " + backups.trouble()).strip());
         page.sayMoment(live::moment);
         page.sayHelp(Guide.ALL);
@@ -121,8 +121,8 @@ public final class App implements AutoCloseable {
         PinGate pins = new PinGate(typed -> PinHash.fits(typed, record.people().pinHash()), clock);
         Sessions sessions = new Sessions(known(), clock);
         SolverFolder solver = SolverFolder.in(settings.data());
-        var rooms = new Rooms(
-                new Desk(record, forms, page, clock),
+        var rooms = new Pages(
+                new PrepareContext(record, forms, page, clock),
                 settings.pace(),
                 pins,
                 solver::load,
@@ -141,7 +141,8 @@ public final class App implements AutoCloseable {
                     page,
                     routes -> {
                         rooms.open(routes);
-                        LiveRoutes.register(routes, live, writer, clock, new TapRules(Parts.TAPS, this::deviceOfId));
+                        LiveRoutes.register(
+                                routes, live, writer, clock, new TapRules(Catalogue.TAPS, this::deviceOfId));
                         new LaptopPages(page, () -> freshPin(record, random), this::stopSoon).register(routes);
                         DevicePages.register(routes, page, writer, clock, door(random, pins, sessions));
                     });
@@ -239,14 +240,14 @@ public final class App implements AutoCloseable {
     }
 
     /** Made at the first start, or where what is kept of it is none, and told once; empty afterwards. */
-    private static String makePin(Record record, SecureRandom random) throws IOException {
+    private static String makePin(ActStore record, SecureRandom random) throws IOException {
         if (PinHash.isWhole(record.people().pinHash())) {
             return "";
         }
         return freshPin(record, random);
     }
 
-    private static String freshPin(Record record, SecureRandom random) throws IOException {
+    private static String freshPin(ActStore record, SecureRandom random) throws IOException {
         String pin = String.format("%06d", random.nextInt(1_000_000));
         record.people().keepPin(PinHash.of(pin, random));
         return pin;

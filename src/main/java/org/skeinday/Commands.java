@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.cli.MoreCommands;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.platform.record.Json;
-import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Verify;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,19 +48,19 @@ final class Commands {
             case "demo":
                 return new Demo();
             case "import":
-                return new Carrying.Import(Clock.systemDefaultZone(), new SecureRandom());
+                return new ExchangeCommands.Import(Clock.systemDefaultZone(), new SecureRandom());
             case "export":
-                return new Carrying.Export(Clock.systemDefaultZone());
+                return new ExchangeCommands.Export(Clock.systemDefaultZone());
             case "verify":
                 return new VerifyRecord();
             case "rebuild":
                 return new Rebuild();
             case "backup":
-                return new Keeping.BackUp();
+                return new BackupCommands.BackUp();
             case "restore":
-                return new Keeping.Restore();
+                return new BackupCommands.Restore();
             case "preflight":
-                return new Keeping.PreflightCheck();
+                return new BackupCommands.PreflightCheck();
             default:
                 throw new IllegalArgumentException("There is no command " + name);
         }
@@ -134,7 +134,7 @@ final class Commands {
             Path folder = makeable(folder("skeinday-demo"));
             boolean setsAside = fresh && DataFolder.holdsRecord(folder);
             if (setsAside) {
-                Record.refuseWhileRunning(folder);
+                ActStore.refuseWhileRunning(folder);
             }
             if (isBusy(folder, setsAside || !DataFolder.holdsRecord(folder))) {
                 return PORT_TAKEN;
@@ -156,7 +156,7 @@ final class Commands {
             throw new IllegalArgumentException(
                     folder + " holds no record of Skeinday, so it is not moved. Name another folder with --data.");
         }
-        Record.refuseWhileRunning(folder);
+        ActStore.refuseWhileRunning(folder);
         Files.move(
                 folder,
                 folder.resolveSibling(
@@ -175,7 +175,7 @@ final class Commands {
         @Override
         public Integer call() throws Exception {
             Path folder = existing(folder("skeinday"));
-            Verify.Whole whole = new Verify(Parts.projection()).check(folder);
+            Verify.Whole whole = new Verify(Catalogue.projection()).check(folder);
             say(out(), whole, json);
             return 0;
         }
@@ -192,7 +192,10 @@ final class Commands {
 
         @Override
         public Integer call() throws Exception {
-            say(out(), new Verify(Parts.projection()).rebuild(existing(folder("skeinday")), Clock.systemUTC()), json);
+            say(
+                    out(),
+                    new Verify(Catalogue.projection()).rebuild(existing(folder("skeinday")), Clock.systemUTC()),
+                    json);
             return 0;
         }
     }

@@ -12,10 +12,10 @@ import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.action.ImportFiles;
 import org.skeinday.platform.record.Act;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Json;
 import org.skeinday.platform.record.NewIds;
-import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
 
@@ -54,9 +54,9 @@ final class Exchange {
             throws IOException {
         var files = new ImportFiles.Files(texts, clock.getZone().getId(), shiftMinutes);
         String id = App.hex(random);
-        try (Record record = Record.open(folder, Parts.projection(), clock);
+        try (ActStore record = ActStore.open(folder, Catalogue.projection(), clock);
                 Writer writer =
-                        new Writer(record, Parts.actKinds(record), clock, WriterSettings.normal(), (t, n) -> {})) {
+                        new Writer(record, Catalogue.actKinds(record), clock, WriterSettings.normal(), (t, n) -> {})) {
             DayFiles.Read read = record.read(
                     tx -> ImportFiles.check(tx, files, record.people().names(), new NewIds(id)::next));
             if (!read.errors().isEmpty()) {
@@ -84,7 +84,7 @@ final class Exchange {
 
     /** The record, or a part of it, as files. */
     static DayFiles.Written write(Path folder, TakenOut.Choice choice, Clock clock) throws IOException {
-        try (Record record = Record.open(folder, Parts.projection(), clock)) {
+        try (ActStore record = ActStore.open(folder, Catalogue.projection(), clock)) {
             return record.read(tx -> TakenOut.of(tx, choice, record.people().names(), clock.getZone()));
         }
     }

@@ -125,7 +125,7 @@ final class Preflight {
             boolean whole = isWhole(last);
             say(
                     whole,
-                    "The last backup is " + Keeping.ago(age(last))
+                    "The last backup is " + BackupCommands.ago(age(last))
                             + (whole ? ", and whole." : " and NOT whole: run backup."));
         }
         Optional<Path> second = Backups.second(folder);

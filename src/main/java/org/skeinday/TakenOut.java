@@ -10,7 +10,7 @@ import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.DayPart;
 import org.skeinday.exchange.RecordTables;
-import org.skeinday.exchange.action.ReadDay;
+import org.skeinday.exchange.action.ExchangeDayReader;
 import org.skeinday.platform.db.Tables;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.review.Season;
@@ -49,7 +49,7 @@ final class TakenOut {
             tables.forEach((name, table) -> rows.put(RecordTables.file(name), table.size() - 1));
             return new DayFiles.Written(RecordTables.write(tables, people), rows);
         }
-        return DayFiles.write(part(ReadDay.all(tx, people), choice, zone), zone);
+        return DayFiles.write(part(ExchangeDayReader.all(tx, people), choice, zone), zone);
     }
 
     private static Day part(Day day, Choice choice, ZoneId zone) {

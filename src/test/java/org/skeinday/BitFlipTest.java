@@ -100,7 +100,7 @@ class BitFlipTest {
         int at = random.nextInt(journal.length);
         Files.write(day.resolve("journal.jsonl"), flipped(journal, at));
         Damaged found = assertThrows(
-                Damaged.class, () -> new Verify(Parts.projection()).check(day), "seed " + SEED + " flip " + flip);
+                Damaged.class, () -> new Verify(Catalogue.projection()).check(day), "seed " + SEED + " flip " + flip);
         String first = "record " + lineOf(at) + ":";
         assertTrue(
                 String.valueOf(found.getMessage()).startsWith(first),

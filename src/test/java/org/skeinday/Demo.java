@@ -12,7 +12,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.PinHash;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 
 /** The demo's event in a data folder, imported once for all tests of a run and copied to each. */
 public final class Demo {
@@ -36,7 +36,7 @@ public final class Demo {
     }
 
     private static void pin(Path folder, String hash) throws IOException {
-        try (Record record = Record.open(folder, Parts.projection(), Clock.systemDefaultZone())) {
+        try (ActStore record = ActStore.open(folder, Catalogue.projection(), Clock.systemDefaultZone())) {
             record.people().keepPin(hash);
         }
     }

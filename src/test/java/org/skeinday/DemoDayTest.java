@@ -15,7 +15,7 @@ import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.WindowStore;
 import org.skeinday.motor.store.MotorStore;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.platform.record.Verify;
 
 class DemoDayTest {
@@ -26,7 +26,7 @@ class DemoDayTest {
     void the_demo_goes_through_the_importer_and_its_first_window_opens_in_twenty_minutes() throws Exception {
         Clock clock = Clock.fixed(Instant.parse("2026-11-25T09:00:30Z"), ZoneId.systemDefault());
         DemoDay.load(folder, clock, new SecureRandom());
-        try (Record record = Record.open(folder, Parts.projection(), clock)) {
+        try (ActStore record = ActStore.open(folder, Catalogue.projection(), clock)) {
             record.read(tx -> {
                 var event = EventStore.all(tx).get(1);
                 assertEquals("hosting", event.kind());
@@ -43,6 +43,6 @@ class DemoDayTest {
             });
             assertTrue(record.people().names().containsValue("Ines"));
         }
-        assertEquals(1, new Verify(Parts.projection()).check(folder).records());
+        assertEquals(1, new Verify(Catalogue.projection()).check(folder).records());
     }
 }

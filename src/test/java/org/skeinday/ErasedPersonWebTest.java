@@ -109,7 +109,7 @@ class ErasedPersonWebTest {
                     new Visitor(app.port(), "", 91).get("/prepare/crew").body().contains(name), "erased at start");
         }
         assertFalse(Files.readString(folder.resolve("people.json")).contains(name), "and from the file");
-        assertTrue(new Verify(Parts.projection()).check(folder).records() > 0, "verify holds");
+        assertTrue(new Verify(Catalogue.projection()).check(folder).records() > 0, "verify holds");
     }
 
     @Test

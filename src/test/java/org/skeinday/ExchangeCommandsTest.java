@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.cli.Skeinday;
 import org.skeinday.exchange.DayFiles;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.platform.record.Json;
-import org.skeinday.platform.record.Record;
 
 class ExchangeCommandsTest {
     @TempDir
@@ -292,7 +292,7 @@ class ExchangeCommandsTest {
     @Test
     void while_a_server_holds_the_data_folder_both_refuse_in_the_same_words() throws Exception {
         demo();
-        try (Record record = Record.open(data, Parts.projection(), Clock.systemUTC())) {
+        try (ActStore record = ActStore.open(data, Catalogue.projection(), Clock.systemUTC())) {
             record.runningAt("http://localhost:8420");
             assertEquals(4, load(Path.of("demo-data")));
             String words = complained;

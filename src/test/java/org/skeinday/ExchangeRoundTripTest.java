@@ -19,7 +19,7 @@ import org.skeinday.attempt.action.CallAttempt;
 import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.attempt.action.GiveUpAttempt;
 import org.skeinday.attempt.action.MoveAttempt;
-import org.skeinday.attempt.action.WatchDeeds;
+import org.skeinday.attempt.action.WatchActions;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
@@ -27,9 +27,9 @@ import org.skeinday.contest.store.ModelStore;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.record.Act;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.Json;
-import org.skeinday.platform.record.Record;
 import org.skeinday.platform.record.Verify;
 import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
@@ -81,13 +81,13 @@ class ExchangeRoundTripTest {
         assertEquals(5, first.get("readings.csv").lines().count());
         assertTrue(first.get("results.csv").contains("Rotor Day,1,Curlew"), first.get("results.csv"));
         assertEquals(
-                1, new Verify(Parts.projection()).check(root.resolve("two")).records());
+                1, new Verify(Catalogue.projection()).check(root.resolve("two")).records());
     }
 
     private void fly(Path folder) throws Exception {
-        try (Record record = Record.open(folder, Parts.projection(), CLOCK);
+        try (ActStore record = ActStore.open(folder, Catalogue.projection(), CLOCK);
                 Writer writer =
-                        new Writer(record, Parts.actKinds(record), CLOCK, WriterSettings.normal(), (t, n) -> {})) {
+                        new Writer(record, Catalogue.actKinds(record), CLOCK, WriterSettings.normal(), (t, n) -> {})) {
             String event = record.read(tx -> EventStore.all(tx).get(1).id());
             var entries = record.read(tx -> EntryStore.ofEvent(tx, event));
             String curlew = entries.stream()
@@ -109,26 +109,26 @@ class ExchangeRoundTripTest {
                     .orElseThrow();
 
             String a = say(writer, "attempt.call", new CallAttempt.Call(curlew, model, motor, null), person) + "-0";
-            say(writer, "watch.take", new WatchDeeds.TakePlace(a, 1, null), person);
-            say(writer, "watch.take", new WatchDeeds.TakePlace(a, 2, null), "");
+            say(writer, "watch.take", new WatchActions.TakePlace(a, 1, null), person);
+            say(writer, "watch.take", new WatchActions.TakePlace(a, 2, null), "");
             say(writer, "gate.pass", new WindingGate.Pass(a, "Mrs Grebe", "checked by word of mouth"), person);
             say(writer, "attempt.move", new MoveAttempt.Move(a, "winding", null), person);
             say(writer, "attempt.move", new MoveAttempt.Move(a, "holding", null), person);
-            say(writer, "watch.release", new WatchDeeds.SeenRelease(a, 1, null, null), person);
+            say(writer, "watch.release", new WatchActions.SeenRelease(a, 1, null, null), person);
             String wrong = say(
                     writer,
                     "watch.landing",
-                    new WatchDeeds.SeenLanding(a, 1, 112_840, null, null, null, null, null),
+                    new WatchActions.SeenLanding(a, 1, 112_840, null, null, null, null, null),
                     person);
             say(
                     writer,
                     "watch.landing",
-                    new WatchDeeds.SeenLanding(a, 1, 112_940, null, null, wrong, null, null),
+                    new WatchActions.SeenLanding(a, 1, 112_940, null, null, wrong, null, null),
                     person);
             say(
                     writer,
                     "watch.landing",
-                    new WatchDeeds.SeenLanding(a, 2, 112_871, null, null, "f".repeat(32), null, null),
+                    new WatchActions.SeenLanding(a, 2, 112_871, null, null, "f".repeat(32), null, null),
                     "");
             say(writer, "attempt.close", new CloseAttempt.Close(a, null, "one watch only"), person);
 
@@ -142,8 +142,8 @@ class ExchangeRoundTripTest {
                     new GiveUpAttempt.GiveUp(c, "touched; a beam, \"badly\"\r\nand fell", null, null),
                     person);
             String d = say(writer, "attempt.call", new CallAttempt.Call(knot, null, null, null), person) + "-0";
-            say(writer, "watch.take", new WatchDeeds.TakePlace(d, 1, null), person);
-            say(writer, "watch.landing", new WatchDeeds.SeenLanding(d, 1, 0, null, null, null, null, null), person);
+            say(writer, "watch.take", new WatchActions.TakePlace(d, 1, null), person);
+            say(writer, "watch.landing", new WatchActions.SeenLanding(d, 1, 0, null, null, null, null, null), person);
         }
     }
 
@@ -161,9 +161,9 @@ class ExchangeRoundTripTest {
         fly(one);
         Path two = root.resolve("two");
         again("two", export(one));
-        try (Record record = Record.open(two, Parts.projection(), CLOCK);
+        try (ActStore record = ActStore.open(two, Catalogue.projection(), CLOCK);
                 Writer writer =
-                        new Writer(record, Parts.actKinds(record), CLOCK, WriterSettings.normal(), (t, n) -> {})) {
+                        new Writer(record, Catalogue.actKinds(record), CLOCK, WriterSettings.normal(), (t, n) -> {})) {
             String event = record.read(tx -> EventStore.all(tx).get(1).id());
             String curlew = record.read(tx -> EntryStore.ofEvent(tx, event)).stream()
                     .filter(e -> e.name().equals("Curlew"))

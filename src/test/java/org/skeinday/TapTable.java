@@ -8,6 +8,6 @@ public final class TapTable {
     private TapTable() {}
 
     public static Map<String, Role> rights() {
-        return Parts.TAPS;
+        return Catalogue.TAPS;
     }
 }

@@ -23,7 +23,7 @@ import org.skeinday.winding.Wind;
 public record AttemptEvidence(
         AttemptNow now,
         DayKind day,
-        Steps steps,
+        StepTimes steps,
         List<Wind> winds,
         @Nullable Long motorBrokeAtMs,
         List<BreakTold> breaks,

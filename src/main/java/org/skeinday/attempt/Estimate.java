@@ -44,7 +44,7 @@ public record Estimate(Part part, long median, long careful, int rests) {
     }
 
     /** Of every part, from the steps of earlier attempts; a part whose steps were told at once is not counted. */
-    public static Map<Part, Estimate> ofAttempts(List<Steps> attempts) {
+    public static Map<Part, Estimate> ofAttempts(List<StepTimes> attempts) {
         Map<Part, Estimate> estimates = new EnumMap<>(Part.class);
         for (Part part : Part.values()) {
             estimates.put(

@@ -3,8 +3,8 @@ package org.skeinday.attempt;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.skeinday.standing.DecidedFlight;
 import org.skeinday.standing.FlightTally;
-import org.skeinday.standing.Flown;
 import org.skeinday.standing.Scoring;
 
 /** What an entry's attempts are as flights of the contest. */
@@ -12,14 +12,14 @@ public final class OfficialFlights {
     private OfficialFlights() {}
 
     /** Those that are decided, in the order flown; a scrubbed attempt is no flight. */
-    public static List<Flown> of(List<AttemptNow> own) {
+    public static List<DecidedFlight> of(List<AttemptNow> own) {
         return own.stream()
                 .sorted(Comparator.comparingInt(AttemptNow::number))
                 .flatMap(attempt -> flown(attempt).stream())
                 .toList();
     }
 
-    private static Optional<Flown> flown(AttemptNow attempt) {
+    private static Optional<DecidedFlight> flown(AttemptNow attempt) {
         return of(
                 attempt.id(), attempt.state().word(), attempt.officialMs(), attempt.voidReason(), attempt.flownAgain());
     }
@@ -30,7 +30,7 @@ public final class OfficialFlights {
      * @param state a word of {@link State}
      * @param flownAgain whether it was given up to be flown again, which uses up nothing
      */
-    public static Optional<Flown> of(
+    public static Optional<DecidedFlight> of(
             String id,
             String state,
             @org.jspecify.annotations.Nullable Long officialMs,
@@ -38,8 +38,8 @@ public final class OfficialFlights {
             boolean flownAgain) {
         String why = reason == null || reason.isBlank() ? "given up" : reason;
         return switch (State.of(state)) {
-            case CLOSED -> Optional.of(new Flown(id, officialMs == null ? 0 : officialMs));
-            case VOID -> Optional.of(flownAgain ? new Flown(id, 0, why) : Flown.withoutTime(id, why));
+            case CLOSED -> Optional.of(new DecidedFlight(id, officialMs == null ? 0 : officialMs));
+            case VOID -> Optional.of(flownAgain ? new DecidedFlight(id, 0, why) : DecidedFlight.withoutTime(id, why));
             default -> Optional.empty();
         };
     }

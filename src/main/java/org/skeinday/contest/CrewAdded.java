@@ -2,6 +2,7 @@ package org.skeinday.contest;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code crew.added}: what a person may do. The name is no part of it: names are kept beside the record.
@@ -19,7 +20,7 @@ public record CrewAdded(
 
     public CrewAdded {
         for (String role : roles.isEmpty() ? List.<String>of() : List.of(roles.split(",", -1))) {
-            Must.beOneOf("A task", role, ROLES);
+            Preconditions.oneOf("A task", role, ROLES);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.skeinday.contest;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code entry.added}: one taking part in an event.
@@ -17,9 +18,9 @@ public record EntryAdded(
         boolean own,
         @Nullable Integer callOrder) {
     public EntryAdded {
-        Must.beNamed("The entry's name", name);
+        Preconditions.filled("The entry's name", name);
         if (callOrder != null) {
-            Must.beWithin("The call order", callOrder, 1, 999);
+            Preconditions.within("The call order", callOrder, 1, 999);
         }
     }
 }

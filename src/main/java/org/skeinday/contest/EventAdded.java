@@ -2,6 +2,7 @@ package org.skeinday.contest;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code event.added}: a day and its rules.
@@ -51,19 +52,19 @@ public record EventAdded(
     public static final List<String> ROUNDINGS = List.of("down", "up", "nearest");
 
     public EventAdded {
-        Must.beNamed("The event's name", name);
-        Must.beOneOf("The kind of day", kind, KINDS);
-        Must.beOneOf("The score", score, SCORES);
-        Must.beOneOf("The time taken", take, TAKES);
-        Must.beOneOf("The time taken of two", ifTwo, IF_TWO);
-        Must.beOneOf("The rounding", rounding, ROUNDINGS);
-        Must.beWithin("The number of attempts", attempts, 1, 20);
-        Must.beWithin("The window in minutes", windowMinutes, 0, 600);
-        Must.beWithin("The number of best attempts that count", bestOf, 1, attempts);
-        Must.beWithin("The number of timekeepers", timekeepers, 1, 3);
-        Must.beWithin("The rounding step in ms", roundToMs, 1, 60_000);
-        Must.beWithin("The minimum duration in ms", minimumMs, 0, 3_600_000);
-        Must.beWithin("The winder's ratio", winderRatio, 1, 50);
+        Preconditions.filled("The event's name", name);
+        Preconditions.oneOf("The kind of day", kind, KINDS);
+        Preconditions.oneOf("The score", score, SCORES);
+        Preconditions.oneOf("The time taken", take, TAKES);
+        Preconditions.oneOf("The time taken of two", ifTwo, IF_TWO);
+        Preconditions.oneOf("The rounding", rounding, ROUNDINGS);
+        Preconditions.within("The number of attempts", attempts, 1, 20);
+        Preconditions.within("The window in minutes", windowMinutes, 0, 600);
+        Preconditions.within("The number of best attempts that count", bestOf, 1, attempts);
+        Preconditions.within("The number of timekeepers", timekeepers, 1, 3);
+        Preconditions.within("The rounding step in ms", roundToMs, 1, 60_000);
+        Preconditions.within("The minimum duration in ms", minimumMs, 0, 3_600_000);
+        Preconditions.within("The winder's ratio", winderRatio, 1, 50);
     }
 
     public DayKind dayKind() {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.timing.FlightWindow;
 import org.skeinday.timing.HoldRule;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code rules.set}: which flights of an event are official, what becomes of contacts and collisions, and what parts
@@ -49,19 +50,19 @@ public record FlightRules(
     public static final long COLLISION_MS = 60_000;
 
     public FlightRules {
-        Must.beWithin("Repeats of a flight", repeatsPerFlight, 0, 10);
+        Preconditions.within("Repeats of a flight", repeatsPerFlight, 0, 10);
         if (repeatsInAll != null) {
-            Must.beWithin("Repeats in all", repeatsInAll, 0, 500);
+            Preconditions.within("Repeats in all", repeatsInAll, 0, 500);
         }
-        Must.beOneOf("What a second short flight is", ifShort, IF_SHORT);
-        Must.beOneOf("What a collision means", collision, COLLISION);
-        Must.beWithin("The time to choose in ms", collisionMs, 1, 3_600_000);
-        Must.beOneOf("What holds without a choice", ifSilent, IF_SILENT);
-        Must.beOneOf("What parts ties", ties, TIES);
-        Must.beWithin("The best attempts dropped", dropBest, 0, 5);
-        Must.beWithin("The worst attempts dropped", dropWorst, 0, 5);
-        Must.beWithin("The last call in ms", lastCallMs, 0, 3_600_000);
-        Must.beOneOf("What must lie inside the window", inside, INSIDE);
+        Preconditions.oneOf("What a second short flight is", ifShort, IF_SHORT);
+        Preconditions.oneOf("What a collision means", collision, COLLISION);
+        Preconditions.within("The time to choose in ms", collisionMs, 1, 3_600_000);
+        Preconditions.oneOf("What holds without a choice", ifSilent, IF_SILENT);
+        Preconditions.oneOf("What parts ties", ties, TIES);
+        Preconditions.within("The best attempts dropped", dropBest, 0, 5);
+        Preconditions.within("The worst attempts dropped", dropWorst, 0, 5);
+        Preconditions.within("The last call in ms", lastCallMs, 0, 3_600_000);
+        Preconditions.oneOf("What must lie inside the window", inside, INSIDE);
         if (heldWatchedMs != null) {
             hold(heldWatchedMs, heldDeductMs);
         }

@@ -2,6 +2,7 @@ package org.skeinday.contest;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code model.added}.
@@ -24,10 +25,10 @@ public record ModelAdded(
     public static final List<String> DIRECTIONS = List.of("cw", "acw");
 
     public ModelAdded {
-        Must.beNamed("The model's name", name);
-        Must.beOneOf("The direction", direction, DIRECTIONS);
-        Must.beWithin("The number of motors", motors == null ? 1 : motors, 1, 2);
-        Must.beWithin("The hook distance in mm", hookDistanceMm, 20, 2000);
+        Preconditions.filled("The model's name", name);
+        Preconditions.oneOf("The direction", direction, DIRECTIONS);
+        Preconditions.within("The number of motors", motors == null ? 1 : motors, 1, 2);
+        Preconditions.within("The hook distance in mm", hookDistanceMm, 20, 2000);
     }
 
     /** The same, weighed without its motor. @param typed with its unit */

@@ -2,6 +2,7 @@ package org.skeinday.contest;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code model.note}: what was changed to trim a model, or repaired.
@@ -20,7 +21,7 @@ public record ModelNote(
     public static final List<String> KINDS = List.of("trim", "repair");
 
     public ModelNote {
-        Must.beOneOf("The kind of note", kind, KINDS);
-        Must.beNamed("The note", note);
+        Preconditions.oneOf("The kind of note", kind, KINDS);
+        Preconditions.filled("The note", note);
     }
 }

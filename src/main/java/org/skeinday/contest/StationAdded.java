@@ -2,6 +2,7 @@ package org.skeinday.contest;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code station.added}: a winding place with its winder, meter and scale.
@@ -48,13 +49,13 @@ public record StationAdded(
     public static final List<String> COUNTERS = List.of("none", "crank", "motor");
 
     public StationAdded {
-        Must.beNamed("The winding place's name", name);
-        Must.beOneOf("The mount", mount, MOUNTS);
+        Preconditions.filled("The winding place's name", name);
+        Preconditions.oneOf("The mount", mount, MOUNTS);
         if (divisionNmm != null && fullScaleNmm != null && fullScaleNmm < divisionNmm) {
             throw new IllegalArgumentException("The meter's full scale must not be below one division, but was "
                     + fullScaleTyped + " with a division of " + divisionTyped);
         }
-        Must.beOneOf("The counter", counter, COUNTERS);
+        Preconditions.oneOf("The counter", counter, COUNTERS);
     }
 
     /** The same once its mount was pulled. @param day ISO date */

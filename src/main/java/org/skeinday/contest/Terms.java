@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.timing.TimeRule;
 import org.skeinday.timing.WatchesRule;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code terms.set}: what an event asks beside its rules.
@@ -49,20 +50,20 @@ public record Terms(
             List.of("model", "motor", "turns", "torque", "launch", "time", "remaining", "note");
 
     public Terms {
-        Must.beOneOf("Devices", devices, DEVICES);
-        Must.beOneOf("Outside help", outsideHelp, OUTSIDE_HELP);
-        Must.beWithin("Flights in the log", logFlights, 0, 200);
+        Preconditions.oneOf("Devices", devices, DEVICES);
+        Preconditions.oneOf("Outside help", outsideHelp, OUTSIDE_HELP);
+        Preconditions.within("Flights in the log", logFlights, 0, 200);
         for (String column : words(logColumns)) {
-            Must.beOneOf("A column of the log", column, LOG_COLUMNS);
+            Preconditions.oneOf("A column of the log", column, LOG_COLUMNS);
         }
         if (protestMinutes != null) {
-            Must.beWithin("The minutes to protest", protestMinutes, 1, 1440);
+            Preconditions.within("The minutes to protest", protestMinutes, 1, 1440);
         }
         if (spreadMs != null) {
-            Must.beWithin("The spread limit in ms", spreadMs, 0, 60_000);
+            Preconditions.within("The spread limit in ms", spreadMs, 0, 60_000);
         }
         if (ifOne != null) {
-            Must.beOneOf("What one watch left of several means", ifOne, IF_ONE);
+            Preconditions.oneOf("What one watch left of several means", ifOne, IF_ONE);
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Part;
+import org.skeinday.units.Preconditions;
 
 /**
  * An attempt that is to be flown, or is under way. Times are seconds since the plan's zero.
@@ -40,7 +41,7 @@ public record AttemptAhead(
             @Nullable String who) {
         public Begun {
             if (who != null) {
-                Require.name("Who does " + part.word(), who);
+                Preconditions.named("Who does " + part.word(), who);
             }
             if (end != null && end < start) {
                 throw new IllegalArgumentException(
@@ -74,11 +75,11 @@ public record AttemptAhead(
     }
 
     public AttemptAhead {
-        Require.span("The bench work inside the window", benchSeconds);
-        Require.name("An entry", entry);
-        Require.within("The number of an attempt", (long) number, 1, 1000);
-        Require.time("The opening of a window", opens);
-        Require.time("The closing of a window", closes);
+        PlanTime.span("The bench work inside the window", benchSeconds);
+        Preconditions.named("An entry", entry);
+        Preconditions.within("The number of an attempt", (long) number, 1, 1000);
+        PlanTime.time("The opening of a window", opens);
+        PlanTime.time("The closing of a window", closes);
         if (opens != null && closes != null && closes < opens) {
             throw new IllegalArgumentException(
                     "A window must close after it opens at " + opens + ", but closed at " + closes);

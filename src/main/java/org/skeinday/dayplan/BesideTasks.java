@@ -20,7 +20,7 @@ final class BesideTasks {
     }
 
     /** @param attempts an entry's own in their order @param now seconds since the plan's zero */
-    static BesideTasks of(Besides besides, List<AttemptAhead> attempts, CrewNeeds crew, long now) {
+    static BesideTasks of(ParallelTasks besides, List<AttemptAhead> attempts, CrewNeeds crew, long now) {
         BesideTasks beside = new BesideTasks(attempts, crew, now);
         beside.add(besides);
         return beside;
@@ -34,19 +34,19 @@ final class BesideTasks {
         return lags;
     }
 
-    private void add(Besides besides) {
+    private void add(ParallelTasks besides) {
         // Whoever does nothing that is planned may be away.
         besides.absences().stream()
                 .filter(one -> one.until() > now && crew.isCrew(one.person()))
                 .forEach(this::away);
-        for (Besides.Retrieval one : besides.retrievals()) {
+        for (ParallelTasks.Retrieval one : besides.retrievals()) {
             long lasts = lasting(one.seconds(), one.began());
             Task task = Task.of(one.entry() + " retrieval before " + one.before(), lasts)
                     .needing(EventChains.POLE, 1);
-            tasks.add(crew.person(begunOrFrom(task, one.earliest(), one.began()), Besides.RETRIEVES));
+            tasks.add(crew.person(begunOrFrom(task, one.earliest(), one.began()), ParallelTasks.RETRIEVES));
             holdUp(task.id(), lasts, one.entry(), one.before());
         }
-        for (Besides.Repair one : besides.repairs()) {
+        for (ParallelTasks.Repair one : besides.repairs()) {
             String id = one.entry() + " repair before " + one.before();
             long lasts = lasting(one.work(), one.began());
             tasks.add(begunOrFrom(Task.of(id, lasts), one.earliest(), one.began()));
@@ -63,7 +63,7 @@ final class BesideTasks {
     }
 
     /** The same however the plan's zero moves; a second absence of a person has its start in the name. */
-    private String awayName(Besides.Absence one) {
+    private String awayName(ParallelTasks.Absence one) {
         String name = one.person() + " away";
         return tasks.stream().anyMatch(task -> task.id().equals(name)) ? name + " from " + one.from() : name;
     }
@@ -77,7 +77,7 @@ final class BesideTasks {
         return began == null ? task.within(Math.max(now, earliest), null) : task.fixedAt(began);
     }
 
-    private void away(Besides.Absence one) {
+    private void away(ParallelTasks.Absence one) {
         long from = Math.max(0, one.from()); // it keeps its start, so that a plan that knows it stays as it is
         tasks.add(Task.of(awayName(one), one.until() - from)
                 .needingPerson(PersonNeed.of(one.person()))

@@ -14,7 +14,7 @@ final class Bounds {
 
     private Bounds(PlanProblem problem) {
         this.problem = problem;
-        this.earliest = Reach.of(problem).earliest();
+        this.earliest = StartBounds.of(problem).earliest();
     }
 
     /** @return figures of which each is no more than that of any plan */

@@ -148,7 +148,7 @@ public record Conflict(List<Requirement> requirements, boolean irreducible, doub
                 sure &= !last;
                 return true;
             }
-            CpSat.Answer answer = PlanModel.of(smaller, Loosened.NOTHING).sat.solve(Math.min(left, perCheck));
+            CpSat.Answer answer = PlanModel.of(smaller, Relaxation.NOTHING).sat.solve(Math.min(left, perCheck));
             seconds += answer.seconds();
             left -= Math.max(answer.work(), LEAST_CHARGE);
             sure &= !last || answer.verdict() != CpSat.Verdict.UNKNOWN;

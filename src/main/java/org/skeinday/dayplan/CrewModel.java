@@ -21,7 +21,7 @@ final class CrewModel {
 
     private CrewModel(PlanProblem problem) {
         this.problem = problem;
-        this.when = PlanModel.of(problem, Loosened.NOTHING);
+        this.when = PlanModel.of(problem, Relaxation.NOTHING);
     }
 
     /** @param plan where all but {@code moving} stay, with their motors */

@@ -48,7 +48,7 @@ public final class EventChains {
             EventSetting setting,
             long now,
             @Nullable DayPlan inForce) {
-        return of(attempts, estimates, setting, Besides.NOTHING, now, inForce);
+        return of(attempts, estimates, setting, ParallelTasks.NOTHING, now, inForce);
     }
 
     /** As above, with absences, repairs and retrievals. */
@@ -56,7 +56,7 @@ public final class EventChains {
             List<AttemptAhead> attempts,
             Map<Part, Estimate> estimates,
             EventSetting setting,
-            Besides besides,
+            ParallelTasks besides,
             long now,
             @Nullable DayPlan inForce) {
         EventChains chains = new EventChains(estimates, setting, now);

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.skeinday.units.Preconditions;
 
 /**
  * What the chains of an event share.
@@ -33,11 +34,11 @@ public record EventSetting(
     public static final String LOADS = "loads";
 
     public EventSetting {
-        Require.within("Winding stations", (long) stations, 1, 1000);
-        Require.within("Models in the air at once", (long) air, 1, 1000);
-        Require.within("Timekeepers", (long) timekeepers, 0, 1000);
-        Require.within("Timekeepers for a flight", (long) perFlight, 0, 100);
-        Require.span("The longest hold", longestHold);
+        Preconditions.within("Winding stations", (long) stations, 1, 1000);
+        Preconditions.within("Models in the air at once", (long) air, 1, 1000);
+        Preconditions.within("Timekeepers", (long) timekeepers, 0, 1000);
+        Preconditions.within("Timekeepers for a flight", (long) perFlight, 0, 100);
+        PlanTime.span("The longest hold", longestHold);
         crew = List.copyOf(crew);
         motorRest = Collections.unmodifiableSortedMap(new TreeMap<>(motorRest));
     }

@@ -1,6 +1,7 @@
 package org.skeinday.dayplan;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * How long after the start of one task another starts; negative when it may start before.
@@ -18,10 +19,10 @@ public record Lag(
         @Nullable Long max,
         long weight) {
     public Lag {
-        Require.name("A lag", id);
-        Require.time("The least lag of " + id, min);
-        Require.time("The most lag of " + id, max);
-        Require.within("The weight of " + id, weight, 0, 10_000);
+        Preconditions.named("A lag", id);
+        PlanTime.time("The least lag of " + id, min);
+        PlanTime.time("The most lag of " + id, max);
+        Preconditions.within("The weight of " + id, weight, 0, 10_000);
         if (from.equals(to)) {
             throw new IllegalArgumentException("A lag must join two different tasks, but both were " + from);
         }

@@ -19,12 +19,12 @@ final class Overfull {
     private static final List<Integer> PORTIONS = List.of(2, 4, 8, 16);
 
     private final PlanProblem problem;
-    private final Reach reach;
+    private final StartBounds reach;
     private double seconds;
 
     private Overfull(PlanProblem problem) {
         this.problem = problem;
-        this.reach = Reach.of(problem);
+        this.reach = StartBounds.of(problem);
     }
 
     /**
@@ -48,7 +48,7 @@ final class Overfull {
 
     /** @return tasks that come too late or are too much together; empty when neither shows without a search */
     static Set<String> counted(PlanProblem problem) {
-        Reach reach = Reach.of(problem);
+        StartBounds reach = StartBounds.of(problem);
         Task late = reach.tooLate(problem);
         if (late != null) {
             return Set.of(late.id());
@@ -59,7 +59,7 @@ final class Overfull {
 
     /** Whether {@link #counted} finds any, more quickly. */
     static boolean isCounted(PlanProblem problem) {
-        Reach reach = Reach.of(problem);
+        StartBounds reach = StartBounds.of(problem);
         return reach.tooLate(problem) != null || Overload.isIn(problem, reach);
     }
 
@@ -71,7 +71,7 @@ final class Overfull {
                 Set<String> ids = new LinkedHashSet<>();
                 groups.subList(at, Math.min(groups.size(), at + portion)).forEach(ids::addAll);
                 PlanProblem part = problem.part(ids);
-                CpSat.Answer answer = PlanModel.of(part, Loosened.NOTHING).sat.solve(Math.min(left, work / 8));
+                CpSat.Answer answer = PlanModel.of(part, Relaxation.NOTHING).sat.solve(Math.min(left, work / 8));
                 seconds += answer.seconds();
                 left -= answer.work();
                 if (answer.verdict() == CpSat.Verdict.INFEASIBLE) {

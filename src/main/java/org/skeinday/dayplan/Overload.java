@@ -24,7 +24,7 @@ record Overload(Requirement what, long capacity, long from, long until, long wor
     }
 
     /** @return of those that counting shows the one with the fewest tasks; null when it shows none */
-    static @Nullable Overload of(PlanProblem problem, Reach reach) {
+    static @Nullable Overload of(PlanProblem problem, StartBounds reach) {
         Overload fewest = null;
         for (Held held : helds(problem, reach)) {
             Overload found = held.overload(false);
@@ -37,11 +37,11 @@ record Overload(Requirement what, long capacity, long from, long until, long wor
     }
 
     /** The first that is found: quicker where nothing but whether there is one is asked. */
-    static boolean isIn(PlanProblem problem, Reach reach) {
+    static boolean isIn(PlanProblem problem, StartBounds reach) {
         return helds(problem, reach).stream().anyMatch(held -> held.overload(true) != null);
     }
 
-    private static List<Held> helds(PlanProblem problem, Reach reach) {
+    private static List<Held> helds(PlanProblem problem, StartBounds reach) {
         List<Held> all = new ArrayList<>();
         for (Resource resource : problem.resources()) {
             ToIntFunction<Task> amount = task -> task.needs().getOrDefault(resource.id(), 0);
@@ -61,7 +61,7 @@ record Overload(Requirement what, long capacity, long from, long until, long wor
         return all;
     }
 
-    private static List<Piece> pieces(PlanProblem problem, Reach reach, ToIntFunction<Task> amount) {
+    private static List<Piece> pieces(PlanProblem problem, StartBounds reach, ToIntFunction<Task> amount) {
         List<Piece> pieces = new ArrayList<>();
         for (Task task : problem.tasks()) {
             OptionalLong latest = reach.latest(task.id());

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.skeinday.units.Preconditions;
 
 /**
  * Somebody who does one task at a time.
@@ -12,7 +13,7 @@ import java.util.TreeSet;
  */
 public record Person(String id, SortedSet<String> clearances) {
     public Person {
-        Require.name("A person", id);
+        Preconditions.named("A person", id);
         clearances = Collections.unmodifiableSortedSet(new TreeSet<>(clearances));
     }
 

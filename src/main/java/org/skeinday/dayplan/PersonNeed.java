@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * One person who may do something.
@@ -15,7 +16,7 @@ public record PersonNeed(
         @Nullable String clearance, @Nullable String person) {
     public PersonNeed {
         if (clearance != null) {
-            Require.name("A clearance", clearance);
+            Preconditions.named("A clearance", clearance);
         } else if (person == null) {
             throw new IllegalArgumentException("A need must name a clearance or a person, but named neither");
         }

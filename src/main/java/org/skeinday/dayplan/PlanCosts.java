@@ -30,7 +30,7 @@ final class PlanCosts {
         if (moving.isEmpty()) {
             return sum;
         }
-        int least = model.sat.variable(0, 3 * Require.LONGEST);
+        int least = model.sat.variable(0, 3 * PlanTime.LONGEST);
         moving.forEach(task -> model.sat.atMost(
                 Sum.of(least).plus(model.start(task.id()), 1),
                 Objects.requireNonNull(task.latestEnd()) - task.duration()));

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 final class PlanModel {
     final CpSat sat;
     private final PlanProblem problem;
-    private final Loosened loosened;
+    private final Relaxation loosened;
     private final Map<String, Integer> starts = new LinkedHashMap<>();
     private final Map<String, Map<String, Integer>> motors = new LinkedHashMap<>();
     private final Map<String, List<Integer>> motorIntervals = new TreeMap<>();
@@ -24,14 +24,14 @@ final class PlanModel {
     private final Map<String, Integer> givers = new LinkedHashMap<>();
     private final long horizon;
 
-    private PlanModel(PlanProblem problem, Loosened loosened) {
+    private PlanModel(PlanProblem problem, Relaxation loosened) {
         this.sat = CpSat.model();
         this.problem = problem;
         this.loosened = loosened;
         this.horizon = Horizon.of(problem);
     }
 
-    static PlanModel of(PlanProblem problem, Loosened loosened) {
+    static PlanModel of(PlanProblem problem, Relaxation loosened) {
         PlanModel model = new PlanModel(problem, loosened);
         problem.tasks().forEach(model::task);
         problem.lags().stream().filter(Lag::isHard).forEach(model::lag);
@@ -46,10 +46,11 @@ final class PlanModel {
         int start = sat.variable(Math.min(Horizon.first(problem), 0), horizon);
         starts.put(task.id(), start);
         sat.atLeast(
-                giving(Sum.of(start), Loosened.What.EARLIEST, task.id(), Math.max(0, task.earliestStart())),
+                giving(Sum.of(start), Relaxation.What.EARLIEST, task.id(), Math.max(0, task.earliestStart())),
                 task.earliestStart());
         if (task.latestEnd() != null) {
-            sat.atMost(taking(Sum.of(start), Loosened.What.LATEST_END, task.id()), task.latestEnd() - task.duration());
+            sat.atMost(
+                    taking(Sum.of(start), Relaxation.What.LATEST_END, task.id()), task.latestEnd() - task.duration());
         }
         if (task.fixedStart() != null) {
             sat.atLeast(Sum.of(start), task.fixedStart());
@@ -59,10 +60,10 @@ final class PlanModel {
 
     private void lag(Lag lag) {
         if (lag.min() != null) {
-            sat.atLeast(giving(between(lag), Loosened.What.LEAST_LAG, lag.id(), horizon), lag.min());
+            sat.atLeast(giving(between(lag), Relaxation.What.LEAST_LAG, lag.id(), horizon), lag.min());
         }
         if (lag.max() != null) {
-            sat.atMost(taking(between(lag), Loosened.What.MOST_LAG, lag.id()), lag.max());
+            sat.atMost(taking(between(lag), Relaxation.What.MOST_LAG, lag.id()), lag.max());
         }
     }
 
@@ -83,7 +84,7 @@ final class PlanModel {
         }
         if (!intervals.isEmpty()) {
             long all = demands.stream().mapToLong(Long::longValue).sum();
-            Integer extra = giver(Loosened.What.CAPACITY, resource.id(), all);
+            Integer extra = giver(Relaxation.What.CAPACITY, resource.id(), all);
             sat.capacity(intervals, demands, resource.capacity(), extra == null ? List.of() : List.of(extra));
         }
     }
@@ -101,7 +102,7 @@ final class PlanModel {
         motors.put(task.id(), taken);
     }
 
-    private @Nullable Integer giver(Loosened.What what, String id, long most) {
+    private @Nullable Integer giver(Relaxation.What what, String id, long most) {
         if (!loosened.covers(what, id)) {
             return null;
         }
@@ -111,12 +112,12 @@ final class PlanModel {
         return giver;
     }
 
-    private Sum giving(Sum sum, Loosened.What what, String id, long most) {
+    private Sum giving(Sum sum, Relaxation.What what, String id, long most) {
         Integer giver = giver(what, id, most);
         return giver == null ? sum : sum.plus(giver, 1);
     }
 
-    private Sum taking(Sum sum, Loosened.What what, String id) {
+    private Sum taking(Sum sum, Relaxation.What what, String id) {
         Integer giver = giver(what, id, 2 * horizon);
         return giver == null ? sum : sum.plus(giver, -1);
     }

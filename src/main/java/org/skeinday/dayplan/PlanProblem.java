@@ -52,7 +52,7 @@ public record PlanProblem(
             known("A pair for one person has a task", pair.second(), ids);
         }
         for (var rest : motorRest.entrySet()) {
-            Require.span("The rest of " + rest.getKey(), rest.getValue());
+            PlanTime.span("The rest of " + rest.getKey(), rest.getValue());
         }
     }
 

@@ -81,7 +81,7 @@ public final class Planner {
         if (near == null && Overfull.isCounted(problem)) {
             return none(CpSat.Verdict.INFEASIBLE); // no search is needed for that
         }
-        PlanModel model = PlanModel.of(problem, Loosened.NOTHING);
+        PlanModel model = PlanModel.of(problem, Relaxation.NOTHING);
         Sum headline = model.costs().headline(goal);
         if (near != null && figures(near).headline() == least.headline()) {
             model.keep(headline, least.headline());
@@ -147,7 +147,7 @@ public final class Planner {
     }
 
     private DayPlan eased(DayPlan plan) {
-        DayPlan eased = Eased.of(problem, plan);
+        DayPlan eased = LatestStarts.of(problem, plan);
         return figures(eased).betterThan(figures(plan)) ? eased : plan;
     }
 

@@ -38,11 +38,11 @@ public record Proposed(
      * @param words for times in the conflict
      * @throws SolverMissing when the solver does not run here
      */
-    public static Proposed of(Supposed day, long now, @Nullable DayPlan inForce, Effort effort, TimeWords words) {
+    public static Proposed of(Scenario day, long now, @Nullable DayPlan inForce, Effort effort, TimeWords words) {
         List<String> leftOut = new ArrayList<>();
         List<String> conflict = new ArrayList<>();
         List<String> waysOut = new ArrayList<>();
-        Supposed left = day;
+        Scenario left = day;
         int atOnce = 1;
         while (true) {
             PlanProblem problem = left.problem(now, inForce);
@@ -68,8 +68,8 @@ public record Proposed(
     }
 
     /** Of each entry that comes too late by itself the last attempt; else one of those that are counted as too much. */
-    private static List<String> surely(Supposed day, PlanProblem problem) {
-        Set<String> late = Reach.of(problem).late(problem);
+    private static List<String> surely(Scenario day, PlanProblem problem) {
+        Set<String> late = StartBounds.of(problem).late(problem);
         Set<String> counted = late.isEmpty() ? Overfull.counted(problem) : late;
         if (counted.isEmpty()) {
             return List.of();
@@ -101,8 +101,8 @@ public record Proposed(
         WaysOut.of(problem, outcome.conflict(), effort).forEach(way -> waysOut.add(way.words(problem, words)));
     }
 
-    private static Supposed without(Supposed day, List<String> last, int count, List<String> leftOut) {
-        Supposed left = day;
+    private static Scenario without(Scenario day, List<String> last, int count, List<String> leftOut) {
+        Scenario left = day;
         for (String id : last.subList(0, Math.min(count, last.size()))) {
             leftOut.add(id);
             left = left.withoutAttempt(id);
@@ -159,7 +159,7 @@ public record Proposed(
      * Attempts that have not begun, the highest number first: the first attempts of every entry are kept longest. Of those
      * that are too much together, when any are known; else of all.
      */
-    private static List<String> lastThatMayGo(Supposed day, Set<String> tooMuch) {
+    private static List<String> lastThatMayGo(Scenario day, Set<String> tooMuch) {
         List<AttemptAhead> open = day.attempts().stream()
                 .filter(a -> a.begun().isEmpty())
                 .sorted(Comparator.comparingInt(AttemptAhead::number)

@@ -15,7 +15,7 @@ final class Reason {
 
     /** The conflict may be smaller than any sum shows: then the day's own sum tells more. */
     private static Optional<String> of(PlanProblem part, TimeWords words) {
-        Reach reach = Reach.of(part);
+        StartBounds reach = StartBounds.of(part);
         Task late = reach.tooLate(part);
         if (late != null) {
             return Optional.of(late(late, reach, words));
@@ -23,7 +23,7 @@ final class Reason {
         return Optional.ofNullable(Overload.of(part, reach)).map(overload -> tooMuch(overload, words));
     }
 
-    private static String late(Task task, Reach reach, TimeWords words) {
+    private static String late(Task task, StartBounds reach, TimeWords words) {
         long earliest = Objects.requireNonNull(reach.earliest().get(task.id()));
         long latest = reach.latest(task.id()).orElseThrow();
         return task.id() + " can start at " + words.at(earliest) + " at the earliest, but has to by "

@@ -1,5 +1,7 @@
 package org.skeinday.dayplan;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * Places or things of which some are in use at a time: winding stations, lanes, timekeepers.
  *
@@ -7,7 +9,7 @@ package org.skeinday.dayplan;
  */
 public record Resource(String id, long capacity) {
     public Resource {
-        Require.name("A resource", id);
-        Require.within("The capacity of " + id, capacity, 0, 1_000_000);
+        Preconditions.named("A resource", id);
+        Preconditions.within("The capacity of " + id, capacity, 0, 1_000_000);
     }
 }

@@ -2,6 +2,7 @@ package org.skeinday.dayplan;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code day.setback}: something that keeps a person or a model away, until its time is over or somebody says so; a
@@ -39,8 +40,8 @@ public record Setback(
         if (lastsS == null && !kind.equals(AWAY)) {
             throw new IllegalArgumentException("A " + kind + " must say how long it lasts");
         }
-        Require.within("How long it lasts in s", lastsS == null ? null : (Long) (long) lastsS, 0, LONGEST_S);
-        Require.within("What the glue needs in s", (long) curesS, 0, LONGEST_S);
-        Require.within("The number of an attempt", (long) before, 1, 1000);
+        Preconditions.within("How long it lasts in s", lastsS == null ? null : (Long) (long) lastsS, 0, LONGEST_S);
+        Preconditions.within("What the glue needs in s", (long) curesS, 0, LONGEST_S);
+        Preconditions.within("The number of an attempt", (long) before, 1, 1000);
     }
 }

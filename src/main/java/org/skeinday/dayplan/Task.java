@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Something that takes time without a break. Times are whole steps of the plan's own unit (seconds, for an event).
@@ -31,16 +32,16 @@ public record Task(
         @Nullable Long fixedStart,
         @Nullable String chain) {
     public Task {
-        Require.name("A task", id);
-        Require.span("The duration of " + id, duration);
-        Require.time("The earliest start of " + id, earliest);
-        Require.time("The latest end of " + id, latestEnd);
-        Require.time("The fixed start of " + id, fixedStart);
+        Preconditions.named("A task", id);
+        PlanTime.span("The duration of " + id, duration);
+        PlanTime.time("The earliest start of " + id, earliest);
+        PlanTime.time("The latest end of " + id, latestEnd);
+        PlanTime.time("The fixed start of " + id, fixedStart);
         for (var need : needs.entrySet()) {
-            Require.within("What " + id + " needs of " + need.getKey(), (long) need.getValue(), 1, 1_000_000);
+            Preconditions.within("What " + id + " needs of " + need.getKey(), (long) need.getValue(), 1, 1_000_000);
         }
         for (var motor : motors.entrySet()) {
-            Require.within("How little " + motor.getKey() + " is wanted", (long) motor.getValue(), 0, 1_000_000);
+            Preconditions.within("How little " + motor.getKey() + " is wanted", (long) motor.getValue(), 0, 1_000_000);
         }
         needs = Collections.unmodifiableSortedMap(new TreeMap<>(needs));
         motors = Collections.unmodifiableSortedMap(new TreeMap<>(motors));

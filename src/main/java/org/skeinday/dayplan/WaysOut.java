@@ -61,7 +61,7 @@ public final class WaysOut {
         }
         if (ways.isEmpty()) {
             out.left = effort.proofWork() / 4;
-            out.least(WayOut.Kind.END_LATER_TOGETHER, Loosened.What.LATEST_END, "")
+            out.least(WayOut.Kind.END_LATER_TOGETHER, Relaxation.What.LATEST_END, "")
                     .ifPresent(ways::add);
         }
         ways.sort(Comparator.comparing(WayOut::kind)
@@ -82,19 +82,19 @@ public final class WaysOut {
         List<Optional<WayOut>> tried = new ArrayList<>();
         switch (one.kind()) {
             case TASK -> {
-                tried.add(least(WayOut.Kind.END_LATER, Loosened.What.LATEST_END, id));
+                tried.add(least(WayOut.Kind.END_LATER, Relaxation.What.LATEST_END, id));
                 tried.add(without(id));
                 if (find(id).earliestStart() > first) {
-                    tried.add(least(WayOut.Kind.START_EARLIER, Loosened.What.EARLIEST, id));
+                    tried.add(least(WayOut.Kind.START_EARLIER, Relaxation.What.EARLIEST, id));
                 }
             }
             case LAG -> {
                 if (!follows(id)) {
-                    tried.add(least(WayOut.Kind.SOONER_AFTER, Loosened.What.LEAST_LAG, id));
+                    tried.add(least(WayOut.Kind.SOONER_AFTER, Relaxation.What.LEAST_LAG, id));
                 }
-                tried.add(least(WayOut.Kind.LATER_AFTER, Loosened.What.MOST_LAG, id));
+                tried.add(least(WayOut.Kind.LATER_AFTER, Relaxation.What.MOST_LAG, id));
             }
-            case RESOURCE -> tried.add(least(WayOut.Kind.MORE_OF, Loosened.What.CAPACITY, id));
+            case RESOURCE -> tried.add(least(WayOut.Kind.MORE_OF, Relaxation.What.CAPACITY, id));
             case CLEARANCE -> tried.add(oneMore(id));
             case MOTORS -> {}
         }
@@ -102,11 +102,11 @@ public final class WaysOut {
     }
 
     /** The least that will do, found by the solver and then checked on the changed problem. */
-    private Optional<WayOut> least(WayOut.Kind kind, Loosened.What what, String id) {
+    private Optional<WayOut> least(WayOut.Kind kind, Relaxation.What what, String id) {
         if (left <= 0) {
             return Optional.empty();
         }
-        PlanModel model = PlanModel.of(problem, new Loosened(what, id));
+        PlanModel model = PlanModel.of(problem, new Relaxation(what, id));
         if (model.give().isEmpty()) {
             return Optional.empty();
         }
@@ -154,7 +154,7 @@ public final class WaysOut {
     private Optional<WayOut> checked(WayOut way) {
         PlanProblem after = taken(problem, way);
         boolean plan = !Overfull.isCounted(after)
-                && solve(PlanModel.of(after, Loosened.NOTHING)).found();
+                && solve(PlanModel.of(after, Relaxation.NOTHING)).found();
         return plan ? Optional.of(way) : Optional.empty();
     }
 

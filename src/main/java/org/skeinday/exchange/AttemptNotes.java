@@ -22,7 +22,7 @@ final class AttemptNotes {
 
     private AttemptNotes() {}
 
-    static void take(Row row, Intake intake, String attempt) {
+    static void take(Row row, ImportContext intake, String attempt) {
         String spare = row.named("spare", intake.motors);
         Quantity peak = Quantity.Kind.TORQUE.read(row, "peak torque");
         Double backOff = Numbers.decimal(row, "back off", 0, 10_000);
@@ -52,14 +52,14 @@ final class AttemptNotes {
     }
 
     /** Whether the flight says something of model and motor; its official time is not touched. */
-    private static void judged(Row row, Intake intake, String attempt) {
+    private static void judged(Row row, ImportContext intake, String attempt) {
         Long contact = Numbers.time(row, "contact at", 0, ReadingTaken.LONGEST_MS);
         if (!row.isEmpty("says nothing") || contact != null) {
             intake.take(row, "attempt.judged", () -> new FlightJudged(attempt, row.optional("says nothing"), contact));
         }
     }
 
-    private static void quiet(Row row, Intake intake, String attempt) {
+    private static void quiet(Row row, ImportContext intake, String attempt) {
         Long from = intake.moments.read(row, "quiet from");
         Long to = intake.moments.read(row, "quiet to");
         if (from != null) {
@@ -69,7 +69,7 @@ final class AttemptNotes {
         }
     }
 
-    static void put(Book book, String attempt, Table.Cells cells) {
+    static void put(ExportContext book, String attempt, Table.Cells cells) {
         Optional<AttemptNoted> noted = book.noted(attempt);
         noted.ifPresent(n -> cells.put("spare", book.name(n.spareMotorId()))
                 .put("peak torque", Quantity.Kind.TORQUE.text(n.peakTorqueNmm(), n.peakTorqueTyped()))

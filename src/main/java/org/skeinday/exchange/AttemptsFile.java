@@ -58,7 +58,7 @@ final class AttemptsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String event = intake.event(row);
         String entry = intake.entry(row, event);
         Integer number = Numbers.whole(row, "attempt", 1, MOST_ATTEMPTS);
@@ -79,7 +79,7 @@ final class AttemptsFile implements DayFile {
         if (number == null || entry.isEmpty()) {
             return;
         }
-        intake.attempts.add(row, "attempt", Intake.key(entry, number), number + " of " + row.text("entry"), id);
+        intake.attempts.add(row, "attempt", ImportContext.key(entry, number), number + " of " + row.text("entry"), id);
         intake.numbers.computeIfAbsent(entry, e -> new TreeMap<>()).putIfAbsent(number, Optional.of(row));
         intake.take(
                 row,
@@ -141,7 +141,7 @@ final class AttemptsFile implements DayFile {
 
     /** The next attempt is called by the number after those there are, so that no number may be left out. */
     @Override
-    public void finish(Intake intake) {
+    public void finish(ImportContext intake) {
         intake.numbers.forEach((entry, numbers) -> {
             int expected = 1;
             for (var number : numbers.entrySet()) {
@@ -161,7 +161,7 @@ final class AttemptsFile implements DayFile {
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (AttemptImported attempt : book.day().attempts()) {
             Table.Cells cells = book.line(table, attempt)
                     .of(attempt.id())

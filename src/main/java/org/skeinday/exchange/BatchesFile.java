@@ -24,7 +24,7 @@ final class BatchesFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String id = intake.newId();
         String name = row.text("batch");
         intake.batches.add(row, "batch", name, "'" + name + "'", id);
@@ -47,7 +47,7 @@ final class BatchesFile implements DayFile {
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (BatchAdded batch : book.day().batches()) {
             table.line(batch.name())
                     .of(batch.id())

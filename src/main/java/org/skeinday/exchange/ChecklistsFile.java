@@ -4,11 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.skeinday.steps.Answer;
 import org.skeinday.steps.Checklist;
 import org.skeinday.steps.ChecklistRevised;
 import org.skeinday.steps.ChecklistRow;
 import org.skeinday.steps.Checklists;
+import org.skeinday.steps.ItemAnswer;
 import org.skeinday.steps.Moment;
 import org.skeinday.steps.Way;
 
@@ -31,7 +31,7 @@ final class ChecklistsFile implements DayFile {
             Column.text("text", 120).filled(),
             Column.text("reason", 300).filled(),
             Column.yesNo("critical", "no"),
-            Column.choice("answer", Answer.OK.word(), Answer.WORDS));
+            Column.choice("answer", ItemAnswer.OK.word(), ItemAnswer.WORDS));
 
     @Override
     public String name() {
@@ -44,7 +44,7 @@ final class ChecklistsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         Integer revision = Numbers.whole(row, "revision", 1, 9999);
         var item = new ChecklistRow(
                 row.text("list"),
@@ -67,7 +67,7 @@ final class ChecklistsFile implements DayFile {
 
     /** The rules of a list are asked once all its rows are in; what is wrong stands at its first row. */
     @Override
-    public void finish(Intake intake) {
+    public void finish(ImportContext intake) {
         Map<String, Row> first = new LinkedHashMap<>();
         intake.listRows.forEach(line -> first.putIfAbsent(line.getValue().list(), line.getKey()));
         first.forEach((list, row) -> {
@@ -82,7 +82,7 @@ final class ChecklistsFile implements DayFile {
         intake.listRows.clear();
     }
 
-    private static void take(String list, List<ChecklistRow> rows, Row row, Intake intake) {
+    private static void take(String list, List<ChecklistRow> rows, Row row, ImportContext intake) {
         try {
             Checklist read = Checklists.of(rows).get(0);
             Optional<Checklist> there =
@@ -117,12 +117,12 @@ final class ChecklistsFile implements DayFile {
         }
     }
 
-    private static String names(Intake intake) {
+    private static String names(ImportContext intake) {
         return String.join(", ", intake.lists.stream().map(Checklist::id).toList());
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         int place = 0;
         for (Checklist list : book.day().more().lists()) {
             for (ChecklistRow row : Checklists.rows(list)) {

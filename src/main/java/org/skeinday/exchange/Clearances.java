@@ -13,7 +13,7 @@ final class Clearances {
     private final List<EntryTask> assigned;
 
     Clearances(Day there) {
-        there.crew().forEach(c -> tasks.put(Intake.key(c.personId(), c.eventId()), words(c.roles())));
+        there.crew().forEach(c -> tasks.put(ImportContext.key(c.personId(), c.eventId()), words(c.roles())));
         there.entries().forEach(e -> {
             entries.put(e.id(), e.name());
             eventOf.put(e.id(), e.eventId());
@@ -27,13 +27,13 @@ final class Clearances {
 
     /** In this event or in all. */
     boolean has(String person, String event, String task) {
-        return tasks.getOrDefault(Intake.key(person, event), List.of()).contains(task)
-                || tasks.getOrDefault(Intake.key(person, ""), List.of()).contains(task);
+        return tasks.getOrDefault(ImportContext.key(person, event), List.of()).contains(task)
+                || tasks.getOrDefault(ImportContext.key(person, ""), List.of()).contains(task);
     }
 
     /** Takes a line of the crew in, and notes when somebody loses a task that is theirs for an entry. */
     void of(String person, String event, String roles, Row row) {
-        tasks.put(Intake.key(person, event), words(roles));
+        tasks.put(ImportContext.key(person, event), words(roles));
         for (EntryTask one : assigned) {
             String at = eventOf.getOrDefault(one.entryId(), "");
             if (one.personId().equals(person) && !has(person, at, one.task())) {

@@ -94,11 +94,11 @@ public record ColumnMapping(String file, Map<Integer, Meaning> meanings, Map<Str
      */
     public Taken take(List<List<String>> rows, Day there, Supplier<String> newId, ZoneId zone) {
         List<CellError> errors = new ArrayList<>(headErrors());
-        var intake = new Intake(there, new Moments(zone, Duration.ZERO), newId);
+        var intake = new ImportContext(there, new Moments(zone, Duration.ZERO), newId);
         int read = 0;
         if (errors.isEmpty()) {
             DayFile known = DayFiles.file(file);
-            var sheet = new Sheet(file, columns(), header(), List.of());
+            var sheet = new SheetRows(file, columns(), header(), List.of());
             for (int i = 1; i < rows.size(); i++) {
                 if (isFilled(rows.get(i))) {
                     known.take(new Row(sheet, new CsvLines.Line(i + 1, cells(rows.get(i))), errors), intake);

@@ -25,7 +25,7 @@ final class CrewFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String name = row.text("name");
         String event = row.isEmpty("event") ? "" : row.named("event", intake.events);
         String tasks = String.join(",", row.words("tasks", "task", CrewAdded.ROLES));
@@ -34,13 +34,13 @@ final class CrewFile implements DayFile {
             return;
         }
         String person = intake.person(name);
-        intake.crew.add(row, "name", Intake.key(person, event), "'" + name + "'", person);
+        intake.crew.add(row, "name", ImportContext.key(person, event), "'" + name + "'", person);
         intake.clearances.of(person, event, tasks, row);
         intake.take(row, "crew.added", () -> new CrewAdded(person, event, tasks, winds));
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (CrewAdded crew : book.day().crew()) {
             String name = book.person(crew.personId());
             String event =

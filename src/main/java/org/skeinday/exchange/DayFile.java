@@ -10,10 +10,10 @@ interface DayFile {
     List<Column> columns();
 
     /** Takes one row in; what is wrong is noted in the row. */
-    void take(Row row, Intake intake);
+    void take(Row row, ImportContext intake);
 
     /** Looks at all rows together, once they are in. */
-    default void finish(Intake intake) {}
+    default void finish(ImportContext intake) {}
 
-    void put(Book book, Table table);
+    void put(ExportContext book, Table table);
 }

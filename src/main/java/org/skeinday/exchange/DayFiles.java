@@ -89,11 +89,11 @@ public final class DayFiles {
     public static Read read(Map<String, String> texts, Day there, Supplier<String> newId, ZoneId zone, Duration shift) {
         List<CellError> errors = new ArrayList<>(unknown(texts.keySet()));
         Map<String, Integer> rows = new LinkedHashMap<>();
-        var intake = new Intake(there, new Moments(zone, shift), newId);
+        var intake = new ImportContext(there, new Moments(zone, shift), newId);
         for (DayFile file : files()) {
             String text = texts.get(file.name());
             if (text != null && !isDerived(file.name())) {
-                Sheet sheet = Sheet.read(file.name(), text, file.columns(), errors);
+                SheetRows sheet = SheetRows.read(file.name(), text, file.columns(), errors);
                 sheet.rows().forEach(line -> file.take(new Row(sheet, line, errors), intake));
                 file.finish(intake);
                 rows.put(file.name(), sheet.rows().size());
@@ -132,7 +132,7 @@ public final class DayFiles {
 
     /** Writes a day; equal days give equal texts, to the letter. */
     public static Written write(Day day, ZoneId zone) {
-        var book = new Book(day, new Moments(zone, Duration.ZERO));
+        var book = new ExportContext(day, new Moments(zone, Duration.ZERO));
         Map<String, String> texts = new LinkedHashMap<>();
         Map<String, Integer> rows = new LinkedHashMap<>();
         for (DayFile file : files()) {

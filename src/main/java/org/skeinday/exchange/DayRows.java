@@ -44,7 +44,7 @@ public final class DayRows {
     public static List<RowText> of(Day day, ZoneId zone, String file) {
         DayFile known = DayFiles.file(file);
         var table = new Table(known.columns());
-        known.put(new Book(day, new Moments(zone, Duration.ZERO)), table);
+        known.put(new ExportContext(day, new Moments(zone, Duration.ZERO)), table);
         return table.texts();
     }
 
@@ -72,8 +72,9 @@ public final class DayRows {
             header.put(column.name(), new Header.Cell(texts.size(), ""));
             texts.add(CellText.guarded(cells.getOrDefault(column.name(), "").strip()));
         }
-        var sheet = new Sheet(file, known.columns(), new Header(header, java.util.Set.of(), allOf(texts)), List.of());
-        var intake = new Intake(there, new Moments(zone, Duration.ZERO), newId);
+        var sheet =
+                new SheetRows(file, known.columns(), new Header(header, java.util.Set.of(), allOf(texts)), List.of());
+        var intake = new ImportContext(there, new Moments(zone, Duration.ZERO), newId);
         known.take(new Row(sheet, new CsvLines.Line(1, texts), errors), intake);
         known.finish(intake);
         return new DayFiles.Read(intake.facts(), intake.newPeople(), Map.of(file, 1), List.copyOf(errors));

@@ -40,11 +40,11 @@ final class EntriesFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String event = intake.event(row);
         String id = intake.newId();
         String name = row.text("entry");
-        intake.entries.add(row, "entry", name.isEmpty() ? "" : Intake.key(event, name), "'" + name + "'", id);
+        intake.entries.add(row, "entry", name.isEmpty() ? "" : ImportContext.key(event, name), "'" + name + "'", id);
         boolean own = row.yes("own");
         Integer order = Numbers.whole(row, "call order", 1, 999);
         List<String> models = row.allNamed("models", intake.models);
@@ -60,7 +60,7 @@ final class EntriesFile implements DayFile {
         tasks(row, intake, event, id);
     }
 
-    private static void tasks(Row row, Intake intake, String event, String entry) {
+    private static void tasks(Row row, ImportContext intake, String event, String entry) {
         for (String task : CrewAdded.ROLES) {
             String person = row.named(task, intake.people);
             if (!person.isEmpty() && !intake.clearances.has(person, event, task)) {
@@ -76,7 +76,7 @@ final class EntriesFile implements DayFile {
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (EntryAdded entry : book.day().entries()) {
             EventAdded event = book.event(entry.eventId());
             Table.Cells cells = table.line(event.day(), event.name(), entry.name())
@@ -101,13 +101,13 @@ final class EntriesFile implements DayFile {
         return all.stream().filter(has -> has.entryId().equals(entry.id())).toList();
     }
 
-    private static List<EntryMotor> declared(Book book, EntryAdded entry) {
+    private static List<EntryMotor> declared(ExportContext book, EntryAdded entry) {
         return book.day().more().entryMotors().stream()
                 .filter(has -> has.entryId().equals(entry.id()))
                 .toList();
     }
 
-    private static <T> String names(Book book, Function<T, String> id, List<T> all) {
+    private static <T> String names(ExportContext book, Function<T, String> id, List<T> all) {
         return all.stream()
                 .map(one -> book.name(id.apply(one)))
                 .sorted()

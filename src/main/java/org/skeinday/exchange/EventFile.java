@@ -38,7 +38,7 @@ final class EventFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String id = intake.newId();
         String name = row.text("name");
         intake.events.add(row, "name", name, "'" + name + "'", id);
@@ -96,7 +96,7 @@ final class EventFile implements DayFile {
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (EventAdded event : book.day().events()) {
             table.line(event.day(), event.name())
                     .of(event.id())

@@ -37,7 +37,7 @@ final class FlightRulesFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String event = intake.event(row);
         Long watched = Numbers.time(row, "held watched", 0, 600_000);
         Long deduct = Numbers.time(row, "held deduct", 0, 600_000);
@@ -77,7 +77,7 @@ final class FlightRulesFile implements DayFile {
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (FlightRules rules : book.day().more().flightRules()) {
             EventAdded event = book.event(rules.eventId());
             table.line(event.day(), event.name())

@@ -34,7 +34,7 @@ final class FlightsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String event = intake.event(row);
         String model = row.named("model", intake.models);
         String motor = row.named("motor", intake.motors);
@@ -57,7 +57,7 @@ final class FlightsFile implements DayFile {
         intake.flights.add(
                 row,
                 "flown",
-                Intake.key(event, motor, flown, time),
+                ImportContext.key(event, motor, flown, time),
                 "of " + row.text("motor") + " at " + row.text("flown"),
                 id);
         intake.take(
@@ -84,7 +84,7 @@ final class FlightsFile implements DayFile {
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (PracticeFlown flight : book.day().flights()) {
             EventAdded event = book.event(flight.eventId());
             table.line(event.day(), event.name(), Table.order(flight.flownAtMs()), book.name(flight.motorId()))

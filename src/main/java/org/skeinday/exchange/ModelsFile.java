@@ -27,7 +27,7 @@ final class ModelsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String id = intake.newId();
         String name = row.text("model");
         if (name.contains(BETWEEN)) {
@@ -55,7 +55,7 @@ final class ModelsFile implements DayFile {
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (ModelAdded model : book.day().models()) {
             table.line(model.name())
                     .of(model.id())

@@ -31,7 +31,7 @@ final class MotorsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String id = intake.newId();
         String tag = row.text("tag");
         if (tag.contains(ModelsFile.BETWEEN)) {
@@ -98,7 +98,7 @@ final class MotorsFile implements DayFile {
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (MotorAdded motor : book.day().motors()) {
             var inspected = book.inspection(motor.id());
             table.line(motor.tag())

@@ -23,7 +23,7 @@ final class NotesFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String id = intake.newId();
         String model = row.named("model", intake.models);
         String kind = row.word("kind");
@@ -37,13 +37,13 @@ final class NotesFile implements DayFile {
         }
         if (at != null) {
             String note = row.text("note");
-            intake.notes.add(row, "note", Intake.key(model, at, note), "of " + row.text("when"), id);
+            intake.notes.add(row, "note", ImportContext.key(model, at, note), "of " + row.text("when"), id);
             intake.take(row, "model.note", () -> new ModelNote(id, model, kind, at, note, ready));
         }
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (ModelNote note : book.day().more().notes()) {
             table.line(book.name(note.modelId()), Table.order(note.atMs()))
                     .of(note.id())

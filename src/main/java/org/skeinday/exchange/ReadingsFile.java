@@ -46,7 +46,7 @@ final class ReadingsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String attempt = intake.attempt(row);
         int next = counted.merge(attempt, 1, Integer::sum);
         int number = Numbers.whole(row, "reading", 1, 9_999, next);
@@ -59,7 +59,7 @@ final class ReadingsFile implements DayFile {
             return;
         }
         String id = intake.newId();
-        intake.readings.add(row, "reading", Intake.key(attempt, number), number + " of this attempt", id);
+        intake.readings.add(row, "reading", ImportContext.key(attempt, number), number + " of this attempt", id);
         waiting.add(new Waiting(
                 row,
                 new ReadingTaken(
@@ -75,7 +75,7 @@ final class ReadingsFile implements DayFile {
     }
 
     @Override
-    public void finish(Intake intake) {
+    public void finish(ImportContext intake) {
         for (Waiting one : waiting) {
             ReadingTaken r = one.reading();
             String corrects = corrects(one, intake);
@@ -95,23 +95,25 @@ final class ReadingsFile implements DayFile {
         }
     }
 
-    private static @Nullable String corrects(Waiting one, Intake intake) {
+    private static @Nullable String corrects(Waiting one, ImportContext intake) {
         String typed = one.row().text("corrects");
         if (typed.isEmpty() || typed.equals(MISSING)) {
             return typed.isEmpty() ? null : MISSING;
         }
-        return intake.readings.id(Intake.key(one.reading().attemptId(), typed)).orElseGet(() -> {
-            one.row()
-                    .error(
-                            "corrects",
-                            "there is no reading '" + typed + "' of this attempt",
-                            "write the number in the column reading of the one that it corrects");
-            return null;
-        });
+        return intake.readings
+                .id(ImportContext.key(one.reading().attemptId(), typed))
+                .orElseGet(() -> {
+                    one.row()
+                            .error(
+                                    "corrects",
+                                    "there is no reading '" + typed + "' of this attempt",
+                                    "write the number in the column reading of the one that it corrects");
+                    return null;
+                });
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         Map<String, Integer> last = new HashMap<>();
         Map<String, Integer> numbers = new HashMap<>();
         for (ReadingTaken reading : book.day().readings()) {
@@ -132,7 +134,7 @@ final class ReadingsFile implements DayFile {
         }
     }
 
-    private static String corrects(Book book, ReadingTaken reading, Map<String, Integer> numbers) {
+    private static String corrects(ExportContext book, ReadingTaken reading, Map<String, Integer> numbers) {
         String corrected = reading.corrects();
         if (corrected == null) {
             return "";

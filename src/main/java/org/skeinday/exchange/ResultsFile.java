@@ -10,7 +10,7 @@ import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
-import org.skeinday.standing.Flown;
+import org.skeinday.standing.DecidedFlight;
 import org.skeinday.standing.Scoring;
 import org.skeinday.standing.Standings;
 
@@ -38,12 +38,12 @@ final class ResultsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         throw new IllegalStateException("Results are derived; they are never read");
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (EventAdded event : book.day().events()) {
             if (!event.ofPractice()) {
                 put(book, event, table);
@@ -51,11 +51,11 @@ final class ResultsFile implements DayFile {
         }
     }
 
-    private static void put(Book book, EventAdded event, Table table) {
+    private static void put(ExportContext book, EventAdded event, Table table) {
         Map<String, EntryAdded> entries = book.day().entries().stream()
                 .filter(entry -> entry.eventId().equals(event.id()))
                 .collect(Collectors.toMap(EntryAdded::name, entry -> entry));
-        Map<String, List<Flown>> flown = new LinkedHashMap<>();
+        Map<String, List<DecidedFlight>> flown = new LinkedHashMap<>();
         entries.forEach((name, entry) -> flown.put(name, flown(book, entry)));
         Scoring scoring = Scoring.of(event, book.day().rulesOf(event.id()));
         int rank = 0;
@@ -76,7 +76,7 @@ final class ResultsFile implements DayFile {
         }
     }
 
-    private static List<Flown> flown(Book book, EntryAdded entry) {
+    private static List<DecidedFlight> flown(ExportContext book, EntryAdded entry) {
         return of(book, entry).stream()
                 .flatMap(
                         a -> OfficialFlights.of(
@@ -85,14 +85,14 @@ final class ResultsFile implements DayFile {
                 .toList();
     }
 
-    private static List<AttemptImported> of(Book book, EntryAdded entry) {
+    private static List<AttemptImported> of(ExportContext book, EntryAdded entry) {
         return book.day().attempts().stream()
                 .filter(attempt -> attempt.entryId().equals(entry.id()))
                 .sorted(Comparator.comparingInt(AttemptImported::number))
                 .toList();
     }
 
-    private static String attempts(Book book, EntryAdded entry) {
+    private static String attempts(ExportContext book, EntryAdded entry) {
         return of(book, entry).stream()
                 .map(a -> a.officialMs() == null ? a.state() : Numbers.time(a.officialMs()))
                 .collect(Collectors.joining(" | "));

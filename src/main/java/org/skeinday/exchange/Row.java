@@ -20,13 +20,13 @@ final class Row {
             Pattern.compile("[\\p{Cc}&&[^\\t\\n\\r]]|[\\u202A-\\u202E\\u2066-\\u2069]|[\\uFFFE\\uFFFF]"
                     + "|[\\uD800-\\uDBFF](?![\\uDC00-\\uDFFF])|(?<![\\uD800-\\uDBFF])[\\uDC00-\\uDFFF]");
 
-    private final Sheet sheet;
+    private final SheetRows sheet;
     private final CsvLines.Line line;
     private final List<CellError> errors;
     private final Set<String> wrongCells = new HashSet<>();
     private boolean wrong;
 
-    Row(Sheet sheet, CsvLines.Line line, List<CellError> errors) {
+    Row(SheetRows sheet, CsvLines.Line line, List<CellError> errors) {
         this.sheet = sheet;
         this.line = line;
         this.errors = errors;

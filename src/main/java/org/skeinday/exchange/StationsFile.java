@@ -37,7 +37,7 @@ final class StationsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String id = intake.newId();
         String name = row.text("station");
         intake.stations.add(row, "station", name, "'" + name + "'", id);
@@ -89,7 +89,7 @@ final class StationsFile implements DayFile {
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (StationAdded station : book.day().more().stations()) {
             table.line(station.name())
                     .of(station.id())

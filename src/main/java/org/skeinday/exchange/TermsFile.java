@@ -37,7 +37,7 @@ final class TermsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String event = intake.event(row);
         String devices = row.word("devices");
         String help = row.word("outside help");
@@ -84,7 +84,7 @@ final class TermsFile implements DayFile {
     }
 
     /** Motors that are declared already must stay within a new limit. */
-    private static void check(Row row, Intake intake, Terms terms) {
+    private static void check(Row row, ImportContext intake, Terms terms) {
         intake.declared.holds(terms);
         intake.declared.of(terms.eventId()).forEach((entry, motors) -> {
             for (String motor : motors) {
@@ -105,7 +105,7 @@ final class TermsFile implements DayFile {
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (Terms terms : book.day().more().terms()) {
             EventAdded event = book.event(terms.eventId());
             table.line(event.day(), event.name())

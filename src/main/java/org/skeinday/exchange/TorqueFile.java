@@ -32,7 +32,7 @@ public final class TorqueFile {
     /** @param file its name, for errors */
     public static Read read(String file, String text) {
         List<CellError> errors = new ArrayList<>();
-        Sheet sheet = Sheet.read(file, text, COLUMNS, errors);
+        SheetRows sheet = SheetRows.read(file, text, COLUMNS, errors);
         boolean hasPhases = sheet.header().cells().containsKey(PHASE);
         List<TorqueReading> winding = new ArrayList<>();
         List<TorqueReading> unwinding = new ArrayList<>();

@@ -25,19 +25,19 @@ final class WatchesFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String attempt = intake.attempt(row);
         Integer place = Numbers.whole(row, "place", 1, 3);
         String person = row.named("person", intake.people);
         if (place == null || attempt.isEmpty()) {
             return;
         }
-        intake.watches.add(row, "place", Intake.key(attempt, place), place + " of this attempt", attempt);
+        intake.watches.add(row, "place", ImportContext.key(attempt, place), place + " of this attempt", attempt);
         intake.take(row, "watch.taken", () -> new WatchTaken(attempt, place, row.text("device"), person));
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (WatchTaken watch : book.day().watches()) {
             AttemptImported attempt = book.attempt(watch.attemptId());
             book.line(table, attempt, watch.slot())

@@ -23,7 +23,7 @@ final class WindowsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, Intake intake) {
+    public void take(Row row, ImportContext intake) {
         String event = intake.event(row);
         String entry = intake.entry(row, event);
         Long opens = intake.moments.read(row, "opens");
@@ -39,13 +39,13 @@ final class WindowsFile implements DayFile {
             return;
         }
         WindowAdded window = new WindowAdded(intake.newId(), event, entry.isEmpty() ? null : entry, opens, closes);
-        intake.windows.add(row, "opens", Intake.key(window), "that opens at " + row.text("opens"), window.id());
+        intake.windows.add(row, "opens", ImportContext.key(window), "that opens at " + row.text("opens"), window.id());
         intake.busy.check(row, window);
         intake.take(row, "window.added", () -> window);
     }
 
     @Override
-    public void put(Book book, Table table) {
+    public void put(ExportContext book, Table table) {
         for (WindowAdded window : book.day().windows()) {
             EventAdded event = book.event(window.eventId());
             String entry =

@@ -62,7 +62,7 @@ public final class WindsFile {
     public static Read read(String file, String text) {
         boolean normalised = Collections.disjoint(headed(file, text), OF_A_SIZE);
         List<CellError> errors = new ArrayList<>();
-        Sheet sheet = Sheet.read(file, text, normalised ? OF_NORMALISED : OF_MOTORS, errors);
+        SheetRows sheet = SheetRows.read(file, text, normalised ? OF_NORMALISED : OF_MOTORS, errors);
         List<BreakTrial> trials = new ArrayList<>();
         List<Size> sizes = new ArrayList<>();
         Map<String, Integer> broken = new HashMap<>();
@@ -83,7 +83,7 @@ public final class WindsFile {
 
     /** The columns of motors that the file has: with none of them it is meant to hold normalised turns. */
     private static Set<String> headed(String file, String text) {
-        return Sheet.read(file, text, OF_MOTORS, new ArrayList<>())
+        return SheetRows.read(file, text, OF_MOTORS, new ArrayList<>())
                 .header()
                 .cells()
                 .keySet();

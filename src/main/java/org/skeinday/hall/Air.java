@@ -1,6 +1,8 @@
 package org.skeinday.hall;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.PlainNumber;
+import org.skeinday.units.Preconditions;
 
 /**
  * How the air drifts.
@@ -12,16 +14,16 @@ public record Air(double towardsDegrees, @Nullable Double metresPerSecond) {
     public Air {
         if (!(towardsDegrees >= 0 && towardsDegrees < 360)) {
             throw new IllegalArgumentException(
-                    "A direction must be 0 to below 360 degrees, but was " + Limit.plain(towardsDegrees));
+                    "A direction must be 0 to below 360 degrees, but was " + PlainNumber.of(towardsDegrees));
         }
         if (metresPerSecond != null) {
-            Limit.within("A drift in m/s", metresPerSecond, 0, 5);
+            Preconditions.within("A drift in m/s", metresPerSecond, 0, 5);
         }
     }
 
     /** As a person says it at the mount, looking at the winder: 12 is away, 3 to the right. */
     public static Air towardsOClock(int hour, @Nullable Double metresPerSecond) {
-        Limit.within("An hour of the clock", hour, 1, 12);
+        Preconditions.within("An hour of the clock", hour, 1, 12);
         return new Air(hour % 12 * 30, metresPerSecond);
     }
 }

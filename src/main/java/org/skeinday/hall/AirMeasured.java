@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code air.measured}: temperature and humidity of a hall at one moment; at least one of them.
@@ -28,15 +29,15 @@ public record AirMeasured(
     public static final long NEAR_MS = 2 * 3_600_000L;
 
     public AirMeasured {
-        Limit.filled("The hall's name", hall);
+        Preconditions.filled("The hall's name", hall);
         if (celsius == null && humidity == null) {
             throw new IllegalArgumentException("A temperature or a humidity must be given, but neither was");
         }
         if (celsius != null) {
-            Limit.within("The temperature in °C", celsius, -20, 60);
+            Preconditions.within("The temperature in °C", celsius, -20, 60);
         }
         if (humidity != null) {
-            Limit.within("The humidity in %", humidity, 0, 100);
+            Preconditions.within("The humidity in %", humidity, 0, 100);
         }
     }
 

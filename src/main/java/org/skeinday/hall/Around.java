@@ -6,8 +6,8 @@ import org.skeinday.units.Length;
 
 /** One thing against one lane: from the line and its ends, and for people not in line with either end. */
 record Around(Separation separation, Lane lane) {
-    List<Finding> of(Placed placed) {
-        List<Finding> findings = new ArrayList<>();
+    List<Shortfall> of(Placed placed) {
+        List<Shortfall> findings = new ArrayList<>();
         Spot spot = placed.at().on(lane);
         switch (placed.kind()) {
             case STAND -> near(placed, spot, Rule.MODEL_TOO_NEAR, separation.model(), findings);
@@ -23,12 +23,12 @@ record Around(Separation separation, Lane lane) {
         return findings;
     }
 
-    private void near(Placed placed, Spot spot, Rule rule, Length least, List<Finding> findings) {
+    private void near(Placed placed, Spot spot, Rule rule, Length least, List<Shortfall> findings) {
         Line line = Line.of(lane);
         double is = line.distanceTo(spot);
         double shortBy = least.millimetres() - is;
-        if (shortBy > Limit.SAME_MM) {
-            findings.add(new Finding(
+        if (shortBy > Separation.SAME_MM) {
+            findings.add(new Shortfall(
                     rule,
                     placed.name(),
                     line.nearest(spot),
@@ -38,11 +38,11 @@ record Around(Separation separation, Lane lane) {
         }
     }
 
-    private void inLine(Placed placed, Spot spot, List<Finding> findings) {
+    private void inLine(Placed placed, Spot spot, List<Shortfall> findings) {
         for (End end : End.values()) {
             double depth = separation.zone(Line.of(lane), end).depth(spot);
-            if (depth > Limit.SAME_MM) {
-                findings.add(new Finding(
+            if (depth > Separation.SAME_MM) {
+                findings.add(new Shortfall(
                         end.rule(),
                         placed.name(),
                         end.words(),
@@ -53,10 +53,10 @@ record Around(Separation separation, Lane lane) {
         }
     }
 
-    private void behindMeter(Placed placed, Spot spot, List<Finding> findings) {
+    private void behindMeter(Placed placed, Spot spot, List<Shortfall> findings) {
         double behind = Line.of(lane).pastMm(End.MOUNT, spot);
-        if (behind > Limit.SAME_MM) {
-            findings.add(new Finding(
+        if (behind > Separation.SAME_MM) {
+            findings.add(new Shortfall(
                     Rule.READER_BEHIND_METER,
                     placed.name(),
                     "the meter",

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import org.skeinday.units.Length;
+import org.skeinday.units.Preconditions;
 
 /**
  * One of the distances that are kept at a winding place, with what is usual and the most that can be meant. That a parting
@@ -56,6 +57,6 @@ public enum Distance {
 
     /** @throws IllegalArgumentException unless 1 mm to the most that can be meant */
     void check(Length length) {
-        Limit.within(words + " in mm", length.millimetres(), 1, mostMm);
+        Preconditions.within(words + " in mm", length.millimetres(), 1, mostMm);
     }
 }

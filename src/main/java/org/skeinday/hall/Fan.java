@@ -1,6 +1,7 @@
 package org.skeinday.hall;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * A fan, a door or a vent that moves the air.
@@ -9,6 +10,6 @@ import org.jspecify.annotations.Nullable;
  */
 public record Fan(String name, Taped at, @Nullable Air blows) {
     public Fan {
-        Limit.filled("The name of a fan or door", name);
+        Preconditions.filled("The name of a fan or door", name);
     }
 }

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.units.Length;
+import org.skeinday.units.PlainNumber;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code hall.described}: a hall as it was found, and the distances that are kept there; again under the same name
@@ -35,8 +37,8 @@ public record HallDescribed(
     /** @param heightMm of its lower edge over the floor, 0.5 to 150 m */
     public record Obstruction(String name, double heightMm, String heightTyped) {
         public Obstruction {
-            Limit.filled("The obstruction's name", name);
-            Limit.within("The obstruction's height in mm", heightMm, 500, 150_000);
+            Preconditions.filled("The obstruction's name", name);
+            Preconditions.within("The obstruction's height in mm", heightMm, 500, 150_000);
         }
     }
 
@@ -50,7 +52,7 @@ public record HallDescribed(
     }
 
     public HallDescribed {
-        Limit.filled("The hall's name", hall);
+        Preconditions.filled("The hall's name", hall);
         obstructions = List.copyOf(obstructions);
         distances = List.copyOf(distances);
         if (obstructions.size() > MOST) {
@@ -65,7 +67,7 @@ public record HallDescribed(
             }
         }
         if (ceilingMm != null) {
-            Limit.within("The ceiling in mm", ceilingMm, 1000, 150_000);
+            Preconditions.within("The ceiling in mm", ceilingMm, 1000, 150_000);
             belowCeiling(ceilingMm, obstructions);
         }
     }
@@ -74,7 +76,7 @@ public record HallDescribed(
         for (Obstruction o : obstructions) {
             if (o.heightMm() > ceiling) {
                 throw new IllegalArgumentException("An obstruction must not be above the ceiling of "
-                        + Limit.plain(ceiling) + " mm, but '" + o.name() + "' was at " + Limit.plain(o.heightMm())
+                        + PlainNumber.of(ceiling) + " mm, but '" + o.name() + "' was at " + PlainNumber.of(o.heightMm())
                         + " mm");
             }
         }

@@ -1,6 +1,7 @@
 package org.skeinday.hall;
 
 import org.skeinday.units.Length;
+import org.skeinday.units.Preconditions;
 
 /**
  * A winding lane: the straight line from the mount, where the meter is, to the winder end.
@@ -9,8 +10,8 @@ import org.skeinday.units.Length;
  */
 public record Lane(String name, Length length) {
     public Lane {
-        Limit.filled("The lane's name", name);
-        Limit.within("The lane's length in mm", length.millimetres(), 300, 60_000);
+        Preconditions.filled("The lane's name", name);
+        Preconditions.within("The lane's length in mm", length.millimetres(), 300, 60_000);
     }
 
     public Spot mountEnd() {

@@ -7,7 +7,7 @@ import org.skeinday.units.Length;
 /** The lane against today's longest stretch, and the room to stand behind its winder end. */
 record LaneLength(
         Separation separation, WindingPlace place, @Nullable Length longestStretch) {
-    void judge(List<Finding> findings, List<String> unknown) {
+    void judge(List<Shortfall> findings, List<String> unknown) {
         Length lane = place.lane().length();
         if (longestStretch == null) {
             unknown.add("today's longest stretch is not known");
@@ -31,11 +31,11 @@ record LaneLength(
         return Length.ofMillimetres(stretch + separation.standing().millimetres());
     }
 
-    private void add(Rule rule, Length is, Length least, List<Finding> findings) {
+    private void add(Rule rule, Length is, Length least, List<Shortfall> findings) {
         double shortBy = least.millimetres() - is.millimetres();
-        if (shortBy > Limit.SAME_MM) {
-            findings.add(
-                    new Finding(rule, place.lane().name(), "today's motors", Length.ofMillimetres(shortBy), is, least));
+        if (shortBy > Separation.SAME_MM) {
+            findings.add(new Shortfall(
+                    rule, place.lane().name(), "today's motors", Length.ofMillimetres(shortBy), is, least));
         }
     }
 }

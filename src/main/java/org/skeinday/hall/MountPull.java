@@ -3,6 +3,7 @@ package org.skeinday.hall;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.Section;
+import org.skeinday.units.Preconditions;
 
 /**
  * What a stretched motor pulls on its mount, and what the mount is pull-tested to. About 5 N at four times its length for
@@ -39,7 +40,7 @@ public final class MountPull {
      * @param factor how many times the pull, 1 to 10; {@link #FACTOR} unless the coach says otherwise
      */
     public static OptionalDouble testNewtons(@Nullable Section section, @Nullable Double stretch, double factor) {
-        Limit.within("The factor of the pull test", factor, 1, 10);
+        Preconditions.within("The factor of the pull test", factor, 1, 10);
         OptionalDouble pull = newtons(section, stretch);
         return pull.isPresent() ? OptionalDouble.of(Math.ceil(pull.getAsDouble() * factor - 1e-9)) : pull;
     }

@@ -3,11 +3,12 @@ package org.skeinday.hall;
 import java.util.Locale;
 import java.util.Optional;
 import org.skeinday.units.Length;
+import org.skeinday.units.Preconditions;
 
 /** Another lane, both its ends measured by tape from this one. */
 public record OtherLane(String name, Taped mount, Taped winder) {
     public OtherLane {
-        Limit.filled("The other lane's name", name);
+        Preconditions.filled("The other lane's name", name);
     }
 
     /** Why its tape numbers cannot be right on this lane; empty when they can. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.units.Length;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code place.measured}: a winding place with its tape numbers, each also as typed; again under the same id when
@@ -44,7 +45,7 @@ public record PlaceMeasured(
 
     public PlaceMeasured {
         things = List.copyOf(things);
-        Limit.filled("The hall's name", hall);
+        Preconditions.filled("The hall's name", hall);
         if (things.size() > MOST_THINGS) {
             throw new IllegalArgumentException(
                     "A winding place must have at most " + MOST_THINGS + " things around it, but had " + things.size());
@@ -73,7 +74,7 @@ public record PlaceMeasured(
             String side,
             @Nullable Integer blowsHour) {
         public Thing {
-            Limit.filled("What stands beside the lane", name);
+            Preconditions.filled("What stands beside the lane", name);
             How.ofWord(how);
             Side.ofWord(side);
         }

@@ -3,6 +3,7 @@ package org.skeinday.hall;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.skeinday.units.Preconditions;
 
 /** A model stand or a person beside a lane. */
 public record Placed(String name, Kind kind, Taped at) {
@@ -34,6 +35,6 @@ public record Placed(String name, Kind kind, Taped at) {
     }
 
     public Placed {
-        Limit.filled("The name of what stands beside the lane", name);
+        Preconditions.filled("The name of what stands beside the lane", name);
     }
 }

@@ -26,6 +26,9 @@ public record Separation(
         Length zoneHalfWidth,
         Length lanes,
         Length standing) {
+    /** What counts as exactly at a limit, mm: far below any tape, above the noise of binary fractions. */
+    static final double SAME_MM = 0.01;
+
     public Separation {
         Distance.MODEL.check(model);
         Distance.PEOPLE.check(people);
@@ -57,7 +60,7 @@ public record Separation(
      * @param longestStretch the longest of today's motors at full stretch, λ · L0; null while it is not known
      */
     public Verdict judge(WindingPlace place, @Nullable Length longestStretch) {
-        List<Finding> findings = new ArrayList<>();
+        List<Shortfall> findings = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
         new LaneLength(this, place, longestStretch).judge(findings, unknown);
         for (Placed placed : place.placed()) {

@@ -1,6 +1,7 @@
 package org.skeinday.hall;
 
 import org.locationtech.jts.geom.Coordinate;
+import org.skeinday.units.Preconditions;
 
 /**
  * A point on the floor of a winding place, in mm. The origin is under the mount's hook; {@code alongMm} runs towards the
@@ -11,8 +12,8 @@ public record Spot(double alongMm, double besideMm) {
     static final double FURTHEST_MM = 300_000;
 
     public Spot {
-        Limit.within("A place along the line in mm", alongMm, -FURTHEST_MM, FURTHEST_MM);
-        Limit.within("A place beside the line in mm", besideMm, -FURTHEST_MM, FURTHEST_MM);
+        Preconditions.within("A place along the line in mm", alongMm, -FURTHEST_MM, FURTHEST_MM);
+        Preconditions.within("A place beside the line in mm", besideMm, -FURTHEST_MM, FURTHEST_MM);
     }
 
     public double distanceTo(Spot other) {

@@ -3,6 +3,7 @@ package org.skeinday.hall;
 import java.util.Locale;
 import java.util.Optional;
 import org.skeinday.units.Length;
+import org.skeinday.units.Preconditions;
 
 /** Where something stands, as a person measures it with a tape from a lane: two numbers and a side. */
 public sealed interface Taped {
@@ -42,8 +43,8 @@ public sealed interface Taped {
     /** @param alongMm from the mount towards the winder, negative behind the mount */
     record Beside(double alongMm, Length beside, Side side) implements Taped {
         public Beside {
-            Limit.within("A distance along the line in mm", alongMm, -100_000, 160_000);
-            Limit.within("A distance beside the line in mm", beside.millimetres(), 0, 100_000);
+            Preconditions.within("A distance along the line in mm", alongMm, -100_000, 160_000);
+            Preconditions.within("A distance beside the line in mm", beside.millimetres(), 0, 100_000);
         }
 
         @Override
@@ -63,8 +64,8 @@ public sealed interface Taped {
      */
     record FromEnds(Length fromMount, Length fromWinder, Side side) implements Taped {
         public FromEnds {
-            Limit.within("A distance from the mount in mm", fromMount.millimetres(), 0, 100_000);
-            Limit.within("A distance from the winder end in mm", fromWinder.millimetres(), 0, 100_000);
+            Preconditions.within("A distance from the mount in mm", fromMount.millimetres(), 0, 100_000);
+            Preconditions.within("A distance from the winder end in mm", fromWinder.millimetres(), 0, 100_000);
         }
 
         @Override

@@ -23,12 +23,12 @@ final class TwoLanes {
         this.theirs = Line.of(other, lane);
     }
 
-    List<Finding> findings() {
-        List<Finding> findings = new ArrayList<>();
+    List<Shortfall> findings() {
+        List<Shortfall> findings = new ArrayList<>();
         double is = Math.min(way(mine).distanceTo(theirs), mine.distanceTo(way(theirs)));
         double shortBy = separation.lanes().millimetres() - is;
-        if (shortBy > Limit.SAME_MM) {
-            findings.add(new Finding(
+        if (shortBy > Separation.SAME_MM) {
+            findings.add(new Shortfall(
                     Rule.LANES_TOO_NEAR,
                     other.name(),
                     "this lane",
@@ -44,9 +44,9 @@ final class TwoLanes {
     }
 
     /** The deepest of the other's parts, once for each of ours. */
-    private void overlap(String ours, List<Spot> shape, Map<String, List<Spot>> parts, List<Finding> findings) {
+    private void overlap(String ours, List<Spot> shape, Map<String, List<Spot>> parts, List<Shortfall> findings) {
         String deepest = "";
-        double depth = Limit.SAME_MM;
+        double depth = Separation.SAME_MM;
         for (Map.Entry<String, List<Spot>> part : parts.entrySet()) {
             double here = Overlap.depth(shape, part.getValue());
             if (here > depth) {
@@ -56,7 +56,7 @@ final class TwoLanes {
         }
         if (!deepest.isEmpty()) {
             Length by = Length.ofMillimetres(depth);
-            findings.add(new Finding(
+            findings.add(new Shortfall(
                     Rule.ZONES_OVERLAP, other.name() + ": " + deepest, ours, by, Length.ofMillimetres(0), by));
         }
     }

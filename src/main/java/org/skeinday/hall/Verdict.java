@@ -8,7 +8,7 @@ import java.util.List;
  * @param findings what is too close to what
  * @param unknown what could not be judged, in words
  */
-public record Verdict(List<Finding> findings, List<String> unknown) {
+public record Verdict(List<Shortfall> findings, List<String> unknown) {
     public static final Verdict NOTHING_WRONG = new Verdict(List.of(), List.of());
 
     public Verdict {
@@ -42,7 +42,7 @@ public record Verdict(List<Finding> findings, List<String> unknown) {
     }
 
     /** What is wrong now and was not in {@code before}, or has become worse by a millimetre or more. */
-    public List<Finding> worseThan(Verdict before) {
+    public List<Shortfall> worseThan(Verdict before) {
         return findings.stream().filter(f -> !before.knew(f)).toList();
     }
 
@@ -51,11 +51,11 @@ public record Verdict(List<Finding> findings, List<String> unknown) {
         return unknown.stream().filter(u -> !before.unknown.contains(u)).toList();
     }
 
-    private boolean knew(Finding now) {
+    private boolean knew(Shortfall now) {
         return findings.stream()
                 .anyMatch(f -> f.rule() == now.rule()
                         && f.what().equals(now.what())
                         && f.against().equals(now.against())
-                        && now.shortBy().millimetres() - f.shortBy().millimetres() < 1 - Limit.SAME_MM);
+                        && now.shortBy().millimetres() - f.shortBy().millimetres() < 1 - Separation.SAME_MM);
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.skeinday.units.Preconditions;
 
 /**
  * The winds of one batch as evidence of breaking. Fitted are break tests and winds whose stop set beforehand was a
@@ -53,7 +54,7 @@ public final class BreakEvidence {
 
     /** @param normalisedTurns above zero, in K's unit */
     public BreakRisk at(double normalisedTurns) {
-        Check.positive("Normalised turns", normalisedTurns);
+        Preconditions.positive("Normalised turns", normalisedTurns);
         if (basis.breaks() < FEWEST_BREAKS) {
             return new BreakRisk.NotKnown("too few breaks to tell", basis);
         }

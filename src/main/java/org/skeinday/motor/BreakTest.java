@@ -2,6 +2,7 @@ package org.skeinday.motor;
 
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.units.Preconditions;
 import org.skeinday.units.Torque;
 
 /**
@@ -12,7 +13,7 @@ import org.skeinday.units.Torque;
  */
 public record BreakTest(String meterId, Length loop, Mass mass, double motorTurns, Torque torque) {
     public BreakTest {
-        Check.positive("Turns at the break", motorTurns);
+        Preconditions.positive("Turns at the break", motorTurns);
     }
 
     /** K of N_b = K · L0^1.5 / m^0.5, L0 in inches and m in grams. */

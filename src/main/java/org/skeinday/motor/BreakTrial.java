@@ -2,6 +2,7 @@ package org.skeinday.motor;
 
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.units.Preconditions;
 
 /**
  * One wind as evidence of strength.
@@ -13,7 +14,7 @@ import org.skeinday.units.Mass;
  */
 public record BreakTrial(String motorId, double normalisedTurns, StopRule stopRule, boolean broke) {
     public BreakTrial {
-        Check.positive("Normalised turns", normalisedTurns);
+        Preconditions.positive("Normalised turns", normalisedTurns);
     }
 
     public static BreakTrial of(

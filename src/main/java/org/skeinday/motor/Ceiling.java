@@ -1,6 +1,7 @@
 package org.skeinday.motor;
 
 import java.util.List;
+import org.skeinday.units.Preconditions;
 import org.skeinday.units.Torque;
 
 /** The torque at which winding ends even if turns are left to go, or why there is none. */
@@ -51,7 +52,7 @@ public sealed interface Ceiling {
      * @param share above 0, below 1
      */
     static Ceiling fromBreakTests(List<BreakTest> tests, String meterId, Section motor, double share) {
-        Check.share("The ceiling's share", share);
+        Preconditions.share("The ceiling's share", share);
         double[] torques = tests.stream()
                 .filter(t -> t.meterId().equals(meterId))
                 .mapToDouble(t -> motor.scaled(t.torque(), t.section()).newtonMillimetres())

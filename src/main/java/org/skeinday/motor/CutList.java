@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.units.Preconditions;
 
 /** Strip to cut and weigh for wanted loops, and motors that go together. */
 public final class CutList {
@@ -21,7 +22,7 @@ public final class CutList {
 
     /** @param gramsPerMetre linear density of one strand, above zero */
     public static List<Cut> of(List<Length> loops, Length knot, double gramsPerMetre) {
-        Check.positive("Linear density in g/m", gramsPerMetre);
+        Preconditions.positive("Linear density in g/m", gramsPerMetre);
         return loops.stream().map(l -> cut(l, knot, gramsPerMetre)).toList();
     }
 

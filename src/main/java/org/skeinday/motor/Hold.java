@@ -1,6 +1,7 @@
 package org.skeinday.motor;
 
 import java.util.List;
+import org.skeinday.units.Preconditions;
 import org.skeinday.units.Torque;
 
 /**
@@ -17,7 +18,7 @@ public record Hold(double bleed, Torque torqueAtOneSecond) {
     /** @param seconds since the last turn, above zero */
     public record Reading(double seconds, Torque torque) {
         public Reading {
-            Check.positive("Seconds since the last turn", seconds);
+            Preconditions.positive("Seconds since the last turn", seconds);
         }
     }
 
@@ -28,7 +29,7 @@ public record Hold(double bleed, Torque torqueAtOneSecond) {
         StraightLine line = StraightLine.through(
                 late.stream().mapToDouble(r -> Math.log10(r.seconds())).toArray(),
                 late.stream().mapToDouble(r -> r.torque().newtonMillimetres()).toArray());
-        Check.positive("Torque at 1 s in N·mm", line.intercept());
+        Preconditions.positive("Torque at 1 s in N·mm", line.intercept());
         return new Hold(-line.slope() / line.intercept(), Torque.ofNewtonMillimetres(line.intercept()));
     }
 }

@@ -1,6 +1,7 @@
 package org.skeinday.motor;
 
 import java.util.List;
+import org.skeinday.units.Preconditions;
 import org.skeinday.units.Torque;
 
 /**
@@ -47,13 +48,13 @@ public record HoldBleed(List<Hold> holds) {
 
     /** When torque will have bled from {@code read} at {@code readAt} to {@code wanted}. */
     public Release latestRelease(Torque wanted, Torque read, double readAt, double holdAtMostSeconds) {
-        Check.positive("The longest hold in seconds", holdAtMostSeconds);
+        Preconditions.positive("The longest hold in seconds", holdAtMostSeconds);
         requireSettled(readAt);
         if (!isKnown()) {
             return new Release.NotKnown(
                     holdAtMostSeconds, "bleed not known, hold at most " + Math.round(holdAtMostSeconds) + " s");
         }
-        Check.positive("The torque read, in N·mm", read.newtonMillimetres());
+        Preconditions.positive("The torque read, in N·mm", read.newtonMillimetres());
         String conditions = "from " + holds.size()
                 + " measured holds of this batch, readings later than 5 s after the last turn, length unchanged";
         if (wanted.compareTo(read) >= 0) {

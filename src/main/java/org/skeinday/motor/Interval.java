@@ -1,5 +1,7 @@
 package org.skeinday.motor;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * A range said with a stated confidence, in the unit of the estimate it surrounds.
  *
@@ -7,7 +9,7 @@ package org.skeinday.motor;
  */
 public record Interval(double low, double high, double confidence) {
     public Interval {
-        Check.share("An interval's confidence", confidence);
+        Preconditions.share("An interval's confidence", confidence);
         if (!(low <= high)) {
             throw new IllegalArgumentException(
                     "An interval's low end must not lie above its high end, but was " + low + " to " + high);

@@ -1,6 +1,7 @@
 package org.skeinday.motor;
 
 import java.util.Arrays;
+import org.skeinday.units.Preconditions;
 
 /**
  * A smooth curve through points that rises where they rise, falls where they fall and never overshoots: piecewise
@@ -28,8 +29,8 @@ public final class MonotoneCurve {
                     "A curve needs at least 2 points, x and y alike, but had " + x.length + " and " + y.length);
         }
         for (int i = 0; i < x.length; i++) {
-            Check.finite("A point's x", x[i]);
-            Check.finite("A point's y", y[i]);
+            Preconditions.finite("A point's x", x[i]);
+            Preconditions.finite("A point's y", y[i]);
             if (i > 0 && x[i] <= x[i - 1]) {
                 throw new IllegalArgumentException(
                         "A curve's x must increase strictly, but " + x[i] + " follows " + x[i - 1]);

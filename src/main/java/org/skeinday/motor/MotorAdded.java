@@ -1,6 +1,7 @@
 package org.skeinday.motor;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code motor.added}: one loop.
@@ -30,9 +31,9 @@ public record MotorAdded(
         if (!direction.equals("cw") && !direction.equals("acw")) {
             throw new IllegalArgumentException("The direction must be cw or acw, but was '" + direction + "'");
         }
-        Check.within("The loop in mm", loopMm, LEAST_LOOP_MM, MOST_LOOP_MM);
-        Check.within("The mass in g", massG, LEAST_MASS_G, MOST_MASS_G);
-        Check.within("The uses", uses, 0, MOST_USES);
+        Preconditions.within("The loop in mm", loopMm, LEAST_LOOP_MM, MOST_LOOP_MM);
+        Preconditions.within("The mass in g", massG, LEAST_MASS_G, MOST_MASS_G);
+        Preconditions.within("The uses", uses, 0, MOST_USES);
     }
 
     /** A loop that can be wound at all, and a slip of the keys told from one. */

@@ -5,6 +5,7 @@ import java.util.List;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.descriptive.rank.Percentile;
 import org.hipparchus.stat.descriptive.rank.Percentile.EstimationType;
+import org.skeinday.units.Preconditions;
 
 /** Some numbers of one kind, in their own unit: middle, quantiles, and intervals that assume normal scatter. */
 public final class Sample {
@@ -19,7 +20,7 @@ public final class Sample {
         if (values.length == 0) {
             throw new IllegalArgumentException("A sample needs at least 1 value, but had none");
         }
-        Arrays.stream(values).forEach(v -> Check.finite("A value", v));
+        Arrays.stream(values).forEach(v -> Preconditions.finite("A value", v));
         return new Sample(values.clone());
     }
 
@@ -44,7 +45,7 @@ public final class Sample {
 
     /** Linear between the ordered values (type 7 of Hyndman and Fan, The American Statistician 50, 1996). */
     public double quantile(double share) {
-        Check.share("A quantile", share);
+        Preconditions.share("A quantile", share);
         return new Percentile(share * 100)
                 .withEstimationType(EstimationType.R_7)
                 .evaluate(values);
@@ -69,7 +70,7 @@ public final class Sample {
         if (values.length < 2) {
             throw new IllegalStateException("An interval needs at least 2 values, but there was 1");
         }
-        Check.share("Confidence", confidence);
+        Preconditions.share("Confidence", confidence);
         double t = new TDistribution(values.length - 1).inverseCumulativeProbability((1 + confidence) / 2);
         double half = t * deviation() * Math.sqrt(variances);
         return new Interval(mean() - half, mean() + half, confidence);

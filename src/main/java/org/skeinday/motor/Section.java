@@ -2,6 +2,7 @@ package org.skeinday.motor;
 
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.units.Preconditions;
 import org.skeinday.units.Torque;
 
 /**
@@ -14,7 +15,7 @@ public record Section(double squareMillimetres) {
     public static final double DEFAULT_DENSITY = 0.93;
 
     public Section {
-        Check.positive("A cross-section in mm²", squareMillimetres);
+        Preconditions.positive("A cross-section in mm²", squareMillimetres);
     }
 
     public static Section of(Mass mass, Length loop) {
@@ -23,8 +24,8 @@ public record Section(double squareMillimetres) {
 
     /** @param density g/cm³, above zero */
     public static Section of(Mass mass, Length loop, double density) {
-        Check.positive("Density in g/cm³", density);
-        Check.positive("The loop's length in mm", loop.millimetres());
+        Preconditions.positive("Density in g/cm³", density);
+        Preconditions.positive("The loop's length in mm", loop.millimetres());
         return new Section(mass.grams() * 1000 / (density * loop.millimetres()));
     }
 

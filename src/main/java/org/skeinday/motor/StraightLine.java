@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.regression.SimpleRegression;
+import org.skeinday.units.Preconditions;
 
 /**
  * The straight line of least squares through at least three points, with the usual errors and intervals of independent,
@@ -24,7 +25,7 @@ public record StraightLine(
         }
         SimpleRegression line = new SimpleRegression();
         for (int i = 0; i < x.length; i++) {
-            line.addData(Check.finite("x", x[i]), Check.finite("y", y[i]));
+            line.addData(Preconditions.finite("x", x[i]), Preconditions.finite("y", y[i]));
         }
         if (line.getXSumSquares() <= 0) {
             throw new IllegalArgumentException("A line needs at least 2 different x, but all were " + x[0]);
@@ -72,7 +73,7 @@ public record StraightLine(
     }
 
     private double t(double confidence) {
-        Check.share("Confidence", confidence);
+        Preconditions.share("Confidence", confidence);
         return new TDistribution(n - 2).inverseCumulativeProbability((1 + confidence) / 2);
     }
 }

@@ -1,5 +1,6 @@
 package org.skeinday.motor;
 
+import org.skeinday.units.Preconditions;
 import org.skeinday.units.Torque;
 
 /**
@@ -9,6 +10,6 @@ import org.skeinday.units.Torque;
  */
 public record TorqueReading(double motorTurns, Torque torque) {
     public TorqueReading {
-        Check.zeroOrMore("Motor turns", motorTurns);
+        Preconditions.zeroOrMore("Motor turns", motorTurns);
     }
 }

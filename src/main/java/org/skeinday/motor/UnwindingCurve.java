@@ -2,6 +2,7 @@ package org.skeinday.motor;
 
 import java.util.List;
 import org.skeinday.units.Mass;
+import org.skeinday.units.Preconditions;
 import org.skeinday.units.Torque;
 
 /** Torque while a motor ran down at fixed length: the only source of its energy and of a launch torque. */
@@ -30,7 +31,7 @@ public record UnwindingCurve(TorqueCurve curve) {
 
     /** Energy per mass of rubber; mJ/g is J/kg. */
     public double specificEnergyJoulesPerKilogram(Mass rubber) {
-        return energyMillijoules() / Check.positive("The motor's mass in grams", rubber.grams());
+        return energyMillijoules() / Preconditions.positive("The motor's mass in grams", rubber.grams());
     }
 
     public static double footPoundsPerPound(double joulesPerKilogram) {

@@ -3,6 +3,7 @@ package org.skeinday.motor;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code motor.wait}: how long lubricant soaks, a stretched motor is held, a motor rests. Seconds, 0 to a day.
@@ -44,10 +45,10 @@ public record Wait(
             throw new IllegalArgumentException(
                     "A wait must be one of " + String.join(", ", NAMES) + ", but was '" + name + "'");
         }
-        Check.within("The least wait in s", minimumS, 0, DAY_S);
-        Check.within("The wished wait in s, not below the least", preferredS, minimumS, DAY_S);
+        Preconditions.within("The least wait in s", minimumS, 0, DAY_S);
+        Preconditions.within("The wished wait in s, not below the least", preferredS, minimumS, DAY_S);
         if (maximumS != null) {
-            Check.within("The longest wait in s, not below the wished", maximumS, preferredS, DAY_S);
+            Preconditions.within("The longest wait in s, not below the wished", maximumS, preferredS, DAY_S);
         }
     }
 

@@ -3,6 +3,7 @@ package org.skeinday.motor;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
+import org.skeinday.units.Preconditions;
 
 /**
  * Two-parameter Weibull by maximum likelihood with right-censoring; F(x) = 1 − exp(−(x/scale)^shape). Standard theory:
@@ -41,7 +42,7 @@ final class WeibullFit {
                     "A fit needs breaks that do not all lie at the largest value, but had " + x.length + " values");
         }
         for (double value : x) {
-            Check.positive("A value", value);
+            Preconditions.positive("A value", value);
         }
         return new WeibullFit(x, broke);
     }

@@ -11,30 +11,30 @@ import java.util.Optional;
  * @param thing which form it fills in
  * @param cells by column
  */
-public record Preset(Thing thing, String path, String name, Map<String, String> cells) {
+public record Preset(Sheet thing, String path, String name, Map<String, String> cells) {
     private static final List<Preset> ALL = List.of(
             new Preset(
-                    Thing.EVENTS,
+                    Sheet.EVENTS,
                     "mean-seconds",
                     "Two watches, mean, whole seconds down; best two of six",
                     rules("6", "sum", "2", "2", "mean", "mean", "down", "1", "no", "60")),
             new Preset(
-                    Thing.EVENTS,
+                    Sheet.EVENTS,
                     "middle-tenths",
                     "Three watches, each up to tenths, then the middle; best of three",
                     rules("3", "best", "1", "3", "middle", "longer", "up", "0.1", "yes", "0")),
             new Preset(
-                    Thing.EVENTS,
+                    Sheet.EVENTS,
                     "middle-hundredths",
                     "Three watches, the middle, hundredths; of two the mean; best of three",
                     rules("3", "best", "1", "3", "middle", "mean", "down", "0.01", "no", "0")),
             new Preset(
-                    Thing.EVENTS,
+                    Sheet.EVENTS,
                     "one-watch",
                     "One watch, tenths down; sum of the best two of three",
                     rules("3", "sum", "2", "1", "middle", "longer", "down", "0.1", "no", "0")),
             new Preset(
-                    Thing.RULES,
+                    Sheet.RULES,
                     "held-and-repeat",
                     "Held by the building: 10 s watched and deducted; one repeat of a short flight; collision: a choice",
                     Map.of(
@@ -45,7 +45,7 @@ public record Preset(Thing thing, String path, String name, Map<String, String> 
                             "collision", "choice",
                             "time to choose", "60")),
             new Preset(
-                    Thing.RULES,
+                    Sheet.RULES,
                     "without-best-and-worst",
                     "The mean without the best and the worst attempt",
                     Map.of("drop best", "1", "drop worst", "1")));

@@ -17,7 +17,7 @@ public final class TypedUnits {
 
     /** The cell as its file has it: with a unit where the column is a quantity, without one where it is a number. */
     public static String cell(String file, Column column, String typed) {
-        String hint = Hints.of(file, column.name());
+        String hint = FieldHints.of(file, column.name());
         return switch (column.kind()) {
             case LENGTH -> typed; // inches and millimetres, metres and feet are too easily meant for one another
             case MASS, TORQUE -> withUnit(hint, typed);

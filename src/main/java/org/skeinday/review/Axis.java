@@ -1,5 +1,7 @@
 package org.skeinday.review;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * What an axis measures.
  *
@@ -17,7 +19,7 @@ public record Axis(String words, String unit, boolean whole) {
     }
 
     public Axis {
-        Check.filled("What an axis measures", words);
+        Preconditions.filled("What an axis measures", words);
     }
 
     /** For example "launch torque (mN·m)". */

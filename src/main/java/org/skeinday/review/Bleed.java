@@ -11,7 +11,7 @@ final class Bleed {
 
     private Bleed() {}
 
-    static List<Asked> ask(List<HeldWind> holds) {
+    static List<TestResult> ask(List<HeldWind> holds) {
         Map<String, List<HeldWind>> byBatch =
                 holds.stream().collect(Collectors.groupingBy(h -> h.batch().name(), TreeMap::new, Collectors.toList()));
         return byBatch.entrySet().stream()
@@ -19,8 +19,8 @@ final class Bleed {
                 .toList();
     }
 
-    private static Asked ask(String batch, List<HeldWind> holds) {
-        var question = new Asked.Question(
+    private static TestResult ask(String batch, List<HeldWind> holds) {
+        var question = new TestResult.Question(
                 Finding.Kind.HOLD_BLEED,
                 batch,
                 "torque of batch " + batch + " falls while it is held",
@@ -32,7 +32,7 @@ final class Bleed {
         }
         double[] percents =
                 holds.stream().mapToDouble(h -> 100 * h.hold().bleed()).toArray();
-        Effect effect = Medians.bySign(percents, Asked.CONFIDENCE, 0).orElseThrow();
+        Effect effect = Medians.bySign(percents, TestResult.CONFIDENCE, 0).orElseThrow();
         return question.answered(
                 holds.size(),
                 effect,

@@ -3,6 +3,7 @@ package org.skeinday.review;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code event.change-next-time}: what the team wants to do differently, written after an event and shown where the
@@ -15,13 +16,13 @@ public record ChangeNextTime(String eventId, List<String> lines) {
     public static final int LONGEST = 200;
 
     public ChangeNextTime {
-        Check.filled("The event", eventId);
+        Preconditions.filled("The event", eventId);
         lines = List.copyOf(lines);
         if (lines.size() > MOST_LINES) {
             throw new IllegalArgumentException("There may be 3 lines at most, but there were " + lines.size());
         }
         for (String line : lines) {
-            Check.filled("A line of what to change", line);
+            Preconditions.filled("A line of what to change", line);
             if (line.length() > LONGEST) {
                 throw new IllegalArgumentException(
                         "A line may have " + LONGEST + " characters, but had " + line.length());

@@ -1,6 +1,7 @@
 package org.skeinday.review;
 
 import java.util.List;
+import org.skeinday.units.Preconditions;
 
 /**
  * A picture laid out for black ink: only what SVG attributes need, in its units, y downwards. Series differ by the shape
@@ -56,8 +57,8 @@ public record Chart(
 
     /** @param width 300 or more, {@code height} 200 or more */
     public static Chart of(Picture picture, int width, int height) {
-        Check.within("The width of a chart", width, 300, 5000);
-        Check.within("The height of a chart", height, 200, 5000);
+        Preconditions.withinIfKnown("The width of a chart", width, 300, 5000);
+        Preconditions.withinIfKnown("The height of a chart", height, 200, 5000);
         return new ChartDrawing(picture, width, height).chart();
     }
 }

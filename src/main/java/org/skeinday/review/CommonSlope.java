@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.skeinday.motor.Interval;
+import org.skeinday.units.Preconditions;
 
 /**
  * One slope through several groups that each have a level of their own, so that a difference between two models is not
@@ -63,7 +64,7 @@ record CommonSlope(double slope, double error, int n, int groups) {
     }
 
     Effect effect(double confidence) {
-        Check.share("Confidence", confidence);
+        Preconditions.share("Confidence", confidence);
         var t = new TDistribution(freedom());
         double half = t.inverseCumulativeProbability((1 + confidence) / 2) * error;
         double chance = error > 0 ? 2 * t.cumulativeProbability(-Math.abs(slope) / error) : slope == 0 ? 1 : 0;

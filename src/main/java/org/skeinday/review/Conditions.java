@@ -1,6 +1,7 @@
 package org.skeinday.review;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * The air of the hall during a flight; null where nobody measured.
@@ -16,7 +17,7 @@ public record Conditions(
     public static final Conditions UNKNOWN = new Conditions(null, null, null);
 
     public Conditions {
-        Check.within("The temperature in °C", celsius, -20, 60);
-        Check.within("The humidity in %", humidity, 0, 100);
+        Preconditions.withinIfKnown("The temperature in °C", celsius, -20, 60);
+        Preconditions.withinIfKnown("The humidity in %", humidity, 0, 100);
     }
 }

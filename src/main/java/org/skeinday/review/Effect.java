@@ -1,6 +1,7 @@
 package org.skeinday.review;
 
 import org.skeinday.motor.Interval;
+import org.skeinday.units.Preconditions;
 
 /**
  * How large something is, with its uncertainty, in the unit of whoever asked.
@@ -11,8 +12,8 @@ import org.skeinday.motor.Interval;
  */
 public record Effect(double value, Interval interval, double chance) {
     public Effect {
-        Check.finite("An effect", value);
-        Check.within("The chance", chance, 0, 1);
+        Preconditions.finite("An effect", value);
+        Preconditions.withinIfKnown("The chance", chance, 0, 1);
     }
 
     /** In another unit. @param factor not zero; below zero turns it round */

@@ -27,7 +27,7 @@ public record EveningReview(List<FlightRow> flights, List<TorqueAtShare> winds, 
 
     /** The surest first; in the reader's units. */
     public List<Finding> findings(UnitSystem units) {
-        List<Asked> asked = new ArrayList<>();
+        List<TestResult> asked = new ArrayList<>();
         for (TimeAgainst measured : TimeAgainst.values()) {
             asked.add(measured.ask(flights, units));
         }

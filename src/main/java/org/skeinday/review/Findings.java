@@ -14,14 +14,15 @@ public final class Findings {
     private Findings() {}
 
     /** The surest first, then those that say nothing yet, each as they were asked. */
-    static List<Finding> of(List<Asked> asked) {
-        List<Asked> answered = asked.stream().filter(a -> a.effect() != null).toList();
+    static List<Finding> of(List<TestResult> asked) {
+        List<TestResult> answered =
+                asked.stream().filter(a -> a.effect() != null).toList();
         double[] adjusted = Holm.adjusted(answered.stream()
                 .mapToDouble(a -> Objects.requireNonNull(a.effect()).chance())
                 .toArray());
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < answered.size(); i++) {
-            Asked a = answered.get(i);
+            TestResult a = answered.get(i);
             Effect effect = Objects.requireNonNull(a.effect());
             findings.add(
                     finding(a, Finding.Strength.of(adjusted[i]), sentence(a, effect, adjusted[i], answered.size())));
@@ -34,15 +35,15 @@ public final class Findings {
         return List.copyOf(findings);
     }
 
-    private static Finding finding(Asked a, Finding.Strength strength, String sentence) {
+    private static Finding finding(TestResult a, Finding.Strength strength, String sentence) {
         return new Finding(a.kind(), a.about(), sentence, a.n(), a.flights(), a.effect(), a.unit(), strength);
     }
 
-    private static String none(Asked a) {
+    private static String none(TestResult a) {
         return "No evidence yet that " + a.whether();
     }
 
-    private static String sentence(Asked a, Effect effect, double adjusted, int questions) {
+    private static String sentence(TestResult a, Effect effect, double adjusted, int questions) {
         String basis = "90 %: " + range(effect, a.unit()) + ", n = " + a.n();
         if (adjusted <= Finding.Strength.LIKELY_UP_TO) {
             return a.claim() + " (" + basis + ").";

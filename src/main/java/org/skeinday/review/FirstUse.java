@@ -18,7 +18,7 @@ final class FirstUse {
 
     private record MotorOnModel(String motor, String model) {}
 
-    static Asked ask(List<FlightRow> rows) {
+    static TestResult ask(List<FlightRow> rows) {
         Map<MotorOnModel, List<FlightRow>> flown = new LinkedHashMap<>();
         rows.stream()
                 .filter(FirstUse::says)
@@ -26,7 +26,7 @@ final class FirstUse {
                         flown.computeIfAbsent(key(r), k -> new ArrayList<>()).add(r));
         List<List<FlightRow>> pairs =
                 flown.values().stream().filter(FirstUse::hasBoth).toList();
-        var question = new Asked.Question(
+        var question = new TestResult.Question(
                 Finding.Kind.FIRST_USE,
                 "flight time by use",
                 "the first flight of a motor differs from its later ones",
@@ -39,7 +39,7 @@ final class FirstUse {
                             + pairs.size());
         }
         Effect effect = Medians.bySignedRank(
-                        pairs.stream().mapToDouble(FirstUse::difference).toArray(), Asked.CONFIDENCE, 0)
+                        pairs.stream().mapToDouble(FirstUse::difference).toArray(), TestResult.CONFIDENCE, 0)
                 .orElseThrow();
         return question.answered(
                 pairs.size(),

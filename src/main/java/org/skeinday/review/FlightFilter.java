@@ -43,7 +43,7 @@ public record FlightFilter(
     }
 
     public boolean holds(FlightRow row) {
-        Flown flown = row.flown();
+        FlightContext flown = row.flown();
         return (from == null || !row.day().isBefore(from))
                 && (to == null || !row.day().isAfter(to))
                 && is(event, flown.event())

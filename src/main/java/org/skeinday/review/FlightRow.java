@@ -22,7 +22,7 @@ import org.skeinday.units.Mass;
 public record FlightRow(
         Flight flight,
         LocalDate day,
-        Flown flown,
+        FlightContext flown,
         Wound wound,
         Conditions conditions,
         List<Long> watchesMs,
@@ -37,7 +37,8 @@ public record FlightRow(
 
     /** A flight of which no more is known than what was counted. */
     public static FlightRow of(Flight flight, LocalDate day) {
-        return new FlightRow(flight, day, Flown.UNKNOWN, Wound.UNKNOWN, Conditions.UNKNOWN, List.of(), List.of());
+        return new FlightRow(
+                flight, day, FlightContext.UNKNOWN, Wound.UNKNOWN, Conditions.UNKNOWN, List.of(), List.of());
     }
 
     public String id() {

@@ -11,13 +11,13 @@ final class LostTime {
 
     private LostTime() {}
 
-    static List<Asked> ask(List<FlightRow> rows) {
+    static List<TestResult> ask(List<FlightRow> rows) {
         return Arrays.stream(Part.values()).map(part -> ask(part, rows)).toList();
     }
 
-    private static Asked ask(Part part, List<FlightRow> rows) {
+    private static TestResult ask(Part part, List<FlightRow> rows) {
         List<FlightRow> seen = with(part, rows);
-        var question = new Asked.Question(
+        var question = new TestResult.Question(
                 Finding.Kind.LOST_TIME,
                 part.word(),
                 "to " + part.word() + " takes another time than planned",
@@ -28,7 +28,7 @@ final class LostTime {
                     seen.size(), "it needs " + FEWEST + " attempts with plan and clock, so far " + seen.size());
         }
         double[] over = seen.stream().mapToDouble(r -> over(part, r)).toArray();
-        Effect effect = Medians.bySign(over, Asked.CONFIDENCE, 0).orElseThrow();
+        Effect effect = Medians.bySign(over, TestResult.CONFIDENCE, 0).orElseThrow();
         long sum = Math.round(Arrays.stream(over).sum() / 60);
         String claim = "To " + part.word() + " took " + Findings.size(effect) + " s "
                 + (effect.value() < 0 ? "less" : "longer") + " than planned in the median, " + Math.abs(sum)

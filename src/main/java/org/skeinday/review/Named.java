@@ -1,5 +1,7 @@
 package org.skeinday.review;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * A thing of the record and what people call it.
  *
@@ -8,7 +10,7 @@ package org.skeinday.review;
  */
 public record Named(String id, String name) {
     public Named {
-        Check.filled("The id", id);
-        Check.filled("The name of " + id, name);
+        Preconditions.filled("The id", id);
+        Preconditions.filled("The name of " + id, name);
     }
 }

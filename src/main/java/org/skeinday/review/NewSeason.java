@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.CrewAdded;
+import org.skeinday.units.Preconditions;
 
 /**
  * What a new season changes, for the coach to look at before it is done: who leaves, whose clearances are earned again,
@@ -41,7 +42,7 @@ public record NewSeason(List<String> leaving, List<CrewAdded> reset, List<AgedBa
      */
     public static NewSeason of(
             LocalDate first, List<Person> people, List<CrewAdded> crew, List<Batch> batches, int months) {
-        Check.within("The months of age", months, 1, 600);
+        Preconditions.withinIfKnown("The months of age", months, 1, 600);
         List<Person> leave = people.stream().filter(Person::graduates).toList();
         List<String> leaving = leave.stream().map(Person::id).toList();
         List<CrewAdded> before = crew.stream()

@@ -22,20 +22,20 @@ final class NextMotorAsked {
     private NextMotorAsked() {}
 
     /** @param manyFrom share of the turns at launch, above 0, below 1 */
-    static List<Asked> ask(List<FlightRow> rows, double manyFrom) {
+    static List<TestResult> ask(List<FlightRow> rows, double manyFrom) {
         Map<Named, List<FlightRow>> byModel = new LinkedHashMap<>();
         rows.stream()
                 .filter(r -> r.isValid() && r.flight().figures().isPresent())
                 .forEach(r -> Stream.ofNullable(r.flown().model())
                         .forEach(m -> byModel.computeIfAbsent(m, k -> new ArrayList<>())
                                 .add(r)));
-        List<Asked> asked = new ArrayList<>();
+        List<TestResult> asked = new ArrayList<>();
         byModel.forEach((model, flights) -> asked.add(ask(model, flights, manyFrom)));
         return asked;
     }
 
-    private static Asked ask(Named model, List<FlightRow> flights, double manyFrom) {
-        var question = new Asked.Question(
+    private static TestResult ask(Named model, List<FlightRow> flights, double manyFrom) {
+        var question = new TestResult.Question(
                 Finding.Kind.NEXT_MOTOR,
                 model.name(),
                 "another size of motor would suit " + model.name() + " better",
@@ -59,15 +59,16 @@ final class NextMotorAsked {
 
     /** Many is asked above the limit only; none, where the middle is nothing, of how many left nothing at all. */
     private static Effect against(double[] percents, double many) {
-        Effect above = Medians.bySign(percents, Asked.CONFIDENCE, many).orElseThrow();
+        Effect above = Medians.bySign(percents, TestResult.CONFIDENCE, many).orElseThrow();
         if (above.value() > many) {
             return above;
         }
         double[] left =
                 java.util.Arrays.stream(percents).map(p -> p > 0 ? 1 : -1).toArray();
         boolean none = above.value() == 0;
-        double chance =
-                none ? Medians.bySign(left, Asked.CONFIDENCE, 0).orElseThrow().chance() : 1;
+        double chance = none
+                ? Medians.bySign(left, TestResult.CONFIDENCE, 0).orElseThrow().chance()
+                : 1;
         return new Effect(above.value(), above.interval(), chance);
     }
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.skeinday.motor.Interval;
+import org.skeinday.units.Preconditions;
 
 /**
  * Numbers in order, from which an estimate and an interval are read off by rank: their median, and the k-th from either
@@ -27,7 +28,7 @@ record Ordered(double[] sorted, IntToDoubleFunction tail) {
      * @param none the value that stands for no effect
      */
     Optional<Effect> effect(double confidence, double none) {
-        Check.share("Confidence", confidence);
+        Preconditions.share("Confidence", confidence);
         int k = rank((1 - confidence) / 2);
         return k == 0
                 ? Optional.empty()

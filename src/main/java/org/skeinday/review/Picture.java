@@ -3,6 +3,7 @@ package org.skeinday.review;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * A picture as values: what the screen draws, what the print draws in black, and the table behind both.
@@ -30,8 +31,8 @@ public record Picture(
      */
     public record Point(double x, double y, String id, boolean counted) {
         public Point {
-            Check.finite("x", x);
-            Check.finite("y", y);
+            Preconditions.finite("x", x);
+            Preconditions.finite("y", y);
         }
     }
 
@@ -56,7 +57,7 @@ public record Picture(
     public record Fit(String name, List<Point> points) {}
 
     public Picture {
-        Check.filled("The title of a picture", title);
+        Preconditions.filled("The title of a picture", title);
         series = List.copyOf(series);
         rows = List.copyOf(rows);
         int width = head.size();

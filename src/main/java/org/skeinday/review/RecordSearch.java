@@ -39,13 +39,13 @@ public final class RecordSearch {
     /** Takes the words of all items apart once. */
     public RecordSearch(List<Item> items) {
         this.items = items.stream()
-                .map(i -> new Indexed(i, Words.searched(i.title()), Words.searched(i.text())))
+                .map(i -> new Indexed(i, SearchWords.searched(i.title()), SearchWords.searched(i.text())))
                 .toList();
     }
 
     /** The best first, at most {@link #MOST}; nothing for a query without a letter or figure. */
     public List<Item> find(String query) {
-        List<String> wanted = Words.of(query);
+        List<String> wanted = SearchWords.of(query);
         if (wanted.isEmpty()) {
             return List.of();
         }

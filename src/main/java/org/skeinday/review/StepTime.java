@@ -2,6 +2,7 @@ package org.skeinday.review;
 
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Part;
+import org.skeinday.units.Preconditions;
 
 /**
  * How long a part of an attempt was planned to take and took; null where it was not planned or not seen.
@@ -14,8 +15,8 @@ public record StepTime(
     private static final long LONGEST = 86_400;
 
     public StepTime {
-        Check.within("The planned seconds", plannedSeconds, 0, LONGEST);
-        Check.within("The actual seconds", actualSeconds, 0, LONGEST);
+        Preconditions.withinIfKnown("The planned seconds", plannedSeconds, 0, LONGEST);
+        Preconditions.withinIfKnown("The actual seconds", actualSeconds, 0, LONGEST);
     }
 
     /** How much longer than planned; null unless both are known. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import org.skeinday.units.Preconditions;
 
 /**
  * Round numbers along an axis: steps of 1, 2 or 5 times a power of ten.
@@ -26,8 +27,8 @@ public record Ticks(List<Double> values, List<String> labels) {
     }
 
     private static Ticks over(double low, double high, int most, int leastPower) {
-        Check.finite("The least value", low);
-        Check.finite("The largest value", high);
+        Preconditions.finite("The least value", low);
+        Preconditions.finite("The largest value", high);
         if (low > high || most < 2) {
             throw new IllegalArgumentException("Ticks must go from low to high in 2 steps or more, but were " + low
                     + " to " + high + " in " + most);

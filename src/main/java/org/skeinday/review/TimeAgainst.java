@@ -44,9 +44,9 @@ enum TimeAgainst {
                 .toList();
     }
 
-    Asked ask(List<FlightRow> rows, UnitSystem units) {
+    TestResult ask(List<FlightRow> rows, UnitSystem units) {
         List<FlightRow> used = with(rows);
-        var question = new Asked.Question(
+        var question = new TestResult.Question(
                 kind,
                 "flight time",
                 "flight time goes with " + words,
@@ -61,8 +61,8 @@ enum TimeAgainst {
                 .orElseGet(() -> question.tooFew(used.size(), "it was the same on each model's flights"));
     }
 
-    private Asked answer(Asked.Question question, CommonSlope line, UnitSystem units) {
-        Effect effect = line.effect(Asked.CONFIDENCE).times(perStep(units));
+    private TestResult answer(TestResult.Question question, CommonSlope line, UnitSystem units) {
+        Effect effect = line.effect(TestResult.CONFIDENCE).times(perStep(units));
         String claim = "With " + step(units) + " more " + what() + " flights were " + Findings.size(effect) + " s "
                 + (effect.value() < 0 ? "shorter" : "longer");
         return question.answered(line.n(), effect, claim);

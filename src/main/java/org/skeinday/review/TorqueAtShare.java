@@ -6,6 +6,7 @@ import org.skeinday.motor.Section;
 import org.skeinday.motor.TorqueCurve;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.units.Preconditions;
 import org.skeinday.units.Torque;
 
 /**
@@ -20,7 +21,7 @@ public record TorqueAtShare(String id, Named motor, Named batch, String meter, L
     public static final double DEFAULT_SHARE = 0.70;
 
     public TorqueAtShare {
-        Check.within("The torque for 1 mm² in N·mm", nmm, Double.MIN_VALUE, 10_000);
+        Preconditions.withinIfKnown("The torque for 1 mm² in N·mm", nmm, Double.MIN_VALUE, 10_000);
     }
 
     /** How large the motor is, and when it breaks in the median: motor turns above 0. */
@@ -28,7 +29,7 @@ public record TorqueAtShare(String id, Named motor, Named batch, String meter, L
 
     /** Empty where the readings do not reach: nothing is extrapolated. @param winding a winding curve, of one meter */
     public static Optional<Double> at(double share, TorqueCurve winding, Size size) {
-        Check.share("The share of breaking turns", share);
+        Preconditions.share("The share of breaking turns", share);
         double turns = share * size.breakingTurns();
         if (!winding.covers(turns)) {
             return Optional.empty();

@@ -20,8 +20,8 @@ final class TorqueRatios {
     private TorqueRatios() {}
 
     /** For each batch and meter that was wound on that day: its motors of the day against those of earlier days. */
-    static List<Asked> stiffness(List<TorqueAtShare> winds, LocalDate day) {
-        List<Asked> asked = new ArrayList<>();
+    static List<TestResult> stiffness(List<TorqueAtShare> winds, LocalDate day) {
+        List<TestResult> asked = new ArrayList<>();
         by(winds, w -> w.batch().name() + " on " + w.meter()).forEach((name, ofBatch) -> {
             List<TorqueAtShare> today =
                     ofBatch.stream().filter(w -> w.day().equals(day)).toList();
@@ -31,7 +31,7 @@ final class TorqueRatios {
                             w.day().isBefore(day) && !motors.contains(w.motor().id()))
                     .toList();
             if (!today.isEmpty()) {
-                var question = new Asked.Question(
+                var question = new TestResult.Question(
                         Finding.Kind.BATCH_STIFFNESS,
                         name,
                         "batch " + name + " was stiffer or softer than before",
@@ -49,8 +49,8 @@ final class TorqueRatios {
     }
 
     /** For each batch read on several meters: each pair of them. A motor read on both counts on either. */
-    static List<Asked> meters(List<TorqueAtShare> winds) {
-        List<Asked> asked = new ArrayList<>();
+    static List<TestResult> meters(List<TorqueAtShare> winds) {
+        List<TestResult> asked = new ArrayList<>();
         by(winds, w -> w.batch().name()).forEach((batch, ofBatch) -> {
             Map<String, List<TorqueAtShare>> byMeter = by(ofBatch, TorqueAtShare::meter);
             List<String> names = List.copyOf(byMeter.keySet());
@@ -63,10 +63,10 @@ final class TorqueRatios {
         return asked;
     }
 
-    private static Asked pair(String batch, String one, String other, Map<String, List<TorqueAtShare>> byMeter) {
+    private static TestResult pair(String batch, String one, String other, Map<String, List<TorqueAtShare>> byMeter) {
         List<TorqueAtShare> first = byMeter.getOrDefault(one, List.of());
         List<TorqueAtShare> second = byMeter.getOrDefault(other, List.of());
-        var question = new Asked.Question(
+        var question = new TestResult.Question(
                 Finding.Kind.METERS,
                 one + " and " + other,
                 "the meters " + one + " and " + other + " read differently on batch " + batch,
@@ -80,8 +80,8 @@ final class TorqueRatios {
                         + "; their readings stay apart");
     }
 
-    private static Asked ratio(
-            Asked.Question question,
+    private static TestResult ratio(
+            TestResult.Question question,
             List<TorqueAtShare> first,
             List<TorqueAtShare> second,
             Function<Effect, String> claim) {
@@ -90,7 +90,7 @@ final class TorqueRatios {
         int n = before.length + after.length;
         Optional<Effect> effect = Math.min(before.length, after.length) < FEWEST_MOTORS
                 ? Optional.empty()
-                : Medians.shift(before, after, Asked.CONFIDENCE).map(Effect::asRatio);
+                : Medians.shift(before, after, TestResult.CONFIDENCE).map(Effect::asRatio);
         return effect.map(e -> question.answered(n, e, claim.apply(e)))
                 .orElseGet(() -> question.tooFew(
                         n,

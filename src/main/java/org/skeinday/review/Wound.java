@@ -1,6 +1,7 @@
 package org.skeinday.review;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * How the motor of a flight was wound and how large it is, as far as it was read; null where it was not.
@@ -25,11 +26,11 @@ public record Wound(
     public static final Wound UNKNOWN = new Wound(null, null, null, null, null, null, null);
 
     public Wound {
-        Check.within("The use", use, 1, 100);
-        Check.within("The fraction of breaking turns", fraction, Double.MIN_VALUE, 2);
-        Check.within("The peak torque in N·mm", peakTorqueNmm, 0, 10_000);
-        Check.within("The hold in seconds", holdSeconds, 0, 86_400);
-        Check.within("The loop in mm", loopMm, Double.MIN_VALUE, 5_000);
-        Check.within("The mass in g", massG, Double.MIN_VALUE, 500);
+        Preconditions.withinIfKnown("The use", use, 1, 100);
+        Preconditions.withinIfKnown("The fraction of breaking turns", fraction, Double.MIN_VALUE, 2);
+        Preconditions.withinIfKnown("The peak torque in N·mm", peakTorqueNmm, 0, 10_000);
+        Preconditions.withinIfKnown("The hold in seconds", holdSeconds, 0, 86_400);
+        Preconditions.withinIfKnown("The loop in mm", loopMm, Double.MIN_VALUE, 5_000);
+        Preconditions.withinIfKnown("The mass in g", massG, Double.MIN_VALUE, 500);
     }
 }

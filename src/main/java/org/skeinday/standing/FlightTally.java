@@ -45,13 +45,13 @@ public record FlightTally(List<Verdict> verdicts, int flightsLeft, int repeatsLe
                 .toList();
     }
 
-    public static FlightTally of(List<Flown> flown, FlightsRule rule) {
+    public static FlightTally of(List<DecidedFlight> flown, FlightsRule rule) {
         List<Verdict> verdicts = new ArrayList<>();
         int official = 0;
         int here = 0; // repeats used for the official flight that is next
         int inAll = 0;
         Optional<String> repeatable = Optional.empty();
-        for (Flown flight : flown) {
+        for (DecidedFlight flight : flown) {
             Verdict verdict = verdict(flight, rule, official + 1, left(rule, here, inAll));
             verdicts.add(verdict);
             switch (verdict.standing()) {
@@ -76,7 +76,7 @@ public record FlightTally(List<Verdict> verdicts, int flightsLeft, int repeatsLe
         return Math.max(0, Math.min(rule.repeatsPerFlight() - here, rule.repeatsInAll() - inAll));
     }
 
-    private static Verdict verdict(Flown flight, FlightsRule rule, int number, int repeats) {
+    private static Verdict verdict(DecidedFlight flight, FlightsRule rule, int number, int repeats) {
         if (!flight.voidReason().isBlank() && !flight.withoutTime()) {
             return said(flight, Standing.VOID, "void: " + flight.voidReason());
         }
@@ -99,7 +99,7 @@ public record FlightTally(List<Verdict> verdicts, int flightsLeft, int repeatsLe
                 : said(flight, Standing.USED_UP, tooShort + ", no repeat left: " + nth + ", without a time");
     }
 
-    private static Verdict said(Flown flight, Standing standing, String reason) {
+    private static Verdict said(DecidedFlight flight, Standing standing, String reason) {
         return new Verdict(
                 flight.id(),
                 flight.officialMs(),

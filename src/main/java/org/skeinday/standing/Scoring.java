@@ -49,12 +49,12 @@ public record Scoring(FlightsRule flights, ScoreRule score, Optional<TrimmedMean
         };
     }
 
-    public FlightTally tally(List<Flown> flown) {
+    public FlightTally tally(List<DecidedFlight> flown) {
         return FlightTally.of(flown, flights);
     }
 
     /** Milliseconds by which entries are ordered; empty without a score. A mean is divided only when shown. */
-    public Optional<Long> countedMs(List<Flown> flown) {
+    public Optional<Long> countedMs(List<DecidedFlight> flown) {
         List<Long> official = tally(flown).officialMs();
         if (trimmed.isEmpty()) {
             return score.countedMs(official);
@@ -78,7 +78,7 @@ public record Scoring(FlightsRule flights, ScoreRule score, Optional<TrimmedMean
     }
 
     /** The longer score first; ties by the rule; those without a score last, by name, without a place. */
-    public List<Standings.Placed> order(Map<String, List<Flown>> flownByEntry) {
+    public List<Standings.Placed> order(Map<String, List<DecidedFlight>> flownByEntry) {
         List<Standings.Scored> scored = new ArrayList<>();
         flownByEntry.forEach((entry, flown) -> scored.add(
                 new Standings.Scored(entry, countedMs(flown), tally(flown).officialMs())));

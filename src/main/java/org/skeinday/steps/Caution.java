@@ -1,6 +1,7 @@
 package org.skeinday.steps;
 
 import java.util.Set;
+import org.skeinday.units.Preconditions;
 
 /**
  * A caution where it bites.
@@ -11,8 +12,9 @@ import java.util.Set;
 public record Caution(String id, Hazard hazard, Set<Moment> moments, String what, String why) {
     public Caution {
         moments = Set.copyOf(moments);
-        Must.beFilled("A caution's id", id);
-        Must.beWithin("The number of moments at which '" + id + "' bites", moments.size(), 1, Moment.values().length);
+        Preconditions.filled("A caution's id", id);
+        Preconditions.within(
+                "The number of moments at which '" + id + "' bites", moments.size(), 1, Moment.values().length);
         beOneSentence(what);
         beOneSentence(why);
     }

@@ -1,5 +1,7 @@
 package org.skeinday.steps;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * Fact {@code caution.met}: a person had a caution's full text in front of them.
  *
@@ -8,8 +10,8 @@ package org.skeinday.steps;
  */
 public record CautionMet(String id, String personId, String day, String cautionId, long atMs) {
     public CautionMet {
-        Must.beFilled("The person", personId);
-        Must.beFilled("The day", day);
-        Must.beFilled("The caution", cautionId);
+        Preconditions.filled("The person", personId);
+        Preconditions.filled("The day", day);
+        Preconditions.filled("The caution", cautionId);
     }
 }

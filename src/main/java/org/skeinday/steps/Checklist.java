@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.skeinday.units.Preconditions;
 
 /**
  * A list of one moment, in one revision. Rules of lists that work: few items, critical ones first, short, a line at the end
@@ -21,11 +22,11 @@ public record Checklist(
 
     public Checklist {
         steps = List.copyOf(steps);
-        Must.beFilled("A list's id", id);
-        Must.beWithin("A list's revision", revision, 1, 9999);
-        Must.beFilled("A list's title", title);
-        Must.beFilled("The line that says what comes next", next);
-        Must.beWithin("The number of items of '" + title + "'", steps.size(), 1, MOST);
+        Preconditions.filled("A list's id", id);
+        Preconditions.within("A list's revision", revision, 1, 9999);
+        Preconditions.filled("A list's title", title);
+        Preconditions.filled("The line that says what comes next", next);
+        Preconditions.within("The number of items of '" + title + "'", steps.size(), 1, MOST);
         beOnce(title, steps);
         beCriticalFirst(title, steps);
         if (aloud && steps.stream().anyMatch(s -> s.answer().isValue())) {

@@ -2,6 +2,7 @@ package org.skeinday.steps;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code checklist.revised}: from now on a list is walked through in this revision; runs that have begun go on in
@@ -14,7 +15,8 @@ public record ChecklistRevised(
         List<ChecklistRow> rows, long atMs, @Nullable String personId) {
     public ChecklistRevised {
         rows = List.copyOf(rows);
-        Must.beWithin("The number of lists in one revision", Checklists.of(rows).size(), 1, 1);
+        Preconditions.within(
+                "The number of lists in one revision", Checklists.of(rows).size(), 1, 1);
     }
 
     public Checklist list() {

@@ -20,7 +20,7 @@ public record ChecklistRow(
         boolean critical,
         String answer) {
     Step step() {
-        return new Step(item, text, reason, critical, Answer.ofWord(answer));
+        return new Step(item, text, reason, critical, ItemAnswer.ofWord(answer));
     }
 
     /** Whether both speak of the same list in the same words. */

@@ -1,6 +1,7 @@
 package org.skeinday.steps;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code step.corrected}: what a tick said is put right later, beside it and with a reason.
@@ -24,9 +25,9 @@ public record Corrected(
         String device)
         implements RunFact {
     public Corrected {
-        Must.beFilled("The run", runId);
-        Must.beFilled("What is corrected", about);
-        Must.beFilled("The item", stepId);
-        Must.beFilled("The reason of a correction", reason);
+        Preconditions.filled("The run", runId);
+        Preconditions.filled("What is corrected", about);
+        Preconditions.filled("The item", stepId);
+        Preconditions.filled("The reason of a correction", reason);
     }
 }

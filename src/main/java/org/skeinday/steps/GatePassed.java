@@ -1,6 +1,7 @@
 package org.skeinday.steps;
 
 import java.util.List;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code gate.passed}: the supervising adult lets winding start although something is open.
@@ -15,8 +16,8 @@ public record GatePassed(
         String id, String subjectId, String adultId, String reason, List<String> steps, long atMs, String device) {
     public GatePassed {
         steps = List.copyOf(steps);
-        Must.beFilled("The attempt", subjectId);
-        Must.beFilled("The supervising adult", adultId);
-        Must.beFilled("The reason to pass the gate", reason);
+        Preconditions.filled("The attempt", subjectId);
+        Preconditions.filled("The supervising adult", adultId);
+        Preconditions.filled("The reason to pass the gate", reason);
     }
 }

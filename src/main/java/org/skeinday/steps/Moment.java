@@ -1,6 +1,7 @@
 package org.skeinday.steps;
 
 import java.util.List;
+import org.skeinday.units.EnumWords;
 
 /** A natural pause of the day, at which a list is walked through or a caution is read. */
 public enum Moment {
@@ -16,15 +17,15 @@ public enum Moment {
     AFTER_LANDING,
     END_OF_DAY;
 
-    public static final List<String> WORDS = Must.words(values());
+    public static final List<String> WORDS = EnumWords.of(Moment.class);
 
     public String word() {
-        return Must.word(this);
+        return EnumWords.of(this);
     }
 
     /** @throws IllegalArgumentException for another word */
     public static Moment ofWord(String word) {
-        return Must.ofWord("A moment", values(), word);
+        return EnumWords.parse("A moment", Moment.class, word);
     }
 
     /** From the first crank turn to release no page asks, ticks, reminds or cautions. */

@@ -1,6 +1,7 @@
 package org.skeinday.steps;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code list.read-aloud}: a whole list was read aloud and answered, with one tap: each of its items is ticked.
@@ -16,7 +17,7 @@ public record ReadAloud(
         @Nullable String personId,
         String device) implements RunFact {
     public ReadAloud {
-        Must.beFilled("The run", runId);
-        Must.beWithin("The revision", revision, 1, 9999);
+        Preconditions.filled("The run", runId);
+        Preconditions.within("The revision", revision, 1, 9999);
     }
 }

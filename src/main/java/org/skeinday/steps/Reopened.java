@@ -1,6 +1,7 @@
 package org.skeinday.steps;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code step.reopened}: what was done does not hold any more, and the item is asked again.
@@ -17,8 +18,8 @@ public record Reopened(
         @Nullable String personId,
         String device) implements RunFact {
     public Reopened {
-        Must.beFilled("The run", runId);
-        Must.beFilled("The item", stepId);
-        Must.beFilled("The reason to ask again", reason);
+        Preconditions.filled("The run", runId);
+        Preconditions.filled("The item", stepId);
+        Preconditions.filled("The reason to ask again", reason);
     }
 }

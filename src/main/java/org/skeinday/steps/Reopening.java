@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.skeinday.hall.Finding;
+import org.skeinday.hall.Shortfall;
 import org.skeinday.hall.Verdict;
 import org.skeinday.units.UnitSystem;
 
@@ -25,12 +25,12 @@ public record Reopening(Step step, String reason) {
      */
     public static List<Reopening> of(Verdict before, Verdict now, Checklist list, UnitSystem units) {
         Map<Step, List<String>> reasons = new LinkedHashMap<>();
-        for (Finding finding : now.worseThan(before)) {
-            item(list, finding.rule().isAboutLength() ? Answer.LANE_LENGTH : Answer.PLACE)
+        for (Shortfall finding : now.worseThan(before)) {
+            item(list, finding.rule().isAboutLength() ? ItemAnswer.LANE_LENGTH : ItemAnswer.PLACE)
                     .ifPresent(step -> add(reasons, step, finding.text(units)));
         }
         for (String unknown : now.newlyUnknown(before)) {
-            item(list, Answer.PLACE).ifPresent(step -> add(reasons, step, sentence(unknown)));
+            item(list, ItemAnswer.PLACE).ifPresent(step -> add(reasons, step, sentence(unknown)));
         }
         return reasons.entrySet().stream()
                 .map(e -> new Reopening(e.getKey(), String.join(" ", e.getValue())))
@@ -41,7 +41,7 @@ public record Reopening(Step step, String reason) {
         reasons.computeIfAbsent(step, s -> new ArrayList<>()).add(reason);
     }
 
-    private static Optional<Step> item(Checklist list, Answer answer) {
+    private static Optional<Step> item(Checklist list, ItemAnswer answer) {
         return list.steps().stream()
                 .filter(s -> s.answer() == answer)
                 .findFirst()

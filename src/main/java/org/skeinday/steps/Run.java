@@ -8,11 +8,11 @@ import org.jspecify.annotations.Nullable;
 /** One walk through a list, put together from what happened in it. Nothing is asked of a run without facts: all is open. */
 public final class Run {
     private final Checklist list;
-    private final Folded folded;
+    private final RunState folded;
     private final Pauses pauses;
     private final List<StepState> states;
 
-    private Run(Checklist list, Folded folded, Pauses pauses) {
+    private Run(Checklist list, RunState folded, Pauses pauses) {
         this.list = list;
         this.folded = folded;
         this.pauses = pauses;
@@ -24,7 +24,7 @@ public final class Run {
      * @param facts of this run only, in any order
      */
     public static Run of(Checklist list, Collection<? extends RunFact> facts, Pauses pauses) {
-        return new Run(list, new Folded(list, facts, pauses), pauses);
+        return new Run(list, new RunState(list, facts, pauses), pauses);
     }
 
     public Checklist list() {

@@ -1,6 +1,7 @@
 package org.skeinday.steps;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code run.begun}: a list is walked through, once for each thing it is about.
@@ -17,8 +18,8 @@ public record RunBegun(
         @Nullable String personId,
         String device) {
     public RunBegun {
-        Must.beFilled("The list", listId);
-        Must.beFilled("What the list is about", subjectId);
-        Must.beWithin("The revision", revision, 1, 9999);
+        Preconditions.filled("The list", listId);
+        Preconditions.filled("What the list is about", subjectId);
+        Preconditions.within("The revision", revision, 1, 9999);
     }
 }

@@ -53,7 +53,7 @@ public final class RunRules {
         if (step.isEmpty()) {
             return notThere(list);
         }
-        Answer kind = step.get().answer();
+        ItemAnswer kind = step.get().answer();
         if (!right.done() || !kind.isValue()) {
             return Optional.empty();
         }

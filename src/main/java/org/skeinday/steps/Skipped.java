@@ -1,6 +1,7 @@
 package org.skeinday.steps;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code step.skipped}: an item was left out; it stays visible with its reason.
@@ -19,9 +20,9 @@ public record Skipped(
         String device)
         implements RunFact {
     public Skipped {
-        Must.beFilled("The run", runId);
-        Must.beFilled("The item", stepId);
-        Must.beFilled("The reason to leave an item out", reason);
-        Must.beWithin("The revision", revision, 1, 9999);
+        Preconditions.filled("The run", runId);
+        Preconditions.filled("The item", stepId);
+        Preconditions.filled("The reason to leave an item out", reason);
+        Preconditions.within("The revision", revision, 1, 9999);
     }
 }

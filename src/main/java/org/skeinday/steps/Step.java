@@ -1,5 +1,7 @@
 package org.skeinday.steps;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * One item of a list.
  *
@@ -8,15 +10,15 @@ package org.skeinday.steps;
  * @param reason why, at most 300 characters
  * @param critical cannot be skipped
  */
-public record Step(String id, String text, String reason, boolean critical, Answer answer) {
+public record Step(String id, String text, String reason, boolean critical, ItemAnswer answer) {
     /** The one item that the gate looks for by name. */
     public static final String EYES = "eye-protection";
 
     public Step {
-        Must.beFilled("An item's id", id);
-        Must.beFilled("An item's text", text);
-        Must.beFilled("The reason of '" + text + "'", reason);
-        Must.beWithin("The length of an item's text", text.length(), 1, 120);
-        Must.beWithin("The length of an item's reason", reason.length(), 1, 300);
+        Preconditions.filled("An item's id", id);
+        Preconditions.filled("An item's text", text);
+        Preconditions.filled("The reason of '" + text + "'", reason);
+        Preconditions.within("The length of an item's text", text.length(), 1, 120);
+        Preconditions.within("The length of an item's reason", reason.length(), 1, 300);
     }
 }

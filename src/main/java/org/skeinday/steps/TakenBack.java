@@ -1,6 +1,7 @@
 package org.skeinday.steps;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code step.taken-back}: a tap that was a slip, at once; it counts only within the time to undo ({@link Pauses}).
@@ -16,7 +17,7 @@ public record TakenBack(
         @Nullable String personId,
         String device) implements RunFact {
     public TakenBack {
-        Must.beFilled("The run", runId);
-        Must.beFilled("What is taken back", about);
+        Preconditions.filled("The run", runId);
+        Preconditions.filled("What is taken back", about);
     }
 }

@@ -1,6 +1,7 @@
 package org.skeinday.steps;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code step.ticked}: one item was done, with the value that it asks for.
@@ -20,8 +21,8 @@ public record Ticked(
         String device)
         implements RunFact {
     public Ticked {
-        Must.beFilled("The run", runId);
-        Must.beFilled("The item", stepId);
-        Must.beWithin("The revision", revision, 1, 9999);
+        Preconditions.filled("The run", runId);
+        Preconditions.filled("The item", stepId);
+        Preconditions.within("The revision", revision, 1, 9999);
     }
 }

@@ -1,13 +1,14 @@
 package org.skeinday.steps;
 
 import java.util.List;
+import org.skeinday.units.EnumWords;
 
 /** How a list is walked through. */
 public enum Way {
     READ_THEN_DO("read, then do"),
     DO_THEN_CONFIRM("do, then confirm");
 
-    public static final List<String> WORDS = Must.words(values());
+    public static final List<String> WORDS = EnumWords.of(Way.class);
 
     private final String words;
 
@@ -16,7 +17,7 @@ public enum Way {
     }
 
     public String word() {
-        return Must.word(this);
+        return EnumWords.of(this);
     }
 
     /** As the list's head says it. */
@@ -26,6 +27,6 @@ public enum Way {
 
     /** @throws IllegalArgumentException for another word */
     public static Way ofWord(String word) {
-        return Must.ofWord("The way", values(), word);
+        return EnumWords.parse("The way", Way.class, word);
     }
 }

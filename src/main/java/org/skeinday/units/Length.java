@@ -5,7 +5,7 @@ import java.util.Map;
 /** A length, zero or more, kept in millimetres. Inch and foot are exact by definition (NIST SP 811, B.8). */
 public record Length(double millimetres) implements Comparable<Length> {
     public Length {
-        Require.zeroOrMore("Length", millimetres, "mm");
+        Preconditions.zeroOrMore("Length", millimetres, "mm");
     }
 
     public static Length ofMillimetres(double mm) {

@@ -7,7 +7,7 @@ public record Mass(double grams) implements Comparable<Mass> {
     private static final double GRAMS_PER_OUNCE = 28.349523125;
 
     public Mass {
-        Require.zeroOrMore("Mass", grams, "g");
+        Preconditions.zeroOrMore("Mass", grams, "g");
     }
 
     public static Mass ofGrams(double g) {

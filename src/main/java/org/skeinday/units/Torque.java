@@ -11,7 +11,7 @@ public record Torque(double newtonMillimetres) implements Comparable<Torque> {
     private static final double NMM_PER_GRAM_CENTIMETRE = 0.0980665;
 
     public Torque {
-        Require.zeroOrMore("Torque", newtonMillimetres, "N·mm");
+        Preconditions.zeroOrMore("Torque", newtonMillimetres, "N·mm");
     }
 
     public static Torque ofNewtonMillimetres(double nmm) {

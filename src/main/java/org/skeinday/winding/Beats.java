@@ -1,5 +1,7 @@
 package org.skeinday.winding;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * A metronome's beats, for practice. Each is reckoned from the first, so that no error adds up.
  *
@@ -8,8 +10,8 @@ package org.skeinday.winding;
  */
 public record Beats(int crankTurnsPerMinute, int beatsPerCrankTurn) {
     public Beats {
-        Limit.within("Crank turns per minute", crankTurnsPerMinute, 20, 200);
-        Limit.within("Beats per crank turn", beatsPerCrankTurn, 1, 8);
+        Preconditions.within("Crank turns per minute", crankTurnsPerMinute, 20, 200);
+        Preconditions.within("Beats per crank turn", beatsPerCrankTurn, 1, 8);
     }
 
     /** One beat for each crank turn. */
@@ -19,13 +21,13 @@ public record Beats(int crankTurnsPerMinute, int beatsPerCrankTurn) {
 
     /** Whole crank turns made {@code elapsedMs} after beat 0, turn n with beat n · beatsPerCrankTurn; 0 to one day. */
     public int crankTurns(long elapsedMs) {
-        Limit.within("Milliseconds since beat 0", elapsedMs, 0, WindMark.MOST_ELAPSED_MS);
+        Preconditions.within("Milliseconds since beat 0", elapsedMs, 0, WindMark.MOST_ELAPSED_MS);
         return (int) (elapsedMs * crankTurnsPerMinute / 60_000);
     }
 
     /** When beat {@code k} sounds, in s after beat 0: one division of whole numbers. */
     public double seconds(long k) {
-        Limit.within("The beat", k, 0, 1e9);
+        Preconditions.within("The beat", k, 0, 1e9);
         return k * 60.0 / (crankTurnsPerMinute * beatsPerCrankTurn);
     }
 }

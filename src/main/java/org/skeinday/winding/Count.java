@@ -1,5 +1,7 @@
 package org.skeinday.winding;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * Crank turns in the motor at one moment of a wind.
  *
@@ -8,6 +10,6 @@ package org.skeinday.winding;
  */
 public record Count(double crankTurns, boolean estimated) {
     public Count {
-        Limit.within("Crank turns", crankTurns, 0, 1_000_000);
+        Preconditions.within("Crank turns", crankTurns, 0, 1_000_000);
     }
 }

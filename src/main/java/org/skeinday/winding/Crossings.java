@@ -29,7 +29,7 @@ final class Crossings {
     private static boolean takesBack(WindMark mark, WindMark last, List<WindPhase> phases) {
         return mark.step() < 0
                 && last.step() > 0
-                && mark.elapsedMs() - last.elapsedMs() <= Doubts.CORRECTION_MS
+                && mark.elapsedMs() - last.elapsedMs() <= MarkDoubts.CORRECTION_MS
                 && phases.stream().noneMatch(p -> between(p, last, mark));
     }
 

@@ -2,6 +2,7 @@ package org.skeinday.winding;
 
 import java.util.List;
 import org.skeinday.units.Length;
+import org.skeinday.units.Preconditions;
 
 /**
  * The mark of tape to stand at: the last of the five whose count is reached; until the first step in, the first. It is
@@ -13,7 +14,7 @@ import org.skeinday.units.Length;
  */
 public record FloorMark(int number, int crankTurns, Length distance) {
     public FloorMark {
-        Limit.within("A floor mark's number", number, 1, 5);
+        Preconditions.within("A floor mark's number", number, 1, 5);
     }
 
     public static FloorMark at(double count, WindingPlan plan) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.skeinday.motor.Hold;
 import org.skeinday.motor.HoldBleed;
+import org.skeinday.units.Preconditions;
 import org.skeinday.units.Torque;
 
 /** How long a wound motor may wait, in words for the hold clock. */
@@ -19,7 +20,7 @@ public final class HoldWords {
      */
     public static String of(
             HoldBleed bleed, Optional<Torque> wanted, List<Hold.Reading> readings, double holdAtMostSeconds) {
-        Limit.above("The longest hold in seconds", holdAtMostSeconds, 0);
+        Preconditions.above("The longest hold in seconds", holdAtMostSeconds, 0);
         if (!bleed.isKnown()) {
             return "bleed not known, " + atMost(holdAtMostSeconds);
         }

@@ -1,6 +1,7 @@
 package org.skeinday.winding;
 
 import java.util.Locale;
+import org.skeinday.units.Preconditions;
 import org.skeinday.units.Torque;
 
 /**
@@ -12,7 +13,7 @@ public record LaunchAgainstWanted(Torque wanted, Torque reached) {
     public static final double AS_WANTED_PERCENT = 2;
 
     public LaunchAgainstWanted {
-        Limit.above("The launch torque wanted in N·mm", wanted.newtonMillimetres(), 0);
+        Preconditions.above("The launch torque wanted in N·mm", wanted.newtonMillimetres(), 0);
     }
 
     /** Reached above (positive) or below (negative) what was wanted, in per cent of it. */

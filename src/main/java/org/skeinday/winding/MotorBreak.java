@@ -8,6 +8,7 @@ import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorStep;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.units.Preconditions;
 import org.skeinday.units.Torque;
 
 /**
@@ -26,7 +27,7 @@ public record MotorBreak(
         boolean ofTheRubber) {
     public MotorBreak {
         if (motorTurns != null) {
-            Limit.above("Motor turns at the break", motorTurns, 0);
+            Preconditions.above("Motor turns at the break", motorTurns, 0);
         }
     }
 

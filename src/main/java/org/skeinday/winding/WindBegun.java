@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.StopRule;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code wind.begun}: the first crank turn, with everything that was planned by then. What is not known is null,
@@ -47,13 +48,13 @@ public record WindBegun(
     private static final int MOST_CRANK_TURNS = 10_000;
 
     public WindBegun {
-        Limit.filled("The wind's id", id);
-        Limit.filled("The motor", motorId);
-        Limit.within("The winder's ratio", ratio, 0.1, 100);
+        Preconditions.filled("The wind's id", id);
+        Preconditions.filled("The motor", motorId);
+        Preconditions.within("The winder's ratio", ratio, 0.1, 100);
         checkMeter(divisionNmm, fullScaleNmm, ceilingNmm);
         checkTurns(targetCrankTurns, atFullCrankTurns);
-        Limit.within("The back-off in crank turns", backOffCrankTurns, 0, 1_000);
-        Limit.within("The use", use, 1, 100);
+        Preconditions.within("The back-off in crank turns", backOffCrankTurns, 0, 1_000);
+        Preconditions.within("The use", use, 1, 100);
         if (!STOPS.contains(stop)) {
             throw new IllegalArgumentException(
                     "What ends the wind must be one of " + STOPS + ", but was '" + stop + "'");
@@ -63,27 +64,27 @@ public record WindBegun(
     private static void checkMeter(@Nullable Double division, @Nullable Double fullScale, @Nullable Double ceiling) {
         double least = 0;
         if (division != null) {
-            Limit.above("One division of the meter in N·mm", division, 0);
+            Preconditions.above("One division of the meter in N·mm", division, 0);
             least = division;
         }
         if (fullScale != null) {
-            Limit.above("The meter's full scale in N·mm", fullScale, 0);
-            Limit.within("The meter's full scale in N·mm, at least one division", fullScale, least, 10_000);
+            Preconditions.above("The meter's full scale in N·mm", fullScale, 0);
+            Preconditions.within("The meter's full scale in N·mm, at least one division", fullScale, least, 10_000);
         }
         if (ceiling != null) {
-            Limit.above("The ceiling in N·mm", ceiling, 0);
-            Limit.within("The ceiling in N·mm, at least one division of the meter", ceiling, least, 10_000);
+            Preconditions.above("The ceiling in N·mm", ceiling, 0);
+            Preconditions.within("The ceiling in N·mm, at least one division of the meter", ceiling, least, 10_000);
         }
     }
 
     private static void checkTurns(@Nullable Integer target, @Nullable Integer atFull) {
         int most = MOST_CRANK_TURNS;
         if (target != null) {
-            Limit.within("The target in crank turns", target, 1, most);
+            Preconditions.within("The target in crank turns", target, 1, most);
             most = target;
         }
         if (atFull != null) {
-            Limit.within("Crank turns at full stretch, not above the target", atFull, 0, most);
+            Preconditions.within("Crank turns at full stretch, not above the target", atFull, 0, most);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.skeinday.winding;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code wind.counted}: the crank turns, entered once by the reader or after the wind; a later one stands in place
@@ -18,14 +19,15 @@ public record WindCounted(
         @Nullable Double backOffCrankTurns,
         boolean paced) {
     public WindCounted {
-        Limit.filled("The wind", windId);
-        Limit.within("Crank turns at the stop", stopCrankTurns, 0, 10_000);
+        Preconditions.filled("The wind", windId);
+        Preconditions.within("Crank turns at the stop", stopCrankTurns, 0, 10_000);
         if (atFullCrankTurns != null) {
-            Limit.within("Crank turns at full stretch", atFullCrankTurns, 0, 10_000);
+            Preconditions.within("Crank turns at full stretch", atFullCrankTurns, 0, 10_000);
             refuseAbove(atFullCrankTurns, stopCrankTurns);
         }
         if (backOffCrankTurns != null) {
-            Limit.within("Crank turns taken off, not above those at the stop", backOffCrankTurns, 0, stopCrankTurns);
+            Preconditions.within(
+                    "Crank turns taken off, not above those at the stop", backOffCrankTurns, 0, stopCrankTurns);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.skeinday.winding;
 
 import java.util.Comparator;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code wind.mark}: the needle crossed one mark of the meter.
@@ -22,11 +23,11 @@ public record WindMark(String id, String windId, int step, long elapsedMs, long 
             .thenComparing(WindMark::atMs);
 
     public WindMark {
-        Limit.filled("The mark's id", id);
-        Limit.filled("The mark's wind", windId);
+        Preconditions.filled("The mark's id", id);
+        Preconditions.filled("The mark's wind", windId);
         if (step != 1 && step != -1) {
             throw new IllegalArgumentException("A mark's step must be 1 or -1, but was " + step);
         }
-        Limit.within("Milliseconds since the first crank turn", elapsedMs, 0, MOST_ELAPSED_MS);
+        Preconditions.within("Milliseconds since the first crank turn", elapsedMs, 0, MOST_ELAPSED_MS);
     }
 }

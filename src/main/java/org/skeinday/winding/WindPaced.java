@@ -1,5 +1,7 @@
 package org.skeinday.winding;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * Fact {@code wind.paced}: the metronome that a practice wind was begun with.
  *
@@ -10,8 +12,8 @@ public record WindPaced(String windId, int crankTurnsPerMinute) {
     public static final int MOST = 180;
 
     public WindPaced {
-        Limit.filled("The wind", windId);
-        Limit.within("The metronome's beats per minute", crankTurnsPerMinute, LEAST, MOST);
+        Preconditions.filled("The wind", windId);
+        Preconditions.within("The metronome's beats per minute", crankTurnsPerMinute, LEAST, MOST);
     }
 
     public Beats beats() {

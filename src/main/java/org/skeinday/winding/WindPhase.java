@@ -2,6 +2,7 @@ package org.skeinday.winding;
 
 import java.util.Comparator;
 import java.util.List;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code wind.phase}: what the winder did, as the reader tapped it.
@@ -33,11 +34,11 @@ public record WindPhase(String id, String windId, String phase, long elapsedMs, 
             .thenComparing(WindPhase::atMs);
 
     public WindPhase {
-        Limit.filled("The phase's id", id);
-        Limit.filled("The phase's wind", windId);
+        Preconditions.filled("The phase's id", id);
+        Preconditions.filled("The phase's wind", windId);
         if (!PHASES.contains(phase)) {
             throw new IllegalArgumentException("A phase must be one of " + PHASES + ", but was '" + phase + "'");
         }
-        Limit.within("Milliseconds since the first crank turn", elapsedMs, 0, WindMark.MOST_ELAPSED_MS);
+        Preconditions.within("Milliseconds since the first crank turn", elapsedMs, 0, WindMark.MOST_ELAPSED_MS);
     }
 }

@@ -3,6 +3,7 @@ package org.skeinday.winding;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.units.Length;
+import org.skeinday.units.Preconditions;
 
 /**
  * What a winding plan is made from.
@@ -28,18 +29,19 @@ public record WindingRequest(
         int backOff,
         @Nullable Length lane) {
     public WindingRequest {
-        Limit.within("The loop in mm", loop.millimetres(), 1, 5_000);
-        Limit.within("Breaking turns", breakingTurns.doubleValue(), 1, 100_000);
-        Limit.within("The winder's ratio", ratio.doubleValue(), 0.1, 100);
-        Limit.within("The fraction of breaking turns", fraction.doubleValue(), 0.01, 1.2);
-        Limit.within("The stretch", stretch.doubleValue(), 1, 8);
-        Limit.within("The share at full stretch", share.doubleValue(), 0.01, 1);
-        Limit.within("The back-off in crank turns", backOff, 0, 1_000);
+        Preconditions.within("The loop in mm", loop.millimetres(), 1, 5_000);
+        Preconditions.within("Breaking turns", breakingTurns.doubleValue(), 1, 100_000);
+        Preconditions.within("The winder's ratio", ratio.doubleValue(), 0.1, 100);
+        Preconditions.within("The fraction of breaking turns", fraction.doubleValue(), 0.01, 1.2);
+        Preconditions.within("The stretch", stretch.doubleValue(), 1, 8);
+        Preconditions.within("The share at full stretch", share.doubleValue(), 0.01, 1);
+        Preconditions.within("The back-off in crank turns", backOff, 0, 1_000);
         double full = loop.millimetres() * stretch.doubleValue();
         if (lane != null) {
-            Limit.within("The lane in mm, not shorter than the loop", lane.millimetres(), loop.millimetres(), 100_000);
+            Preconditions.within(
+                    "The lane in mm, not shorter than the loop", lane.millimetres(), loop.millimetres(), 100_000);
             full = Math.min(full, lane.millimetres());
         }
-        Limit.within("The finish length in mm, not beyond full stretch", finish.millimetres(), 1, full);
+        Preconditions.within("The finish length in mm, not beyond full stretch", finish.millimetres(), 1, full);
     }
 }

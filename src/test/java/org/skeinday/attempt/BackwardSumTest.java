@@ -59,7 +59,7 @@ class BackwardSumTest {
 
     @Test
     void steps_that_were_told_at_once_or_forgotten_say_nothing_of_how_long_a_part_takes() {
-        List<Steps> told =
+        List<StepTimes> told =
                 List.of(wound(0, 180_000), wound(0, 200_000), wound(0, 240_000), wound(0, 1_000), wound(0, 3_600_000));
         Estimate wind = Estimate.ofAttempts(told).get(Part.WIND);
         assertEquals(3, wind.rests());
@@ -69,7 +69,7 @@ class BackwardSumTest {
         assertEquals(Part.WIND.defaultSeconds(), two.careful());
     }
 
-    private static Steps wound(long from, long to) {
-        return new Steps("a", null, from, to, null, null);
+    private static StepTimes wound(long from, long to) {
+        return new StepTimes("a", null, from, to, null, null);
     }
 }

@@ -37,7 +37,7 @@ class LiveAttemptTest {
         return LiveAttempt.of(new AttemptEvidence(
                 now,
                 day,
-                new Steps("a", 0L, winding, holding, 400L, 460L),
+                new StepTimes("a", 0L, winding, holding, 400L, 460L),
                 winds,
                 broke,
                 breaks,

@@ -10,12 +10,12 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class BesidesTest {
-    private static final Besides.Retrieval DOWN = new Besides.Retrieval("Heron", 2, 2000, 400);
-    private static final Besides.Repair MENDED = new Besides.Repair("Heron", 2, 0, 600, 1800);
+    private static final ParallelTasks.Retrieval DOWN = new ParallelTasks.Retrieval("Heron", 2, 2000, 400);
+    private static final ParallelTasks.Repair MENDED = new ParallelTasks.Repair("Heron", 2, 0, 600, 1800);
     private static final List<AttemptAhead> ATTEMPTS = List.of(
             AttemptAhead.of("Heron", 1, 600L, 1800L, Map.of()), AttemptAhead.of("Heron", 2, 600L, 9000L, Map.of()));
 
-    private static PlanProblem day(Besides besides, Person... crew) {
+    private static PlanProblem day(ParallelTasks besides, Person... crew) {
         EventSetting setting = EventSetting.smallest().withCrew(List.of(crew));
         return EventChains.of(ATTEMPTS, Map.of(), setting, besides, 0, null);
     }
@@ -28,13 +28,13 @@ class BesidesTest {
         return Person.cleared(id, Set.of(clearances));
     }
 
-    private static Besides away(long from, long until) {
-        return new Besides(List.of(new Besides.Absence("kim", from, until)), List.of(), List.of(), 0);
+    private static ParallelTasks away(long from, long until) {
+        return new ParallelTasks(List.of(new ParallelTasks.Absence("kim", from, until)), List.of(), List.of(), 0);
     }
 
     @Test
     void a_repair_and_its_cure_hold_up_the_attempt_that_needs_the_model_and_no_earlier_one() {
-        PlanProblem problem = day(new Besides(List.of(), List.of(MENDED), List.of(DOWN), 1));
+        PlanProblem problem = day(new ParallelTasks(List.of(), List.of(MENDED), List.of(DOWN), 1));
         DayPlan plan = plan(problem).plan();
         assertEquals(List.of(), PlanCheck.faults(problem, plan));
         assertEquals(600, plan.start("Heron 1 wind"), "flown with the spare");
@@ -45,16 +45,17 @@ class BesidesTest {
 
     @Test
     void a_model_comes_down_only_with_a_pole_and_somebody_cleared() {
-        Besides down = new Besides(List.of(), List.of(), List.of(DOWN), 0);
+        ParallelTasks down = new ParallelTasks(List.of(), List.of(), List.of(DOWN), 0);
         assertEquals(
                 List.of("Heron retrieval before 2", "pole"),
                 plan(day(down)).conflict().stream().map(Requirement::id).toList());
-        Besides pole = new Besides(List.of(), List.of(), List.of(DOWN), 1);
+        ParallelTasks pole = new ParallelTasks(List.of(), List.of(), List.of(DOWN), 1);
         Person winder = person("kim", EventSetting.WINDS, EventSetting.LOADS);
         assertEquals(
-                List.of("Heron retrieval before 2", Besides.RETRIEVES),
+                List.of("Heron retrieval before 2", ParallelTasks.RETRIEVES),
                 plan(day(pole, winder)).conflict().stream().map(Requirement::id).toList());
-        DayPlan plan = plan(day(pole, winder, person("sam", Besides.RETRIEVES))).plan();
+        DayPlan plan =
+                plan(day(pole, winder, person("sam", ParallelTasks.RETRIEVES))).plan();
         assertEquals(List.of("sam"), plan.peopleOf("Heron retrieval before 2"));
     }
 
@@ -81,7 +82,7 @@ class BesidesTest {
                 ATTEMPTS,
                 Map.of(),
                 EventSetting.smallest(),
-                new Besides(List.of(), List.of(MENDED.begun(100)), List.of(), 0),
+                new ParallelTasks(List.of(), List.of(MENDED.begun(100)), List.of(), 0),
                 1000,
                 null);
         Task repair = mended.byId().get("Heron repair before 2");
@@ -92,7 +93,7 @@ class BesidesTest {
                 ATTEMPTS,
                 Map.of(),
                 EventSetting.smallest(),
-                new Besides(List.of(), List.of(), List.of(DOWN.begun(800)), 1),
+                new ParallelTasks(List.of(), List.of(), List.of(DOWN.begun(800)), 1),
                 1000,
                 null);
         assertEquals(800, down.byId().get("Heron retrieval before 2").fixedStart());
@@ -103,9 +104,9 @@ class BesidesTest {
 
     @Test
     void what_cannot_be_is_refused() {
-        assertThrows(IllegalArgumentException.class, () -> new Besides.Absence("kim", 5, 4));
-        assertThrows(IllegalArgumentException.class, () -> new Besides.Repair("Heron", 0, 0, 1, 1));
-        assertThrows(IllegalArgumentException.class, () -> new Besides.Retrieval("Heron", 1, 0, -1));
+        assertThrows(IllegalArgumentException.class, () -> new ParallelTasks.Absence("kim", 5, 4));
+        assertThrows(IllegalArgumentException.class, () -> new ParallelTasks.Repair("Heron", 0, 0, 1, 1));
+        assertThrows(IllegalArgumentException.class, () -> new ParallelTasks.Retrieval("Heron", 1, 0, -1));
         assertThrows(IllegalArgumentException.class, () -> new PersonNeed(null, null));
     }
 }

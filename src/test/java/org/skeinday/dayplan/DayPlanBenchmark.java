@@ -56,7 +56,7 @@ public class DayPlanBenchmark {
     @Setup
     public void fill() {
         problem = day(entries, attempts);
-        bare = PlanModel.of(problem, Loosened.NOTHING);
+        bare = PlanModel.of(problem, Relaxation.NOTHING);
         bare.sat.minimise(bare.costs().headline(Goal.SLACK));
         DayPlan inForce = found(wholePlan());
         Task slow = problem.byId().get("entry 0 1 wind");

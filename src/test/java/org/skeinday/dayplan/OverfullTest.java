@@ -128,7 +128,7 @@ class OverfullTest {
     void attempts_are_given_up_where_it_is_too_much_and_nowhere_else() {
         AttemptAhead narrow = AttemptAhead.of("A", 2, 300L, 300L + 1139, Map.of());
         AttemptAhead wide = AttemptAhead.of("Z", 2, 300L, 90_000L, Map.of());
-        Supposed day = new Supposed(
+        Scenario day = new Scenario(
                 List.of(
                         AttemptAhead.of("A", 1, 300L, 300L + 1139, Map.of()),
                         narrow,
@@ -136,7 +136,7 @@ class OverfullTest {
                         wide),
                 Map.of(),
                 EventSetting.smallest().with(2, 2, 2, 1),
-                Besides.NOTHING);
+                ParallelTasks.NOTHING);
         Proposed proposed = Proposed.of(day, 0, null, Effort.live(), TimeWords.NUMBERS);
         assertEquals(List.of("A 2"), proposed.leftOut());
         assertNotNull(proposed.outcome().plan());

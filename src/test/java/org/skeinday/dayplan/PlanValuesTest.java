@@ -32,12 +32,12 @@ class PlanValuesTest {
     Stream<DynamicTest> values_say_what_must_hold_and_what_was() {
         return Stream.of(
                 refuses("A task must have a name, but it was blank", () -> Task.of(" ", 1)),
-                refuses("The duration of a must be from 0 to 1000000000, but was -1", () -> Task.of("a", -1)),
-                refuses("What wind needs of lane must be from 1 to 1000000, but was 0", () -> WIND.needing("lane", 0)),
+                refuses("The duration of a must be 0 to 1000000000, but was -1", () -> Task.of("a", -1)),
+                refuses("What wind needs of lane must be 1 to 1000000, but was 0", () -> WIND.needing("lane", 0)),
                 refuses(
-                        "How little m1 is wanted must be from 0 to 1000000, but was -1",
+                        "How little m1 is wanted must be 0 to 1000000, but was -1",
                         () -> WIND.takingOneOf(Map.of("m1", -1))),
-                refuses("The capacity of lane must be from 0 to 1000000, but was -1", () -> new Resource("lane", -1)),
+                refuses("The capacity of lane must be 0 to 1000000, but was -1", () -> new Resource("lane", -1)),
                 refuses(
                         "A lag must join two different tasks, but both were wind",
                         () -> Lag.between("wind", "wind", 1L, null)),
@@ -57,7 +57,7 @@ class PlanValuesTest {
                         "The lag wind->fly leads to a task that must be there, but fly is not",
                         () -> problem(List.of(WIND), List.of(Lag.between("wind", "fly", 4L, null)))),
                 refuses(
-                        "The rest of m1 must be from 0 to 1000000000, but was -1",
+                        "The rest of m1 must be 0 to 1000000000, but was -1",
                         () -> problem(List.of(WIND), List.of()).withMotorRest(Map.of("m1", -1L))),
                 refuses("Work must be more than zero and finite, but was 0.0 and 1.0", () -> new Effort(0, 1)),
                 refuses(

@@ -195,7 +195,7 @@ class PlannerProperties {
         PlanProblem problem = TinyProblem.withWishes(seed);
         DayPlan plan = plan(problem, Goal.SLACK).plan();
         if (plan != null) {
-            DayPlan eased = Eased.of(problem, plan);
+            DayPlan eased = LatestStarts.of(problem, plan);
             assertEquals(List.of(), PlanCheck.faults(problem, eased), () -> "seed " + seed);
         }
     }

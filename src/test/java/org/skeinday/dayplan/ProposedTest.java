@@ -24,12 +24,12 @@ class ProposedTest {
         return AttemptAhead.of(entry, number, opens, closes, Map.of());
     }
 
-    private static Proposed of(Supposed day, long now, DayPlan inForce) {
+    private static Proposed of(Scenario day, long now, DayPlan inForce) {
         return Proposed.of(day, now, inForce, EFFORT, TimeWords.NUMBERS);
     }
 
-    private static Supposed day(AttemptAhead... attempts) {
-        return new Supposed(List.of(attempts), Map.of(), EventSetting.smallest(), Besides.NOTHING);
+    private static Scenario day(AttemptAhead... attempts) {
+        return new Scenario(List.of(attempts), Map.of(), EventSetting.smallest(), ParallelTasks.NOTHING);
     }
 
     @Test
@@ -44,7 +44,7 @@ class ProposedTest {
     /** By hand: preparing 300 and winding 240 s, loading 45 s: the first can be released at 585 at the earliest. */
     @Test
     void the_last_attempts_are_given_up_first_with_reasons() {
-        Supposed day = day(attempt("A", 1, 0, 585), attempt("A", 2, 0, 585));
+        Scenario day = day(attempt("A", 1, 0, 585), attempt("A", 2, 0, 585));
         Proposed proposed = of(day, 0, null);
         assertEquals(List.of("A 2"), proposed.leftOut());
         assertFalse(proposed.conflict().isEmpty());
@@ -54,33 +54,33 @@ class ProposedTest {
 
     @Test
     void a_change_is_only_supposed() {
-        Supposed day = day(attempt("A", 1, 600, 3_000), attempt("B", 1, 600, 3_000));
-        Supposed later = day.with(new Supposed.Change(Supposed.What.WINDOW_MOVES, "A", 5));
+        Scenario day = day(attempt("A", 1, 600, 3_000), attempt("B", 1, 600, 3_000));
+        Scenario later = day.with(new Scenario.Change(Scenario.What.WINDOW_MOVES, "A", 5));
         assertEquals(900, later.attempts().get(0).opens());
         assertEquals(3_300, later.attempts().get(0).closes());
         assertEquals(600, later.attempts().get(1).opens());
         assertEquals(600, day.attempts().get(0).opens());
         assertEquals(
                 List.of("B 1"),
-                day.with(new Supposed.Change(Supposed.What.ATTEMPT_OUT, "A 1", 0))
+                day.with(new Scenario.Change(Scenario.What.ATTEMPT_OUT, "A 1", 0))
                         .ids());
-        Supposed longer = day.with(new Supposed.Change(Supposed.What.PART_LONGER, "wind", 2));
+        Scenario longer = day.with(new Scenario.Change(Scenario.What.PART_LONGER, "wind", 2));
         assertEquals(360, longer.estimates().get(Part.WIND).careful());
-        assertThrows(IllegalArgumentException.class, () -> new Supposed.Change(Supposed.What.WINDOW_MOVES, "A", 601));
+        assertThrows(IllegalArgumentException.class, () -> new Scenario.Change(Scenario.What.WINDOW_MOVES, "A", 601));
     }
 
     @Test
     void a_motor_that_is_out_goes_unless_it_is_the_only_one_or_wound_already() {
         AttemptAhead two = AttemptAhead.of("A", 1, null, null, new TreeMap<>(Map.of("M1", 0, "M2", 1)));
         AttemptAhead one = AttemptAhead.of("B", 1, null, null, new TreeMap<>(Map.of("M1", 0)));
-        Supposed out = day(two, one).with(new Supposed.Change(Supposed.What.MOTOR_OUT, "M1", 0));
+        Scenario out = day(two, one).with(new Scenario.Change(Scenario.What.MOTOR_OUT, "M1", 0));
         assertEquals(List.of("M2"), List.copyOf(out.attempts().get(0).motors().keySet()));
         assertEquals(List.of("M1"), List.copyOf(out.attempts().get(1).motors().keySet()));
     }
 
     @Test
     void what_is_late_is_pushed_through_the_plan_and_only_a_minute_is_worth_a_new_one() {
-        Supposed day = day(attempt("A", 1, 600, 6_000));
+        Scenario day = day(attempt("A", 1, 600, 6_000));
         DayPlan plan = of(day, 0, null).outcome().plan();
         long begins = plan.start("A 1 prepare");
         assertFalse(of(day, begins, plan).isWorthTaking(problem(day, begins, plan), 60));
@@ -90,7 +90,7 @@ class ProposedTest {
         assertTrue(of(day, late, plan).isWorthTaking(problem(day, late, plan), 60));
     }
 
-    private static PlanProblem problem(Supposed day, long now, DayPlan inForce) {
+    private static PlanProblem problem(Scenario day, long now, DayPlan inForce) {
         return EventChains.of(day.attempts(), day.estimates(), day.setting(), now, inForce);
     }
 
@@ -105,7 +105,7 @@ class ProposedTest {
         long now = 0;
         int plans = 0;
         for (int round = 0; round < 200 && total(flown) < 16; round++) {
-            Supposed day = new Supposed(ahead(begun, flown), Map.of(), EventSetting.smallest(), Besides.NOTHING);
+            Scenario day = new Scenario(ahead(begun, flown), Map.of(), EventSetting.smallest(), ParallelTasks.NOTHING);
             Proposed proposed = of(day, now, inForce);
             DayPlan plan = proposed.outcome().plan();
             assertNotNull(plan, "windows are wide: there always is a plan, round " + round);
@@ -142,7 +142,7 @@ class ProposedTest {
 
     /** What the plan starts next is done, and takes as long as chance will: a wound motor goes straight on. @return its end */
     private static long step(
-            Supposed day,
+            Scenario day,
             DayPlan plan,
             Map<String, List<AttemptAhead.Begun>> begun,
             Map<String, Integer> flown,

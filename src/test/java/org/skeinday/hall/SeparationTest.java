@@ -103,7 +103,7 @@ class SeparationTest {
 
     @Test
     void a_finding_says_in_the_readers_units_what_is_too_close_and_by_how_much() {
-        Finding near = judge(PLACE.with(stand("Blue stand", 2000, 1100)), null)
+        Shortfall near = judge(PLACE.with(stand("Blue stand", 2000, 1100)), null)
                 .findings()
                 .get(0);
         assertEquals("Blue stand is 100 mm too close to the line: at least 1200 mm.", near.text(UnitSystem.METRIC));
@@ -112,7 +112,7 @@ class SeparationTest {
 
     @Test
     void a_millimetre_is_never_said_to_be_nothing() {
-        Finding near = judge(PLACE.with(stand("Blue stand", 2000, 1199.7)), null)
+        Shortfall near = judge(PLACE.with(stand("Blue stand", 2000, 1199.7)), null)
                 .findings()
                 .get(0);
         assertTrue(near.text(UnitSystem.METRIC).contains(" 1 mm too close"), near.text(UnitSystem.METRIC));

@@ -10,7 +10,7 @@ class VerdictTest {
     private static Verdict with(double shortByMm) {
         Length by = Length.ofMillimetres(shortByMm);
         return new Verdict(
-                List.of(new Finding(
+                List.of(new Shortfall(
                         Rule.MODEL_TOO_NEAR,
                         "stand",
                         "the line",

@@ -56,7 +56,7 @@ class WorkedLayoutsTest {
         return WorkedLayouts.rows().stream()
                 .filter(row -> row.broken().contains("too-near"))
                 .map(row -> dynamicTest(row.text(), () -> {
-                    Finding near = Separation.usual()
+                    Shortfall near = Separation.usual()
                             .judge(WindingPlace.of(row.lane()).with(row.placed()), null)
                             .findings()
                             .get(0);

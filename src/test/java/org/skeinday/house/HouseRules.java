@@ -256,7 +256,7 @@ final class HouseRules {
 
     private static boolean startsTheProgram(JavaClass c) {
         String outermost = c.getName().replaceFirst("\\$.*", "");
-        return Set.of(ROOT + ".Main", ROOT + ".App", ROOT + ".Commands", ROOT + ".Serving", ROOT + ".Keeping")
+        return Set.of(ROOT + ".Main", ROOT + ".App", ROOT + ".Commands", ROOT + ".Serving", ROOT + ".BackupCommands")
                 .contains(outermost);
     }
 

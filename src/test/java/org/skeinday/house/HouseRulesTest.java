@@ -51,7 +51,7 @@ class HouseRulesTest {
             new Seed("pure", "dayplan", "CountsInADatabase", "org.jooq.DSLContext d;"),
             new Seed("rings", "attempt.action", "RendersAPage", "org.skeinday.attempt.web.NowPages p;"),
             new Seed("rings", "exchange.web", "BorrowsAPage", "org.skeinday.RootOfAll p;"),
-            new Seed("rings", "contest.store", "DoesADeed", "org.skeinday.attempt.action.AttemptDeeds d;"),
+            new Seed("rings", "contest.store", "DoesADeed", "org.skeinday.attempt.action.AttemptActions d;"),
             new Seed("rings", "contest", "ReadsTables", "org.skeinday.contest.store.EventStore s;"),
             new Seed("rings", "platform.record", "CallsACommand", "org.skeinday.cli.Skeinday s;"),
             new Seed("libraries", "attempt.action", "AnswersHttp", "io.javalin.http.Context c;"),

@@ -75,7 +75,7 @@ record Evening(
         return new FlightRow(
                 flight,
                 DAY,
-                new Flown(null, null, model(model), new Named("m" + motor, "A-0" + motor), BATCH, null),
+                new FlightContext(null, null, model(model), new Named("m" + motor, "A-0" + motor), BATCH, null),
                 new Wound("A", use, 0.85, torque + 1, held, 470.0, 1.7),
                 new Conditions(18 + 4 * random.nextDouble(), null, null),
                 List.of(Math.round(1000 * seconds)),

@@ -19,8 +19,8 @@ import org.skeinday.units.Torque;
 import org.skeinday.units.UnitSystem;
 
 class FindingsTest {
-    private static Asked asked(String about, double chance) {
-        return new Asked.Question(Finding.Kind.FIRST_USE, about, about + " matters", List.of("f1", "f2"), "s")
+    private static TestResult asked(String about, double chance) {
+        return new TestResult.Question(Finding.Kind.FIRST_USE, about, about + " matters", List.of("f1", "f2"), "s")
                 .answered(12, new Effect(-4.2, new Interval(-7.31, -1.1, 0.90), chance), about + " cost 4.2 s");
     }
 
@@ -37,7 +37,7 @@ class FindingsTest {
 
     @Test
     void what_would_stand_out_alone_is_held_back_among_many_and_says_why() {
-        List<Asked> many = new ArrayList<>(List.of(asked("This", 0.03)));
+        List<TestResult> many = new ArrayList<>(List.of(asked("This", 0.03)));
         for (int i = 0; i < 5; i++) {
             many.add(asked("That", 0.7));
         }
@@ -51,7 +51,7 @@ class FindingsTest {
 
     @Test
     void the_surest_come_first_and_too_few_says_how_many_are_missing() {
-        Asked few = new Asked.Question(Finding.Kind.HOLDING, "x", "holding matters", List.of(), "s")
+        TestResult few = new TestResult.Question(Finding.Kind.HOLDING, "x", "holding matters", List.of(), "s")
                 .tooFew(2, "it needs 5 flights, so far 2");
         List<Finding> said = Findings.of(List.of(few, asked("A", 0.02), asked("B", 0.001)));
         assertEquals(List.of("B", "A", "x"), said.stream().map(Finding::about).toList());
@@ -84,7 +84,7 @@ class FindingsTest {
         return new FlightRow(
                 flight,
                 LocalDate.of(2026, 11, 28),
-                new Flown(null, null, new Named("m", "M"), null, null, null),
+                new FlightContext(null, null, new Named("m", "M"), null, null, null),
                 Wound.UNKNOWN,
                 Conditions.UNKNOWN,
                 List.of(),
@@ -97,7 +97,7 @@ class FindingsTest {
         for (int i = 0; i < 6; i++) {
             rows.add(flight("f" + i, 3.0 + i, 100_000L + 9_000 * i + i % 2 * 500, Validity.valid()));
         }
-        Asked clean = TimeAgainst.LAUNCH_TORQUE.ask(rows, UnitSystem.METRIC);
+        TestResult clean = TimeAgainst.LAUNCH_TORQUE.ask(rows, UnitSystem.METRIC);
         rows.add(flight("spoilt", 20.0, 1_000L, Validity.spoilt("touched a beam", null)));
         rows.add(flight("no torque", null, 1_000L, Validity.valid()));
         rows.add(flight("no time", 4.0, null, Validity.valid()));

@@ -27,7 +27,7 @@ class FlightRowsTest {
         return new FlightRow(
                 flight(id, at, ms, Validity.valid()),
                 day,
-                new Flown(null, null, new Named("m", "Swallow"), tag, null, null),
+                new FlightContext(null, null, new Named("m", "Swallow"), tag, null, null),
                 new Wound("A", 2, 0.85, null, 12.4, 470.0, 1.7),
                 new Conditions(18.5, null, null),
                 List.of(108_000L, 107_900L),
@@ -147,7 +147,7 @@ class FlightRowsTest {
     @Test
     void values_out_of_range_and_a_part_twice_are_refused_with_what_must_hold() {
         assertEquals(
-                "The humidity in % must be from 0.0 to 100.0, but was 130.0",
+                "The humidity in % must be 0 to 100, but was 130",
                 assertThrows(IllegalArgumentException.class, () -> new Conditions(null, 130.0, null))
                         .getMessage());
         assertThrows(IllegalArgumentException.class, () -> new Wound(null, 0, null, null, null, null, null));
@@ -159,7 +159,7 @@ class FlightRowsTest {
                 () -> new FlightRow(
                         flight("f", 0, null, Validity.valid()),
                         DAY,
-                        Flown.UNKNOWN,
+                        FlightContext.UNKNOWN,
                         Wound.UNKNOWN,
                         Conditions.UNKNOWN,
                         List.of(),

@@ -37,7 +37,7 @@ class RecordSearchTest {
     void a_word_and_number_are_found_together_and_joined() {
         assertEquals(List.of("m3", "m31"), found("lot7"));
         assertEquals(List.of("n1"), found("30 beam"));
-        assertEquals(List.of("at", "30", "at30"), Words.searched("at 30"));
+        assertEquals(List.of("at", "30", "at30"), SearchWords.searched("at 30"));
     }
 
     @ParameterizedTest

@@ -35,14 +35,14 @@ class FlightTallyTest {
         assertEquals(repeatsLeft, tally.repeatsLeft(), source);
     }
 
-    private static List<Flown> flown(String words) {
-        List<Flown> flown = new ArrayList<>();
+    private static List<DecidedFlight> flown(String words) {
+        List<DecidedFlight> flown = new ArrayList<>();
         for (String word : words.split(" ")) {
             String id = "flight " + (flown.size() + 1);
             flown.add(
                     word.equals("void")
-                            ? new Flown(id, 90_000, "flown again after a collision")
-                            : new Flown(id, FlightTime.parse(word).millis()));
+                            ? new DecidedFlight(id, 90_000, "flown again after a collision")
+                            : new DecidedFlight(id, FlightTime.parse(word).millis()));
         }
         return flown;
     }
@@ -79,6 +79,6 @@ class FlightTallyTest {
     void settings_beyond_their_range_are_refused() {
         assertThrows(IllegalArgumentException.class, () -> FlightsRule.sixtySeconds(0));
         assertThrows(IllegalArgumentException.class, () -> new FlightsRule(1, -1, 0, 0, FlightsRule.IfShort.COUNTS));
-        assertThrows(IllegalArgumentException.class, () -> new Flown("a", -1));
+        assertThrows(IllegalArgumentException.class, () -> new DecidedFlight("a", -1));
     }
 }

@@ -46,16 +46,16 @@ class ScoringTest {
                 "release");
     }
 
-    private static List<Flown> flown(String seconds) {
-        List<Flown> flown = new ArrayList<>();
+    private static List<DecidedFlight> flown(String seconds) {
+        List<DecidedFlight> flown = new ArrayList<>();
         for (String word : seconds.split(" ")) {
             String id = "f" + flown.size();
             flown.add(
                     word.equals("void")
-                            ? Flown.withoutTime(id, "threw it")
+                            ? DecidedFlight.withoutTime(id, "threw it")
                             : word.equals("again")
-                                    ? new Flown(id, 0, "flown again")
-                                    : new Flown(id, Math.round(Double.parseDouble(word) * 1000)));
+                                    ? new DecidedFlight(id, 0, "flown again")
+                                    : new DecidedFlight(id, Math.round(Double.parseDouble(word) * 1000)));
         }
         return flown;
     }
@@ -105,7 +105,7 @@ class ScoringTest {
     @CsvSource({"next, A1 B2 C3", "best, A1 B1 C3", "shared, A1 B1 C1"})
     void ties_are_parted_as_the_rules_say(String ties, String places) {
         Scoring scoring = Scoring.of(event(3, "sum", 2, 0), rules(0, "no-time", ties, 0, 0));
-        Map<String, List<Flown>> flown = new LinkedHashMap<>();
+        Map<String, List<DecidedFlight>> flown = new LinkedHashMap<>();
         flown.put("A", flown("70 50 30"));
         flown.put("B", flown("50 70 20"));
         flown.put("C", flown("60 60 60"));

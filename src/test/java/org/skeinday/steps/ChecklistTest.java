@@ -52,8 +52,8 @@ class ChecklistTest {
     @Test
     void a_list_read_aloud_asks_for_no_value() {
         list(Moment.BEFORE_LOADING, true, ok("a", true));
-        refused("one asks for a value", () -> list(Moment.BEFORE_LOADING, true, value("a", true, Answer.COUNT)));
-        list(Moment.AFTER_LANDING, false, value("a", true, Answer.COUNT));
+        refused("one asks for a value", () -> list(Moment.BEFORE_LOADING, true, value("a", true, ItemAnswer.COUNT)));
+        list(Moment.AFTER_LANDING, false, value("a", true, ItemAnswer.COUNT));
     }
 
     @Test
@@ -70,7 +70,7 @@ class ChecklistTest {
         refused(
                 "what comes next",
                 () -> new Checklist("l", 1, "t", Moment.ARRIVAL, Way.READ_THEN_DO, false, " ", List.of(ok("a", true))));
-        refused("The reason of 'Do it'", () -> new Step("a", "Do it", " ", true, Answer.OK));
+        refused("The reason of 'Do it'", () -> new Step("a", "Do it", " ", true, ItemAnswer.OK));
     }
 
     @Test
@@ -97,8 +97,8 @@ class ChecklistTest {
         for (Way way : Way.values()) {
             assertEquals(way, Way.ofWord(way.word()));
         }
-        for (Answer answer : Answer.values()) {
-            assertEquals(answer, Answer.ofWord(answer.word()));
+        for (ItemAnswer answer : ItemAnswer.values()) {
+            assertEquals(answer, ItemAnswer.ofWord(answer.word()));
         }
         refused("must be one of packing, arrival", () -> Moment.ofWord("lunch"));
     }
@@ -112,39 +112,44 @@ class ChecklistTest {
 
     @Test
     void an_answer_takes_its_own_kind_and_says_what_would_be_right() {
-        takes(Answer.DIRECTION, "cw", "left");
-        takes(Answer.LAUNCH_TORQUE, "0.55 in-ozf", "strong");
-        takes(Answer.LANE_LENGTH, "4.6 m", "4.6 kg");
-        takes(Answer.NEWTONS, "12.5", "0");
-        takes(Answer.RATIO, "10", "51");
-        takes(Answer.MASS, "4.02 g", "4 m");
-        takes(Answer.COUNT, "0", "-1");
-        takes(Answer.PLACE, "clear", " ");
-        assertTrue(Answer.OK.refuses("").isEmpty());
-        assertTrue(Answer.COUNT.refuses("x").orElseThrow().contains("; write a whole number"));
+        takes(ItemAnswer.DIRECTION, "cw", "left");
+        takes(ItemAnswer.LAUNCH_TORQUE, "0.55 in-ozf", "strong");
+        takes(ItemAnswer.LANE_LENGTH, "4.6 m", "4.6 kg");
+        takes(ItemAnswer.NEWTONS, "12.5", "0");
+        takes(ItemAnswer.RATIO, "10", "51");
+        takes(ItemAnswer.MASS, "4.02 g", "4 m");
+        takes(ItemAnswer.COUNT, "0", "-1");
+        takes(ItemAnswer.PLACE, "clear", " ");
+        assertTrue(ItemAnswer.OK.refuses("").isEmpty());
+        assertTrue(ItemAnswer.COUNT.refuses("x").orElseThrow().contains("; write a whole number"));
     }
 
     @Test
     void an_answer_is_kept_without_or_with_the_unit_that_its_item_names() {
-        keeps(Answer.NEWTONS, "8 N", "8");
-        keeps(Answer.NEWTONS, "8,4newtons", "8.4");
-        keeps(Answer.RATIO, "10:1", "10");
-        keeps(Answer.RATIO, " 9,5 to 1 ", "9.5");
-        keeps(Answer.LANE_LENGTH, "4,6 m", "4,6 m");
-        assertTrue(Answer.LANE_LENGTH.refuses(Answer.LANE_LENGTH.plain("4.6")).isPresent(), "metres or feet?");
-        keeps(Answer.LANE_LENGTH, "15 ft", "15 ft");
-        keeps(Answer.MASS, "4.02", "4.02 g");
-        assertTrue(Answer.NEWTONS.refuses(Answer.NEWTONS.plain("8 kg")).isPresent());
+        keeps(ItemAnswer.NEWTONS, "8 N", "8");
+        keeps(ItemAnswer.NEWTONS, "8,4newtons", "8.4");
+        keeps(ItemAnswer.RATIO, "10:1", "10");
+        keeps(ItemAnswer.RATIO, " 9,5 to 1 ", "9.5");
+        keeps(ItemAnswer.LANE_LENGTH, "4,6 m", "4,6 m");
         assertTrue(
-                Answer.LAUNCH_TORQUE.refuses(Answer.LAUNCH_TORQUE.plain("0.55")).isPresent());
+                ItemAnswer.LANE_LENGTH
+                        .refuses(ItemAnswer.LANE_LENGTH.plain("4.6"))
+                        .isPresent(),
+                "metres or feet?");
+        keeps(ItemAnswer.LANE_LENGTH, "15 ft", "15 ft");
+        keeps(ItemAnswer.MASS, "4.02", "4.02 g");
+        assertTrue(ItemAnswer.NEWTONS.refuses(ItemAnswer.NEWTONS.plain("8 kg")).isPresent());
+        assertTrue(ItemAnswer.LAUNCH_TORQUE
+                .refuses(ItemAnswer.LAUNCH_TORQUE.plain("0.55"))
+                .isPresent());
     }
 
-    private static void keeps(Answer answer, String typed, String kept) {
+    private static void keeps(ItemAnswer answer, String typed, String kept) {
         assertEquals(kept, answer.plain(typed));
         assertTrue(answer.refuses(kept).isEmpty(), kept);
     }
 
-    private static void takes(Answer answer, String good, String bad) {
+    private static void takes(ItemAnswer answer, String good, String bad) {
         assertTrue(answer.refuses(good).isEmpty(), answer + " " + answer.refuses(good));
         assertTrue(answer.refuses(bad).isPresent(), answer + " took " + bad);
     }

@@ -14,10 +14,10 @@ final class Lists {
     private Lists() {}
 
     static Step ok(String id, boolean critical) {
-        return new Step(id, "Do " + id, "Because of " + id, critical, Answer.OK);
+        return new Step(id, "Do " + id, "Because of " + id, critical, ItemAnswer.OK);
     }
 
-    static Step value(String id, boolean critical, Answer answer) {
+    static Step value(String id, boolean critical, ItemAnswer answer) {
         return new Step(id, "Say " + id, "Because of " + id, critical, answer);
     }
 
@@ -33,7 +33,7 @@ final class Lists {
                 ok("held", true),
                 ok("motor", true),
                 ok("look", false),
-                value("count", false, Answer.COUNT));
+                value("count", false, ItemAnswer.COUNT));
     }
 
     static Run run(Checklist list, RunFact... facts) {

@@ -23,8 +23,8 @@ class ReopeningTest {
             Moment.WINDING_PLACE,
             false,
             ok("mount", true),
-            value("distances", true, Answer.PLACE),
-            value("lane", false, Answer.LANE_LENGTH));
+            value("distances", true, ItemAnswer.PLACE),
+            value("lane", false, ItemAnswer.LANE_LENGTH));
 
     private static Verdict judged(double laneMm, double standMm, double stretchMm) {
         Placed stand = new Placed(

@@ -182,7 +182,7 @@ class RunTest {
 
     @Test
     void what_was_read_aloud_gives_no_value() {
-        Checklist asks = list(Moment.AFTER_LANDING, false, value("count", false, Answer.COUNT));
+        Checklist asks = list(Moment.AFTER_LANDING, false, value("count", false, ItemAnswer.COUNT));
         assertFalse(run(asks, read("1", 0)).isComplete());
     }
 

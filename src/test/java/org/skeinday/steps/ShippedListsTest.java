@@ -65,7 +65,8 @@ class ShippedListsTest {
 
     @Test
     void direction_is_the_first_thing_before_winding() throws IOException {
-        assertEquals(Answer.DIRECTION, of(Moment.BEFORE_WINDING).steps().get(0).answer());
+        assertEquals(
+                ItemAnswer.DIRECTION, of(Moment.BEFORE_WINDING).steps().get(0).answer());
     }
 
     @Test
@@ -77,9 +78,9 @@ class ShippedListsTest {
 
     @Test
     void the_winding_place_asks_for_the_values_that_a_changed_place_reopens() throws IOException {
-        List<Answer> answers =
+        List<ItemAnswer> answers =
                 of(Moment.WINDING_PLACE).steps().stream().map(Step::answer).toList();
-        assertTrue(answers.containsAll(List.of(Answer.PLACE, Answer.LANE_LENGTH, Answer.NEWTONS)));
+        assertTrue(answers.containsAll(List.of(ItemAnswer.PLACE, ItemAnswer.LANE_LENGTH, ItemAnswer.NEWTONS)));
     }
 
     @Test

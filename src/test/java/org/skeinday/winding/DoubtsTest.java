@@ -11,7 +11,7 @@ import org.skeinday.units.Torque;
 
 class DoubtsTest {
     private static List<Doubt> doubts(WindFixture taps) {
-        return Doubts.of(taps.wind(), Optional.empty());
+        return MarkDoubts.of(taps.wind(), Optional.empty());
     }
 
     private static List<Doubt> doubts(WindFixture taps, double bandHighNmm) {
@@ -20,7 +20,7 @@ class DoubtsTest {
                 Torque.ofNewtonMillimetres(0),
                 Torque.ofNewtonMillimetres(bandHighNmm),
                 3));
-        return Doubts.of(taps.wind(), Optional.of(band));
+        return MarkDoubts.of(taps.wind(), Optional.of(band));
     }
 
     private static WindFixture climbed(int marks) {
@@ -109,7 +109,7 @@ class DoubtsTest {
         assertEquals(List.of(), doubts(taps, 1));
         Wind counted =
                 taps.phase(WindPhase.STOPPED, 90_000).counted(120, 180, 0.0).wind();
-        assertEquals(List.of(), Doubts.of(counted, Optional.of(turns -> Optional.empty())));
+        assertEquals(List.of(), MarkDoubts.of(counted, Optional.of(turns -> Optional.empty())));
     }
 
     @Test

@@ -77,6 +77,6 @@ class WindProperties {
                 "" + wind.unwindingReadings(),
                 "" + wind.holdReadings(),
                 "" + wind.count(60_000) + wind.word(60_000),
-                "" + Doubts.of(wind, Optional.empty()));
+                "" + MarkDoubts.of(wind, Optional.empty()));
     }
 }

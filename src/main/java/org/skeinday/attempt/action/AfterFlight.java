@@ -79,8 +79,8 @@ public final class AfterFlight {
         var form = new TypedFields();
         @Nullable Integer stop = form.read("stop", alone.stop(), CrankTurns::atStop);
         @Nullable Double backOff = form.read("backOff", alone.backOff(), CrankTurns::part);
-        @Nullable Torque peak = form.read("peak", alone.peak(), typed -> AimDeeds.torque(typed, alone.unit()));
-        @Nullable Torque launch = form.read("launch", alone.launch(), typed -> AimDeeds.torque(typed, alone.unit()));
+        @Nullable Torque peak = form.read("peak", alone.peak(), typed -> AimActions.torque(typed, alone.unit()));
+        @Nullable Torque launch = form.read("launch", alone.launch(), typed -> AimActions.torque(typed, alone.unit()));
         if (stop != null && backOff != null && backOff > stop) {
             form.wrong("backOff", "More was taken off than was wound: " + alone.backOff() + " of " + stop);
         }
@@ -95,11 +95,11 @@ public final class AfterFlight {
                 now.id(),
                 stop,
                 launch == null ? null : launch.newtonMillimetres(),
-                launch == null ? null : AimDeeds.withUnit(alone.launch(), alone.unit()));
+                launch == null ? null : AimActions.withUnit(alone.launch(), alone.unit()));
         AttemptNoted noted = AttemptStore.note(tx, now.id())
                 .wound(
                         peak == null ? null : peak.newtonMillimetres(),
-                        peak == null ? null : AimDeeds.withUnit(alone.peak(), alone.unit()),
+                        peak == null ? null : AimActions.withUnit(alone.peak(), alone.unit()),
                         backOff);
         return Decision.decided(TOPICS, Fact.of("attempt.wound", wound), Fact.of("attempt.noted", noted));
     }

@@ -38,6 +38,6 @@ public final class AnnounceTime {
         Long first = before.announcedAtMs(); // a slip of the keys that is put right gives no new time to protest
         AttemptNoted noted =
                 before.announced(time.millis(), first == null ? context.now().toEpochMilli() : first);
-        return Decision.decided(AttemptDeeds.TOPICS, Fact.of("attempt.noted", noted));
+        return Decision.decided(AttemptActions.TOPICS, Fact.of("attempt.noted", noted));
     }
 }

@@ -71,7 +71,7 @@ public final class CloseAttempt {
         if (event.kind().equals("visiting")) {
             return announced(tx, context, landed, readings, atMs);
         }
-        Doubts doubted = Doubts.of(tx, now, event);
+        TimeDoubts doubted = TimeDoubts.of(tx, now, event);
         if (doubted.watches().counted().isEmpty()) {
             return Decision.refused("No watch has a reading that counts; wait for the timekeepers");
         }
@@ -87,8 +87,8 @@ public final class CloseAttempt {
                     "The watches are in doubt: say why the time is taken all the same. "
                             + (AttemptStore.quietOf(tx, now.id()).isPresent() ? "" : String.join(" ", doubts)));
         }
-        if (reason.length() > AttemptDeeds.LONGEST_REASON) {
-            return Decision.refused("why", AttemptDeeds.tooLong(reason));
+        if (reason.length() > AttemptActions.LONGEST_REASON) {
+            return Decision.refused("why", AttemptActions.tooLong(reason));
         }
         OfficialTime official;
         try {
@@ -126,9 +126,9 @@ public final class CloseAttempt {
     }
 
     private static Decision closed(Tx tx, ActContext context, String attempt, long atMs, Fact fact) {
-        List<Fact> facts = AttemptDeeds.withQuietEnded(tx, attempt, atMs, fact);
+        List<Fact> facts = AttemptActions.withQuietEnded(tx, attempt, atMs, fact);
         facts.add(PhaseGate.acted(context, attempt, AttemptAct.CLOSE));
-        return new Decision.Decided(facts, Map.of(), AttemptDeeds.TOPICS);
+        return new Decision.Decided(facts, Map.of(), AttemptActions.TOPICS);
     }
 
     /** Elsewhere the officials' time counts; our own watches stand beside it. */

@@ -38,9 +38,9 @@ public final class GiveUpAttempt {
         String reason = giveUp.reason().strip();
         Attempt attempt = Attempt.of(now);
         AttemptAct act = attempt instanceof Attempt.AfterRelease ? AttemptAct.DECLARE_VOID : AttemptAct.ABANDON;
-        return AttemptDeeds.outdated(giveUp.seen(), now)
+        return AttemptActions.outdated(giveUp.seen(), now)
                 .or(() -> PhaseGate.refused(tx, context, live, act, Hands.CAPTAIN))
-                .or(() -> AttemptDeeds.wrongWords("reason", reason, AttemptDeeds.SAY_WHY))
+                .or(() -> AttemptActions.wrongWords("reason", reason, AttemptActions.SAY_WHY))
                 .orElseGet(() -> ended(
                         tx,
                         context,
@@ -67,7 +67,7 @@ public final class GiveUpAttempt {
 
     private static Decision ended(Tx tx, ActContext context, LiveAttempt attempt, AttemptGivenUp fact) {
         List<Fact> facts =
-                AttemptDeeds.withQuietEnded(tx, attempt.id(), fact.atMs(), Fact.of("attempt.given-up", fact));
+                AttemptActions.withQuietEnded(tx, attempt.id(), fact.atMs(), Fact.of("attempt.given-up", fact));
         facts.add(PhaseGate.acted(
                 context,
                 attempt.id(),

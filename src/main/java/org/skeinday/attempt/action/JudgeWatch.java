@@ -35,8 +35,8 @@ public final class JudgeWatch {
         if (!WatchJudged.VERDICTS.contains(judge.verdict()) || reason.isEmpty()) {
             return Decision.refused("judged", "Say what holds of watch " + judge.slot() + ", and why");
         }
-        if (reason.length() > AttemptDeeds.LONGEST_REASON) {
-            return Decision.refused("judged", AttemptDeeds.tooLong(reason));
+        if (reason.length() > AttemptActions.LONGEST_REASON) {
+            return Decision.refused("judged", AttemptActions.tooLong(reason));
         }
         var fact = new WatchJudged(
                 context.ownId(),
@@ -46,6 +46,6 @@ public final class JudgeWatch {
                 reason,
                 context.person(),
                 context.now().toEpochMilli());
-        return Decision.decided(AttemptDeeds.TOPICS, Fact.of("watch.judged", fact));
+        return Decision.decided(AttemptActions.TOPICS, Fact.of("watch.judged", fact));
     }
 }

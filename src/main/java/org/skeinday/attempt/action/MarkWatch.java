@@ -48,23 +48,23 @@ final class MarkWatch {
 
     static Decision decide(Tx tx, ActContext context, Mark mark) {
         AttemptNow attempt = AttemptStore.find(tx, mark.attempt()).orElse(null);
-        if (attempt == null || !WatchDeeds.holds(tx, context, mark.attempt(), mark.slot())) {
-            return WatchDeeds.notThisWatch(mark.slot());
+        if (attempt == null || !WatchActions.holds(tx, context, mark.attempt(), mark.slot())) {
+            return WatchActions.notThisWatch(mark.slot());
         }
         Optional<WatchMark> what = WatchMark.of(mark.what()).filter(m -> !NOT_ALONE.contains(m));
         Long ms = mark.ms();
         if (what.isEmpty() || (ms != null && (ms < 0 || ms > ReadingTaken.LONGEST_MS))) {
             return Decision.refused("A watch has no key '" + mark.what() + "' at " + ms + " ms");
         }
-        var seen = WatchDeeds.seen(attempt, context, mark.serverMs(), mark.boundMs());
-        List<Fact> facts = new ArrayList<>(List.of(WatchDeeds.mark(
+        var seen = WatchActions.seen(attempt, context, mark.serverMs(), mark.boundMs());
+        List<Fact> facts = new ArrayList<>(List.of(WatchActions.mark(
                 context, context.ownId(), attempt.id(), mark.slot(), what.get(), ms, about(tx, mark), seen)));
         if (what.get() == WatchMark.NOT_RELEASED) {
             facts.addAll(neverLeft(tx, attempt, mark.slot(), seen.atMs()));
         } else if (what.get() == WatchMark.STILL_FLYING) {
             facts.addAll(fliesOn(tx, attempt, mark.slot(), seen.atMs()));
         }
-        return new Decision.Decided(facts, Map.of(), AttemptDeeds.MOVED);
+        return new Decision.Decided(facts, Map.of(), AttemptActions.MOVED);
     }
 
     /** Only what this watch itself has sent of this attempt can be taken back. */

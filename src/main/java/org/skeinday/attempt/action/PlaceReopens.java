@@ -16,7 +16,7 @@ import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Fact;
-import org.skeinday.steps.Answer;
+import org.skeinday.steps.ItemAnswer;
 import org.skeinday.steps.Moment;
 import org.skeinday.steps.Reopened;
 import org.skeinday.steps.Reopening;
@@ -76,7 +76,7 @@ public final class PlaceReopens {
     private static List<Fact> byPull(Tx tx, ActContext context, Run run, EventAdded event, MotorAdded motor) {
         double need = TodaysPull.testNewtons(tx, motor).orElse(0);
         Set<Step> weaker = run.states().stream()
-                .filter(s -> s.isDone() && s.step().answer() == Answer.NEWTONS)
+                .filter(s -> s.isDone() && s.step().answer() == ItemAnswer.NEWTONS)
                 .filter(s -> s.answer()
                         .map(Double::parseDouble)
                         .filter(n -> n < need)

@@ -8,7 +8,7 @@ import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
-import org.skeinday.steps.Answer;
+import org.skeinday.steps.ItemAnswer;
 import org.skeinday.steps.Step;
 
 /** Values that are said in a list and belong to something else: the same there as on their own page. */
@@ -29,10 +29,10 @@ public final class SaidInLists {
 
     private static Optional<Decision> ofAttempt(
             Tx tx, ActContext context, AttemptNow attempt, Step step, String answer) {
-        if (step.answer() == Answer.DIRECTION) {
+        if (step.answer() == ItemAnswer.DIRECTION) {
             return wrongWay(tx, attempt, answer);
         }
-        if (step.answer() == Answer.RATIO) {
+        if (step.answer() == ItemAnswer.RATIO) {
             return SaidBeside.ratio(tx, context, answer);
         }
         return switch (step.id()) {

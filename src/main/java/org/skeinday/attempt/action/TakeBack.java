@@ -37,7 +37,7 @@ public final class TakeBack {
             return Decision.unknown("There is no such attempt; look again");
         }
         AttemptAct act = now.state() == State.LANDED ? AttemptAct.STILL_FLYING : AttemptAct.NOT_RELEASED;
-        return AttemptDeeds.outdated(step.seen(), now)
+        return AttemptActions.outdated(step.seen(), now)
                 .or(() -> PhaseGate.refused(tx, context, live, act, Hands.CAPTAIN))
                 .orElseGet(() -> back(tx, context, now, act));
     }
@@ -49,7 +49,7 @@ public final class TakeBack {
                         ? release(tx, now, released, atMs)
                         : List.of(Fact.of("attempt.taken-back", new LandedAttempt(now.id()).fliesOn(atMs))));
         facts.add(PhaseGate.acted(context, now.id(), act));
-        return new Decision.Decided(facts, Map.of(), AttemptDeeds.MOVED);
+        return new Decision.Decided(facts, Map.of(), AttemptActions.MOVED);
     }
 
     /** The motor was not flown either. */

@@ -68,7 +68,7 @@ public final class WindingGate {
                     "adult", "Name the supervising adult, with at most " + LONGEST_NAME + " characters");
         }
         Optional<Decision> wrong =
-                AttemptDeeds.wrongWords("passed", pass.reason().strip(), AttemptDeeds.SAY_WHY);
+                AttemptActions.wrongWords("passed", pass.reason().strip(), AttemptActions.SAY_WHY);
         if (wrong.isPresent()) {
             return wrong.get();
         }

@@ -23,7 +23,7 @@ import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
 import org.skeinday.units.Torque;
 import org.skeinday.winding.Level;
-import org.skeinday.winding.store.BreakEvidenceOf;
+import org.skeinday.winding.store.BreakEvidenceStore;
 
 /** What winds are to end at: typed, else from the batch's break tests on the meter that is read. */
 public final class Aims {
@@ -89,6 +89,6 @@ public final class Aims {
         String meter = StationStore.atWork(tx).map(StationAdded::meter).orElse("");
         Section section = Section.of(Mass.ofGrams(motor.massG()), Length.ofMillimetres(motor.loopMm()));
         return Ceiling.fromBreakTests(
-                BreakEvidenceOf.tests(tx, motor.batchId(), meter), meter, section, level.ceilingShare());
+                BreakEvidenceStore.tests(tx, motor.batchId(), meter), meter, section, level.ceilingShare());
     }
 }

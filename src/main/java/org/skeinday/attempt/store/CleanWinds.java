@@ -10,7 +10,7 @@ import org.skeinday.contest.store.EntryStore;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.store.BatchStore;
 import org.skeinday.platform.db.Tx;
-import org.skeinday.winding.Doubts;
+import org.skeinday.winding.MarkDoubts;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.store.WindStore;
 
@@ -37,7 +37,7 @@ public final class CleanWinds {
     private static boolean isClean(Tx tx, Wind wind) {
         Set<String> cleared = WindStore.confirmed(tx, wind.begun().id());
         return wind.broke().isEmpty()
-                && Doubts.of(wind, Optional.empty()).stream().allMatch(d -> cleared.contains(d.markId()));
+                && MarkDoubts.of(wind, Optional.empty()).stream().allMatch(d -> cleared.contains(d.markId()));
     }
 
     private static Optional<String> winder(Tx tx, Wind wind) {

@@ -18,7 +18,7 @@ import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.State;
-import org.skeinday.attempt.Steps;
+import org.skeinday.attempt.StepTimes;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.TurnsRunBack;
 import org.skeinday.contest.DayKind;
@@ -121,7 +121,7 @@ public final class LiveAttempts {
             return new AttemptEvidence(
                     AttemptStore.value(r),
                     event.dayKind(),
-                    new Steps(
+                    new StepTimes(
                             id,
                             r.getCalledAtMs(),
                             r.getWindingAtMs(),

@@ -4,14 +4,14 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY;
 
 import java.util.List;
-import org.skeinday.attempt.Steps;
+import org.skeinday.attempt.StepTimes;
 import org.skeinday.platform.db.Tx;
 
 /** When the attempts of own entries took their steps, in every event. */
 public final class StepsStore {
     private StepsStore() {}
 
-    public static List<Steps> ofOwn(Tx tx) {
+    public static List<StepTimes> ofOwn(Tx tx) {
         return tx.sql()
                 .select(
                         ATTEMPT.ID,
@@ -24,6 +24,6 @@ public final class StepsStore {
                 .join(CONTEST_ENTRY)
                 .on(CONTEST_ENTRY.ID.eq(ATTEMPT.ENTRY_ID).and(CONTEST_ENTRY.OWN))
                 .orderBy(ATTEMPT.ID)
-                .fetchInto(Steps.class);
+                .fetchInto(StepTimes.class);
     }
 }

@@ -8,9 +8,9 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.BackwardSum;
 import org.skeinday.attempt.LiveAttempt;
-import org.skeinday.attempt.Steps;
+import org.skeinday.attempt.StepTimes;
 import org.skeinday.attempt.Timed;
-import org.skeinday.attempt.action.Doubts;
+import org.skeinday.attempt.action.TimeDoubts;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EntryAdded;
@@ -28,9 +28,15 @@ final class CardLines {
     private final UnitSystem units;
     private final UnaryOperator<String> nameOf;
     private final BackwardSum sum;
-    private final List<Steps> steps;
+    private final List<StepTimes> steps;
 
-    CardLines(Tx tx, Today today, UnitSystem units, UnaryOperator<String> nameOf, BackwardSum sum, List<Steps> steps) {
+    CardLines(
+            Tx tx,
+            Today today,
+            UnitSystem units,
+            UnaryOperator<String> nameOf,
+            BackwardSum sum,
+            List<StepTimes> steps) {
         this.tx = tx;
         this.today = today;
         this.units = units;
@@ -45,7 +51,7 @@ final class CardLines {
             LiveAttempt live,
             EntryAdded entry,
             Optional<ModelAdded> model,
-            Optional<Doubts> doubts,
+            Optional<TimeDoubts> doubts,
             long nowMs) {
         List<NowView.Line> lines = new ArrayList<>();
         model.ifPresent(m -> lines.add(new NowView.Line("model", m.name())));
@@ -89,10 +95,10 @@ final class CardLines {
                 .map(w -> TimeLeft.of(today, entry, sum, w, attempt, stepsOf(attempt), nowMs));
     }
 
-    private Steps stepsOf(AttemptNow attempt) {
+    private StepTimes stepsOf(AttemptNow attempt) {
         return steps.stream()
                 .filter(s -> s.attempt().equals(attempt.id()))
                 .findFirst()
-                .orElseGet(() -> new Steps(attempt.id(), attempt.calledAtMs(), null, null, null, null));
+                .orElseGet(() -> new StepTimes(attempt.id(), attempt.calledAtMs(), null, null, null, null));
     }
 }

@@ -6,14 +6,14 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 
 /** Which motor at which fraction on the attempts left: advice, and none while it is quiet. */
 public final class ChoicePages {
-    private final Record record;
+    private final ActStore record;
     private final Page page;
 
-    public ChoicePages(Record record, Page page) {
+    public ChoicePages(ActStore record, Page page) {
         this.record = record;
         this.page = page;
     }
@@ -32,7 +32,7 @@ public final class ChoicePages {
                         .filter(e -> e.id().equals(id))
                         .filter(EntryAdded::own)
                         .findFirst()
-                        .map(entry -> new ChoiceOf(tx, today, entry).view()))
+                        .map(entry -> new ChoicePresenter(tx, today, entry).view()))
                 .orElseThrow(() -> Refusal.notFound("There is no such entry of your own.")));
     }
 }

@@ -8,17 +8,17 @@ import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 
 /** What comes before anything else stands on top of every page, until somebody has answered. */
 public final class FirstPages {
     private static final String TEMPLATE = "attempt/_first.jte";
 
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
 
-    public FirstPages(Record record, FormActs forms, Page page) {
+    public FirstPages(ActStore record, FormActs forms, Page page) {
         this.record = record;
         this.forms = forms;
         this.page = page;

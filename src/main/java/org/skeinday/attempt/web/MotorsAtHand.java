@@ -30,7 +30,7 @@ public final class MotorsAtHand {
     private final Tx tx;
     private final List<MotorLife> motors;
     private final Map<String, Integer> windings;
-    private final FlightsOf flights;
+    private final ForecastFlights flights;
 
     /** @param reason of its place among them, in words */
     record Offer(MotorAdded motor, int windings, String reason) {}
@@ -42,7 +42,7 @@ public final class MotorsAtHand {
                 .filter(life -> !life.stage().isOut() && life.stage() != MotorStage.GRITTY)
                 .toList();
         this.windings = AttemptStore.windings(tx);
-        this.flights = new FlightsOf(tx);
+        this.flights = new ForecastFlights(tx);
     }
 
     /** Those that it may fly with when its window comes: as {@link #of}, and those that are handed in until then. */

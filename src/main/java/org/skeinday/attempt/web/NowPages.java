@@ -9,11 +9,11 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.PhaseWords;
-import org.skeinday.attempt.action.AimDeeds;
+import org.skeinday.attempt.action.AimActions;
 import org.skeinday.attempt.action.AnnounceTime;
 import org.skeinday.attempt.action.CallAttempt;
 import org.skeinday.attempt.action.CloseAttempt;
-import org.skeinday.attempt.action.CollisionDeeds;
+import org.skeinday.attempt.action.CollisionActions;
 import org.skeinday.attempt.action.GiveUpAttempt;
 import org.skeinday.attempt.action.JudgeWatch;
 import org.skeinday.attempt.action.MoveAttempt;
@@ -37,7 +37,7 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.units.UnitSystem;
 
 /** Now: the next attempt, and the deeds that move it on. */
@@ -45,13 +45,13 @@ public final class NowPages {
     /** A plan slips while nobody does anything. */
     private static final long LOOK_AGAIN_MS = 60_000;
 
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
     private final Clock clock;
     private final PlanBeside plan;
 
-    public NowPages(Record record, FormActs forms, Page page, Clock clock, PlanBeside plan) {
+    public NowPages(ActStore record, FormActs forms, Page page, Clock clock, PlanBeside plan) {
         this.plan = plan;
         this.record = record;
         this.forms = forms;
@@ -92,7 +92,7 @@ public final class NowPages {
                 ctx -> deed(
                         ctx,
                         "attempt.take-motor",
-                        new AimDeeds.Take(
+                        new AimActions.Take(
                                 field(ctx, "attempt"), field(ctx, "motor"), field(ctx, "seenMotor"), null, null)));
         routes.post(
                 "/attempt/gate",
@@ -126,7 +126,8 @@ public final class NowPages {
         routes.post(
                 "/attempt/collision",
                 Role.CAPTAIN,
-                ctx -> deed(ctx, "attempt.collision", new CollisionDeeds.Say(field(ctx, "attempt"), field(ctx, "to"))));
+                ctx -> deed(
+                        ctx, "attempt.collision", new CollisionActions.Say(field(ctx, "attempt"), field(ctx, "to"))));
         routes.post("/event/use", Role.CAPTAIN, ctx -> deed(ctx, "event.use", new UseEvent.Use(field(ctx, "event"))));
         routes.post(
                 "/attempt/announce",
@@ -215,11 +216,11 @@ public final class NowPages {
         List<EventAdded> others = others(tx, today.event());
         return new NowView(
                 today.event().name(),
-                Words.rules(today.event())
-                        + Words.devices(TermsStore.of(tx, today.event().id()))
-                        + Words.flightRules(today),
+                PageWords.rules(today.event())
+                        + PageWords.devices(TermsStore.of(tx, today.event().id()))
+                        + PageWords.flightRules(today),
                 form,
-                new CardOf(tx, today, units, record.people()::name, clock.getZone()).card(nowMs, shown(ctx)),
+                new NowPresenter(tx, today, units, record.people()::name, clock.getZone()).card(nowMs, shown(ctx)),
                 today.justClosed().map(a -> closed(today, a)).orElse(null),
                 today.whyNone(),
                 today.byWindow().stream().map(entry -> line(today, entry)).toList(),
@@ -264,7 +265,7 @@ public final class NowPages {
         return new NowView.Choice(
                 attempt.id(),
                 today.entry(attempt.entryId()).name() + ", attempt " + attempt.number() + ": "
-                        + Words.cell(today.live(attempt.id()), today.event()) + ", official.");
+                        + PageWords.cell(today.live(attempt.id()), today.event()) + ", official.");
     }
 
     private static boolean mayAct(Context ctx) {
@@ -291,8 +292,8 @@ public final class NowPages {
         return new NowView.EntryLine(
                 entry.name(),
                 entry.team(),
-                Words.window(today, entry, clock.getZone()),
-                Words.times(today, entry),
+                PageWords.window(today, entry, clock.getZone()),
+                PageWords.times(today, entry),
                 state,
                 entry.id(),
                 today.nextNumber(entry),

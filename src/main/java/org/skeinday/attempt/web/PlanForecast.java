@@ -27,7 +27,7 @@ import org.skeinday.units.UnitSystem;
 import org.skeinday.winding.BatchWinds;
 import org.skeinday.winding.WindingPlan;
 import org.skeinday.winding.WindingRequest;
-import org.skeinday.winding.store.BreakEvidenceOf;
+import org.skeinday.winding.store.BreakEvidenceStore;
 import org.skeinday.winding.store.WindStore;
 
 /** What a winding plan is expected to bring, as far as the record can tell: time, torque at launch, risk of breaking. */
@@ -53,7 +53,7 @@ final class PlanForecast {
                     "expected time",
                     Apart.made(
                             "The expected time",
-                            () -> time(new FlightsOf(tx).forecast(model, motor, use)),
+                            () -> time(new ForecastFlights(tx).forecast(model, motor, use)),
                             words -> words)));
         }
         Apart.made("Torque at launch", () -> atLaunch(plan), Optional::of)
@@ -96,7 +96,7 @@ final class PlanForecast {
     /** At the turns where winding stops, before the back-off: there it breaks, if it does. */
     private String risk(WindingRequest request, WindingPlan plan) {
         double turns = plan.targetCrankTurns() * request.ratio().doubleValue();
-        BreakRisk risk = BreakEvidenceOf.evidence(tx, motor.batchId())
+        BreakRisk risk = BreakEvidenceStore.evidence(tx, motor.batchId())
                 .at(BreakingTurns.k(turns, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG())));
         if (risk instanceof BreakRisk.Estimated known) {
             return percent(known.probability()) + " at the stop count ("

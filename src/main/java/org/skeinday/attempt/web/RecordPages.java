@@ -2,7 +2,7 @@ package org.skeinday.attempt.web;
 
 import io.javalin.http.Context;
 import java.time.Clock;
-import org.skeinday.attempt.action.ResultDeeds;
+import org.skeinday.attempt.action.ResultActions;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.device.web.PinGate;
 import org.skeinday.platform.http.Access;
@@ -12,17 +12,17 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 
 /** The record of one attempt: how its time came about, who signs, what is protested, what was opened again. */
 public final class RecordPages {
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
     private final Clock clock;
     private final PinGate pins;
 
-    public RecordPages(Record record, FormActs forms, Page page, Clock clock, PinGate pins) {
+    public RecordPages(ActStore record, FormActs forms, Page page, Clock clock, PinGate pins) {
         this.record = record;
         this.forms = forms;
         this.page = page;
@@ -43,14 +43,14 @@ public final class RecordPages {
                 ctx -> deed(
                         ctx,
                         "attempt.protest",
-                        new ResultDeeds.Protests(ctx.pathParam("id"), NowPages.field(ctx, "words"))));
+                        new ResultActions.Protests(ctx.pathParam("id"), NowPages.field(ctx, "words"))));
         routes.post(
                 "/attempt/{id}/settle",
                 Role.CAPTAIN,
                 ctx -> deed(
                         ctx,
                         "attempt.settle",
-                        new ResultDeeds.Settle(NowPages.field(ctx, "protest"), NowPages.field(ctx, "how"))));
+                        new ResultActions.Settle(NowPages.field(ctx, "protest"), NowPages.field(ctx, "how"))));
         routes.post("/attempt/{id}/reopen", Role.CAPTAIN, this::reopen);
     }
 
@@ -62,7 +62,7 @@ public final class RecordPages {
         deed(
                 ctx,
                 "attempt.sign",
-                new ResultDeeds.Sign(
+                new ResultActions.Sign(
                         ctx.pathParam("id"),
                         NowPages.field(ctx, "as"),
                         seen.matches("\\d{1,9}") ? Long.parseLong(seen) : -1,
@@ -76,7 +76,7 @@ public final class RecordPages {
         deed(
                 ctx,
                 "attempt.reopen",
-                new ResultDeeds.Reopen(ctx.pathParam("id"), NowPages.field(ctx, "reason"), hasPin(ctx)));
+                new ResultActions.Reopen(ctx.pathParam("id"), NowPages.field(ctx, "reason"), hasPin(ctx)));
     }
 
     private static boolean hasPin(Context ctx) {
@@ -103,7 +103,8 @@ public final class RecordPages {
 
     private RecordView view(Context ctx, FormErrors form) {
         return record.read(tx -> AttemptStore.find(tx, ctx.pathParam("id"))
-                .map(attempt -> new RecordOf(tx, attempt, record.people()::name, clock.getZone(), clock.millis())
+                .map(attempt -> new AttemptRecordPresenter(
+                                tx, attempt, record.people()::name, clock.getZone(), clock.millis())
                         .view(Access.callerOf(ctx), form))
                 .orElseThrow(() -> Refusal.notFound("There is no such attempt.")));
     }

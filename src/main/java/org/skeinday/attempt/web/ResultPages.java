@@ -21,9 +21,9 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
+import org.skeinday.standing.DecidedFlight;
 import org.skeinday.standing.FlightTally;
-import org.skeinday.standing.Flown;
 import org.skeinday.standing.Scoring;
 import org.skeinday.standing.Standings;
 import org.skeinday.units.FlightTime;
@@ -31,10 +31,10 @@ import org.skeinday.units.FlightTime;
 /** The result sheet: attempts, official times and how they came about, the order. */
 public final class ResultPages {
     private final Clock clock;
-    private final Record record;
+    private final ActStore record;
     private final Page page;
 
-    public ResultPages(Record record, Page page, Clock clock) {
+    public ResultPages(ActStore record, Page page, Clock clock) {
         this.clock = clock;
         this.record = record;
         this.page = page;
@@ -58,15 +58,15 @@ public final class ResultPages {
         AttemptStore.quiet(tx)
                 .forEach(q -> quiet.put(
                         q.attemptId(),
-                        ". Skeinday gave no help from " + Words.clock(q.fromMs(), clock.getZone())
-                                + (q.toMs() == null ? " on" : " to " + Words.clock(q.toMs(), clock.getZone()))));
+                        ". Skeinday gave no help from " + PageWords.clock(q.fromMs(), clock.getZone())
+                                + (q.toMs() == null ? " on" : " to " + PageWords.clock(q.toMs(), clock.getZone()))));
         return quiet;
     }
 
     private ResultView view(Tx tx, Today today, Map<String, String> quiet) {
         return new ResultView(
-                today.event().name() + " · " + Words.score(today).toLowerCase(Locale.ROOT),
-                Words.score(today),
+                today.event().name() + " · " + PageWords.score(today).toLowerCase(Locale.ROOT),
+                PageWords.score(today),
                 IntStream.rangeClosed(1, columns(today)).boxed().toList(),
                 rows(today),
                 hows(tx, today, quiet));
@@ -88,7 +88,7 @@ public final class ResultPages {
 
     static List<ResultView.Row> rows(Today today) {
         Scoring scoring = today.scoring();
-        Map<String, List<Flown>> flown = new LinkedHashMap<>();
+        Map<String, List<DecidedFlight>> flown = new LinkedHashMap<>();
         today.entries().forEach(entry -> flown.put(entry.name(), OfficialFlights.of(today.of(entry))));
         int columns = columns(today);
         return scoring.order(flown).stream()
@@ -108,7 +108,7 @@ public final class ResultPages {
                         i < counted.size() ? cell(today, counted.get(i), i + 1, tally) : new ResultView.Cell("", "–"))
                 .toList();
         String score = placed.countedMs()
-                .map(ms -> score(ms, scoring, Words.decimals(today.event())))
+                .map(ms -> score(ms, scoring, PageWords.decimals(today.event())))
                 .orElse("–");
         return new ResultView.Row(
                 placed.place() == 0 ? "" : String.valueOf(placed.place()), entry.name(), cells, score);
@@ -116,7 +116,7 @@ public final class ResultPages {
 
     /** With the attempt's own number where a scrubbed one before it has moved it to another column. */
     private static ResultView.Cell cell(Today today, AttemptNow attempt, int column, FlightTally tally) {
-        String words = Words.cell(today.live(attempt.id()), today.event(), tally);
+        String words = PageWords.cell(today.live(attempt.id()), today.event(), tally);
         return new ResultView.Cell(
                 attempt.id(), attempt.number() == column ? words : words + " (no. " + attempt.number() + ")");
     }
@@ -179,14 +179,14 @@ public final class ResultPages {
                             whose.map(EntryAdded::name).orElse(""),
                             WindowClock.of(whose.flatMap(today::flightWindow), nowMs),
                             rows(today),
-                            Words.score(today));
+                            PageWords.score(today));
                 })
                 .orElse(new WallView("No event yet", "", WindowClock.of(Optional.empty(), nowMs), List.of(), ""));
     }
 
     private static String outside(Today today, AttemptNow attempt) {
         return today.window(today.entry(attempt.entryId()))
-                .flatMap(w -> Words.outside(w, attempt.releasedAtMs()))
+                .flatMap(w -> PageWords.outside(w, attempt.releasedAtMs()))
                 .map(words -> ". Released " + words)
                 .orElse("");
     }

@@ -6,7 +6,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.BackwardSum;
 import org.skeinday.attempt.Part;
 import org.skeinday.attempt.State;
-import org.skeinday.attempt.Steps;
+import org.skeinday.attempt.StepTimes;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.WindowAdded;
 
@@ -30,7 +30,7 @@ final class TimeLeft {
             BackwardSum sum,
             WindowAdded window,
             AttemptNow attempt,
-            Steps steps,
+            StepTimes steps,
             long nowMs) {
         Part running = part(attempt.state());
         Long since = running == null ? null : steps.began(running);

@@ -12,8 +12,8 @@ import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchTaken;
-import org.skeinday.attempt.action.ResultDeeds;
-import org.skeinday.attempt.action.WatchDeeds;
+import org.skeinday.attempt.action.ResultActions;
+import org.skeinday.attempt.action.WatchActions;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.WatchStore;
@@ -25,20 +25,20 @@ import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.steps.web.StripView;
 import org.skeinday.timing.HoldRule;
 import org.skeinday.units.FlightTime;
 
 /** Timing: one watch on one device. */
 public final class TimingPages {
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
 
     private final Clock clock;
 
-    public TimingPages(Record record, FormActs forms, Page page, Clock clock) {
+    public TimingPages(ActStore record, FormActs forms, Page page, Clock clock) {
         this.clock = clock;
         this.record = record;
         this.forms = forms;
@@ -59,7 +59,7 @@ public final class TimingPages {
             part(ctx, "A watch is 1, 2 or 3, but was '" + slot + "'");
             return;
         }
-        var content = new WatchDeeds.TakePlace(
+        var content = new WatchActions.TakePlace(
                 NowPages.field(ctx, "attempt"),
                 Integer.parseInt(slot),
                 NowPages.field(ctx, "over").equals("yes"));
@@ -70,7 +70,7 @@ public final class TimingPages {
     private void sign(Context ctx) {
         String seen = NowPages.field(ctx, "seen");
         String slot = NowPages.field(ctx, "slot");
-        var content = new ResultDeeds.Sign(
+        var content = new ResultActions.Sign(
                 NowPages.field(ctx, "attempt"),
                 AttemptSigned.watch(slot.matches("[1-3]") ? Integer.parseInt(slot) : 0),
                 seen.matches("\\d{1,9}") ? Long.parseLong(seen) : -1,
@@ -156,7 +156,7 @@ public final class TimingPages {
         Long official = attempt.officialMs();
         return official == null || attempt.state() != State.CLOSED
                 ? own
-                : own + (own.isEmpty() ? "" : ". ") + "Official time: " + Words.time(official, today.event())
+                : own + (own.isEmpty() ? "" : ". ") + "Official time: " + PageWords.time(official, today.event())
                         + (hasSigned(tx, attempt, slot) ? ". Signed." : "");
     }
 

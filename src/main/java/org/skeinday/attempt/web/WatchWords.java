@@ -7,7 +7,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Timed;
-import org.skeinday.attempt.action.Doubts;
+import org.skeinday.attempt.action.TimeDoubts;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.FlightTime;
@@ -42,7 +42,7 @@ final class WatchWords {
     }
 
     /** What the rule makes of the watches as they are, and how. */
-    static Optional<NowView.Line> wouldBe(Doubts doubts) {
+    static Optional<NowView.Line> wouldBe(TimeDoubts doubts) {
         try {
             return doubts.watches().counted().isEmpty()
                     ? Optional.empty()

@@ -49,7 +49,7 @@ public final class CountWind {
             return new Decision.Decided(
                     facts(tx, Wind.of(wind.begun(), wind.phases(), wind.marks(), counted), counted),
                     Map.of(),
-                    WindDeeds.TOPICS);
+                    WindActions.TOPICS);
         } catch (IllegalArgumentException e) {
             return Decision.refused("stop", String.valueOf(e.getMessage()));
         }
@@ -87,14 +87,14 @@ public final class CountWind {
             return Decision.unknown("There is no such reading; look again");
         }
         var fact = new WindMark(mark.id(), mark.windId(), mark.step(), mark.elapsedMs(), mark.atMs(), true);
-        return Decision.decided(WindDeeds.TOPICS, Fact.of("wind.mark", fact));
+        return Decision.decided(WindActions.TOPICS, Fact.of("wind.mark", fact));
     }
 
     /** It was so: nobody is asked about this reading again. */
     static Decision confirm(Tx tx, ActContext context, LeaveOut was) {
         return WindStore.mark(tx, was.mark())
                 .map(mark -> Decision.decided(
-                        WindDeeds.TOPICS, Fact.of("wind.confirmed", new WindConfirmed(mark.id(), mark.windId()))))
+                        WindActions.TOPICS, Fact.of("wind.confirmed", new WindConfirmed(mark.id(), mark.windId()))))
                 .orElseGet(() -> Decision.unknown("There is no such reading; look again"));
     }
 }

@@ -125,7 +125,7 @@ public final class WindAlone {
                     + " enters no fit, and the motor would be broken for nothing");
         }
         try {
-            return new Decision.Decided(facts(tx, context, life, begin), Map.of(), WindDeeds.TOPICS);
+            return new Decision.Decided(facts(tx, context, life, begin), Map.of(), WindActions.TOPICS);
         } catch (IllegalArgumentException e) {
             return Decision.refused(String.valueOf(e.getMessage()));
         }
@@ -170,6 +170,6 @@ public final class WindAlone {
 
     private static double ratio(Tx tx, @Nullable StationAdded station) {
         @Nullable Double own = station == null ? null : station.winderRatio();
-        return own == null ? BenchDeeds.ratio(tx) : own;
+        return own == null ? BenchActions.ratio(tx) : own;
     }
 }

@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
-import org.skeinday.attempt.web.Needed;
+import org.skeinday.attempt.web.MotorDemand;
 import org.skeinday.bench.action.WindAlone;
 import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.motor.MotorLife;
@@ -18,18 +18,18 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.steps.web.CautionsFor;
 
 /** Winds without an attempt, and the break test of a batch. */
 public final class AlonePages {
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
     private final Clock clock;
     private final Pace pace;
 
-    public AlonePages(Record record, FormActs forms, Page page, Clock clock, Pace pace) {
+    public AlonePages(ActStore record, FormActs forms, Page page, Clock clock, Pace pace) {
         this.record = record;
         this.forms = forms;
         this.page = page;
@@ -69,12 +69,12 @@ public final class AlonePages {
 
     private AloneView alone(Context ctx, Tx tx, MotorLife life, FormErrors form) {
         var units = ReaderUnits.of(ctx);
-        var viewer = new AloneOf.Viewer(Access.callerOf(ctx).device(), AloneOf.quiet(tx));
+        var viewer = new WindAlonePresenter.Viewer(Access.callerOf(ctx).device(), WindAlonePresenter.quiet(tx));
         BenchView.Row row = new MotorRows(
                         units, clock.getZone(), clock.millis(), pace.undo().toMillis())
                 .row(life, Map.of(), MotorLifeStore.byHand(tx), WindAlone.windings(tx, life.motor()));
         var cautions = new CautionsFor(tx, ctx, clock);
-        AloneView view = new AloneOf(tx, life, units, clock.millis())
+        AloneView view = new WindAlonePresenter(tx, life, units, clock.millis())
                 .view(viewer, asked(ctx, "stop"), asked(ctx, "past"), row, clock.getZone(), form);
         return view.cautioned(view.isBreaking() ? cautions.ofBreaking() : cautions.withoutChecks(), cautions.today());
     }
@@ -87,9 +87,9 @@ public final class AlonePages {
     private BreakTestView breakTest(Context ctx) {
         boolean captain = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
         return record.read(tx -> {
-            List<String> needed = List.copyOf(Needed.of(tx, clock.millis()).keySet());
+            List<String> needed = List.copyOf(MotorDemand.of(tx, clock.millis()).keySet());
             var cautions = new CautionsFor(tx, ctx, clock);
-            return BreakTestOf.view(tx, ctx.pathParam("batch"), ReaderUnits.of(ctx), needed, captain)
+            return BreakTestPresenter.view(tx, ctx.pathParam("batch"), ReaderUnits.of(ctx), needed, captain)
                     .map(view -> view.cautioned(cautions.ofBreaking(), cautions.today()))
                     .orElseThrow(() -> Refusal.notFound("There is no such batch. Was it removed in Prepare?"));
         });

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.skeinday.attempt.store.AttemptStore;
-import org.skeinday.attempt.web.Needed;
-import org.skeinday.attempt.web.Words;
+import org.skeinday.attempt.web.MotorDemand;
+import org.skeinday.attempt.web.PageWords;
 import org.skeinday.bench.BenchOrder;
 import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.motor.BatchAdded;
@@ -25,18 +25,18 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.platform.record.Answer;
-import org.skeinday.platform.record.Record;
 
 /** The Bench, one motor's page, the wall, and how long is waited. */
 public final class BenchPages {
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
     private final Clock clock;
     private final Pace pace;
 
-    public BenchPages(Record record, FormActs forms, Page page, Clock clock, Pace pace) {
+    public BenchPages(ActStore record, FormActs forms, Page page, Clock clock, Pace pace) {
         this.record = record;
         this.forms = forms;
         this.page = page;
@@ -98,7 +98,7 @@ public final class BenchPages {
 
     /** Without the order of need every motor stands here all the same. @param missing takes the sentence that says so */
     private Map<String, String> needs(Tx tx, List<String> missing) {
-        return Apart.made("What the attempts need", () -> Needed.of(tx, clock.millis()), words -> {
+        return Apart.made("What the attempts need", () -> MotorDemand.of(tx, clock.millis()), words -> {
             missing.add(words);
             return Map.of();
         });
@@ -132,7 +132,7 @@ public final class BenchPages {
                                 .orElse("–")));
         List<BenchView.Line> steps = MotorLifeStore.stepsOf(tx, motor).stream()
                 .map(s -> new BenchView.Line(
-                        Words.clock(s.atMs(), clock.getZone()),
+                        PageWords.clock(s.atMs(), clock.getZone()),
                         MotorRows.done(
                                 s, s.personId() == null ? null : record.people().name(s.personId()))))
                 .toList();

@@ -2,7 +2,7 @@ package org.skeinday.bench.web;
 
 import java.time.ZoneId;
 import java.util.Locale;
-import org.skeinday.attempt.web.Words;
+import org.skeinday.attempt.web.PageWords;
 import org.skeinday.motor.ClockJump;
 
 /** Times as the Bench says them. */
@@ -26,7 +26,7 @@ final class BenchWords {
         String by = s >= 3600
                 ? String.format(Locale.ROOT, "%d:%02d:%02d h", s / 3600, s / 60 % 60, s % 60)
                 : String.format(Locale.ROOT, "%d:%02d min", s / 60, s % 60);
-        return "The laptop's clock went " + by + " ahead at " + Words.clock(jump.atMs(), zone)
+        return "The laptop's clock went " + by + " ahead at " + PageWords.clock(jump.atMs(), zone)
                 + ": did the laptop sleep, or was its clock set?";
     }
 }

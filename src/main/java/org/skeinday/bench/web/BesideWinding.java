@@ -74,15 +74,15 @@ final class BesideWinding {
 
     /** Null before the needle has moved. */
     @Nullable
-    PictureView picture() {
+    WindPictureView picture() {
         if (wind == null || wind.crossings().isEmpty()) {
             return null;
         }
         Wind now = wind;
-        return Apart.made("The picture of this wind", () -> drawn(now), PictureView::none);
+        return Apart.made("The picture of this wind", () -> drawn(now), WindPictureView::none);
     }
 
-    private PictureView drawn(Wind now) {
+    private WindPictureView drawn(Wind now) {
         String peak = needle(now, now.peakLevel().orElse(0));
         String last = needle(now, now.launchLevel().orElse(0));
         return new WindPicture(now, band(), aim.launch(), units)

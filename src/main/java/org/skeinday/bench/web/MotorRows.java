@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.attempt.web.Words;
+import org.skeinday.attempt.web.PageWords;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorLife;
@@ -80,7 +80,7 @@ final class MotorRows {
             case "hold" -> "held stretched";
             default -> "rests";
         };
-        return what + " since " + Words.clock(life.sinceMs(), zone)
+        return what + " since " + PageWords.clock(life.sinceMs(), zone)
                 + (wait.minimumS() > 0
                         ? ", at least " + BenchWords.minutes(wait.minimumS()) + (wait.required() ? " required" : "")
                         : "")

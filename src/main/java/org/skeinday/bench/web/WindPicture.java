@@ -103,7 +103,7 @@ final class WindPicture {
         return points;
     }
 
-    PictureView view(String said) {
+    WindPictureView view(String said) {
         @Nullable
         Long stop = wind.phases().stream()
                 .filter(p -> p.phase().equals(WindPhase.STOPPED))
@@ -117,7 +117,7 @@ final class WindPicture {
                 .filter(c -> stop != null && c.elapsedMs() > stop)
                 .toList();
         Double ceiling = wind.begun().ceilingNmm();
-        return new PictureView(
+        return new WindPictureView(
                 bandShape(),
                 line(up),
                 line(down),
@@ -145,16 +145,16 @@ final class WindPicture {
         return crossings.stream().map(c -> point(x(c), y(c.level()))).collect(Collectors.joining(" "));
     }
 
-    private PictureView.Dot dot(Crossing c) {
-        return new PictureView.Dot(text(across(x(c))), text(high(y(c.level()))));
+    private WindPictureView.Dot dot(Crossing c) {
+        return new WindPictureView.Dot(text(across(x(c))), text(high(y(c.level()))));
     }
 
-    private PictureView.Level level(Torque torque) {
-        return new PictureView.Level(text(high(units.torqueNumber(torque))), units.torque(torque));
+    private WindPictureView.Level level(Torque torque) {
+        return new WindPictureView.Level(text(high(units.torqueNumber(torque))), units.torque(torque));
     }
 
     /** At most six, at 1, 2 or 5 times a power of ten. */
-    private static List<PictureView.Tick> ticks(double most, DoubleFunction<Double> place) {
+    private static List<WindPictureView.Tick> ticks(double most, DoubleFunction<Double> place) {
         if (!(most > 0 && most < Double.MAX_VALUE)) { // steps of nothing would never end
             throw new IllegalArgumentException("A scale must end above zero, but ended at " + most);
         }
@@ -165,9 +165,9 @@ final class WindPicture {
                 break;
             }
         }
-        List<PictureView.Tick> ticks = new ArrayList<>();
+        List<WindPictureView.Tick> ticks = new ArrayList<>();
         for (int i = 0; i * step <= most; i++) {
-            ticks.add(new PictureView.Tick(text(place.apply(i * step)), number(i * step)));
+            ticks.add(new WindPictureView.Tick(text(place.apply(i * step)), number(i * step)));
         }
         return ticks;
     }

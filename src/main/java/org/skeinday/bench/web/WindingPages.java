@@ -12,7 +12,7 @@ import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
-import org.skeinday.attempt.web.Needed;
+import org.skeinday.attempt.web.MotorDemand;
 import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.store.MotorLifeStore;
@@ -24,7 +24,7 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.steps.Moment;
 import org.skeinday.steps.web.CautionsFor;
 import org.skeinday.winding.Wind;
@@ -37,12 +37,12 @@ public final class WindingPages {
                     + " with its motor, the plan and the reader's keys stand here.";
     private static final int LAST_FLIGHTS = 8;
 
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
     private final Clock clock;
 
-    public WindingPages(Record record, FormActs forms, Page page, Clock clock) {
+    public WindingPages(ActStore record, FormActs forms, Page page, Clock clock) {
         this.record = record;
         this.forms = forms;
         this.page = page;
@@ -111,7 +111,7 @@ public final class WindingPages {
         String device = Access.callerOf(ctx).device();
         String shown = shown(ctx);
         return record.read(tx -> {
-            Optional<AttemptNow> underWay = Needed.toWind(tx);
+            Optional<AttemptNow> underWay = MotorDemand.toWind(tx);
             Optional<AttemptNow> attempt = shown.isEmpty()
                     ? underWay
                     : Optional.of(AttemptStore.find(tx, shown)
@@ -137,7 +137,7 @@ public final class WindingPages {
                 .orElse(null);
         boolean quiet = AttemptStore.quietNow(tx).isPresent();
         var cautions = new CautionsFor(tx, ctx, clock);
-        return new WindingOf(tx, known, life, last, ReaderUnits.of(ctx))
+        return new WindingPresenter(tx, known, life, last, ReaderUnits.of(ctx))
                 .view(device, quiet, clock.millis(), form)
                 .cautioned(cautions.at(Moment.BEFORE_WINDING), cautions.today());
     }

@@ -65,7 +65,7 @@ public record WindingView(
      */
     public record More(
             @Nullable FlightView flight,
-            @Nullable PictureView picture,
+            @Nullable WindPictureView picture,
             @Nullable Aims aim,
             List<Spare> spares,
             List<Past> flights,

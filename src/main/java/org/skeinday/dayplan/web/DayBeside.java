@@ -30,7 +30,7 @@ public final class DayBeside implements PlanBeside {
                         true,
                         AttemptStore.quietNow(tx).isPresent()
                                 ? List.of()
-                                : new DayOf(day, nameOf, zone, nowMs).slipped()))
+                                : new DayPresenter(day, nameOf, zone, nowMs).slipped()))
                 .orElse(Said.NOTHING);
     }
 }

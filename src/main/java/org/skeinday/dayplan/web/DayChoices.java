@@ -7,8 +7,8 @@ import java.util.TreeSet;
 import org.skeinday.attempt.Part;
 import org.skeinday.dayplan.AttemptAhead;
 import org.skeinday.dayplan.Person;
+import org.skeinday.dayplan.Scenario;
 import org.skeinday.dayplan.Setback;
-import org.skeinday.dayplan.Supposed;
 
 /** What may be tried on the day, what may be told of it, and what was told and is not over. */
 final class DayChoices {
@@ -28,7 +28,7 @@ final class DayChoices {
      *
      * @param byMinutes whether the words go on with a number of minutes
      */
-    record Possible(Supposed.Change change, String words, boolean byMinutes) {
+    record Possible(Scenario.Change change, String words, boolean byMinutes) {
         /** What a form sends for it; it is looked up again, never cut apart. */
         String key() {
             return change.what() + " " + change.which();
@@ -51,23 +51,23 @@ final class DayChoices {
             entries.add(attempt.entry());
             motors.addAll(attempt.motors().keySet());
         }
-        entries.forEach(e -> choices.add(possible(Supposed.What.WINDOW_MOVES, e, "the window of " + e + " moves by")));
+        entries.forEach(e -> choices.add(possible(Scenario.What.WINDOW_MOVES, e, "the window of " + e + " moves by")));
         for (Part part : Part.values()) {
-            choices.add(possible(Supposed.What.PART_LONGER, part.word(), part.word() + " takes longer each time, by"));
+            choices.add(possible(Scenario.What.PART_LONGER, part.word(), part.word() + " takes longer each time, by"));
         }
         for (Person person : day.day().setting().crew()) {
             if (!person.id().equals(SetbacksNow.VENUE)) {
-                choices.add(possible(Supposed.What.PERSON_AWAY, person.id(), words.name(person.id()) + " is away"));
+                choices.add(possible(Scenario.What.PERSON_AWAY, person.id(), words.name(person.id()) + " is away"));
             }
         }
-        motors.forEach(m -> choices.add(possible(Supposed.What.MOTOR_OUT, m, "motor " + m + " is out")));
-        day.day().ids().forEach(id -> choices.add(possible(Supposed.What.ATTEMPT_OUT, id, id + " is left out")));
+        motors.forEach(m -> choices.add(possible(Scenario.What.MOTOR_OUT, m, "motor " + m + " is out")));
+        day.day().ids().forEach(id -> choices.add(possible(Scenario.What.ATTEMPT_OUT, id, id + " is left out")));
         return choices;
     }
 
-    private static Possible possible(Supposed.What what, String which, String words) {
-        boolean byMinutes = what == Supposed.What.WINDOW_MOVES || what == Supposed.What.PART_LONGER;
-        return new Possible(new Supposed.Change(what, which, 0), words, byMinutes);
+    private static Possible possible(Scenario.What what, String which, String words) {
+        boolean byMinutes = what == Scenario.What.WINDOW_MOVES || what == Scenario.What.PART_LONGER;
+        return new Possible(new Scenario.Change(what, which, 0), words, byMinutes);
     }
 
     List<DayView.Choice> asOptions() {

@@ -10,8 +10,8 @@ import org.skeinday.contest.store.EventStore;
 import org.skeinday.dayplan.AttemptAhead;
 import org.skeinday.dayplan.DayPlan;
 import org.skeinday.dayplan.PlanTaken;
+import org.skeinday.dayplan.Scenario;
 import org.skeinday.dayplan.Setback;
-import org.skeinday.dayplan.Supposed;
 import org.skeinday.platform.db.Tx;
 
 /**
@@ -29,24 +29,24 @@ record DayNow(
         EventAdded event,
         long zeroMs,
         long now,
-        Supposed day,
+        Scenario day,
         List<Setback> setbacks,
         List<String> crew,
         SortedMap<String, String> entryNames,
         boolean isOnlyOthers,
         @Nullable PlanTaken taken) {
     static Optional<DayNow> read(Tx tx, long nowMs) {
-        return EventStore.next(tx).map(event -> new ReadDay(tx, event, nowMs).read());
+        return EventStore.next(tx).map(event -> new PlanDayReader(tx, event, nowMs).read());
     }
 
     /** The day without what the plan in force has given up: that is no news while it holds. */
-    Supposed asTaken() {
+    Scenario asTaken() {
         return withoutGivenUp(day);
     }
 
     /** The same of a day that is supposed. */
-    Supposed withoutGivenUp(Supposed supposed) {
-        Supposed left = supposed;
+    Scenario withoutGivenUp(Scenario supposed) {
+        Scenario left = supposed;
         for (AttemptAhead attempt : supposed.attempts()) {
             left = attempt.begun().isEmpty() && givenUp().contains(attempt.id())
                     ? left.withoutAttempt(attempt.id())

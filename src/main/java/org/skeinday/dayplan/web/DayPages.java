@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.dayplan.Scenario;
 import org.skeinday.dayplan.SolverMissing;
-import org.skeinday.dayplan.Supposed;
-import org.skeinday.dayplan.action.SetbackDeeds;
+import org.skeinday.dayplan.action.SetbackActions;
 import org.skeinday.dayplan.action.TakePlan;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
@@ -19,11 +19,11 @@ import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 
 /** Day: the plan in force, what has slipped, a proposal to take or leave, a change to try. */
 public final class DayPages {
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
     private final Clock clock;
@@ -32,7 +32,7 @@ public final class DayPages {
     private final KeptProposals proposals = new KeptProposals();
 
     public DayPages(
-            Record record, FormActs forms, Page page, Clock clock, Supplier<String> newId, Runnable loadSolver) {
+            ActStore record, FormActs forms, Page page, Clock clock, Supplier<String> newId, Runnable loadSolver) {
         this.loadSolver = loadSolver;
         this.record = record;
         this.forms = forms;
@@ -54,7 +54,7 @@ public final class DayPages {
         routes.post(
                 "/day/over",
                 Role.CAPTAIN,
-                ctx -> told(ctx, "day.end-setback", new SetbackDeeds.End(field(ctx, "event"), field(ctx, "id"))));
+                ctx -> told(ctx, "day.end-setback", new SetbackActions.End(field(ctx, "event"), field(ctx, "id"))));
     }
 
     /** Opened with something slipped, it comes with a proposal at once: unless nobody may be helped. */
@@ -73,7 +73,7 @@ public final class DayPages {
         told(
                 ctx,
                 "day.tell-setback",
-                new SetbackDeeds.Tell(
+                new SetbackActions.Tell(
                         field(ctx, "event"),
                         what.kind(),
                         what.who(),
@@ -132,8 +132,8 @@ public final class DayPages {
                 words -> new DayView.HandIn("Handing in", List.of(words)));
     }
 
-    private DayOf of(DayNow day, long nowMs) {
-        return new DayOf(day, record.people()::name, clock.getZone(), nowMs);
+    private DayPresenter of(DayNow day, long nowMs) {
+        return new DayPresenter(day, record.people()::name, clock.getZone(), nowMs);
     }
 
     private void propose(Context ctx) {
@@ -146,7 +146,7 @@ public final class DayPages {
             answer(ctx, "Minutes are a whole number from -600 to 600, for example 10 or -5.", null);
             return;
         }
-        Optional<Supposed.Change> change = change(form.typed("change"), minutes.get(), day, nowMs);
+        Optional<Scenario.Change> change = change(form.typed("change"), minutes.get(), day, nowMs);
         if (change.isEmpty()) {
             ctx.status(422);
             answer(ctx, "The day has changed meanwhile: choose what changes from the list again.", null);
@@ -166,9 +166,9 @@ public final class DayPages {
     }
 
     /** Empty when the list does not offer it (any more). */
-    private Optional<Supposed.Change> change(String key, int minutes, Optional<DayNow> day, long nowMs) {
+    private Optional<Scenario.Change> change(String key, int minutes, Optional<DayNow> day, long nowMs) {
         return key.isEmpty()
-                ? Optional.of(Supposed.Change.NONE)
+                ? Optional.of(Scenario.Change.NONE)
                 : day.stream()
                         .flatMap(d -> of(d, nowMs).choices().toTry().stream())
                         .filter(possible -> possible.key().equals(key))
@@ -183,12 +183,12 @@ public final class DayPages {
             return Optional.of(0);
         }
         return typed.matches("[-+]?\\d{1,3}")
-                ? Optional.of(Integer.valueOf(typed)).filter(m -> Math.abs(m) <= Supposed.Change.MOST_MINUTES)
+                ? Optional.of(Integer.valueOf(typed)).filter(m -> Math.abs(m) <= Scenario.Change.MOST_MINUTES)
                 : Optional.empty();
     }
 
-    private DayView.Proposal proposal(DayNow day, Supposed.Change change, long nowMs) {
-        ProposalOf made = ProposalOf.ask(day, of(day, nowMs), change);
+    private DayView.Proposal proposal(DayNow day, Scenario.Change change, long nowMs) {
+        ProposalPresenter made = ProposalPresenter.ask(day, of(day, nowMs), change);
         DayView.Proposal view = made.view(newId.get());
         proposals.keep(view.id(), made.toTake());
         return view;

@@ -2,7 +2,7 @@ package org.skeinday.dayplan.web;
 
 import java.time.ZoneId;
 import java.util.function.UnaryOperator;
-import org.skeinday.attempt.web.Words;
+import org.skeinday.attempt.web.PageWords;
 import org.skeinday.dayplan.PlanTaken;
 import org.skeinday.dayplan.TimeWords;
 
@@ -30,7 +30,7 @@ final class DayWords {
 
     /** A moment by the clock on the wall, ms since 1970 UTC. */
     String clock(long ms) {
-        return Words.clock(ms, zone);
+        return PageWords.clock(ms, zone);
     }
 
     /** Times in conflicts and ways out. */

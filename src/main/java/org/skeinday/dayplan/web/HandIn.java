@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.skeinday.attempt.web.MotorsAtHand;
-import org.skeinday.attempt.web.Words;
+import org.skeinday.attempt.web.PageWords;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.Terms;
@@ -49,7 +49,7 @@ final class HandIn {
         }
         return new DayView.HandIn(
                 (until > nowMs ? "Motors are handed in by " : "Motors were to be handed in by ")
-                        + Words.clock(until, zone),
+                        + PageWords.clock(until, zone),
                 lines);
     }
 
@@ -86,7 +86,7 @@ final class HandIn {
         BenchWork.Verdict verdict = work.within((until - nowMs) / 1000);
         return switch (verdict) {
             case DONE -> tag + " is ready";
-            case FITS -> tag + needs + ": it fits, begin by " + Words.clock(until - work.wishedS() * 1000L, zone);
+            case FITS -> tag + needs + ": it fits, begin by " + PageWords.clock(until - work.wishedS() * 1000L, zone);
             case ONLY_SHORTENED ->
                 tag + needs + ": it " + verdict.words() + " (" + DayWords.lasting(work.leastS()) + "), at once";
             case TOO_LATE -> tag + needs + ": it " + verdict.words() + "; keep it out, or do it inside the window";

@@ -3,7 +3,7 @@ package org.skeinday.dayplan.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.skeinday.dayplan.Besides;
+import org.skeinday.dayplan.ParallelTasks;
 import org.skeinday.dayplan.Setback;
 
 /** What keeps people and models away, as the plan needs it: what has begun goes on at once. */
@@ -40,10 +40,10 @@ final class SetbacksNow {
                 && (lasts == null || nowMs < one.fromMs() + lasts * 1000L);
     }
 
-    Besides besides() {
-        List<Besides.Absence> absences = new ArrayList<>();
-        List<Besides.Repair> repairs = new ArrayList<>();
-        List<Besides.Retrieval> retrievals = new ArrayList<>();
+    ParallelTasks besides() {
+        List<ParallelTasks.Absence> absences = new ArrayList<>();
+        List<ParallelTasks.Repair> repairs = new ArrayList<>();
+        List<ParallelTasks.Retrieval> retrievals = new ArrayList<>();
         long now = Math.max(0, (nowMs - zeroMs) / 1000);
         for (Setback one : setbacks) {
             Integer lasts = one.lastsS();
@@ -53,13 +53,14 @@ final class SetbacksNow {
                 long cures = Math.max(0, from + lasts + one.curesS() - now) - left;
                 String entry = entryOf.apply(one.who());
                 switch (one.kind()) {
-                    case Setback.REPAIR -> repairs.add(new Besides.Repair(entry, one.before(), now, left, cures));
+                    case Setback.REPAIR -> repairs.add(new ParallelTasks.Repair(entry, one.before(), now, left, cures));
                     case Setback.RETRIEVAL ->
-                        retrievals.add(new Besides.Retrieval(entry, one.before(), now, Math.max(AT_LEAST_S, left)));
-                    default -> absences.add(new Besides.Absence(one.who(), from, from + lasts));
+                        retrievals.add(
+                                new ParallelTasks.Retrieval(entry, one.before(), now, Math.max(AT_LEAST_S, left)));
+                    default -> absences.add(new ParallelTasks.Absence(one.who(), from, from + lasts));
                 }
             }
         }
-        return new Besides(absences, repairs, retrievals, retrievals.isEmpty() ? 0 : 1);
+        return new ParallelTasks(absences, repairs, retrievals, retrievals.isEmpty() ? 0 : 1);
     }
 }

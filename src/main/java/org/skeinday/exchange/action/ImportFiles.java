@@ -40,7 +40,7 @@ public final class ImportFiles {
     public static DayFiles.Read check(Tx tx, Files files, Map<String, String> people, Supplier<String> newId) {
         return DayFiles.read(
                 files.files(),
-                ReadDay.all(tx, people),
+                ExchangeDayReader.all(tx, people),
                 newId,
                 ZoneId.of(files.zone()),
                 Duration.ofMinutes(files.shiftMinutes()));

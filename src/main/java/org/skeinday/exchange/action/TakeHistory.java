@@ -50,7 +50,7 @@ public final class TakeHistory {
         return history.mapping()
                 .take(
                         PlainSheet.of("the spreadsheet", history.text()).rows(),
-                        ReadDay.all(tx, people),
+                        ExchangeDayReader.all(tx, people),
                         newId,
                         ZoneId.of(history.zone()));
     }

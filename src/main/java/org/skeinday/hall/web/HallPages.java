@@ -14,18 +14,18 @@ import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.units.UnitSystem;
 
 /** The page Hall: the winding place by tape, what is too close and by how much, drawn from above. */
 public final class HallPages {
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
     private final Clock clock;
     private final MotorsOfDay motors;
 
-    public HallPages(Record record, FormActs forms, Page page, Clock clock, MotorsOfDay motors) {
+    public HallPages(ActStore record, FormActs forms, Page page, Clock clock, MotorsOfDay motors) {
         this.record = record;
         this.forms = forms;
         this.page = page;
@@ -110,7 +110,7 @@ public final class HallPages {
         String sent = ctx.formParam("place");
         String edited = form.isEmpty() && ctx.formParam("hall") == null ? null : ctx.formParam("id");
         String wanted = asked != null ? asked : sent != null ? sent : edited == null ? "" : edited;
-        return record.read(
-                tx -> new HallOf(tx, ReaderUnits.of(ctx), clock, record.people()::name, motors, form).view(wanted));
+        return record.read(tx ->
+                new HallPresenter(tx, ReaderUnits.of(ctx), clock, record.people()::name, motors, form).view(wanted));
     }
 }

@@ -23,7 +23,7 @@ import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.DayRows;
-import org.skeinday.exchange.action.ReadDay;
+import org.skeinday.exchange.action.ExchangeDayReader;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.paper.CardOrder;
 import org.skeinday.platform.db.Tx;
@@ -71,8 +71,8 @@ public final class KeyIn {
         watches(card, times, slots, wrong);
         Optional<OfficialTime> official = official(tx, event, card, times, slots, wrong);
         Map<String, String> cells = cells(card, event, entry, official.orElse(null), wrong, context.now());
-        DayFiles.Read read =
-                DayRows.read("attempts.csv", cells, ReadDay.all(tx, people), context::nextId, ZoneId.of(card.zone()));
+        DayFiles.Read read = DayRows.read(
+                "attempts.csv", cells, ExchangeDayReader.all(tx, people), context::nextId, ZoneId.of(card.zone()));
         noMore(tx, event, entry).ifPresent(why -> wrong.putIfAbsent("attempt", why));
         read.errors().forEach(error -> wrong.putIfAbsent(field(error), error.inForm()));
         if (wrong.isEmpty()) {

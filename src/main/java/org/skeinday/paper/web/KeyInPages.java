@@ -23,17 +23,17 @@ import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.platform.record.Answer;
-import org.skeinday.platform.record.Record;
 
 /** Key in: a card after the other, with the keyboard alone. */
 public final class KeyInPages {
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
     private final Clock clock;
 
-    public KeyInPages(Record record, FormActs forms, Page page, Clock clock) {
+    public KeyInPages(ActStore record, FormActs forms, Page page, Clock clock) {
         this.record = record;
         this.forms = forms;
         this.page = page;

@@ -26,7 +26,7 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.steps.Caution;
 import org.skeinday.steps.Cautions;
 import org.skeinday.units.FlightTime;
@@ -44,13 +44,13 @@ public final class PaperPages {
             "A strand nicked, a ring not seated, a model damaged: back on the meter, run it down, begin anew.",
             "Latest start passed: run it back, take the next window.");
 
-    private final Record record;
+    private final ActStore record;
     private final Page page;
     private final Clock clock;
     private final Supplier<String> address;
 
     /** @param address that tablets reach the laptop by, for the tags' codes */
-    public PaperPages(Record record, Page page, Clock clock, Supplier<String> address) {
+    public PaperPages(ActStore record, Page page, Clock clock, Supplier<String> address) {
         this.record = record;
         this.page = page;
         this.clock = clock;

@@ -35,7 +35,7 @@ public final class LiveHub implements AutoCloseable {
 
     private static final int STACK_BYTES = 256 * 1024;
     private final Pace pace;
-    private final Map<Hints, Owner> open = new ConcurrentHashMap<>();
+    private final Map<PendingTopics, Owner> open = new ConcurrentHashMap<>();
     private final AtomicInteger streams = new AtomicInteger();
     private final String run;
     private final AtomicLong last = new AtomicLong();
@@ -52,7 +52,7 @@ public final class LiveHub implements AutoCloseable {
     public LiveHub(Pace pace, String run) {
         this.pace = pace;
         this.run = run;
-        text(new Hints.Hint(Set.of(), 0)); // a stream's stack is too small to load the JSON library on
+        text(new PendingTopics.Hint(Set.of(), 0)); // a stream's stack is too small to load the JSON library on
     }
 
     /** Which moment of the record a page shows that is made now: one that still has it when it connects is fresh. */
@@ -88,7 +88,7 @@ public final class LiveHub implements AutoCloseable {
     @Override
     public void close() {
         closed = true;
-        open.keySet().forEach(Hints::close);
+        open.keySet().forEach(PendingTopics::close);
     }
 
     /** What serves a stream. */
@@ -98,7 +98,7 @@ public final class LiveHub implements AutoCloseable {
 
     /** Serves {@code /live?topics=a,b}. A full house is said in an event: one 5xx would end the page's stream for good. */
     void serve(SseClient client) {
-        Hints hints = new Hints(topicsOf(client.ctx()));
+        PendingTopics hints = new PendingTopics(topicsOf(client.ctx()));
         if (closed || !takePlace(hints, Owner.of(Access.callerOf(client.ctx())))) {
             client.sendEvent("full", NOTHING);
             client.close();
@@ -114,7 +114,7 @@ public final class LiveHub implements AutoCloseable {
     }
 
     /** Where another gives a place up for it, that one's page comes back by itself and finds the house full. */
-    private synchronized boolean takePlace(Hints hints, Owner owner) {
+    private synchronized boolean takePlace(PendingTopics hints, Owner owner) {
         Map<String, Long> ofItsKind = open.entrySet().stream()
                 .filter(one ->
                         one.getValue().kept() == owner.kept() && !one.getKey().isClosed())
@@ -136,7 +136,7 @@ public final class LiveHub implements AutoCloseable {
                 .ifPresent(one -> one.getKey().close());
     }
 
-    private void run(SseClient client, Hints hints) {
+    private void run(SseClient client, PendingTopics hints) {
         try {
             client.sendEvent("resync", "{\"moment\":\"" + moment().words() + "\"}"); // hexadecimal digits and a number
             while (!hints.isClosed() && !client.terminated()) {
@@ -152,11 +152,11 @@ public final class LiveHub implements AutoCloseable {
         }
     }
 
-    private static String text(Hints.Hint hint) {
+    private static String text(PendingTopics.Hint hint) {
         return Json.MAPPER.valueToTree(hint).toString();
     }
 
-    private static void tell(SseClient client, Hints.Hint hint) {
+    private static void tell(SseClient client, PendingTopics.Hint hint) {
         if (hint.topics().isEmpty()) {
             client.sendEvent("here", NOTHING); // a comment would never reach the page's watchdog
         } else {

@@ -19,7 +19,7 @@ import org.slf4j.LoggerFactory;
 final class Batch {
     private static final Logger LOG = LoggerFactory.getLogger(Batch.class);
 
-    private final Record record;
+    private final ActStore record;
     private final Deciding deciding;
     private final Progress progress;
 
@@ -44,7 +44,7 @@ final class Batch {
         }
     }
 
-    Batch(Record record, Deciding deciding, Progress progress) {
+    Batch(ActStore record, Deciding deciding, Progress progress) {
         this.record = record;
         this.deciding = deciding;
         this.progress = progress;

@@ -122,7 +122,7 @@ final class CopyMaker {
 
     /** Not at the price of the space that acts need. */
     private boolean hasSpace() throws IOException {
-        Path database = Database.file(folder, Record.DATABASE);
+        Path database = Database.file(folder, ActStore.DATABASE);
         long size = Files.exists(database) ? Files.size(database) : 0;
         return Files.getFileStore(folder).getUsableSpace() > 2 * size + LEFT_FREE;
     }

@@ -30,7 +30,7 @@ record FolderMark(String folder, String line, long records, String head) {
      * @throws Damaged when the folder was in use and its journal is gone
      */
     static void refuseWithoutJournal(Path data) {
-        boolean used = Files.exists(data.resolve(FILE)) || Files.exists(Database.file(data, Record.DATABASE));
+        boolean used = Files.exists(data.resolve(FILE)) || Files.exists(Database.file(data, ActStore.DATABASE));
         if (used && !Files.exists(data.resolve(Journal.FILE))) {
             throw new Damaged("record 1: " + data + " was in use, but its " + Journal.FILE
                     + " is missing. Put it back from a backup, or name another folder with --data.");

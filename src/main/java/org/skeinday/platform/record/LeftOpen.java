@@ -11,7 +11,7 @@ import org.skeinday.platform.db.Database;
  * but what it knew of the journal is needed until the other is there, also by a start after a kill in between.
  */
 final class LeftOpen {
-    private static final String NAME = Record.DATABASE + "-left-open";
+    private static final String NAME = ActStore.DATABASE + "-left-open";
 
     private LeftOpen() {}
 
@@ -22,12 +22,12 @@ final class LeftOpen {
     /** Undoes {@link #moveAside} where it was done and never ended; what was made in its place is half made. */
     static void putBack(Path folder) throws IOException {
         if (Files.exists(file(folder))) {
-            Files.move(file(folder), Database.file(folder, Record.DATABASE), StandardCopyOption.REPLACE_EXISTING);
+            Files.move(file(folder), Database.file(folder, ActStore.DATABASE), StandardCopyOption.REPLACE_EXISTING);
         }
     }
 
     static void moveAside(Path folder) throws IOException {
-        Files.move(Database.file(folder, Record.DATABASE), file(folder), StandardCopyOption.REPLACE_EXISTING);
+        Files.move(Database.file(folder, ActStore.DATABASE), file(folder), StandardCopyOption.REPLACE_EXISTING);
     }
 
     static void remove(Path folder) throws IOException {

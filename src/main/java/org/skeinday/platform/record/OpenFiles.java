@@ -35,7 +35,7 @@ final class OpenFiles {
 
     OpenFiles(Path folder, Projection projection, Clock clock, JournalFile.Opener opener, People people) {
         this.folder = folder;
-        this.file = Database.file(folder, Record.DATABASE);
+        this.file = Database.file(folder, ActStore.DATABASE);
         this.projection = projection;
         this.clock = clock;
         this.opener = opener;
@@ -167,7 +167,7 @@ final class OpenFiles {
     }
 
     private Database openDatabase() {
-        return Database.open(folder, Record.DATABASE);
+        return Database.open(folder, ActStore.DATABASE);
     }
 
     private void openWith(Database opened, Ledger.Position known, boolean copied) throws IOException {
@@ -208,7 +208,7 @@ final class OpenFiles {
 
     private void setAside() throws IOException {
         if (Files.exists(file)) {
-            Path aside = file.resolveSibling(Record.DATABASE + "-set-aside-" + clock.millis() + ".mv.db");
+            Path aside = file.resolveSibling(ActStore.DATABASE + "-set-aside-" + clock.millis() + ".mv.db");
             Files.move(file, aside, StandardCopyOption.REPLACE_EXISTING);
             LOG.warn("The old database is kept as {}", aside.getFileName());
         }

@@ -46,7 +46,7 @@ public final class Restoring {
         List<String> beside = new ArrayList<>(Backup.BESIDE);
         List<String> old = new ArrayList<>(List.of(Journal.FILE));
         old.addAll(beside);
-        old.add(Database.file(data, Record.DATABASE).getFileName().toString());
+        old.add(Database.file(data, ActStore.DATABASE).getFileName().toString());
         old.add(LeftOpen.file(data).getFileName().toString()); // else a start would take it for what was put back
         List<Step> steps = new ArrayList<>();
         steps.add(() -> FolderMark.read(data).write(data));

@@ -70,7 +70,7 @@ public final class Verify {
             return new Whole(end.n(), end.hash(), (note(kept.isPresent(), position, end) + " " + erased).strip());
         } finally {
             if (kept.isPresent() && kept.get().closeWhole() && same) {
-                Seal.put(folder, Database.file(folder, Record.DATABASE)); // H2 writes to its file at every close
+                Seal.put(folder, Database.file(folder, ActStore.DATABASE)); // H2 writes to its file at every close
             }
         }
     }
@@ -120,11 +120,11 @@ public final class Verify {
     }
 
     private static Optional<Database> openKept(Path folder) {
-        if (!Files.exists(Database.file(folder, Record.DATABASE))) {
+        if (!Files.exists(Database.file(folder, ActStore.DATABASE))) {
             return Optional.empty();
         }
         try {
-            return Optional.of(Database.open(folder, Record.DATABASE));
+            return Optional.of(Database.open(folder, ActStore.DATABASE));
         } catch (OtherSchema | UnusableDatabase e) {
             return Optional.empty();
         }
@@ -159,12 +159,12 @@ public final class Verify {
             Format.refuseNewer(folder);
             LeftOpen.putBack(folder); // so that nothing is there that a start would go on from
             SealedCopy.removeAll(folder);
-            Path file = Database.file(folder, Record.DATABASE);
+            Path file = Database.file(folder, ActStore.DATABASE);
             if (Files.exists(file)) {
-                Files.move(file, file.resolveSibling(Record.DATABASE + "-set-aside-" + clock.millis() + ".mv.db"));
+                Files.move(file, file.resolveSibling(ActStore.DATABASE + "-set-aside-" + clock.millis() + ".mv.db"));
             }
         }
-        try (Record record = Record.open(folder, projection, clock)) {
+        try (ActStore record = ActStore.open(folder, projection, clock)) {
             return new Whole(record.journal().n(), record.journal().head(), "");
         }
     }

@@ -31,7 +31,7 @@ public final class Writer implements Acts, AutoCloseable {
     private static final String AGAIN =
             "Skeinday cannot reach its record and tries again each second. What is entered waits on the device.";
 
-    private final Record record;
+    private final ActStore record;
     private final Batch batches;
     private final WriterSettings settings;
     private final BiConsumer<Set<String>, Long> publish;
@@ -55,7 +55,7 @@ public final class Writer implements Acts, AutoCloseable {
             new CompletableFuture<>());
 
     public Writer(
-            Record record,
+            ActStore record,
             List<ActKind<?>> kinds,
             Clock clock,
             WriterSettings settings,

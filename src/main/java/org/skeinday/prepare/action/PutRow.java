@@ -16,13 +16,13 @@ import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.DayRows;
-import org.skeinday.exchange.action.ReadDay;
+import org.skeinday.exchange.action.ExchangeDayReader;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
-import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.Sheet;
 
 /** One thing that is prepared: added, or changed. A form asks and refuses what a file asks and refuses. */
 public final class PutRow {
@@ -57,9 +57,9 @@ public final class PutRow {
     }
 
     static Decision decide(Tx tx, ActContext context, Put put, Map<String, String> people) {
-        Thing thing = Thing.ofFile(put.file());
+        Sheet thing = Sheet.ofFile(put.file());
         ZoneId zone = ZoneId.of(put.zone());
-        Day day = ReadDay.prepared(tx, people);
+        Day day = ExchangeDayReader.prepared(tx, people);
         @Nullable String id = put.id();
         if (id == null) {
             return decided(DayRows.read(put.file(), put.cells(), day, context::nextId, zone), null, thing);
@@ -77,7 +77,7 @@ public final class PutRow {
             return moved.get();
         }
         Day others = day.without(put.file(), id);
-        boolean erased = thing == Thing.CREW && !day.people().containsKey(id.replaceFirst("~.*", ""));
+        boolean erased = thing == Sheet.CREW && !day.people().containsKey(id.replaceFirst("~.*", ""));
         return decided(
                 DayRows.read(put.file(), put.cells(), others, erased ? context::nextId : own(context, id), zone),
                 id,
@@ -85,15 +85,15 @@ public final class PutRow {
     }
 
     /** What hangs on an entry belongs to its event; terms and rules are of one event for good. */
-    private static Optional<Decision> movedToAnotherEvent(Tx tx, Thing thing, Put put, DayRows.RowText now) {
+    private static Optional<Decision> movedToAnotherEvent(Tx tx, Sheet thing, Put put, DayRows.RowText now) {
         String event = now.cells().getOrDefault("event", "");
-        if ((thing != Thing.ENTRIES && !thing.isOfOneEvent())
+        if ((thing != Sheet.ENTRIES && !thing.isOfOneEvent())
                 || event.equals(put.cells().getOrDefault("event", ""))) {
             return Optional.empty();
         }
         List<String> hangs = thing.isOfOneEvent()
                 ? List.of("been set for " + event)
-                : RemoveRow.hangsOn(thing, ReadDay.all(tx, Map.of()), now.id());
+                : RemoveRow.hangsOn(thing, ExchangeDayReader.all(tx, Map.of()), now.id());
         return hangs.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Decision.refused(
@@ -130,12 +130,12 @@ public final class PutRow {
         return text.isEmpty() ? "empty" : "‘" + text + "’";
     }
 
-    private static Decision decided(DayFiles.Read read, @Nullable String id, Thing thing) {
+    private static Decision decided(DayFiles.Read read, @Nullable String id, Sheet thing) {
         if (!read.errors().isEmpty()) {
             return refused(read.errors());
         }
         List<Fact> facts = new ArrayList<>();
-        if (id != null && thing == Thing.CREW) {
+        if (id != null && thing == Sheet.CREW) {
             String[] parts = id.split("~", -1);
             facts.add(Fact.of("crew.removed", new CrewRemoved(parts[0], parts[1])));
         }
@@ -145,8 +145,8 @@ public final class PutRow {
         return new Decision.Decided(facts, read.names(), TOPICS);
     }
 
-    private static String changedKind(String kind, Thing thing) {
-        if (thing == Thing.CREW) {
+    private static String changedKind(String kind, Sheet thing) {
+        if (thing == Sheet.CREW) {
             return kind; // the old line is gone, this is another
         }
         return kind.equals("flight.flown") ? "flight.changed" : kind.replaceFirst("\\.added$", ".changed");

@@ -10,12 +10,12 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.CrewRemoved;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
-import org.skeinday.exchange.action.ReadDay;
+import org.skeinday.exchange.action.ExchangeDayReader;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
 import org.skeinday.platform.record.Removed;
-import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.Sheet;
 
 /** Takes out what was entered by mistake, as long as nothing hangs on it. */
 public final class RemoveRow {
@@ -25,8 +25,8 @@ public final class RemoveRow {
     private RemoveRow() {}
 
     static Decision decide(Tx tx, Remove remove, Map<String, String> people) {
-        Thing thing = Thing.ofFile(remove.file());
-        Day day = ReadDay.all(tx, people);
+        Sheet thing = Sheet.ofFile(remove.file());
+        Day day = ExchangeDayReader.all(tx, people);
         Optional<DayRows.RowText> now = PutRow.row(day, ZoneId.of(remove.zone()), remove.file(), remove.id());
         if (now.isEmpty()) {
             return Decision.unknown("There is no such " + thing.one() + " any more; look again");
@@ -42,7 +42,7 @@ public final class RemoveRow {
                         + ". Take those out first, or leave it.");
     }
 
-    private static Fact fact(Thing thing, String id) {
+    private static Fact fact(Sheet thing, String id) {
         return switch (thing) {
             case EVENTS -> removed("event.removed", id);
             case MODELS -> removed("model.removed", id);
@@ -65,7 +65,7 @@ public final class RemoveRow {
     }
 
     /** In words, for example "2 windows"; empty when nothing would lose its ground. */
-    static List<String> hangsOn(Thing thing, Day day, String id) {
+    static List<String> hangsOn(Sheet thing, Day day, String id) {
         List<String> hangs = new ArrayList<>();
         switch (thing) {
             case EVENTS -> {

@@ -29,9 +29,9 @@ import org.skeinday.review.Season;
 
 /** Everything out again, an event, a season or all of it: as CSV files, a workbook, a JSON bundle; and the bare tables. */
 public final class ExportPages {
-    private final Desk desk;
+    private final PrepareContext desk;
 
-    public ExportPages(Desk desk) {
+    public ExportPages(PrepareContext desk) {
         this.desk = desk;
     }
 

@@ -11,8 +11,8 @@ import org.skeinday.contest.Terms;
 import org.skeinday.exchange.Column;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
-import org.skeinday.prepare.Hints;
-import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.FieldHints;
+import org.skeinday.prepare.Sheet;
 
 /** The columns of a file as the fields of a form: what can be chosen is chosen, the rest is typed. */
 final class Fields {
@@ -36,10 +36,10 @@ final class Fields {
             "winder ratio",
             "ratio");
 
-    private final Thing thing;
+    private final Sheet thing;
     private final Day day;
 
-    Fields(Thing thing, Day day) {
+    Fields(Sheet thing, Day day) {
         this.thing = thing;
         this.day = day;
     }
@@ -69,7 +69,7 @@ final class Fields {
         return new FormView.Field(
                 parameter(name),
                 label(name),
-                Hints.of(thing.file(), name),
+                FieldHints.of(thing.file(), name),
                 input,
                 shown,
                 message,
@@ -104,8 +104,8 @@ final class Fields {
         String name = column.name();
         boolean own = thing.shown().get(0).equals(name)
                 && !thing.isOfOneEvent()
-                && thing != Thing.WINDOWS
-                && thing != Thing.NOTES;
+                && thing != Sheet.WINDOWS
+                && thing != Sheet.NOTES;
         if (own) {
             return List.of();
         }
@@ -115,7 +115,7 @@ final class Fields {
             case "model" -> names(day.models(), m -> m.name());
             case "motor" -> names(day.motors(), m -> m.tag());
             case "entry" -> names(day.entries(), e -> e.name());
-            case "winds", "reads", "loads", "times", "releases" -> thing == Thing.ENTRIES ? cleared(name) : List.of();
+            case "winds", "reads", "loads", "times", "releases" -> thing == Sheet.ENTRIES ? cleared(name) : List.of();
             default -> List.of();
         };
     }
@@ -150,7 +150,7 @@ final class Fields {
                 ? Arrays.stream(value.split("[|]", -1)).map(String::strip).toList()
                 : List.of(value.isEmpty() ? column.otherwise() : value);
         Stream<FormView.Option> options =
-                all.stream().map(o -> new FormView.Option(o, Hints.word(o), chosen.contains(o)));
+                all.stream().map(o -> new FormView.Option(o, FieldHints.word(o), chosen.contains(o)));
         boolean mayBeEmpty = !boxes
                 && !all.isEmpty()
                 && (column.words().isEmpty() || column.otherwise().isEmpty());

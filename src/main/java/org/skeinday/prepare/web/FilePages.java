@@ -24,7 +24,7 @@ import org.skeinday.platform.record.NewIds;
 
 /** A team's spreadsheets in, looked through first and taken whole. */
 public final class FilePages {
-    private final Desk desk;
+    private final PrepareContext desk;
 
     /** Then the page says how far it has come, and asks again. */
     private static final Duration PATIENCE = Duration.ofSeconds(2);
@@ -32,7 +32,7 @@ public final class FilePages {
     private static final String TAKEN = "All of it is in the record now.";
     private static final String GOES_ON = "Every page can be read meanwhile; what is entered waits until this is done.";
 
-    public FilePages(Desk desk) {
+    public FilePages(PrepareContext desk) {
         this.desk = desk;
     }
 

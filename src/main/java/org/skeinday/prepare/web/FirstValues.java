@@ -14,7 +14,7 @@ import org.skeinday.contest.EventAdded;
 import org.skeinday.exchange.Column;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
-import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.Sheet;
 
 /** What a new one most likely has, so that a form needs few keys. */
 final class FirstValues {
@@ -43,11 +43,11 @@ final class FirstValues {
             "known mass",
             "scale reads");
 
-    private final Desk desk;
-    private final Thing thing;
+    private final PrepareContext desk;
+    private final Sheet thing;
     private final Day day;
 
-    FirstValues(Desk desk, Thing thing, Day day) {
+    FirstValues(PrepareContext desk, Sheet thing, Day day) {
         this.desk = desk;
         this.thing = thing;
         this.day = day;
@@ -59,7 +59,7 @@ final class FirstValues {
         for (Column column : DayRows.columns(thing.file())) {
             values.put(column.name(), column.otherwise());
         }
-        if (values.containsKey("event") && thing != Thing.CREW) {
+        if (values.containsKey("event") && thing != Sheet.CREW) {
             event().ifPresent(event -> values.put("event", event.name()));
         }
         if (values.containsKey("team")) {
@@ -77,7 +77,7 @@ final class FirstValues {
                 values.put(column, text);
             }
         });
-        if (thing == Thing.WINDOWS) {
+        if (thing == Sheet.WINDOWS) {
             hours(values);
         }
         return values;

@@ -31,9 +31,9 @@ public final class HistoryPages {
     private static final int MOST_WRONG = 50;
     private static final int MOST_COLUMNS = 60;
 
-    private final Desk desk;
+    private final PrepareContext desk;
 
-    public HistoryPages(Desk desk) {
+    public HistoryPages(PrepareContext desk) {
         this.desk = desk;
     }
 

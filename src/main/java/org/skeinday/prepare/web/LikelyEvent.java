@@ -9,14 +9,14 @@ import org.skeinday.exchange.Day;
 import org.skeinday.platform.db.Ledger;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
-import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.Sheet;
 
 /** Which event a new row is most likely about. */
 final class LikelyEvent {
     private LikelyEvent() {}
 
     /** The one that was added last, unless its day is over: then the one at hand, else the next by day. Practice is none. */
-    static Optional<EventAdded> of(Desk desk, Day day, Thing thing) {
+    static Optional<EventAdded> of(PrepareContext desk, Day day, Sheet thing) {
         List<EventAdded> events = stillOpen(day, thing);
         String today = LocalDate.now(desk.clock()).toString();
         Optional<EventAdded> last = desk.record()
@@ -32,7 +32,7 @@ final class LikelyEvent {
     }
 
     /** Those that have no terms or rules yet, where each has just one; all when none is left. */
-    private static List<EventAdded> stillOpen(Day day, Thing thing) {
+    private static List<EventAdded> stillOpen(Day day, Sheet thing) {
         List<String> have = switch (thing) {
             case TERMS -> day.more().terms().stream().map(t -> t.eventId()).toList();
             case RULES ->

@@ -11,12 +11,12 @@ import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.StationCheck;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
-import org.skeinday.prepare.Steps;
-import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.PrepareSteps;
+import org.skeinday.prepare.Sheet;
 
 /** A list of one kind of thing, with what is still to be done about each. */
 final class Lists {
-    private final Thing thing;
+    private final Sheet thing;
     private final Day day;
     private final Clock clock;
     private final Map<String, Integer> cleanWinds;
@@ -27,7 +27,7 @@ final class Lists {
      * @param cleanWinds as the program has counted them, by person id
      * @param pullN what a mount must hold for today's motors, newtons; empty when that is not known
      */
-    Lists(Thing thing, Day day, Clock clock, Map<String, Integer> cleanWinds, OptionalDouble pullN) {
+    Lists(Sheet thing, Day day, Clock clock, Map<String, Integer> cleanWinds, OptionalDouble pullN) {
         this.pullN = pullN;
         this.cleanWinds = cleanWinds;
         this.thing = thing;
@@ -43,12 +43,12 @@ final class Lists {
     /** @param saved id of the row that was saved just before, empty for none @param part which of the pages of rows */
     RowsView view(String saved, PartOfRows part) {
         List<DayRows.RowText> all = new ArrayList<>(DayRows.of(day, clock.getZone(), thing.file()));
-        if (thing == Thing.FLIGHTS) {
+        if (thing == Sheet.FLIGHTS) {
             Collections.reverse(all); // the last ones are looked for
         }
-        String toDo = Steps.of(day).stream()
+        String toDo = PrepareSteps.of(day).stream()
                 .filter(step -> step.thing() == thing)
-                .map(Steps.Step::words)
+                .map(PrepareSteps.Step::words)
                 .findFirst()
                 .orElse("There is none yet.");
         List<String> columns = thing.shown().stream()
@@ -81,7 +81,7 @@ final class Lists {
         return all.stream()
                 .filter(row -> row.id().equals(id))
                 .findFirst()
-                .map(row -> Steps.next(day, thing)
+                .map(row -> PrepareSteps.next(day, thing)
                         .map(step -> new RowsView.Saved(
                                 SavedRow.words(thing, row.cells()),
                                 "/prepare/" + step.thing().path(),
@@ -92,7 +92,7 @@ final class Lists {
 
     /** More clean winds than the line says, as the program has counted them. */
     private RowsView.@Nullable Confirm confirm(String id) {
-        return thing != Thing.CREW
+        return thing != Sheet.CREW
                 ? null
                 : day.crew().stream()
                         .filter(c -> DayRows.crewId(c.personId(), c.eventId()).equals(id) && c.does("winds"))

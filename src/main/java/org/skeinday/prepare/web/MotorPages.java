@@ -25,7 +25,7 @@ import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.prepare.FlightLog;
-import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.Sheet;
 import org.skeinday.prepare.TypedUnits;
 import org.skeinday.prepare.action.PutRow;
 import org.skeinday.units.Length;
@@ -37,9 +37,9 @@ public final class MotorPages {
     /** A comma right between two digits is a decimal one. */
     private static final String BETWEEN_LOOPS = "[;|]|,(?!\\d)|(?<!\\d),";
 
-    private final Desk desk;
+    private final PrepareContext desk;
 
-    public MotorPages(Desk desk) {
+    public MotorPages(PrepareContext desk) {
         this.desk = desk;
     }
 
@@ -157,7 +157,7 @@ public final class MotorPages {
     }
 
     private Map<String, String> cells(Day day, String motor) {
-        return DayRows.one(day, desk.zone(), Thing.MOTORS.file(), motor)
+        return DayRows.one(day, desk.zone(), Sheet.MOTORS.file(), motor)
                 .map(DayRows.RowText::cells)
                 .orElse(Map.of());
     }
@@ -170,7 +170,7 @@ public final class MotorPages {
         cells.put("place", RowForm.param(ctx, "place"));
         cells.put("inspected", Lists.minute(desk.clock()));
         var put = new PutRow.Put(
-                Thing.MOTORS.file(),
+                Sheet.MOTORS.file(),
                 motor,
                 cells,
                 RowForm.cells(RowForm.param(ctx, "seen")),
@@ -185,9 +185,9 @@ public final class MotorPages {
     }
 
     private static String mass(String typed) {
-        return DayRows.columns(Thing.MOTORS.file()).stream()
+        return DayRows.columns(Sheet.MOTORS.file()).stream()
                 .filter(column -> column.name().equals("inspected mass"))
-                .map(column -> TypedUnits.cell(Thing.MOTORS.file(), column, typed.strip()))
+                .map(column -> TypedUnits.cell(Sheet.MOTORS.file(), column, typed.strip()))
                 .findFirst()
                 .orElse(typed);
     }

@@ -16,9 +16,9 @@ import org.skeinday.platform.record.Erasing;
 
 /** Everybody whose name is kept, and how a name is erased. */
 public final class PeoplePages {
-    private final Desk desk;
+    private final PrepareContext desk;
 
-    public PeoplePages(Desk desk) {
+    public PeoplePages(PrepareContext desk) {
         this.desk = desk;
     }
 

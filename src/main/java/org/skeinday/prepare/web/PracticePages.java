@@ -16,7 +16,7 @@ import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Answer;
-import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.Sheet;
 import org.skeinday.prepare.action.PutRow;
 import org.skeinday.units.FlightTime;
 
@@ -38,9 +38,9 @@ public final class PracticePages {
 
     private static final int SHOWN = 12;
 
-    private final Desk desk;
+    private final PrepareContext desk;
 
-    public PracticePages(Desk desk) {
+    public PracticePages(PrepareContext desk) {
         this.desk = desk;
     }
 
@@ -60,7 +60,7 @@ public final class PracticePages {
     private void begin(Context ctx) {
         String today = LocalDate.now(desk.clock()).toString();
         var put = new PutRow.Put(
-                Thing.EVENTS.file(),
+                Sheet.EVENTS.file(),
                 null,
                 Map.of("name", "Practice " + today, "kind", "practice", "day", today),
                 null,
@@ -70,7 +70,7 @@ public final class PracticePages {
     }
 
     private void log(Context ctx) {
-        Map<String, String> typed = RowForm.typed(ctx, Thing.FLIGHTS);
+        Map<String, String> typed = RowForm.typed(ctx, Sheet.FLIGHTS);
         Day day = desk.day();
         Map<String, String> cells = new LinkedHashMap<>(last(day));
         FRESH.forEach(cells::remove);
@@ -79,7 +79,7 @@ public final class PracticePages {
         practice(day).ifPresent(event -> cells.put("event", event.name()));
         cells.put("flown", DayRows.moment(desk.clock().millis(), desk.zone()));
         var put = new PutRow.Put(
-                Thing.FLIGHTS.file(), null, cells, null, desk.zone().getId());
+                Sheet.FLIGHTS.file(), null, cells, null, desk.zone().getId());
         Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
@@ -102,7 +102,7 @@ public final class PracticePages {
     private Map<String, String> last(Day day) {
         return day.flights().stream()
                 .max(Comparator.comparingLong(PracticeFlown::flownAtMs))
-                .flatMap(last -> DayRows.one(day, desk.zone(), Thing.FLIGHTS.file(), last.id()))
+                .flatMap(last -> DayRows.one(day, desk.zone(), Sheet.FLIGHTS.file(), last.id()))
                 .map(DayRows.RowText::cells)
                 .orElse(Map.of());
     }
@@ -112,7 +112,7 @@ public final class PracticePages {
         Map<String, String> values = new LinkedHashMap<>(last(day));
         FRESH.forEach(values::remove);
         values.putAll(typed);
-        List<FormView.Field> fields = new Fields(Thing.FLIGHTS, day)
+        List<FormView.Field> fields = new Fields(Sheet.FLIGHTS, day)
                 .of(values, wrong).stream()
                         .filter(f ->
                                 ROW.stream().anyMatch(c -> Fields.parameter(c).equals(f.name())))

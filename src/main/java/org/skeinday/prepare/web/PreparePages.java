@@ -19,8 +19,8 @@ import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.prepare.Steps;
-import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.PrepareSteps;
+import org.skeinday.prepare.Sheet;
 import org.skeinday.prepare.action.PutRow;
 import org.skeinday.review.ChangeNextTime;
 import org.skeinday.review.store.BatchAges;
@@ -28,9 +28,9 @@ import org.skeinday.review.store.ReviewFacts;
 
 /** Prepare: how far the day is prepared, and lists of everything that it needs; a row's form is in {@link RowPages}. */
 public final class PreparePages {
-    private final Desk desk;
+    private final PrepareContext desk;
 
-    public PreparePages(Desk desk) {
+    public PreparePages(PrepareContext desk) {
         this.desk = desk;
     }
 
@@ -46,7 +46,7 @@ public final class PreparePages {
         Day day = desk.day();
         List<OverviewView.Step> steps = new ArrayList<>();
         boolean next = true;
-        for (Steps.Step step : Steps.of(day)) {
+        for (PrepareSteps.Step step : PrepareSteps.of(day)) {
             String state = step.done() ? "done" : next ? "next" : "later";
             next &= step.done();
             steps.add(new OverviewView.Step("/prepare/" + step.thing().path(), step.title(), step.words(), state));
@@ -76,8 +76,8 @@ public final class PreparePages {
 
     /** Flights are what others have measured. */
     private void list(Routes routes, Context ctx) {
-        Thing thing = RowForm.thing(ctx);
-        if (thing == Thing.FLIGHTS) {
+        Sheet thing = RowForm.thing(ctx);
+        if (thing == Sheet.FLIGHTS) {
             routes.refuseAdvice();
         }
         @Nullable String saved = ctx.queryParam("saved");
@@ -90,8 +90,8 @@ public final class PreparePages {
                                         thing,
                                         desk.day(),
                                         desk.clock(),
-                                        thing == Thing.CREW ? desk.record().read(CleanWinds::byPerson) : Map.of(),
-                                        thing == Thing.STATIONS
+                                        thing == Sheet.CREW ? desk.record().read(CleanWinds::byPerson) : Map.of(),
+                                        thing == Sheet.STATIONS
                                                 ? desk.record().read(TodaysPull::testNewtons)
                                                 : OptionalDouble.empty())
                                 .view(saved == null ? "" : saved, PartOfRows.of(ctx)));
@@ -100,7 +100,7 @@ public final class PreparePages {
     /** The winds that the program has counted become those of the person's line. */
     private void confirm(Context ctx) {
         String id = RowForm.param(ctx, "id");
-        DayRows.RowText row = RowForm.row(desk, Thing.CREW, desk.day(), id)
+        DayRows.RowText row = RowForm.row(desk, Sheet.CREW, desk.day(), id)
                 .orElseThrow(() -> Refusal.notFound("There is no such person any more; look again."));
         String person = id.replaceFirst("~.*", "");
         String counted = String.valueOf(desk.record().read(CleanWinds::byPerson).getOrDefault(person, 0));
@@ -110,7 +110,7 @@ public final class PreparePages {
         Map<String, String> cells = new LinkedHashMap<>(row.cells());
         cells.put("clean winds", counted);
         var put = new PutRow.Put(
-                Thing.CREW.file(), id, cells, row.cells(), desk.zone().getId());
+                Sheet.CREW.file(), id, cells, row.cells(), desk.zone().getId());
         String words = FormActs.words(ctx, desk.forms().submit(ctx, "prepare.put", put));
         if (!words.isEmpty()) {
             throw new Refusal(ctx.statusCode(), words);

@@ -14,7 +14,7 @@ import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.Sheet;
 import org.skeinday.prepare.TypedUnits;
 
 /** What a row's form brings, and which row of what it is about. */
@@ -24,18 +24,18 @@ final class RowForm {
     private RowForm() {}
 
     /** @throws Refusal for a kind that nobody prepares */
-    static Thing thing(Context ctx) {
-        return Thing.ofPath(ctx.pathParam("kind"))
+    static Sheet thing(Context ctx) {
+        return Sheet.ofPath(ctx.pathParam("kind"))
                 .orElseThrow(() -> Refusal.notFound("Nothing of that name is prepared here."));
     }
 
     /** Empty when there is no such row any more. */
-    static Optional<DayRows.RowText> row(Desk desk, Thing thing, Day day, String id) {
+    static Optional<DayRows.RowText> row(PrepareContext desk, Sheet thing, Day day, String id) {
         return id.isEmpty() ? Optional.empty() : DayRows.one(day, desk.zone(), thing.file(), id);
     }
 
     /** Cells as they were typed, by column. */
-    static Map<String, String> typed(Context ctx, Thing thing) {
+    static Map<String, String> typed(Context ctx, Sheet thing) {
         Map<String, String> typed = new LinkedHashMap<>();
         for (Column column : DayRows.columns(thing.file())) {
             List<String> values = ctx.formParams(Fields.parameter(column.name()));
@@ -46,7 +46,7 @@ final class RowForm {
     }
 
     /** What stands in the address of a form: typed before it was asked for again. */
-    static Map<String, String> asked(Context ctx, Thing thing) {
+    static Map<String, String> asked(Context ctx, Sheet thing) {
         Map<String, String> asked = new LinkedHashMap<>();
         for (Column column : DayRows.columns(thing.file())) {
             List<String> values = ctx.queryParams(Fields.parameter(column.name()));

@@ -12,15 +12,15 @@ import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.prepare.Preset;
-import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.Sheet;
 import org.skeinday.prepare.action.PutRow;
 import org.skeinday.prepare.action.RemoveRow;
 
 /** The form of one row: a new one, one that is changed, one that is taken away. */
 final class RowPages {
-    private final Desk desk;
+    private final PrepareContext desk;
 
-    RowPages(Desk desk) {
+    RowPages(PrepareContext desk) {
         this.desk = desk;
     }
 
@@ -32,7 +32,7 @@ final class RowPages {
     }
 
     private void fresh(Context ctx) {
-        Thing thing = RowForm.thing(ctx);
+        Sheet thing = RowForm.thing(ctx);
         Day day = desk.day();
         var first = new FirstValues(desk, thing, day);
         Optional<DayRows.RowText> like = RowForm.row(desk, thing, day, asked(ctx, "like"));
@@ -52,19 +52,19 @@ final class RowPages {
     }
 
     private void edit(Context ctx) {
-        Thing thing = RowForm.thing(ctx);
+        Sheet thing = RowForm.thing(ctx);
         Day day = desk.day();
         DayRows.RowText row = RowForm.row(desk, thing, day, ctx.pathParam("id"))
                 .orElseThrow(() -> Refusal.notFound("There is no such " + thing.one() + " any more."));
         show(ctx, thing, view(thing, day, row.id(), RowForm.json(row.cells()), "", row.cells(), Map.of()));
     }
 
-    private void show(Context ctx, Thing thing, FormView view) {
+    private void show(Context ctx, Sheet thing, FormView view) {
         desk.page().show(ctx, thing.title(), "prepare/form.jte", view);
     }
 
     private FormView view(
-            Thing thing,
+            Sheet thing,
             Day day,
             String id,
             String seen,
@@ -84,13 +84,13 @@ final class RowPages {
                 seen,
                 "",
                 problem,
-                !id.isEmpty() && !thing.isOfOneEvent() && thing != Thing.FLIGHTS,
+                !id.isEmpty() && !thing.isOfOneEvent() && thing != Sheet.FLIGHTS,
                 new Fields(thing, day).of(values, messages),
                 presets);
     }
 
     private void save(Context ctx) {
-        Thing thing = RowForm.thing(ctx);
+        Sheet thing = RowForm.thing(ctx);
         Map<String, String> typed = RowForm.typed(ctx, thing);
         String id = RowForm.param(ctx, "id");
         var put = new PutRow.Put(
@@ -110,14 +110,14 @@ final class RowPages {
     }
 
     /** To the list, or on to the next one like this. */
-    private static String after(Context ctx, Thing thing, Optional<DayRows.RowText> saved) {
+    private static String after(Context ctx, Sheet thing, Optional<DayRows.RowText> saved) {
         String list = "/prepare/" + thing.path();
         boolean another = RowForm.param(ctx, "then").equals("another");
         return saved.map(row -> list + (another ? "/new?like=" : "?saved=") + row.id())
                 .orElse(another ? list + "/new" : list);
     }
 
-    private void again(Context ctx, Thing thing, Answer answer, String words, Map<String, String> typed) {
+    private void again(Context ctx, Sheet thing, Answer answer, String words, Map<String, String> typed) {
         Day day = desk.day();
         String id = RowForm.param(ctx, "id");
         Map<String, String> messages = answer instanceof Answer.Refused refused ? refused.fields() : Map.of();
@@ -130,7 +130,7 @@ final class RowPages {
     }
 
     private void remove(Context ctx) {
-        Thing thing = RowForm.thing(ctx);
+        Sheet thing = RowForm.thing(ctx);
         String id = RowForm.param(ctx, "id");
         var remove = new RemoveRow.Remove(
                 thing.file(),

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
-import org.skeinday.prepare.Thing;
+import org.skeinday.prepare.Sheet;
 
 /** The row that a form has just saved: which it is, and what people call it. */
 final class SavedRow {
@@ -19,7 +19,8 @@ final class SavedRow {
      * @param id empty for a new one
      * @param act that saved it: what it made is called after it
      */
-    static Optional<DayRows.RowText> of(Desk desk, Thing thing, String id, String act, Map<String, String> typed) {
+    static Optional<DayRows.RowText> of(
+            PrepareContext desk, Sheet thing, String id, String act, Map<String, String> typed) {
         Day day = desk.day();
         String name = thing.shown().get(0);
         Optional<DayRows.RowText> changed = RowForm.row(desk, thing, day, id);
@@ -36,9 +37,9 @@ final class SavedRow {
     }
 
     /** As it is said after saving, for example "Saved: M1." */
-    static String words(Thing thing, Map<String, String> cells) {
+    static String words(Sheet thing, Map<String, String> cells) {
         String name = cells.getOrDefault(thing.shown().get(0), "");
-        if (thing == Thing.WINDOWS) {
+        if (thing == Sheet.WINDOWS) {
             name = (name.isEmpty() ? "all entries" : name) + ", " + cells.getOrDefault("opens", "");
         }
         return name.isEmpty() ? "Saved." : "Saved: " + name + ".";

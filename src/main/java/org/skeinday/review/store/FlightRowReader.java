@@ -20,7 +20,7 @@ import org.skeinday.attempt.Part;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
-import org.skeinday.attempt.Steps;
+import org.skeinday.attempt.StepTimes;
 import org.skeinday.attempt.WatchJudged;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlightStore;
@@ -38,8 +38,8 @@ import org.skeinday.hall.store.HallStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.review.Conditions;
+import org.skeinday.review.FlightContext;
 import org.skeinday.review.FlightRow;
-import org.skeinday.review.Flown;
 import org.skeinday.review.Named;
 import org.skeinday.review.StepTime;
 import org.skeinday.review.Wound;
@@ -60,7 +60,7 @@ final class FlightRowReader {
     private final Map<String, AttemptImported> attempts;
     private final Map<String, PracticeFlown> practised;
     private final Map<String, AttemptNoted> notes;
-    private final Map<String, Steps> steps;
+    private final Map<String, StepTimes> steps;
     private final Map<String, List<ReadingTaken>> readings;
     private final Map<String, List<WatchJudged>> judged;
     private final Map<String, String> winders = new HashMap<>();
@@ -86,7 +86,7 @@ final class FlightRowReader {
         this.attempts = by(AttemptStore.asImported(tx), AttemptImported::id);
         this.practised = by(FlightStore.all(tx), PracticeFlown::id);
         this.notes = by(AttemptStore.notes(tx), AttemptNoted::attemptId);
-        this.steps = by(StepsStore.ofOwn(tx), Steps::attempt);
+        this.steps = by(StepsStore.ofOwn(tx), StepTimes::attempt);
         this.readings = OwnReadings.standing(tx);
         this.judged = OwnReadings.judged(tx);
         EntryStore.tasks(tx).stream()
@@ -135,11 +135,11 @@ final class FlightRowReader {
                 : LocalDate.ofInstant(Instant.ofEpochMilli(flight.atMs()), zone);
     }
 
-    private Flown flown(Flight flight, @Nullable EventAdded event, @Nullable AttemptImported attempt) {
+    private FlightContext flown(Flight flight, @Nullable EventAdded event, @Nullable AttemptImported attempt) {
         @Nullable EntryAdded entry = attempt == null ? null : entries.get(attempt.entryId());
         @Nullable String winder = entry == null ? null : winders.get(entry.id());
         String motor = String.valueOf(flight.motorId());
-        return new Flown(
+        return new FlightContext(
                 event == null ? null : new Named(event.id(), event.name()),
                 entry == null ? null : new Named(entry.id(), entry.name()),
                 models.get(String.valueOf(flight.modelId())),
@@ -183,7 +183,7 @@ final class FlightRowReader {
     }
 
     private @Nullable Double hold(String attempt) {
-        @Nullable Steps at = steps.get(attempt);
+        @Nullable StepTimes at = steps.get(attempt);
         @Nullable Long from = at == null ? null : at.holdingAtMs();
         @Nullable Long to = at == null ? null : at.releasedAtMs();
         return from == null || to == null ? null : within((to - from) / 1000.0, 0, MOST_SECONDS);
@@ -203,7 +203,7 @@ final class FlightRowReader {
 
     private List<StepTime> steps(AttemptImported attempt) {
         @Nullable EntryAdded entry = entries.get(attempt.entryId());
-        @Nullable Steps at = steps.get(attempt.id());
+        @Nullable StepTimes at = steps.get(attempt.id());
         List<StepTime> times = new ArrayList<>();
         for (Part part : Part.values()) {
             OptionalLong took = at == null ? OptionalLong.empty() : at.notedSeconds(part);

@@ -14,23 +14,23 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.platform.record.Answer;
-import org.skeinday.platform.record.Record;
 import org.skeinday.review.FlightRow;
 import org.skeinday.review.Named;
 import org.skeinday.review.SideBySide;
-import org.skeinday.review.action.EveningDeeds;
+import org.skeinday.review.action.EveningActions;
 import org.skeinday.review.store.FlightRowStore;
 import org.skeinday.units.UnitSystem;
 
 /** The evening: what happened, what it means, what to change. All of it advises, so none of it is served while it is quiet. */
 public final class EveningPages {
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
     private final Clock clock;
 
-    public EveningPages(Record record, FormActs forms, Page page, Clock clock) {
+    public EveningPages(ActStore record, FormActs forms, Page page, Clock clock) {
         this.record = record;
         this.forms = forms;
         this.page = page;
@@ -42,12 +42,12 @@ public final class EveningPages {
                 "/evening",
                 Role.CAPTAIN,
                 ctx -> page.show(
-                        ctx, "Evening", "review/evening.jte", evening(ctx).apply(EveningOf::view)));
+                        ctx, "Evening", "review/evening.jte", evening(ctx).apply(EveningPresenter::view)));
         routes.advice(
                 "/evening/pictures",
                 Role.CAPTAIN,
                 ctx -> page.show(
-                        ctx, "Pictures", "review/pictures.jte", evening(ctx).apply(EveningOf::pictures)));
+                        ctx, "Pictures", "review/pictures.jte", evening(ctx).apply(EveningPresenter::pictures)));
         routes.advice("/evening/compare", Role.CAPTAIN, this::compare);
         routes.advice(
                 "/evening/flight/{id}",
@@ -65,7 +65,7 @@ public final class EveningPages {
 
     /** Reads in one snapshot. */
     private interface Reading {
-        <T> T apply(java.util.function.Function<EveningOf, T> of);
+        <T> T apply(java.util.function.Function<EveningPresenter, T> of);
     }
 
     private Reading evening(Context ctx) {
@@ -73,9 +73,9 @@ public final class EveningPages {
         UnitSystem units = ReaderUnits.of(ctx);
         return new Reading() {
             @Override
-            public <T> T apply(java.util.function.Function<EveningOf, T> of) {
-                return record.read(
-                        tx -> of.apply(new EveningOf(tx, clock.getZone(), people(), units, query, clock.millis())));
+            public <T> T apply(java.util.function.Function<EveningPresenter, T> of) {
+                return record.read(tx ->
+                        of.apply(new EveningPresenter(tx, clock.getZone(), people(), units, query, clock.millis())));
             }
         };
     }
@@ -119,7 +119,7 @@ public final class EveningPages {
                 .filter(r -> r.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> Refusal.notFound("There is no such flight in the record."));
-        return new OneFlightOf(row, clock.getZone(), ReaderUnits.of(ctx)).view(form, problem, saved);
+        return new OneFlightPresenter(row, clock.getZone(), ReaderUnits.of(ctx)).view(form, problem, saved);
     }
 
     /** Whether a flight says something of model and motor, both ways; what was counted goes with it. */
@@ -154,18 +154,18 @@ public final class EveningPages {
     private void change(Context ctx) {
         String event = FormErrors.of(ctx).typed("event");
         List<String> lines = ctx.formParams("line");
-        var change = new EveningDeeds.Change(event, lines, ctx.formParams("seen"));
+        var change = new EveningActions.Change(event, lines, ctx.formParams("seen"));
         String words = FormActs.words(ctx, forms.submit(ctx, "evening.change-next-time", change));
         Optional<Named> named = record.read(tx -> EventStore.find(tx, event).map(e -> new Named(e.id(), e.name())));
         Named of = named.orElseThrow(() -> Refusal.notFound("There is no such event any more; look again."));
-        ChangeView there = record.read(tx -> ChangeOf.view(tx, of));
+        ChangeView there = record.read(tx -> ChangePresenter.view(tx, of));
         page.fragment(
                 ctx,
                 "review/_change.jte",
                 new ChangeView(
                         of.id(),
                         of.name(),
-                        words.isEmpty() ? there.lines() : ChangeOf.three(lines),
+                        words.isEmpty() ? there.lines() : ChangePresenter.three(lines),
                         there.seen(),
                         words,
                         words.isEmpty()));

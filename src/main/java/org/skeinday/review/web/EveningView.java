@@ -51,7 +51,7 @@ public record EveningView(
     public record Row(String id, String label, String address, List<String> cells, boolean spoilt) {}
 
     /** @param address where they are when they are too many to stand here, else empty */
-    public record Pictures(List<PictureView> drawn, List<String> empty, String address) {}
+    public record Pictures(List<ChartView> drawn, List<String> empty, String address) {}
 
     /** Whether less than all is looked at. */
     public boolean filtered() {

@@ -6,18 +6,18 @@ import java.util.List;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.review.RecordSearch;
 
 /** Search over the whole record: flights are among it, so it is not served while it is quiet. */
 public final class SearchPages {
     private static final int LONGEST = 200;
 
-    private final Record record;
+    private final ActStore record;
     private final Page page;
     private final Clock clock;
 
-    public SearchPages(Record record, Page page, Clock clock) {
+    public SearchPages(ActStore record, Page page, Clock clock) {
         this.record = record;
         this.page = page;
         this.clock = clock;

@@ -13,20 +13,20 @@ import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.platform.record.Answer;
-import org.skeinday.platform.record.Record;
 import org.skeinday.review.NewSeason;
 import org.skeinday.review.Season;
 import org.skeinday.review.action.BeginSeason;
 
 /** A new season: what would change in words, then all of it in one act. */
 public final class SeasonPages {
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
     private final Clock clock;
 
-    public SeasonPages(Record record, FormActs forms, Page page, Clock clock) {
+    public SeasonPages(ActStore record, FormActs forms, Page page, Clock clock) {
         this.record = record;
         this.forms = forms;
         this.page = page;

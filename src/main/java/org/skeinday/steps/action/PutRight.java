@@ -19,10 +19,10 @@ import org.skeinday.steps.store.RunStore;
 
 /** Taps that are put right: taken back as a slip, or corrected later with a reason. */
 public final class PutRight {
-    private final Said said;
+    private final StepEffect said;
 
     /** @param said what values say elsewhere */
-    PutRight(Said said) {
+    PutRight(StepEffect said) {
         this.said = said;
     }
 
@@ -48,7 +48,7 @@ public final class PutRight {
                 context.ownId(), undone.runId(), undone.id(), atMs, context.personOrNull(), context.device());
         return RunRules.refuses(undone, fact, RunStore.PAUSES)
                 .map(no -> Decision.refused(Character.toUpperCase(no.charAt(0)) + no.substring(1)))
-                .orElseGet(() -> StepDeeds.decided(List.of(Fact.of("step.taken-back", fact))));
+                .orElseGet(() -> StepActions.decided(List.of(Fact.of("step.taken-back", fact))));
     }
 
     Decision correct(Tx tx, ActContext context, Correct correct) {
@@ -56,7 +56,7 @@ public final class PutRight {
         if (about == null) {
             return Decision.unknown("There is no such tap any more; look again");
         }
-        Optional<Decision> wrong = StepDeeds.wrongReason(correct.reason());
+        Optional<Decision> wrong = StepActions.wrongReason(correct.reason());
         if (wrong.isPresent()) {
             return wrong.get();
         }
@@ -81,12 +81,12 @@ public final class PutRight {
             return Decision.refused("answer", no.get());
         }
         List<Fact> facts = new ArrayList<>(List.of(Fact.of("step.corrected", fact)));
-        return StepDeeds.decided(facts, elsewhere(tx, context, fact));
+        return StepActions.decided(facts, elsewhere(tx, context, fact));
     }
 
     private static String plain(Optional<Checklist> list, Correct correct) {
         String typed = String.valueOf(correct.answer()).strip();
-        return list.map(l -> StepDeeds.plain(l, correct.step(), typed)).orElse(typed);
+        return list.map(l -> StepActions.plain(l, correct.step(), typed)).orElse(typed);
     }
 
     /** A corrected value says the same elsewhere as one that is ticked, and is refused by the same rules. */

@@ -8,10 +8,10 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
-import org.skeinday.steps.Answer;
 import org.skeinday.steps.Checklist;
 import org.skeinday.steps.ChecklistRevised;
 import org.skeinday.steps.Checklists;
+import org.skeinday.steps.ItemAnswer;
 import org.skeinday.steps.Step;
 import org.skeinday.steps.Way;
 import org.skeinday.steps.store.ListStore;
@@ -72,7 +72,11 @@ public final class ReviseList {
             if (!item.text().isBlank()) {
                 String id = item.id().isBlank() ? context.nextId() : item.id();
                 steps.add(new Step(
-                        id, item.text().strip(), item.reason().strip(), item.critical(), Answer.ofWord(item.answer())));
+                        id,
+                        item.text().strip(),
+                        item.reason().strip(),
+                        item.critical(),
+                        ItemAnswer.ofWord(item.answer())));
             }
         }
         return steps;

@@ -19,7 +19,7 @@ import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.steps.Moment;
 import org.skeinday.steps.Run;
 import org.skeinday.steps.action.GateAsked;
@@ -30,13 +30,13 @@ public final class ChecksPages {
     /** So long a caution's text stays in full once somebody has it in front of them. */
     public static final long READING_MS = 120_000;
 
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
     private final Clock clock;
     private final AtHand atHand;
 
-    public ChecksPages(Record record, FormActs forms, Page page, Clock clock, AtHand atHand) {
+    public ChecksPages(ActStore record, FormActs forms, Page page, Clock clock, AtHand atHand) {
         this.record = record;
         this.forms = forms;
         this.page = page;
@@ -123,7 +123,7 @@ public final class ChecksPages {
         String waits = called.flatMap(
                         a -> GateAsked.startWinding(tx, event.id(), a.id()).refused())
                 .orElse("");
-        var notices = new NoticesOf(all, called.isPresent(), !waits.isEmpty());
+        var notices = new NoticesPresenter(all, called.isPresent(), !waits.isEmpty());
         return new ChecksView(
                 event.name(),
                 shown.isPresent() ? "" : pause.none(true),
@@ -133,7 +133,7 @@ public final class ChecksPages {
                         .findFirst()
                         .orElse(null),
                 notices.above(shown),
-                shown.map(place -> new WalkOf(
+                shown.map(place -> new WalkPresenter(
                                         place,
                                         person,
                                         caller.device(),

@@ -11,9 +11,9 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
-import org.skeinday.platform.record.Record;
-import org.skeinday.steps.Answer;
+import org.skeinday.platform.record.ActStore;
 import org.skeinday.steps.Checklist;
+import org.skeinday.steps.ItemAnswer;
 import org.skeinday.steps.ListRules;
 import org.skeinday.steps.Step;
 import org.skeinday.steps.Way;
@@ -21,11 +21,11 @@ import org.skeinday.steps.store.ListStore;
 
 /** The lists to be changed, and the form of one. */
 public final class ListPages {
-    private final Record record;
+    private final ActStore record;
     private final FormActs forms;
     private final Page page;
 
-    public ListPages(Record record, FormActs forms, Page page) {
+    public ListPages(ActStore record, FormActs forms, Page page) {
         this.record = record;
         this.forms = forms;
         this.page = page;
@@ -53,7 +53,7 @@ public final class ListPages {
                     "text", typed.typed("text" + i),
                     "reason", typed.typed("reason" + i),
                     "critical", typed.typed("critical" + i).equals("yes"),
-                    "answer", typed.typedOr("answer" + i, Answer.OK.word())));
+                    "answer", typed.typedOr("answer" + i, ItemAnswer.OK.word())));
         }
         Map<String, Object> content = new LinkedHashMap<>();
         content.put("list", ctx.pathParam("list"));
@@ -90,7 +90,7 @@ public final class ListPages {
                 form.typedOr("next", list.next()),
                 rows,
                 Way.WORDS,
-                Answer.WORDS,
+                ItemAnswer.WORDS,
                 ListRules.advice(list),
                 form.message("list") + form.message("title"));
     }
@@ -105,6 +105,6 @@ public final class ListPages {
                 sent ? form.typed("critical" + i).equals("yes") : step != null && step.critical(),
                 form.typedOr(
                         "answer" + i,
-                        step == null ? Answer.OK.word() : step.answer().word()));
+                        step == null ? ItemAnswer.OK.word() : step.answer().word()));
     }
 }

@@ -118,7 +118,7 @@ final class Pause {
 
     /** Somebody has just ticked the last critical item: the others of the list are not taken away under the finger. */
     private static boolean isStoodAt(Place place, long nowMs) {
-        return NoticesOf.isLeftOver(place) && place.wasTicked(nowMs - ChecksPages.READING_MS);
+        return NoticesPresenter.isLeftOver(place) && place.wasTicked(nowMs - ChecksPages.READING_MS);
     }
 
     private Optional<Place> afterLanding(List<Place> all, long nowMs) {

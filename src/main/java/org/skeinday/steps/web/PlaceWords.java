@@ -13,8 +13,8 @@ import org.skeinday.hall.Verdict;
 import org.skeinday.hall.store.HallStore;
 import org.skeinday.hall.store.PlaceStore;
 import org.skeinday.platform.db.Tx;
-import org.skeinday.steps.Answer;
 import org.skeinday.steps.Checklist;
+import org.skeinday.steps.ItemAnswer;
 import org.skeinday.units.PlainNumber;
 import org.skeinday.units.UnitSystem;
 
@@ -36,18 +36,19 @@ record PlaceWords(
         Optional<String> pull) {
     /** @param list whose items ask: what none of them asks for is not worked out */
     static PlaceWords of(Tx tx, AtHand atHand, UnitSystem units, Checklist list) {
-        Optional<String> ratio = asks(list, Answer.RATIO)
+        Optional<String> ratio = asks(list, ItemAnswer.RATIO)
                 ? StationStore.atWork(tx).map(StationAdded::winderRatio).map(PlainNumber::of)
                 : Optional.empty();
-        Optional<String> pull = asks(list, Answer.NEWTONS) ? atHand.pull(tx) : Optional.empty();
+        Optional<String> pull = asks(list, ItemAnswer.NEWTONS) ? atHand.pull(tx) : Optional.empty();
         @Nullable
-        PlaceMeasured place = asks(list, Answer.PLACE) ? PlaceStore.inUse(tx).orElse(null) : null;
+        PlaceMeasured place =
+                asks(list, ItemAnswer.PLACE) ? PlaceStore.inUse(tx).orElse(null) : null;
         return place == null
                 ? byEye(ratio, pull)
                 : byTape(tx, atHand, units, place).with(ratio, pull);
     }
 
-    private static boolean asks(Checklist list, Answer answer) {
+    private static boolean asks(Checklist list, ItemAnswer answer) {
         return list.steps().stream().anyMatch(s -> s.answer() == answer);
     }
 

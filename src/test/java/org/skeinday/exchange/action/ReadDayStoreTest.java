@@ -44,7 +44,7 @@ class ReadDayStoreTest {
     private int statements() {
         AtomicInteger statements = new AtomicInteger();
         var counted = tx.sql().configuration().derive(ExecuteListener.onStart(c -> statements.incrementAndGet()));
-        ReadDay.all(new Tx(DSL.using(counted)), Map.of());
+        ExchangeDayReader.all(new Tx(DSL.using(counted)), Map.of());
         return statements.get();
     }
 
@@ -59,7 +59,7 @@ class ReadDayStoreTest {
     @Test
     void watches_and_readings_of_all_attempts_come_as_those_of_each_do() {
         season.fill(45, 0);
-        Day day = ReadDay.all(tx, Map.of());
+        Day day = ExchangeDayReader.all(tx, Map.of());
         List<ReadingTaken> readings = day.attempts().stream()
                 .flatMap(a -> WatchStore.allReadings(tx, a.id()).stream())
                 .toList();

@@ -36,11 +36,11 @@ class BackupTest {
     }
 
     private interface Use {
-        void with(Record record, Writer writer) throws Exception;
+        void with(ActStore record, Writer writer) throws Exception;
     }
 
     private void open(Use use) throws Exception {
-        try (Record record = Record.open(data, NoteKind.projection(), Clock.systemUTC());
+        try (ActStore record = ActStore.open(data, NoteKind.projection(), Clock.systemUTC());
                 Writer writer =
                         new Writer(record, List.of(NoteKind.ACT), Clock.systemUTC(), QUICK, (topics, n) -> {})) {
             use.with(record, writer);

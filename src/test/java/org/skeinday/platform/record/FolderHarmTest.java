@@ -37,7 +37,7 @@ class FolderHarmTest {
     }
 
     private void keep(Path folder, int from, int to) throws Exception {
-        try (Record record = Record.open(folder, NoteKind.projection(), Clock.systemUTC());
+        try (ActStore record = ActStore.open(folder, NoteKind.projection(), Clock.systemUTC());
                 Writer writer =
                         new Writer(record, List.of(NoteKind.ACT), Clock.systemUTC(), QUICK, (topics, n) -> {})) {
             for (int i = from; i <= to; i++) {
@@ -47,7 +47,7 @@ class FolderHarmTest {
     }
 
     private void open() throws IOException {
-        Record.open(data, NoteKind.projection(), Clock.systemUTC()).close();
+        ActStore.open(data, NoteKind.projection(), Clock.systemUTC()).close();
     }
 
     private String refused() {
@@ -55,7 +55,7 @@ class FolderHarmTest {
     }
 
     private List<String> names() throws IOException {
-        try (Record record = Record.open(data, NoteKind.projection(), Clock.systemUTC())) {
+        try (ActStore record = ActStore.open(data, NoteKind.projection(), Clock.systemUTC())) {
             return record.people().names().values().stream().sorted().toList();
         }
     }
@@ -116,7 +116,7 @@ class FolderHarmTest {
     @Test
     void a_name_that_a_kill_has_left_without_its_person_is_dropped() throws Exception {
         keep(data, 1, 1);
-        try (Record record = Record.open(data, NoteKind.projection(), Clock.systemUTC())) {
+        try (ActStore record = ActStore.open(data, NoteKind.projection(), Clock.systemUTC())) {
             record.people().add(java.util.Map.of("nobody", "Left"));
         }
         assertEquals(List.of("Crew 1"), names());
@@ -161,7 +161,7 @@ class FolderHarmTest {
                     break;
                 }
             }
-            Record.open(part, NoteKind.projection(), Clock.systemUTC()).close();
+            ActStore.open(part, NoteKind.projection(), Clock.systemUTC()).close();
             keep(part, 1, 1);
         }
     }

@@ -24,7 +24,7 @@ class NoSpaceFaultIT {
         try (SmallDisk disk = SmallDisk.mount(root.resolve("disk"), 12)) {
             Path folder = disk.folder().resolve("day");
             List<String> saved = new ArrayList<>();
-            try (Record record = Record.open(folder, NoteKind.projection(), Clock.systemUTC());
+            try (ActStore record = ActStore.open(folder, NoteKind.projection(), Clock.systemUTC());
                     Writer writer = new Writer(
                             record,
                             List.of(NoteKind.ACT),
@@ -43,7 +43,7 @@ class NoSpaceFaultIT {
             }
             Verify.Whole whole = new Verify(NoteKind.projection()).check(folder);
             assertEquals(saved.size(), whole.records());
-            try (Record record = Record.open(folder, NoteKind.projection(), Clock.systemUTC())) {
+            try (ActStore record = ActStore.open(folder, NoteKind.projection(), Clock.systemUTC())) {
                 assertEquals(
                         saved.stream().sorted().toList(),
                         NoteKind.texts(record).stream().sorted().toList());

@@ -69,7 +69,7 @@ final class NoteKind {
         return tx.sql().fetchExists(DSL.table("information_schema.tables"), DSL.condition("table_name = 'NOTE'"));
     }
 
-    static List<String> texts(Record record) {
+    static List<String> texts(ActStore record) {
         return record.read(tx -> hasTable(tx)
                 ? tx.sql()
                         .select(DSL.field("text", String.class))

@@ -37,7 +37,7 @@ class RecordTest {
     }
 
     private interface Use {
-        void with(Record record, Writer writer) throws Exception;
+        void with(ActStore record, Writer writer) throws Exception;
     }
 
     private void open(Use use) throws Exception {
@@ -45,13 +45,13 @@ class RecordTest {
     }
 
     private void open(JournalFile.Opener opener, Use use) throws Exception {
-        try (Record record = Record.open(folder, NoteKind.projection(), Clock.systemUTC(), opener);
+        try (ActStore record = ActStore.open(folder, NoteKind.projection(), Clock.systemUTC(), opener);
                 Writer writer = writer(record)) {
             use.with(record, writer);
         }
     }
 
-    private Writer writer(Record record) {
+    private Writer writer(ActStore record) {
         return new Writer(
                 record, List.of(NoteKind.ACT), Clock.systemUTC(), QUICK, (topics, n) -> published.add(topics));
     }
@@ -69,7 +69,7 @@ class RecordTest {
     }
 
     private Path database() {
-        return Database.file(folder, Record.DATABASE);
+        return Database.file(folder, ActStore.DATABASE);
     }
 
     private void assertNotes(int count) throws Exception {
@@ -172,7 +172,7 @@ class RecordTest {
         Files.copy(database(), old);
         keep(3);
         Files.move(old, database(), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-        try (Database spoiled = Database.open(folder, Record.DATABASE)) {
+        try (Database spoiled = Database.open(folder, ActStore.DATABASE)) {
             String taken = String.format("%032x-0", 3);
             spoiled.writing().tx().sql().execute("insert into note (id, text, at_ms) values ('" + taken + "', 'x', 0)");
             spoiled.writing().commit();
@@ -184,7 +184,7 @@ class RecordTest {
     void rows_that_an_unfinished_building_left_are_never_built_upon() throws Exception {
         keep(3);
         Files.delete(database());
-        try (Database unfinished = Database.open(folder, Record.DATABASE)) {
+        try (Database unfinished = Database.open(folder, ActStore.DATABASE)) {
             String act = String.format("%032x", 2);
             unfinished.writing().tx().sql().execute("insert into act (id, sum, n) values ('" + act + "', 'x', 2)");
             unfinished.writing().commit();
@@ -292,7 +292,7 @@ class RecordTest {
     }
 
     /** H2 closes beneath the program, as it does when its disk fails. */
-    private static void shutDownUnder(Record record) {
+    private static void shutDownUnder(ActStore record) {
         assertThrows(
                 RuntimeException.class,
                 () -> record.database().read(tx -> tx.sql().execute("shutdown immediately")));
@@ -338,7 +338,7 @@ class RecordTest {
 
     @Test
     void with_too_little_space_nothing_is_taken_and_reading_goes_on() throws Exception {
-        try (Record record = Record.open(folder, NoteKind.projection(), Clock.systemUTC());
+        try (ActStore record = ActStore.open(folder, NoteKind.projection(), Clock.systemUTC());
                 Writer writer = new Writer(
                         record,
                         List.of(NoteKind.ACT),
@@ -353,7 +353,7 @@ class RecordTest {
     @Test
     void who_has_an_answer_finds_it_published() throws Exception {
         var told = new AtomicInteger();
-        try (Record record = Record.open(folder, NoteKind.projection(), Clock.systemUTC());
+        try (ActStore record = ActStore.open(folder, NoteKind.projection(), Clock.systemUTC());
                 Writer writer = new Writer(record, List.of(NoteKind.ACT), Clock.systemUTC(), QUICK, (topics, n) -> {
                     LockSupport.parkNanos(20_000_000); // an answer that came before would be read meanwhile
                     told.incrementAndGet();

@@ -25,12 +25,12 @@ class RoughTest {
     Path root;
 
     private interface Use {
-        void with(Record record, Writer writer) throws Exception;
+        void with(ActStore record, Writer writer) throws Exception;
     }
 
     private void open(JournalFile.Opener opener, ActKind<?> kind, Use use) throws Exception {
         Path folder = root.resolve("data");
-        try (Record record = Record.open(folder, NoteKind.projection(), Clock.systemUTC(), opener);
+        try (ActStore record = ActStore.open(folder, NoteKind.projection(), Clock.systemUTC(), opener);
                 Writer writer = new Writer(record, List.of(kind), Clock.systemUTC(), QUICK, (topics, n) -> {})) {
             use.with(record, writer);
         }
@@ -127,7 +127,7 @@ class RoughTest {
         });
     }
 
-    private static List<String> texts(Record record) throws InterruptedException {
+    private static List<String> texts(ActStore record) throws InterruptedException {
         for (int i = 0; i < 3_000; i++) {
             try {
                 return NoteKind.texts(record);

@@ -29,8 +29,8 @@ class SealTest {
     @BeforeEach
     void keepFiveNotes() throws Exception {
         folder = root.resolve("data");
-        file = Database.file(folder, Record.DATABASE);
-        try (Record record = open();
+        file = Database.file(folder, ActStore.DATABASE);
+        try (ActStore record = open();
                 Writer writer =
                         new Writer(record, List.of(NoteKind.ACT), Clock.systemUTC(), QUICK, (topics, n) -> {})) {
             for (int i = 1; i <= 5; i++) {
@@ -39,12 +39,12 @@ class SealTest {
         }
     }
 
-    private Record open() throws IOException {
-        return Record.open(folder, NoteKind.projection(), Clock.systemUTC());
+    private ActStore open() throws IOException {
+        return ActStore.open(folder, NoteKind.projection(), Clock.systemUTC());
     }
 
     private boolean builtAnew() throws IOException {
-        try (Record record = open()) {
+        try (ActStore record = open()) {
             assertEquals(5, NoteKind.texts(record).size());
             return record.database().isFresh();
         }
@@ -82,11 +82,11 @@ class SealTest {
 
     @Test
     void an_altered_row_is_gone_after_the_next_start() throws Exception {
-        try (Database spoiled = Database.open(folder, Record.DATABASE)) {
+        try (Database spoiled = Database.open(folder, ActStore.DATABASE)) {
             spoiled.writing().tx().sql().execute("update note set text = 'note 9' where text = 'note 3'");
             spoiled.writing().commit();
         }
-        try (Record record = open()) {
+        try (ActStore record = open()) {
             assertEquals(List.of("note 1", "note 2", "note 3", "note 4", "note 5"), NoteKind.texts(record));
         }
     }

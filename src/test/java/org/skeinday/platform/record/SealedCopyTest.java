@@ -38,7 +38,7 @@ class SealedCopyTest {
     @BeforeEach
     void keepNotesAndKill() throws Exception {
         folder = folder("data", "note", COPIED);
-        try (Record record = open();
+        try (ActStore record = open();
                 Writer writer =
                         new Writer(record, List.of(NoteKind.ACT), Clock.systemUTC(), QUICK, (topics, n) -> {})) {
             for (int i = COPIED + 1; i <= ALL; i++) {
@@ -64,8 +64,8 @@ class SealedCopyTest {
         return made;
     }
 
-    private Record open() throws IOException {
-        return Record.open(folder, NoteKind.projection(), Clock.systemUTC());
+    private ActStore open() throws IOException {
+        return ActStore.open(folder, NoteKind.projection(), Clock.systemUTC());
     }
 
     private void kill() throws IOException {
@@ -86,7 +86,7 @@ class SealedCopyTest {
 
     /** @return whether it was built from the first line on */
     private boolean startsWithAllNotes() throws IOException {
-        try (Record record = open()) {
+        try (ActStore record = open()) {
             assertEquals(notes(ALL), NoteKind.texts(record));
             assertEquals(ALL, record.journal().n());
             return record.heldBefore() == 0;
@@ -109,7 +109,7 @@ class SealedCopyTest {
 
     @Test
     void what_the_killed_program_left_in_its_database_is_not_used() throws Exception {
-        try (Database spoiled = Database.open(folder, Record.DATABASE)) {
+        try (Database spoiled = Database.open(folder, ActStore.DATABASE)) {
             spoiled.writing().tx().sql().execute("update note set text = 'note 9' where text = 'note 3'");
             spoiled.writing().commit();
         }
@@ -151,7 +151,7 @@ class SealedCopyTest {
 
     /** With its own seal in order, as somebody would have it who puts folders together by hand. */
     private void takeCopyOf(Path other) throws IOException {
-        Record.open(other, NoteKind.projection(), Clock.systemUTC()).close();
+        ActStore.open(other, NoteKind.projection(), Clock.systemUTC()).close();
         SealedCopy.removeAll(folder);
         try (Stream<Path> files = Files.list(other)) {
             for (Path file : files.filter(f -> f.getFileName().toString().startsWith("database-copy-"))
@@ -198,7 +198,7 @@ class SealedCopyTest {
     @Test
     void killed_while_another_database_is_made_the_next_start_begins_again() throws Exception {
         LeftOpen.moveAside(folder);
-        Files.write(Database.file(folder, Record.DATABASE), new byte[] {1, 2, 3});
+        Files.write(Database.file(folder, ActStore.DATABASE), new byte[] {1, 2, 3});
         assertFalse(startsWithAllNotes());
         kill();
         LeftOpen.moveAside(folder);
@@ -224,7 +224,7 @@ class SealedCopyTest {
 
     @Test
     void a_copy_is_brought_up_to_the_record_while_the_program_runs() throws Exception {
-        try (Record record = open();
+        try (ActStore record = open();
                 Writer writer =
                         new Writer(record, List.of(NoteKind.ACT), Clock.systemUTC(), QUICK, (topics, n) -> {})) {
             record.keepCopy();
@@ -237,7 +237,7 @@ class SealedCopyTest {
             writer.submit(NoteKind.act(2 * ALL + 1, "the last"));
         }
         kill();
-        try (Record record = open()) {
+        try (ActStore record = open()) {
             assertEquals(2 * ALL, record.heldBefore());
             assertEquals(2 * ALL + 1, NoteKind.texts(record).size());
         }
@@ -255,7 +255,7 @@ class SealedCopyTest {
 
     @Test
     void no_name_is_in_a_copy() throws Exception {
-        try (Record record = open()) {
+        try (ActStore record = open()) {
             record.people().add(Map.of("p1", "Wilhelmina Quatremain"));
             new CopyMaker(folder, NoteKind.projection(), 1)
                     .upTo(record.journal().end());
@@ -272,10 +272,11 @@ class SealedCopyTest {
                 folder.resolve(Journal.FILE),
                 Files.readAllLines(folder.resolve(Journal.FILE)).get(0) + "\n");
         Files.delete(folder.resolve(FolderMark.FILE));
-        Path backup = Backup.make(folder, root.resolve("backups"), Instant.EPOCH).folder();
+        Path backup =
+                Backup.make(folder, root.resolve("backups"), Instant.EPOCH).folder();
         LeftOpen.moveAside(folder);
         Restoring.restore(backup, folder, Instant.EPOCH);
-        try (Record record = open()) {
+        try (ActStore record = open()) {
             assertEquals(notes(1), NoteKind.texts(record));
         }
         assertTrue(Files.exists(LeftOpen.file(folder.resolve("set-aside-19700101-000000"))));

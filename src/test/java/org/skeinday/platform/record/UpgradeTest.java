@@ -29,7 +29,7 @@ class UpgradeTest {
     void keepThreeNotes() throws Exception {
         folder = root.resolve("data");
         journal = folder.resolve(Journal.FILE);
-        try (Record record = open();
+        try (ActStore record = open();
                 Writer writer = new Writer(
                         record,
                         List.of(NoteKind.ACT),
@@ -42,12 +42,12 @@ class UpgradeTest {
         }
     }
 
-    private Record open() throws IOException {
-        return Record.open(folder, NoteKind.projection(), Clock.systemUTC());
+    private ActStore open() throws IOException {
+        return ActStore.open(folder, NoteKind.projection(), Clock.systemUTC());
     }
 
     private void inDatabase(String sql) {
-        try (Database database = Database.open(folder, Record.DATABASE)) {
+        try (Database database = Database.open(folder, ActStore.DATABASE)) {
             database.writing().tx().sql().execute(sql);
             database.writing().commit();
         }
@@ -65,7 +65,7 @@ class UpgradeTest {
     @Test
     void a_record_of_an_older_program_is_backed_up_first_and_then_built_anew() throws Exception {
         makeOlder();
-        try (Record record = open()) {
+        try (ActStore record = open()) {
             assertEquals(3, NoteKind.texts(record).size());
             assertTrue(record.database().isFresh());
         }
@@ -77,7 +77,7 @@ class UpgradeTest {
     @Test
     void a_database_that_does_not_say_what_made_it_is_of_an_older_program_too() throws Exception {
         inDatabase("drop table schema_made");
-        try (Record record = open()) {
+        try (ActStore record = open()) {
             assertEquals(3, NoteKind.texts(record).size());
             assertTrue(record.database().isFresh());
         }
@@ -88,9 +88,9 @@ class UpgradeTest {
     void without_its_backup_an_older_record_is_not_touched() throws Exception {
         makeOlder();
         Files.writeString(folder.resolve(Backup.FOLDER), "a file in its place");
-        byte[] before = Files.readAllBytes(Database.file(folder, Record.DATABASE));
+        byte[] before = Files.readAllBytes(Database.file(folder, ActStore.DATABASE));
         assertThrows(IOException.class, this::open);
-        assertTrue(Files.exists(Database.file(folder, Record.DATABASE)), "not set aside");
+        assertTrue(Files.exists(Database.file(folder, ActStore.DATABASE)), "not set aside");
         assertTrue(before.length > 0);
     }
 
@@ -164,7 +164,7 @@ class UpgradeTest {
                 last.replace("\"kind\":\"note.kept\"", "\"kind\":\"note.sung\""))) {
             lines.set(2, rehashed(newer));
             Files.write(journal, lines);
-            Files.deleteIfExists(Database.file(folder, Record.DATABASE));
+            Files.deleteIfExists(Database.file(folder, ActStore.DATABASE));
             assertRefusedAsNewer("record 3: it was written by a newer Skeinday");
         }
     }

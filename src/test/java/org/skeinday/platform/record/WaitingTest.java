@@ -38,7 +38,7 @@ class WaitingTest {
         });
     }
 
-    private Writer writer(Record record) {
+    private Writer writer(ActStore record) {
         return new Writer(record, List.of(slow()), Clock.systemUTC(), SHORT, (topics, n) -> {});
     }
 
@@ -49,7 +49,7 @@ class WaitingTest {
 
     @Test
     void the_result_of_an_act_whose_waiter_left_is_asked_for_by_its_id() throws Exception {
-        try (Record record = Record.open(folder, NoteKind.projection(), Clock.systemUTC());
+        try (ActStore record = ActStore.open(folder, NoteKind.projection(), Clock.systemUTC());
                 Writer writer = writer(record)) {
             assertInstanceOf(Answer.NotYet.class, writer.submit(act(1), Duration.ofMillis(20)));
             assertInstanceOf(Answer.NotYet.class, writer.told(act(1).id()).orElseThrow());
@@ -62,7 +62,7 @@ class WaitingTest {
             }
             assertInstanceOf(Answer.Saved.class, told);
         }
-        try (Record record = Record.open(folder, NoteKind.projection(), Clock.systemUTC());
+        try (ActStore record = ActStore.open(folder, NoteKind.projection(), Clock.systemUTC());
                 Writer writer = writer(record)) {
             assertInstanceOf(Answer.Saved.class, writer.told(act(1).id()).orElseThrow(), "after a new start too");
         }
@@ -71,7 +71,7 @@ class WaitingTest {
     @Test
     void who_waits_as_long_as_it_takes_hears_how_far_it_has_come() throws Exception {
         List<String> heard = new ArrayList<>();
-        try (Record record = Record.open(folder, NoteKind.projection(), Clock.systemUTC());
+        try (ActStore record = ActStore.open(folder, NoteKind.projection(), Clock.systemUTC());
                 Writer writer = writer(record)) {
             Answer answer = writer.await(act(2), words -> {
                 heard.add(words);

@@ -46,10 +46,10 @@ class WholeFileTest {
     @Test
     void what_a_kill_has_left_half_written_is_dropped_at_the_start() throws Exception {
         Path data = root.resolve("data");
-        Record.open(data, NoteKind.projection(), Clock.systemUTC()).close();
+        ActStore.open(data, NoteKind.projection(), Clock.systemUTC()).close();
         Path half = data.resolve(People.FILE + WholeFile.ASIDE);
         Files.writeString(half, "{\"names\":{\"p1\":\"Ay");
-        Record.open(data, NoteKind.projection(), Clock.systemUTC()).close();
+        ActStore.open(data, NoteKind.projection(), Clock.systemUTC()).close();
         assertFalse(Files.exists(half));
     }
 
@@ -57,7 +57,7 @@ class WholeFileTest {
     @DisabledOnOs(OS.WINDOWS)
     void a_folder_and_its_files_are_for_the_owner_alone_and_old_ones_are_tightened() throws Exception {
         Path data = root.resolve("data");
-        Record.open(data, NoteKind.projection(), Clock.systemUTC()).close();
+        ActStore.open(data, NoteKind.projection(), Clock.systemUTC()).close();
         Path backup = Backup.make(data, data.resolve(Backup.FOLDER), java.time.Instant.EPOCH)
                 .folder();
         assertEquals("rwx------", rights(data));
@@ -69,7 +69,7 @@ class WholeFileTest {
         Files.setPosixFilePermissions(backup, PosixFilePermissions.fromString("rwxrwxrwx"));
         Path others = Files.createDirectory(data.resolve("pictures"));
         Files.setPosixFilePermissions(others, PosixFilePermissions.fromString("rwxr-xr-x"));
-        Record.open(data, NoteKind.projection(), Clock.systemUTC()).close();
+        ActStore.open(data, NoteKind.projection(), Clock.systemUTC()).close();
         OwnerOnly.tightenAll(data); // as the program does once it is ready
         assertEquals("rwx------", rights(data));
         assertEquals("rwx------", rights(backup));

@@ -62,8 +62,8 @@ class EveningBenchmark {
                 .sum());
     }
 
-    private EveningOf evening(org.skeinday.platform.db.Tx tx, Map<String, String> asked) {
-        return new EveningOf(
+    private EveningPresenter evening(org.skeinday.platform.db.Tx tx, Map<String, String> asked) {
+        return new EveningPresenter(
                 tx,
                 ZoneOffset.UTC,
                 Map.of("tomek", "Tomek"),

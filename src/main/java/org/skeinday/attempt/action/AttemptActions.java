@@ -1,0 +1,80 @@
+package org.skeinday.attempt.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Quiet;
+import org.skeinday.attempt.Seen;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+
+/** What is done to attempts, from the call to the official time; what these deeds have in common. */
+public final class AttemptActions {
+    static final Set<String> TOPICS = Set.of("attempts");
+    /** A motor goes with the attempt. */
+    static final Set<String> MOVED = Set.of("attempts", "motors");
+
+    static final int LONGEST_REASON = 400;
+
+    private AttemptActions() {}
+
+    /** @param people the names known now, by person id */
+    public static List<ActKind<?>> kinds(Supplier<Map<String, String>> people) {
+        var quicker = new Quicker(people);
+        return List.of(
+                new ActKind<>("attempt.call", CallAttempt.Call.class, CallAttempt::decide),
+                quicker.told("attempt.move", MoveAttempt.Move.class, MoveAttempt::decide, MoveAttempt.Move::attempt),
+                quicker.told("attempt.take-back", TakeBack.Step.class, TakeBack::decide, TakeBack.Step::attempt),
+                quicker.told(
+                        "attempt.give-up",
+                        GiveUpAttempt.GiveUp.class,
+                        GiveUpAttempt::decide,
+                        GiveUpAttempt.GiveUp::attempt),
+                quicker.told("attempt.broke", BreakMotor.Broke.class, BreakMotor::broke, BreakMotor.Broke::attempt),
+                quicker.told("attempt.people-safe", BreakMotor.Safe.class, BreakMotor::safe, BreakMotor.Safe::attempt),
+                new ActKind<>("attempt.parted", BreakMotor.Parted.class, BreakMotor::parted),
+                quicker.told(
+                        "attempt.run-back", RunBackMotor.Told.class, RunBackMotor::decide, RunBackMotor.Told::attempt),
+                new ActKind<>("attempt.announce", AnnounceTime.Announce.class, AnnounceTime::decide),
+                new ActKind<>("watch.judge", JudgeWatch.Judge.class, JudgeWatch::decide),
+                quicker.told(
+                        "attempt.close", CloseAttempt.Close.class, CloseAttempt::decide, CloseAttempt.Close::attempt));
+    }
+
+    static final String SAY_WHY = "Say why: it stays in the record";
+
+    /** What is wrong with words that must be there and fit the record; empty when nothing is. */
+    static Optional<Decision> wrongWords(String field, String words, String ifEmpty) {
+        if (words.isEmpty()) {
+            return Optional.of(Decision.refused(field, ifEmpty));
+        }
+        return words.length() > LONGEST_REASON
+                ? Optional.of(Decision.refused(field, tooLong(words)))
+                : Optional.empty();
+    }
+
+    static String tooLong(String reason) {
+        return "A reason has at most " + LONGEST_REASON + " characters, this one has " + reason.length();
+    }
+
+    /** From here on others may help again, when they might not. */
+    static List<Fact> withQuietEnded(Tx tx, String attempt, long atMs, Fact fact) {
+        List<Fact> facts = new ArrayList<>(List.of(fact));
+        AttemptStore.quietOf(tx, attempt)
+                .ifPresent(q -> facts.add(Fact.of("quiet.ended", new Quiet(attempt, q.fromMs(), atMs))));
+        return facts;
+    }
+
+    /** When the form was opened the attempt stood elsewhere. */
+    static Optional<Decision> outdated(@Nullable String seen, AttemptNow now) {
+        return Seen.parse(seen).flatMap(then -> then.moved(now.state())).map(Decision.Outdated::new);
+    }
+}

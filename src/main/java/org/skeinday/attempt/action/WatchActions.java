@@ -1,0 +1,223 @@
+package org.skeinday.attempt.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Attempt;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.ReleasedAttempt;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.WatchMark;
+import org.skeinday.attempt.WatchMarked;
+import org.skeinday.attempt.WatchTaken;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.platform.record.TapTime;
+
+/** A timekeeper takes a place, sees the release, sees the landing. A tap is never refused for being late. */
+public final class WatchActions {
+    private WatchActions() {}
+
+    /**
+     * Takes one of the timekeepers' places, 1 to 3.
+     *
+     * @param over true to take it from the device that has it, which has failed or is away
+     */
+    public record TakePlace(
+            String attempt, int slot, @Nullable Boolean over) {}
+
+    /**
+     * The model was released.
+     *
+     * @param serverMs when, by the server's clock as the device knew it, epoch ms; null when it did not
+     * @param boundMs by how much that may be wrong
+     */
+    public record SeenRelease(
+            String attempt,
+            int slot,
+            @Nullable Long serverMs,
+            @Nullable Long boundMs) {}
+
+    /**
+     * The model touched the floor.
+     *
+     * @param ms release to landing on the device's own monotonic clock
+     * @param serverMs as for the release
+     * @param boundMs as for the release
+     * @param corrects id of this watch's earlier landing tap that was a mistake
+     * @param gapMs by how much the device's monotonic and wall clock came apart meanwhile; null for not at all
+     * @param reloaded true when the page was loaded anew meanwhile
+     */
+    public record SeenLanding(
+            String attempt,
+            int slot,
+            long ms,
+            @Nullable Long serverMs,
+            @Nullable Long boundMs,
+            @Nullable String corrects,
+            @Nullable Long gapMs,
+            @Nullable Boolean reloaded) {}
+
+    public static List<ActKind<?>> kinds() {
+        return List.of(
+                new ActKind<>("watch.take", TakePlace.class, WatchActions::take),
+                new ActKind<>("watch.release", SeenRelease.class, WatchActions::release),
+                new ActKind<>("watch.landing", SeenLanding.class, WatchActions::landing),
+                new ActKind<>("watch.mark", MarkWatch.Mark.class, MarkWatch::decide));
+    }
+
+    static Decision take(Tx tx, ActContext context, TakePlace place) {
+        Optional<AttemptNow> attempt = AttemptStore.find(tx, place.attempt());
+        if (attempt.isEmpty()) {
+            return Decision.unknown("There is no such attempt any more; look again");
+        }
+        if (!attempt.get().state().isOpen()) {
+            return Decision.refused(
+                    "slot",
+                    "This attempt is " + attempt.get().state().word() + ": nobody takes a watch of it any more");
+        }
+        int timekeepers =
+                EventStore.find(tx, attempt.get().eventId()).orElseThrow().timekeepers();
+        if (place.slot() < 1 || place.slot() > timekeepers) {
+            return Decision.refused(
+                    "slot", "The rules ask for watch 1 to " + timekeepers + ", but this was watch " + place.slot());
+        }
+        for (WatchTaken taken : WatchStore.watches(tx, place.attempt())) {
+            boolean own = taken.device().equals(context.device());
+            if (own && (taken.slot() == place.slot() || !taken.device().equals("laptop"))) {
+                return Decision.refused("slot", "This device already is watch " + taken.slot());
+            }
+            if (taken.slot() == place.slot() && !Boolean.TRUE.equals(place.over())) {
+                return Decision.refused("slot", "Watch " + place.slot() + " is taken by another device; take another");
+            }
+            if (taken.slot() == place.slot() && attempt.get().state() == State.LANDED && !held(tx, context, place)) {
+                return Decision.refused(
+                        "slot",
+                        "The flight has landed: watch " + place.slot() + " stays with the device that timed it, which"
+                                + " signs for it");
+            }
+        }
+        var fact = new WatchTaken(place.attempt(), place.slot(), context.device(), context.person());
+        return Decision.decided(AttemptActions.TOPICS, Fact.of("watch.taken", fact));
+    }
+
+    private static boolean held(Tx tx, ActContext context, TakePlace place) {
+        return holds(tx, context, place.attempt(), place.slot());
+    }
+
+    static Decision release(Tx tx, ActContext context, SeenRelease seen) {
+        AttemptNow attempt = AttemptStore.find(tx, seen.attempt()).orElse(null);
+        if (attempt == null || !holds(tx, context, seen.attempt(), seen.slot())) {
+            return notThisWatch(seen.slot());
+        }
+        TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
+        List<Fact> facts = new ArrayList<>(movedTo(tx, context, State.RELEASED, attempt, when.atMs(), when.atMs()));
+        if (WatchStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) { // a landing may have told it
+            facts.add(
+                    mark(context, context.ownId(), seen.attempt(), seen.slot(), WatchMark.RELEASED, null, null, when));
+        }
+        return new Decision.Decided(facts, java.util.Map.of(), AttemptActions.MOVED);
+    }
+
+    static Decision landing(Tx tx, ActContext context, SeenLanding seen) {
+        AttemptNow attempt = AttemptStore.find(tx, seen.attempt()).orElse(null);
+        if (attempt == null || !holds(tx, context, seen.attempt(), seen.slot())) {
+            return notThisWatch(seen.slot());
+        }
+        if (seen.ms() < 0 || seen.ms() > ReadingTaken.LONGEST_MS) {
+            return Decision.refused("A flight lasts 0 ms to 2 hours, but this one " + seen.ms() + " ms");
+        }
+        TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
+        long releasedAtMs = Math.max(when.atMs() - seen.ms(), attempt.calledAtMs() == null ? 0 : attempt.calledAtMs());
+        List<Fact> facts = new ArrayList<>(movedTo(tx, context, State.LANDED, attempt, when.atMs(), releasedAtMs));
+        if (WatchStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) {
+            facts.add(
+                    mark( // the tap for the release is on its way, or lost
+                            context,
+                            context.nextId(),
+                            attempt.id(),
+                            seen.slot(),
+                            WatchMark.RELEASED,
+                            null,
+                            null,
+                            new TapTime.Moment(releasedAtMs, when.boundMs())));
+        }
+        var reading = new ReadingTaken(
+                context.ownId(),
+                attempt.id(),
+                seen.slot(),
+                "device",
+                context.person(),
+                seen.ms(),
+                context.now().toEpochMilli(),
+                seen.corrects() == null ? null : ActContext.ownIdOf(seen.corrects()),
+                null);
+        facts.add(Fact.of("attempt.reading", reading));
+        Long gapMs = seen.gapMs();
+        if (gapMs != null) {
+            facts.add(mark(context, context.nextId(), attempt.id(), seen.slot(), WatchMark.GAP, gapMs, null, when));
+        }
+        if (Boolean.TRUE.equals(seen.reloaded())) {
+            facts.add(mark(context, context.nextId(), attempt.id(), seen.slot(), WatchMark.RELOADED, null, null, when));
+        }
+        return new Decision.Decided(facts, java.util.Map.of(), AttemptActions.MOVED);
+    }
+
+    static Fact mark(
+            ActContext context,
+            String id,
+            String attempt,
+            int slot,
+            WatchMark what,
+            @Nullable Long ms,
+            @Nullable String about,
+            TapTime.Moment when) {
+        return Fact.of(
+                "watch.marked",
+                new WatchMarked(
+                        id, attempt, slot, what.word(), ms, about, when.atMs(), when.boundMs(), context.person()));
+    }
+
+    static Decision notThisWatch(int slot) {
+        return Decision.refused("This device is not watch " + slot
+                + " of that attempt. Tell the captain the time; the laptop can take the entry in from a file");
+    }
+
+    /** A device whose watch was given over may still bring what it saw: a person decides which reading counts. */
+    static boolean holds(Tx tx, ActContext context, String attempt, int slot) {
+        return WatchStore.everWatched(tx, attempt, context.device()).stream().anyMatch(w -> w.slot() == slot);
+    }
+
+    /** Not before the call. */
+    static TapTime.Moment seen(
+            AttemptNow attempt, ActContext context, @Nullable Long serverMs, @Nullable Long boundMs) {
+        return TapTime.moment(context, serverMs, boundMs, attempt.calledAtMs() == null ? 0 : attempt.calledAtMs());
+    }
+
+    /** The first watch moves the attempt; what the others say later is a reading only. */
+    private static List<Fact> movedTo(
+            Tx tx, ActContext context, State to, AttemptNow now, long atMs, long releasedAtMs) {
+        List<Fact> facts = new ArrayList<>();
+        Attempt attempt = Attempt.of(now);
+        if (attempt instanceof Attempt.BeforeRelease before) {
+            facts.add(Fact.of("attempt.moved", before.release(releasedAtMs)));
+            MotorGoes.with(tx, context, now, State.RELEASED, releasedAtMs).ifPresent(facts::add);
+            facts.add(PhaseGate.acted(context, now.id(), AttemptAct.RELEASED));
+            attempt = new ReleasedAttempt(now.id()); // for a landing, the release tap may still be on its way
+        }
+        if (to == State.LANDED && attempt instanceof ReleasedAttempt released) {
+            facts.add(Fact.of("attempt.moved", released.land(atMs)));
+            facts.add(PhaseGate.acted(context, now.id(), AttemptAct.LANDED));
+        }
+        return facts;
+    }
+}

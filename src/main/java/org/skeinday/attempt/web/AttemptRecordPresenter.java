@@ -1,0 +1,201 @@
+package org.skeinday.attempt.web;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptClosed;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptReopened;
+import org.skeinday.attempt.AttemptSigned;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.PhaseWords;
+import org.skeinday.attempt.Protest;
+import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.Signatures;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.WatchMark;
+import org.skeinday.attempt.action.ResultActions;
+import org.skeinday.attempt.action.TimeDoubts;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
+import org.skeinday.attempt.store.ResultRecord;
+import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.FlightRulesStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Caller;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.platform.http.Role;
+import org.skeinday.units.FlightTime;
+
+/** Makes the record of one attempt. */
+final class AttemptRecordPresenter {
+    private final Tx tx;
+    private final AttemptNow attempt;
+    private final LiveAttempt live;
+    private final EventAdded event;
+    private final UnaryOperator<String> nameOf;
+    private final ZoneId zone;
+    private final long nowMs;
+
+    AttemptRecordPresenter(Tx tx, AttemptNow attempt, UnaryOperator<String> nameOf, ZoneId zone, long nowMs) {
+        this.nowMs = nowMs;
+        this.tx = tx;
+        this.attempt = attempt;
+        this.live = LiveAttempts.find(tx, attempt.id()).orElseThrow();
+        this.event = EventStore.find(tx, attempt.eventId()).orElseThrow();
+        this.nameOf = nameOf;
+        this.zone = zone;
+    }
+
+    RecordView view(Caller caller, FormErrors form) {
+        boolean quiet = AttemptStore.quietOf(tx, attempt.id()).isPresent();
+        boolean captain = caller.role().covers(Role.CAPTAIN);
+        boolean closed = attempt.state() == State.CLOSED;
+        boolean signs = closed && event.kind().equals("hosting");
+        List<Protest> protests = ResultRecord.protests(tx).getOrDefault(attempt.id(), List.of());
+        Long official = attempt.officialMs();
+        return new RecordView(
+                attempt.id(),
+                EntryStore.find(tx, attempt.entryId()).orElseThrow().name() + ", attempt " + attempt.number(),
+                event.name() + ", " + event.day(),
+                PageWords.cell(live, event),
+                Strips.of(live),
+                lines(quiet),
+                quiet ? List.of() : readings(),
+                quiet ? List.of() : marks(),
+                times(),
+                signs ? signs(ResultRecord.signatures(tx, attempt.id()), caller) : List.of(),
+                protests.stream().map(this::marked).toList(),
+                caller.role().covers(Role.TIMEKEEPER) && !attempt.state().isBeforeRelease(),
+                captain,
+                captain && (closed || (attempt.state() == State.VOID && attempt.releasedAtMs() != null)),
+                official == null ? -1 : official,
+                ResultActions.until(tx, event, attempt).orElse(0L),
+                form);
+    }
+
+    private List<NowView.Line> lines(boolean quiet) {
+        List<NowView.Line> lines = new ArrayList<>();
+        @Nullable String how = attempt.how();
+        @Nullable String reason = attempt.voidReason();
+        if (how != null) {
+            lines.add(new NowView.Line("how it came about", how));
+        }
+        if (reason != null) {
+            lines.add(new NowView.Line(
+                    PhaseWords.of(live), reason + (attempt.flownAgain() ? "; it uses up no attempt" : "")));
+        }
+        lines.add(new NowView.Line("called", moment(attempt.calledAtMs())));
+        lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
+        lines.add(new NowView.Line("released", moment(attempt.releasedAtMs())));
+        if (!quiet) {
+            lines.add(new NowView.Line("landed", moment(attempt.landedAtMs())));
+            TimeDoubts.of(tx, attempt, event)
+                    .verdict()
+                    .ifPresent(v -> lines.add(new NowView.Line("window", v.words())));
+        } else {
+            lines.add(new NowView.Line("readings", "not told to anybody until this attempt is closed"));
+        }
+        ResultRecord.collision(tx, attempt.id())
+                .ifPresent(c -> lines.add(new NowView.Line(
+                        "collision",
+                        "told at " + moment(c.toldAtMs()) + ". "
+                                + c.at(nowMs, FlightRulesStore.of(tx, event.id()))
+                                        .words())));
+        return lines;
+    }
+
+    private List<NowView.Line> readings() {
+        List<ReadingTaken> all = WatchStore.allReadings(tx, attempt.id());
+        List<ReadingTaken> before = WatchStore.readings(tx, attempt.id()).stream()
+                .filter(r -> !cameLate(r))
+                .toList();
+        List<String> counting = org.skeinday.attempt.Readings.thatCount(before).stream()
+                .map(ReadingTaken::id)
+                .toList();
+        return all.stream()
+                .map(r -> new NowView.Line(
+                        "watch " + r.slot() + by(r.personId()) + (r.instrument().equals("watch") ? ", hand watch" : ""),
+                        new FlightTime(r.durationMs()).text(2)
+                                + (cameLate(r)
+                                        ? " – came in after the closing"
+                                        : counting.contains(r.id()) ? "" : " – corrected or taken back")))
+                .toList();
+    }
+
+    private boolean cameLate(ReadingTaken reading) {
+        Long closed = attempt.closedAtMs();
+        Long at = reading.atMs();
+        return closed != null && at != null && at > closed && attempt.state() == State.CLOSED;
+    }
+
+    private List<NowView.Line> marks() {
+        return WatchStore.marked(tx, attempt.id()).stream()
+                .filter(m -> !m.is(WatchMark.READY))
+                .map(m -> new NowView.Line("watch " + m.slot() + ", " + moment(m.atMs()), PageWords.mark(m)))
+                .toList();
+    }
+
+    private List<NowView.Line> times() {
+        List<NowView.Line> times = new ArrayList<>();
+        List<AttemptReopened> opened = ResultRecord.reopenings(tx, attempt.id());
+        List<AttemptClosed> results = ResultRecord.results(tx, attempt.id());
+        for (int i = 0; i < Math.max(results.size(), opened.size()); i++) {
+            if (i < results.size()) {
+                AttemptClosed r = results.get(i);
+                times.add(new NowView.Line(
+                        moment(r.atMs()) + by(r.personId()),
+                        PageWords.time(r.officialMs(), event) + (r.how().isEmpty() ? "" : ": " + r.how())));
+            }
+            if (i < opened.size()) {
+                AttemptReopened o = opened.get(i);
+                times.add(new NowView.Line(moment(o.atMs()) + by(o.personId()), "opened again: " + o.reason()));
+            }
+        }
+        return times;
+    }
+
+    private List<RecordView.Sign> signs(Signatures signatures, Caller caller) {
+        List<String> own = WatchStore.everWatched(tx, attempt.id(), caller.device()).stream()
+                .map(w -> AttemptSigned.watch(w.slot()))
+                .toList();
+        boolean captain = caller.role().covers(Role.CAPTAIN);
+        return signatures.needed().stream()
+                .map(as -> {
+                    Optional<AttemptSigned> given = signatures.given().stream()
+                            .filter(s -> s.signedAs().equals(as))
+                            .findFirst();
+                    boolean pin = !own.contains(as);
+                    return new RecordView.Sign(
+                            as,
+                            as.replace('-', ' '),
+                            given.map(s -> "signed at " + moment(s.atMs()) + by(s.personId()))
+                                    .orElse(""),
+                            captain || !pin,
+                            pin);
+                })
+                .toList();
+    }
+
+    private RecordView.Marked marked(Protest p) {
+        return new RecordView.Marked(
+                p.id(),
+                moment(p.atMs()) + by(p.personId()) + ": " + p.words()
+                        + (p.late() ? " (after the time to protest)" : ""),
+                p.settled() == null ? "" : moment(p.settledAtMs()) + ": " + p.settled());
+    }
+
+    private String by(@Nullable String person) {
+        return person == null || person.isEmpty() ? "" : ", " + nameOf.apply(person);
+    }
+
+    private String moment(@Nullable Long ms) {
+        return ms == null ? "–" : PageWords.second(ms, zone);
+    }
+}

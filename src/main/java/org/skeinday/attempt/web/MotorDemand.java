@@ -1,0 +1,52 @@
+package org.skeinday.attempt.web;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.PhaseWords;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.platform.db.Tx;
+
+/** Which motors the attempts to come need, in order, each with the words for what. */
+public final class MotorDemand {
+    private MotorDemand() {}
+
+    /** The attempt that is wound, flown or just landed; the one whose turns are still asked for. */
+    public static Optional<AttemptNow> toWind(Tx tx) {
+        return Today.read(tx).flatMap(Today::underWay).filter(a -> a.motorId() != null);
+    }
+
+    /** The motor under way first; then for each own entry, by its window, the motor that comes next and its spare. */
+    public static Map<String, String> of(Tx tx, long nowMs) {
+        Map<String, String> needed = new LinkedHashMap<>();
+        Today.read(tx).ifPresent(today -> {
+            today.attempts().stream()
+                    .filter(a -> today.isOpen(a) && a.motorId() != null)
+                    .forEach(a -> needed.put(String.valueOf(a.motorId()), words(today, a)));
+            MotorsAtHand atHand = new MotorsAtHand(tx);
+            today.byWindow().stream()
+                    .filter(EntryAdded::own)
+                    .filter(today::mayStillFly)
+                    .forEach(entry -> next(today, entry, atHand.of(entry, ModelStore.ofEntry(tx, entry.id())), needed));
+        });
+        return needed;
+    }
+
+    private static String words(Today today, AttemptNow attempt) {
+        return "in " + today.entry(attempt.entryId()).name() + ", attempt " + attempt.number() + ": "
+                + PhaseWords.of(today.live(attempt.id()));
+    }
+
+    private static void next(Today today, EntryAdded entry, List<MotorAdded> motors, Map<String, String> needed) {
+        String attempt = entry.name() + ", attempt " + today.nextNumber(entry);
+        motors.stream()
+                .filter(m -> !needed.containsKey(m.id()))
+                .limit(2)
+                .forEach(m ->
+                        needed.put(m.id(), (needed.containsValue("for " + attempt) ? "spare for " : "for ") + attempt));
+    }
+}

@@ -1,0 +1,191 @@
+package org.skeinday.attempt.web;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.BackwardSum;
+import org.skeinday.attempt.Collision;
+import org.skeinday.attempt.Estimate;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.OneNumber;
+import org.skeinday.attempt.Quiet;
+import org.skeinday.attempt.StepTimes;
+import org.skeinday.attempt.action.TimeDoubts;
+import org.skeinday.attempt.action.WindingGate;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.ResultRecord;
+import org.skeinday.attempt.store.StepsStore;
+import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.DayKind;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.WindowAdded;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
+import org.skeinday.steps.Caution;
+import org.skeinday.steps.Cautions;
+import org.skeinday.steps.Moment;
+import org.skeinday.units.UnitSystem;
+
+/** Makes the card of the attempt under way, or of the entry that must come next. */
+final class NowPresenter {
+    /** This page looks alike for many: the full text stands where one person reads it. */
+    private static final List<Cautions.Shown> BRIEF = Cautions.at(
+            Moment.BEFORE_WINDING, Cautions.all().stream().map(Caution::id).collect(Collectors.toSet()));
+
+    private final Tx tx;
+    private final Today today;
+    private final UnitSystem units;
+    private final UnaryOperator<String> nameOf;
+    private final List<StepTimes> steps;
+    private final BackwardSum sum;
+    private final ZoneId zone;
+
+    /** @param nameOf display name of a person's id */
+    NowPresenter(Tx tx, Today today, UnitSystem units, UnaryOperator<String> nameOf, ZoneId zone) {
+        this.tx = tx;
+        this.today = today;
+        this.units = units;
+        this.nameOf = nameOf;
+        this.zone = zone;
+        this.steps = StepsStore.ofOwn(tx);
+        boolean landing = today.rules().inside().equals("landing");
+        this.sum = Apart.made(
+                "How long own attempts took",
+                () -> new BackwardSum(Estimate.ofAttempts(steps), landing),
+                words -> new BackwardSum(Estimate.ofAttempts(List.of()), landing));
+    }
+
+    /** @param chosen id of the attempt to show while it is open; any other, for the one called last */
+    @Nullable
+    NowCard card(long nowMs, String chosen) {
+        Optional<AttemptNow> open = today.attempts().stream()
+                .filter(a -> a.id().equals(chosen) && today.isOpen(a))
+                .findFirst()
+                .or(today::underWay);
+        if (open.isPresent()) {
+            return underWay(open.get(), nowMs);
+        }
+        return today.nextEntry(nowMs)
+                .map(entry -> new CardToCall(tx, today, sum, units, nameOf).of(entry, nowMs))
+                .orElse(null);
+    }
+
+    private NowCard underWay(AttemptNow attempt, long nowMs) {
+        LiveAttempt live = today.live(attempt.id());
+        EntryAdded entry = today.entry(attempt.entryId());
+        Optional<Quiet> quiet = AttemptStore.quietNow(tx);
+        Optional<ModelAdded> model = Optional.ofNullable(attempt.modelId()).flatMap(id -> ModelStore.find(tx, id));
+        Optional<Collision> collision = ResultRecord.collision(tx, attempt.id());
+        boolean before = isBeforeRelease(live);
+        Optional<TimeDoubts> doubts = live.phase().name() == AttemptPhase.Name.LANDED
+                ? Optional.of(TimeDoubts.of(tx, attempt, today.event()))
+                : Optional.empty();
+        List<NowView.Line> lines =
+                new CardLines(tx, today, units, nameOf, sum, steps).of(attempt, live, entry, model, doubts, nowMs);
+        WindowClock clock = WindowClock.of(before ? today.flightWindow(entry) : Optional.empty(), nowMs);
+        return new NowCard(
+                live,
+                entry.name() + ", attempt " + attempt.number(),
+                Strips.of(live),
+                OneNumber.of(live, today.flightWindow(entry), latestStart(entry), choiceEnds(collision, nowMs), nowMs),
+                clock,
+                before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
+                lines,
+                missing(attempt, live, quiet, collision, doubts, lines, nowMs),
+                acts(attempt, live, entry, collision, nowMs));
+    }
+
+    /** What is wound, or may be wound next: with nothing broken, and nothing to be run back. */
+    private static boolean isBeforeRelease(LiveAttempt live) {
+        return switch (live.phase().name()) {
+            case CALLED, WINDING, HOLDING -> true;
+            default -> false;
+        };
+    }
+
+    private NowCard.Missing missing(
+            AttemptNow attempt,
+            LiveAttempt live,
+            Optional<Quiet> quiet,
+            Optional<Collision> collision,
+            Optional<TimeDoubts> doubts,
+            List<NowView.Line> lines,
+            long nowMs) {
+        List<String> found = doubts.map(TimeDoubts::found).orElse(List.of());
+        List<String> cautions = cautions(attempt, live, found(found, quiet.isPresent(), collision, nowMs), nowMs);
+        boolean called = live.phase().name() == AttemptPhase.Name.CALLED;
+        boolean announced = lines.stream().anyMatch(line -> line.label().equals(CardLines.ANNOUNCED));
+        return new NowCard.Missing(
+                quiet.map(q -> "since " + PageWords.clock(q.fromMs(), zone)).orElse(""),
+                cautions,
+                called ? BRIEF.subList(0, Math.max(0, Cautions.AT_ONCE - cautions.size())) : List.of(),
+                called ? WindingGate.refused(tx, attempt).orElse("") : "",
+                CardActs.announces(live) && !announced,
+                live.day() != DayKind.VISITING && !found.isEmpty());
+    }
+
+    private NowCard.Acts acts(
+            AttemptNow attempt, LiveAttempt live, EntryAdded entry, Optional<Collision> collision, long nowMs) {
+        boolean spares = live.phase().name() == AttemptPhase.Name.BROKE
+                && CardActs.of(live).contains(AttemptAct.TAKE_SPARE);
+        return new NowCard.Acts(
+                WatchStore.seen(tx, attempt).text(),
+                CardActs.deeds(live, today.rules(), collision, nowMs),
+                List.of(),
+                List.of(),
+                spares ? new CardToCall(tx, today, sum, units, nameOf).spares(entry, attempt) : List.of(),
+                CardActs.judges(live, today.event().timekeepers()),
+                CardActs.announces(live),
+                false);
+    }
+
+    private OptionalLong latestStart(EntryAdded entry) {
+        return today.window(entry)
+                .filter(w -> entry.own())
+                .map(w -> OptionalLong.of(sum.latestWindingMs(w.closesAtMs())))
+                .orElse(OptionalLong.empty());
+    }
+
+    private OptionalLong choiceEnds(Optional<Collision> collision, long nowMs) {
+        return collision
+                .filter(c -> c.holds(nowMs, today.rules()).isEmpty())
+                .map(c -> OptionalLong.of(c.toldAtMs() + today.rules().collisionMs()))
+                .orElse(OptionalLong.empty());
+    }
+
+    /** While it is quiet nobody is told what the watches say; a collision is no secret. */
+    private List<String> found(List<String> doubts, boolean quiet, Optional<Collision> collision, long nowMs) {
+        List<String> found = new ArrayList<>(quiet ? List.of() : doubts);
+        collision.ifPresent(c -> found.add(c.at(nowMs, today.rules()).words() + "."));
+        return found;
+    }
+
+    private NowView.@Nullable Plan planOf(AttemptNow attempt, @Nullable ModelAdded model) {
+        return Optional.ofNullable(attempt.motorId())
+                .flatMap(id -> MotorStore.find(tx, id))
+                .map(motor -> PlanLines.of(tx, today.entry(attempt.entryId()), attempt.id(), motor, model, units))
+                .orElse(null);
+    }
+
+    /** After a break nothing is said of windows: people come first. */
+    private List<String> cautions(AttemptNow attempt, LiveAttempt live, List<String> doubts, long nowMs) {
+        List<String> cautions = new ArrayList<>(doubts);
+        boolean said = doubts.stream().anyMatch(doubt -> doubt.contains("outside the window"));
+        Optional<WindowAdded> window = today.window(today.entry(attempt.entryId()));
+        window.filter(w -> !said && !live.phase().name().isUrgent())
+                .flatMap(w -> PageWords.outside(w, isBeforeRelease(live) ? (Long) nowMs : attempt.releasedAtMs()))
+                .ifPresent(cautions::add);
+        return cautions;
+    }
+}

@@ -1,0 +1,77 @@
+package org.skeinday.bench.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.units.UnitSystem;
+import org.skeinday.winding.Doubt;
+import org.skeinday.winding.MarkDoubts;
+import org.skeinday.winding.Wind;
+import org.skeinday.winding.WindCounted;
+import org.skeinday.winding.store.WindStore;
+
+/** A wind that is over: its turns, what is doubtful, what it came to. */
+final class AfterWindPresenter {
+    private AfterWindPresenter() {}
+
+    static WindingView.After view(Tx tx, Wind done, BesideWinding beside, UnitSystem units, FormErrors form) {
+        @Nullable WindCounted counted = done.counted();
+        var planned = PlannedCounts.of(tx, done);
+        Set<String> confirmed = WindStore.confirmed(tx, done.begun().id());
+        List<BenchView.Line> figures =
+                Apart.made("What this wind came to", () -> figures(done, beside, units), AfterWindPresenter::only);
+        return new WindingView.After(
+                form.typedOr("atFull", first(counted == null ? null : counted.atFullCrankTurns(), planned.atFull())),
+                form.typedOr("stop", first(counted == null ? null : counted.stopCrankTurns(), planned.stop())),
+                form.typedOr("backOff", backOff(done, counted)),
+                counted != null,
+                doubts(done, beside, confirmed),
+                figures,
+                planned.lead(),
+                done.broke().isPresent(),
+                form);
+    }
+
+    private static List<BenchView.Line> figures(Wind done, BesideWinding beside, UnitSystem units) {
+        List<BenchView.Line> figures = new ArrayList<>();
+        done.peakLevel().ifPresent(l -> figures.add(new BenchView.Line("highest torque", beside.needle(done, l))));
+        done.launchLevel().ifPresent(l -> figures.add(new BenchView.Line("at launch", beside.needle(done, l))));
+        beside.wanted(done).ifPresent(words -> figures.add(new BenchView.Line("against what was wanted", words)));
+        done.launchMotorTurns()
+                .ifPresent(t -> figures.add(new BenchView.Line("launched with", Math.round(t) + " motor turns")));
+        done.breakTorque().ifPresent(t -> figures.add(new BenchView.Line("just before it broke", units.torque(t))));
+        done.breakMotorTurns()
+                .ifPresent(t -> figures.add(new BenchView.Line("broke at", Math.round(t) + " motor turns")));
+        return figures;
+    }
+
+    private static List<BenchView.Line> only(String words) {
+        return List.of(new BenchView.Line("figures", words));
+    }
+
+    /** With the band of earlier winds; where that cannot be had, what this wind alone says is asked all the same. */
+    private static List<WindingView.DoubtLine> doubts(Wind done, BesideWinding beside, Set<String> confirmed) {
+        List<Doubt> doubts = Apart.made(
+                "Marks against earlier winds of the batch",
+                () -> MarkDoubts.of(done, beside.band()),
+                words -> MarkDoubts.of(done, Optional.empty()));
+        return doubts.stream()
+                .filter(d -> !confirmed.contains(d.markId()))
+                .map(d -> new WindingView.DoubtLine(d.markId(), d.words()))
+                .toList();
+    }
+
+    private static String backOff(Wind done, @Nullable WindCounted counted) {
+        Double said = counted == null ? null : counted.backOffCrankTurns();
+        return said == null ? String.valueOf(done.begun().backOffCrankTurns()) : FlightPresenter.number(said);
+    }
+
+    private static String first(@Nullable Integer one, @Nullable Integer other) {
+        return one != null ? String.valueOf(one) : other != null ? String.valueOf(other) : "";
+    }
+}

@@ -1,0 +1,194 @@
+package org.skeinday.bench.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Flight;
+import org.skeinday.attempt.FlightFigures;
+import org.skeinday.attempt.RemainderReading;
+import org.skeinday.attempt.SizeAdvice;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.Validity;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.FlownStore;
+import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.units.FlightTime;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+import org.skeinday.units.PlainNumber;
+import org.skeinday.units.Torque;
+import org.skeinday.units.UnitSystem;
+
+/** One released attempt: what is still to be told of it, and what it says. */
+final class FlightPresenter {
+    private final Tx tx;
+    private final AttemptNow attempt;
+    private final UnitSystem units;
+    private final AttemptNoted note;
+    private final @Nullable Flight flight;
+
+    FlightPresenter(Tx tx, AttemptNow attempt, UnitSystem units) {
+        this.tx = tx;
+        this.attempt = attempt;
+        this.units = units;
+        this.note = AttemptStore.note(tx, attempt.id());
+        this.flight = FlownStore.find(tx, attempt.id()).orElse(null);
+    }
+
+    /** @param unread whether nobody read the needle @param quiet whether nobody may be helped */
+    FlightView view(boolean unread, boolean quiet, FormErrors form) {
+        Optional<FlightFigures> figures = Optional.ofNullable(flight).flatMap(Flight::figures);
+        return new FlightView(
+                attempt.id(),
+                unread ? unread(form) : null,
+                attempt.state() == State.RELEASED ? null : landing(form, quiet),
+                quiet ? List.of() : Apart.made("What this flight came to", () -> lines(figures), FlightPresenter::only),
+                quiet
+                        ? ""
+                        : Apart.made(
+                                "What this flight suggests",
+                                () -> figures.map(this::suggests).orElse(""),
+                                words -> words));
+    }
+
+    private static List<BenchView.Line> only(String words) {
+        return List.of(new BenchView.Line("figures", words));
+    }
+
+    private FlightView.Unread unread(FormErrors form) {
+        Double stop = flight == null ? null : flight.stopCrankTurns();
+        Double launch = flight == null ? null : flight.launchTorqueNmm();
+        return new FlightView.Unread(
+                form.typedOr("stop", number(stop)),
+                form.typedOr("backOff", number(note.backOffCrankTurns())),
+                form.typedOr("peak", torque(note.peakTorqueNmm())),
+                form.typedOr("launch", torque(launch)),
+                units.torqueUnitTyped(),
+                units.torqueUnit(),
+                stop != null);
+    }
+
+    private FlightView.Landing landing(FormErrors form, boolean quiet) {
+        Validity said = flight == null ? Validity.valid() : flight.validity();
+        String contact = said.contact() == null
+                ? seenByWatches(quiet)
+                : new FlightTime(said.contact().toMillis()).text(0);
+        return new FlightView.Landing(
+                form.typedOr("remaining", number(note.remainingCrankTurns())),
+                form.typedOr("spoilt", said.reason()),
+                form.typedOr("contact", contact),
+                flight != null && flight.judged());
+    }
+
+    /** The first contact that a timekeeper marked, offered as long as nobody has told one. */
+    private String seenByWatches(boolean quiet) {
+        return quiet || (flight != null && flight.judged())
+                ? ""
+                : WatchStore.marks(tx, attempt.id())
+                        .firstContactMs()
+                        .map(ms -> new FlightTime(ms / 1000 * 1000).text(0))
+                        .orElse("");
+    }
+
+    private String torque(@Nullable Double nmm) {
+        return nmm == null ? "" : units.torque(Torque.ofNewtonMillimetres(nmm));
+    }
+
+    /** As people write it: no zeros after the point. */
+    static String number(@Nullable Double value) {
+        return value == null ? "" : PlainNumber.of(value);
+    }
+
+    /** What can be computed, and of the rest for want of what it cannot. */
+    private List<BenchView.Line> lines(Optional<FlightFigures> figures) {
+        if (attempt.state() == State.RELEASED || flight == null) {
+            return List.of();
+        }
+        List<BenchView.Line> lines = new ArrayList<>();
+        Double launched = flight.launchCrankTurns();
+        Double left = flight.remainingCrankTurns();
+        if (launched != null && left != null && left <= launched) {
+            lines.add(new BenchView.Line("turns used", round((launched - left) * flight.ratio()) + " motor turns"));
+        }
+        if (left != null) {
+            String share = launched == null || launched == 0 ? "" : ", " + round(100 * left / launched) + " %";
+            lines.add(new BenchView.Line("turns left", round(left * flight.ratio()) + " motor turns" + share));
+        }
+        lines.add(new BenchView.Line(
+                "mean speed, hook against frame",
+                figures.map(FlightPresenter::speed).orElse(wanting(flight))));
+        return lines;
+    }
+
+    private static String speed(FlightFigures f) {
+        return String.format(
+                Locale.ROOT,
+                "%.1f turns/s, %.0f turns/min over %s",
+                f.turnsPerSecond(),
+                f.turnsPerMinute(),
+                f.time().text(1));
+    }
+
+    private static String wanting(Flight flight) {
+        List<String> wanting = new ArrayList<>();
+        if (flight.stopCrankTurns() == null) {
+            wanting.add("the stop count");
+        }
+        if (flight.backOffCrankTurns() == null) {
+            wanting.add("the back-off");
+        }
+        if (flight.remainingCrankTurns() == null) {
+            wanting.add("the turns left");
+        }
+        if (flight.timeMs() == null) {
+            wanting.add("a time");
+        }
+        return "not known: needs " + String.join(", ", wanting);
+    }
+
+    private static long round(double value) {
+        return Math.round(value);
+    }
+
+    private String suggests(FlightFigures f) {
+        Flight flown = Objects.requireNonNull(flight);
+        String own = RemainderReading.of(f, flown.validity(), RemainderReading.MANY_FROM)
+                .words();
+        return "This flight: " + own + "."
+                + advice(flown).map(a -> " Of this model, " + a.reason() + ".").orElse("");
+    }
+
+    private Optional<SizeAdvice> advice(Flight flown) {
+        String model = flown.modelId();
+        if (model == null || flown.motorId() == null) {
+            return Optional.empty();
+        }
+        Map<String, MotorAdded> motors = MotorStore.all(tx).stream().collect(Collectors.toMap(MotorAdded::id, m -> m));
+        List<SizeAdvice.Flown> flights = FlownStore.ofModel(tx, model).stream()
+                .filter(f -> f.atMs() <= flown.atMs())
+                .flatMap(f -> Optional.ofNullable(motors.get(f.motorId())).stream()
+                        .flatMap(motor -> f.figures().stream().map(figures -> of(motor, f, figures))))
+                .toList();
+        MotorAdded own = motors.get(flown.motorId());
+        return own == null
+                ? Optional.empty()
+                : SizeAdvice.of(flights, RemainderReading.MANY_FROM, Mass.ofGrams(own.massG()));
+    }
+
+    private static SizeAdvice.Flown of(MotorAdded motor, Flight flight, FlightFigures figures) {
+        return new SizeAdvice.Flown(
+                Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()), figures, flight.validity());
+    }
+}

@@ -1,0 +1,176 @@
+package org.skeinday.bench.web;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.web.PageWords;
+import org.skeinday.bench.action.WindAlone;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.StationStore;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.MotorStage;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.FormErrors;
+import org.skeinday.units.UnitSystem;
+import org.skeinday.winding.Wind;
+import org.skeinday.winding.WindCounted;
+import org.skeinday.winding.store.WindStore;
+
+/** One motor that is wound without an attempt, as its page shows it. */
+final class WindAlonePresenter {
+    /** Own default: a wind of which nobody said that it stopped is over by then. */
+    private static final long FORGOTTEN_MS = 3_600_000;
+
+    private final Tx tx;
+    private final MotorLife life;
+    private final UnitSystem units;
+    private final long nowMs;
+    private final List<Wind> winds;
+
+    WindAlonePresenter(Tx tx, MotorLife life, UnitSystem units, long nowMs) {
+        this.tx = tx;
+        this.life = life;
+        this.units = units;
+        this.nowMs = nowMs;
+        this.winds = WindStore.alone(tx, life.motor().id());
+    }
+
+    /** What is left of a motor is off the hooks, or another device than the reader's asks: its turns can be told. */
+    static boolean isBrokenAndCleared(Wind wind, String device) {
+        return wind.broke().isPresent()
+                && (wind.phase() == Wind.Phase.OFF_METER
+                        || !wind.begun().device().equals(device));
+    }
+
+    /** @param stop asked for, of a wind that is not begun yet @param past id of a wind that nobody asks about any more */
+    AloneView view(Viewer viewer, String stop, String past, BenchView.Row row, ZoneId zone, FormErrors form) {
+        @Nullable Wind wind = shown(past);
+        boolean breaking = (wind == null ? stop : wind.begun().stop()).equals(WindAlone.BREAKING);
+        MotorPlan planned = WindingPresenter.orNone(() -> WindAlone.plan(
+                tx,
+                life.motor(),
+                wind == null
+                        ? WindAlone.windings(tx, life.motor())
+                        : wind.begun().use() - 1));
+        var of = new WindingPresenter(tx, null, life, wind, units, planned);
+        var about = new WindingPresenter.About(
+                "Motor " + life.motor().tag() + (breaking ? ", wound until it breaks" : ", without an attempt"),
+                "",
+                wind == null ? WindAlone.whyNot(tx, life).orElse("") : "",
+                lines(of.lines(), planned, breaking),
+                wind != null && (isOver(wind) || isBrokenAndCleared(wind, viewer.device())));
+        String address = "/winding/motor/" + life.motor().id();
+        String asked = "?stop=" + (breaking ? WindAlone.BREAKING : "count") + (past.isEmpty() ? "" : "&past=" + past);
+        return new AloneView(
+                of.view(about, viewer.device(), viewer.quiet(), nowMs, form),
+                row,
+                life.motor().batchId(),
+                address,
+                address + "/part" + asked,
+                breaking ? WindAlone.BREAKING : "count",
+                winds.stream().filter(this::isOver).map(w -> w.begun().id()).collect(Collectors.joining(" ")),
+                again(wind, address),
+                past(zone));
+    }
+
+    /** Who looks: the device, and whether nobody may be helped now. */
+    record Viewer(String device, boolean quiet) {}
+
+    /** The wind under way, or the last one while something is left to say or to do about it. */
+    private @Nullable Wind shown(String past) {
+        if (winds.isEmpty()) {
+            return null;
+        }
+        Wind last = winds.get(winds.size() - 1);
+        if (!isOver(last)) {
+            return last;
+        }
+        boolean asked = last.counted() == null && !last.begun().id().equals(past);
+        boolean hangs = life.stage().isLoaded() && isLatestUse(last);
+        return asked || hangs || life.stage() == MotorStage.BROKEN ? last : null;
+    }
+
+    /** Not loaded by an attempt since. */
+    private boolean isLatestUse(Wind last) {
+        List<Wind> all = WindStore.ofMotor(tx, life.motor().id());
+        return all.get(all.size() - 1).begun().id().equals(last.begun().id());
+    }
+
+    private boolean isOver(Wind wind) {
+        boolean runBack = wind.phase().compareTo(Wind.Phase.STOPPED) >= 0
+                && wind.broke().isEmpty()
+                && !life.stage().isLoaded();
+        return wind.phase() == Wind.Phase.OFF_METER
+                || runBack
+                || wind.counted() != null
+                || nowMs - wind.begun().atMs() > FORGOTTEN_MS;
+    }
+
+    private String again(@Nullable Wind wind, String address) {
+        return wind == null
+                        || !isOver(wind)
+                        || wind.counted() != null
+                        || WindAlone.whyNot(tx, life).isPresent()
+                ? ""
+                : address + "?past=" + wind.begun().id();
+    }
+
+    /** For which model, and where the wind ends when it ends with a break. */
+    private List<BenchView.Line> lines(List<BenchView.Line> plan, MotorPlan planned, boolean breaking) {
+        List<BenchView.Line> lines = new ArrayList<>();
+        plan.stream()
+                .filter(line ->
+                        !breaking || !List.of("stop at", "ceiling", "back off").contains(line.label()))
+                .forEach(lines::add);
+        if (planned.request() != null) {
+            lines.add(new BenchView.Line(
+                    "finish for",
+                    WindAlone.model(tx, life.motor())
+                            .map(m -> m.name())
+                            .orElse("no model of its team alone: the usual share of its length")));
+            if (breaking) {
+                double turns = planned.request().breakingTurns().doubleValue()
+                        / planned.request().ratio().doubleValue();
+                lines.add(new BenchView.Line(
+                        "stop", "when it breaks; what is known says at about " + Math.round(turns) + " crank turns"));
+            }
+            differingRatio(planned).ifPresent(lines::add);
+        }
+        return lines;
+    }
+
+    private Optional<BenchView.Line> differingRatio(MotorPlan planned) {
+        return StationStore.atWork(tx)
+                .map(StationAdded::winderRatio)
+                .filter(own -> planned.request() != null
+                        && own != planned.request().ratio().doubleValue())
+                .map(own -> new BenchView.Line(
+                        "ratio", "this winder's is " + own + ", the event's another: the counts here are the event's"));
+    }
+
+    private List<BenchView.Line> past(ZoneId zone) {
+        List<BenchView.Line> lines = new ArrayList<>();
+        for (Wind wind : winds) {
+            WindCounted counted = wind.counted();
+            if (counted != null) {
+                lines.add(0, new BenchView.Line(PageWords.clock(wind.begun().atMs(), zone), words(wind, counted)));
+            }
+        }
+        return lines;
+    }
+
+    private String words(Wind wind, WindCounted counted) {
+        String torque = wind.peakTorque().map(t -> ", up to " + units.torque(t)).orElse("");
+        return counted.stopCrankTurns() + " crank turns" + torque
+                + (wind.broke().isPresent() ? ", broke" : "") + (wind.paced() ? ", paced: kept out of fits" : "");
+    }
+
+    static boolean quiet(Tx tx) {
+        return AttemptStore.quietNow(tx).isPresent();
+    }
+}

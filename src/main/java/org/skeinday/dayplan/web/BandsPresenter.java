@@ -1,0 +1,124 @@
+package org.skeinday.dayplan.web;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Part;
+import org.skeinday.dayplan.PlanTaken;
+
+/** Draws a plan: a lane for each attempt, then one for each person. */
+final class BandsPresenter {
+    private static final int LEFT = 150;
+    private static final int WIDTH = 1000;
+    private static final int LANE = 40;
+    private static final int TOP = 30;
+    private static final long MINUTE_MS = 60_000;
+    private static final List<Integer> STEPS = List.of(1, 2, 5, 10, 15, 30, 60, 120);
+    private static final int MOST_TICKS = 8;
+
+    private final List<PlanTaken.Planned> tasks;
+    private final DayWords words;
+    private final long from;
+    private final long to;
+
+    private BandsPresenter(List<PlanTaken.Planned> tasks, DayWords words) {
+        this.tasks = tasks;
+        this.words = words;
+        this.from = tasks.stream().mapToLong(PlanTaken.Planned::startMs).min().orElse(0);
+        this.to = Math.max(
+                from + MINUTE_MS,
+                tasks.stream().mapToLong(PlanTaken.Planned::endMs).max().orElse(0));
+    }
+
+    /** Null without any task. */
+    static DayView.@Nullable Bands of(List<PlanTaken.Planned> tasks, String finding, long nowMs, DayWords words) {
+        return tasks.isEmpty() ? null : new BandsPresenter(tasks, words).draw(finding, nowMs);
+    }
+
+    private DayView.Bands draw(String finding, long nowMs) {
+        List<DayView.Lane> lanes = new ArrayList<>();
+        byAttempt().forEach((name, own) -> lanes.add(lane(name, own, lanes.size(), false)));
+        byPerson().forEach((name, own) -> lanes.add(lane(name, own, lanes.size(), true)));
+        return new DayView.Bands(
+                finding,
+                LEFT + WIDTH,
+                TOP + lanes.size() * LANE + 4,
+                nowMs < from || nowMs > to ? -1 : x(nowMs),
+                lanes,
+                ticks());
+    }
+
+    private DayView.Lane lane(String name, List<PlanTaken.Planned> own, int at, boolean person) {
+        return new DayView.Lane(
+                name,
+                TOP + at * LANE,
+                own.stream()
+                        .map(t -> new DayView.Bar(
+                                x(t.startMs()),
+                                Math.max(3, x(t.endMs()) - x(t.startMs())),
+                                part(t.task()).replace(' ', '-'),
+                                person ? attempt(t.task()) : "",
+                                words.task(t.task()) + ", " + words.clock(t.startMs()) + " to "
+                                        + words.clock(t.endMs())))
+                        .toList());
+    }
+
+    private Map<String, List<PlanTaken.Planned>> byAttempt() {
+        Map<String, List<PlanTaken.Planned>> lanes = new LinkedHashMap<>();
+        sorted().stream()
+                .filter(t -> words.task(t.task()).equals(t.task())) // who is away has a lane as a person
+                .forEach(t -> lanes.computeIfAbsent(attempt(t.task()), a -> new ArrayList<>())
+                        .add(t));
+        return lanes;
+    }
+
+    private Map<String, List<PlanTaken.Planned>> byPerson() {
+        Map<String, List<PlanTaken.Planned>> lanes = new LinkedHashMap<>();
+        sorted().forEach(t -> t.who()
+                .forEach(p -> lanes.computeIfAbsent(words.name(p), n -> new ArrayList<>())
+                        .add(t)));
+        return lanes;
+    }
+
+    private List<PlanTaken.Planned> sorted() {
+        return tasks.stream()
+                .sorted(Comparator.comparingLong(PlanTaken.Planned::startMs).thenComparing(PlanTaken.Planned::task))
+                .toList();
+    }
+
+    private int x(long ms) {
+        return LEFT + (int) ((ms - from) * WIDTH / (to - from));
+    }
+
+    private List<DayView.Tick> ticks() {
+        long minutes = (to - from) / MINUTE_MS;
+        long step = STEPS.stream()
+                .filter(s -> minutes / s <= MOST_TICKS)
+                .findFirst()
+                .orElse(240);
+        List<DayView.Tick> ticks = new ArrayList<>();
+        for (long at = (from / MINUTE_MS / step + 1) * step * MINUTE_MS; at <= to; at += step * MINUTE_MS) {
+            ticks.add(new DayView.Tick(x(at), words.clock(at)));
+        }
+        return ticks;
+    }
+
+    /** The part at the end of a task's name; the name itself for any other task. */
+    static String part(String task) {
+        for (Part part : Part.values()) {
+            if (task.toLowerCase(Locale.ROOT).endsWith(" " + part.word())) {
+                return part.word();
+            }
+        }
+        return "other";
+    }
+
+    static String attempt(String task) {
+        String part = part(task);
+        return part.equals("other") ? task : task.substring(0, task.length() - part.length() - 1);
+    }
+}

@@ -1,0 +1,279 @@
+package org.skeinday.dayplan.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Estimate;
+import org.skeinday.attempt.OfficialFlights;
+import org.skeinday.attempt.Part;
+import org.skeinday.attempt.StepTimes;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.StepsStore;
+import org.skeinday.attempt.web.MotorsAtHand;
+import org.skeinday.contest.CrewAdded;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EntryTask;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.FlightRules;
+import org.skeinday.contest.WindowAdded;
+import org.skeinday.contest.store.CrewStore;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.FlightRulesStore;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.contest.store.StationStore;
+import org.skeinday.contest.store.WindowStore;
+import org.skeinday.dayplan.AttemptAhead;
+import org.skeinday.dayplan.EventSetting;
+import org.skeinday.dayplan.ParallelTasks;
+import org.skeinday.dayplan.Person;
+import org.skeinday.dayplan.PlanTaken;
+import org.skeinday.dayplan.Scenario;
+import org.skeinday.dayplan.Setback;
+import org.skeinday.dayplan.store.PlanStore;
+import org.skeinday.motor.BenchWork;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.Wait;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.standing.Scoring;
+
+/** Reads the day of the own entries into what the plan needs. */
+final class PlanDayReader {
+    private static final long MINUTE_MS = 60_000;
+    /** Own default: what is in the air or lies wound waits no longer than this for the release. */
+    private static final long LONGEST_HOLD_S = 60;
+    /** From the end of winding to where a motor lies down to rest: loaded, flown, run back. */
+    private static final long TURN_ROUND_S =
+            Part.LOAD.defaultSeconds() + Part.FLY.defaultSeconds() + Part.RUN_BACK.defaultSeconds();
+
+    private final Tx tx;
+    private final EventAdded event;
+    private final long nowMs;
+    private final FlightRules rules;
+    private final List<AttemptNow> attempts;
+    private final Map<String, StepTimes> told = new TreeMap<>();
+    private final MotorsAtHand motors;
+    private final List<Setback> setbacks;
+    private final @Nullable PlanTaken taken;
+    private final List<EntryAdded> entries;
+    private final boolean isOnlyOthers;
+    private final List<CrewAdded> helpers;
+
+    PlanDayReader(Tx tx, EventAdded event, long nowMs) {
+        this.tx = tx;
+        this.event = event;
+        this.nowMs = nowMs;
+        this.rules = FlightRulesStore.of(tx, event.id());
+        this.attempts = AttemptStore.ofEvent(tx, event.id());
+        this.motors = new MotorsAtHand(tx);
+        this.taken = PlanStore.inForce(tx, event.id()).orElse(null);
+        this.setbacks = PlanStore.setbacks(tx, event.id());
+        List<EntryAdded> all = EntryStore.ofEvent(tx, event.id());
+        this.entries = all.stream().filter(EntryAdded::own).toList();
+        this.isOnlyOthers = entries.isEmpty() && !all.isEmpty();
+        this.helpers = CrewStore.ofEvent(tx, event.id());
+        StepsStore.ofOwn(tx).forEach(s -> told.put(s.attempt(), s));
+    }
+
+    DayNow read() {
+        long zero = zero();
+        SortedMap<String, String> names = new TreeMap<>();
+        entries.forEach(e -> names.put(e.id(), e.name()));
+        List<AttemptAhead> ahead =
+                entries.stream().flatMap(entry -> ahead(entry, zero)).toList();
+        return new DayNow(
+                event,
+                zero,
+                Math.max(0, (nowMs - zero) / 1000),
+                new Scenario(
+                        ahead,
+                        Estimate.ofAttempts(List.copyOf(told.values())),
+                        setting(),
+                        new SetbacksNow(setbacks, nowMs, zero, id -> names.getOrDefault(id, id)).besides()),
+                setbacks,
+                helpers.stream().map(CrewAdded::personId).distinct().toList(),
+                names,
+                isOnlyOthers,
+                taken);
+    }
+
+    private long zero() {
+        long first = nowMs;
+        for (AttemptNow attempt : attempts) {
+            Long called = attempt.calledAtMs();
+            if (attempt.state().isOpen() && called != null) {
+                first = Math.min(first, called);
+            }
+        }
+        if (taken != null) {
+            for (PlanTaken.Planned task : taken.tasks()) {
+                first = Math.min(first, task.startMs());
+            }
+        }
+        return first - Math.floorMod(first, MINUTE_MS);
+    }
+
+    /** The attempt under way and those that the rules still give. */
+    private Stream<AttemptAhead> ahead(EntryAdded entry, long zero) {
+        List<AttemptNow> own =
+                attempts.stream().filter(a -> a.entryId().equals(entry.id())).toList();
+        int left = OfficialFlights.tally(own, Scoring.of(event, rules)).flightsLeft();
+        Optional<AttemptNow> open = own.stream().filter(a -> a.state().isOpen()).findFirst();
+        var flies = new Flies(
+                entry,
+                WindowStore.of(tx, event.id(), entry.id()),
+                motors.planned(entry, ModelStore.ofEntry(tx, entry.id())));
+        List<AttemptAhead> ahead = new ArrayList<>();
+        open.ifPresent(a -> ahead.add(attempt(flies, a.number(), a, zero)));
+        int next = own.size() + 1;
+        boolean over = flies.window().filter(w -> w.closesAtMs() <= nowMs).isPresent();
+        for (int i = ahead.size(); i < left && !over; i++) {
+            ahead.add(attempt(flies, next++, null, zero));
+        }
+        return ahead.stream();
+    }
+
+    /** An entry with what all its attempts share. @param motors the best first */
+    private record Flies(EntryAdded entry, Optional<WindowAdded> window, List<MotorLife> motors) {}
+
+    private AttemptAhead attempt(Flies flies, int number, @Nullable AttemptNow open, long zero) {
+        Optional<WindowAdded> window = flies.window();
+        return new AttemptAhead(
+                flies.entry().name(),
+                number,
+                window.map(w -> Math.floorDiv(w.opensAtMs() - zero, 1000L)).orElse(null),
+                window.map(w -> Math.floorDiv(w.closesAtMs() - zero, 1000L)).orElse(null),
+                true,
+                ranked(flies.motors(), open),
+                open == null ? List.of() : begun(told.get(open.id()), zero, flies.entry(), number),
+                open == null ? benchSeconds(flies.motors()) : 0);
+    }
+
+    /** The least that any of these needs, where all are handed in: nothing may be done to them before. */
+    private long benchSeconds(List<MotorLife> planned) {
+        if (planned.isEmpty() || !planned.stream().allMatch(MotorLife::handedIn)) {
+            return 0;
+        }
+        Map<Wait.Name, Wait> waits = MotorLifeStore.waits(tx);
+        return planned.stream()
+                .mapToLong(life -> BenchWork.of(life, waits, nowMs).leastS())
+                .min()
+                .orElse(0);
+    }
+
+    private SortedMap<String, Integer> ranked(List<MotorLife> hand, @Nullable AttemptNow open) {
+        SortedMap<String, Integer> ranked = new TreeMap<>();
+        for (int i = 0; i < hand.size(); i++) {
+            ranked.put(hand.get(i).motor().tag(), i);
+        }
+        String chosen = open == null ? null : open.motorId();
+        if (chosen != null) {
+            Optional<MotorAdded> motor = MotorStore.find(tx, chosen);
+            if (motor.isPresent()) {
+                ranked.clear();
+                ranked.put(motor.get().tag(), 0);
+            }
+        }
+        return ranked;
+    }
+
+    /** What was passed over took no time. */
+    private List<AttemptAhead.Begun> begun(@Nullable StepTimes a, long zero, EntryAdded entry, int number) {
+        if (a == null || a.calledAtMs() == null) {
+            return List.of();
+        }
+        @Nullable Long[] starts = {a.calledAtMs(), a.windingAtMs(), a.holdingAtMs(), a.releasedAtMs(), a.landedAtMs()};
+        int last = 0;
+        for (int i = 0; i < starts.length; i++) {
+            last = starts[i] == null ? last : i;
+        }
+        List<AttemptAhead.Begun> begun = new ArrayList<>();
+        long start = second(starts[0], zero, 0);
+        for (int i = 0; i <= last; i++) {
+            long next = i == last ? 0 : second(later(starts, i + 1), zero, start);
+            Part part = Part.values()[i];
+            begun.add(new AttemptAhead.Begun(part, start, i == last ? null : (Long) next).by(who(entry, number, part)));
+            start = next;
+        }
+        return begun;
+    }
+
+    /** Whom the plan in force names, else who is named for the entry: nobody notes it while it runs. */
+    private @Nullable String who(EntryAdded entry, int number, Part part) {
+        String task = entry.name() + " " + number + " " + part.word();
+        Optional<String> planned = taken == null
+                ? Optional.empty()
+                : taken.tasks().stream()
+                        .filter(t -> t.task().equals(task))
+                        .flatMap(t -> t.who().stream())
+                        .findFirst();
+        String does = part == Part.WIND ? EventSetting.WINDS : part == Part.LOAD ? EventSetting.LOADS : "";
+        return planned.or(() -> EntryStore.tasksOf(tx, entry.id()).stream()
+                        .filter(t -> t.task().equals(does))
+                        .map(EntryTask::personId)
+                        .findFirst())
+                .filter(person -> setbacks.stream().noneMatch(s -> SetbacksNow.isAway(s, person, nowMs)))
+                .orElse(null);
+    }
+
+    private static @Nullable Long later(@Nullable Long[] starts, int from) {
+        for (int i = from; i < starts.length; i++) {
+            if (starts[i] != null) {
+                return starts[i];
+            }
+        }
+        return null;
+    }
+
+    /** A clock that was set must not turn a day round. */
+    private static long second(@Nullable Long ms, long zero, long least) {
+        return ms == null ? least : Math.max(least, (ms - zero) / 1000);
+    }
+
+    private EventSetting setting() {
+        int stations = Math.max(1, StationStore.all(tx).size());
+        int watches = event.kind().equals("visiting") ? 0 : event.timekeepers();
+        return new EventSetting(
+                stations, 1, watches, watches, rules.inside().equals("release"), LONGEST_HOLD_S, true, crew(), rests());
+    }
+
+    /** From the end of winding: the flight and the running back are part of the least rest that is asked for. */
+    private SortedMap<String, Long> rests() {
+        long least = MotorLifeStore.wait(tx, Wait.Name.REST).minimumS();
+        SortedMap<String, Long> rests = new TreeMap<>();
+        if (least > 0) {
+            MotorStore.all(tx).forEach(m -> rests.put(m.tag(), least + TURN_ROUND_S));
+        }
+        return rests;
+    }
+
+    private List<Person> crew() {
+        Map<String, TreeSet<String>> may = new TreeMap<>();
+        for (CrewAdded one : helpers) {
+            Stream.of(EventSetting.WINDS, EventSetting.LOADS, ParallelTasks.RETRIEVES)
+                    .filter(one::does)
+                    .forEach(task -> may.computeIfAbsent(one.personId(), p -> new TreeSet<>())
+                            .add(task));
+        }
+        if (may.values().stream().noneMatch(p -> p.contains(ParallelTasks.RETRIEVES))) {
+            may.put(SetbacksNow.VENUE, new TreeSet<>(List.of(ParallelTasks.RETRIEVES)));
+        }
+        boolean both = Stream.of(EventSetting.WINDS, EventSetting.LOADS)
+                .allMatch(task -> may.values().stream().anyMatch(p -> p.contains(task)));
+        return both
+                ? may.entrySet().stream()
+                        .filter(e -> setbacks.stream().noneMatch(s -> SetbacksNow.isGone(s, e.getKey())))
+                        .map(e -> new Person(e.getKey(), e.getValue()))
+                        .toList()
+                : List.of(); // a crew that nobody has entered is no reason to have no plan
+    }
+}

@@ -1,0 +1,102 @@
+package org.skeinday.exchange.action;
+
+import java.util.List;
+import java.util.Map;
+import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.FlightJudged;
+import org.skeinday.attempt.Quiet;
+import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.WatchTaken;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.FlightStore;
+import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.store.CrewStore;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.FlightRulesStore;
+import org.skeinday.contest.store.ModelStore;
+import org.skeinday.contest.store.StationStore;
+import org.skeinday.contest.store.TermsStore;
+import org.skeinday.contest.store.WindowStore;
+import org.skeinday.exchange.Day;
+import org.skeinday.motor.store.BatchStore;
+import org.skeinday.motor.store.InspectionStore;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.steps.store.ListStore;
+
+/** Reads everything that files can carry, in one snapshot, with as many queries for a season as for a day. */
+public final class ExchangeDayReader {
+    private ExchangeDayReader() {}
+
+    /** @param people person id to display name, as kept beside the record */
+    public static Day all(Tx tx, Map<String, String> people) {
+        return of(
+                tx,
+                people,
+                new Attempted(
+                        AttemptStore.asImported(tx),
+                        AttemptStore.hows(tx),
+                        WatchStore.watches(tx),
+                        WatchStore.allReadings(tx),
+                        AttemptStore.notes(tx),
+                        AttemptStore.quiet(tx),
+                        AttemptStore.flightsJudged(tx)));
+    }
+
+    /** The same without what attempts, watches and readings left behind: no form of Prepare asks for it. */
+    public static Day prepared(Tx tx, Map<String, String> people) {
+        return of(tx, people, Attempted.NONE);
+    }
+
+    private record Attempted(
+            List<AttemptImported> attempts,
+            Map<String, String> hows,
+            List<WatchTaken> watches,
+            List<ReadingTaken> readings,
+            List<AttemptNoted> noted,
+            List<Quiet> quiet,
+            List<FlightJudged> judged) {
+        static final Attempted NONE =
+                new Attempted(List.of(), Map.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    }
+
+    private static Day of(Tx tx, Map<String, String> people, Attempted attempted) {
+        List<EventAdded> events = EventStore.all(tx);
+        return new Day(
+                events,
+                ModelStore.all(tx),
+                BatchStore.all(tx),
+                MotorStore.all(tx),
+                inOrder(events, EntryStore.byEvent(tx)),
+                ModelStore.entryModels(tx),
+                inOrder(events, WindowStore.byEvent(tx)),
+                CrewStore.all(tx),
+                FlightStore.all(tx),
+                attempted.attempts(),
+                attempted.hows(),
+                attempted.watches(),
+                attempted.readings(),
+                people,
+                new Day.More(
+                        TermsStore.all(tx),
+                        FlightRulesStore.all(tx),
+                        EntryStore.motors(tx),
+                        EntryStore.tasks(tx),
+                        StationStore.all(tx),
+                        ModelStore.notes(tx),
+                        InspectionStore.all(tx),
+                        attempted.noted(),
+                        attempted.quiet(),
+                        ListStore.all(tx),
+                        attempted.judged()));
+    }
+
+    private static <T> List<T> inOrder(List<EventAdded> events, Map<String, List<T>> byEvent) {
+        return events.stream()
+                .flatMap(event -> byEvent.getOrDefault(event.id(), List.of()).stream())
+                .toList();
+    }
+}

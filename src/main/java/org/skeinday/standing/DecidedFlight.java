@@ -1,0 +1,30 @@
+package org.skeinday.standing;
+
+/**
+ * One flight as it came to be decided.
+ *
+ * @param officialMs its reduced time in ms, zero or more
+ * @param voidReason why it counts for nothing, for example that it is flown again after a collision; empty when it counts
+ * @param withoutTime whether it uses up a flight all the same: declared void, and not flown again
+ */
+public record DecidedFlight(String id, long officialMs, String voidReason, boolean withoutTime) {
+    public DecidedFlight {
+        if (officialMs < 0) {
+            throw new IllegalArgumentException("A time must be zero or more, but was " + officialMs + " ms");
+        }
+    }
+
+    public DecidedFlight(String id, long officialMs) {
+        this(id, officialMs, "", false);
+    }
+
+    /** Flown again: it uses up nothing. */
+    public DecidedFlight(String id, long officialMs, String voidReason) {
+        this(id, officialMs, voidReason, false);
+    }
+
+    /** Void: it uses up a flight and brings no time. */
+    public static DecidedFlight withoutTime(String id, String reason) {
+        return new DecidedFlight(id, 0, reason, true);
+    }
+}

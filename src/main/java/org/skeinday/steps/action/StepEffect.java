@@ -1,0 +1,20 @@
+package org.skeinday.steps.action;
+
+import java.util.Optional;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.steps.Step;
+
+/** What an item's value says elsewhere: turns remaining are noted of the flight, a wrong direction is refused. */
+@FunctionalInterface
+public interface StepEffect {
+    /** Where nothing else is said by it. */
+    StepEffect NOWHERE = (tx, context, subject, step, answer) -> Optional.empty();
+
+    /**
+     * @param subject what the list is about, an attempt for example
+     * @return refused with the reason, or facts that are taken together with the tick; empty when it says nothing
+     */
+    Optional<Decision> elsewhere(Tx tx, ActContext context, String subject, Step step, String answer);
+}

@@ -1,0 +1,70 @@
+package org.skeinday.steps.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.skeinday.steps.Moment;
+import org.skeinday.steps.Step;
+
+/** What is worth saying above the list while an attempt is called and not wound yet. */
+final class NoticesPresenter {
+    private static final String START = "Winding may start.";
+
+    private final List<Pause.Place> all;
+    private final boolean called;
+    private final boolean waits;
+
+    /** @param called whether an attempt is, and is not wound yet @param waits whether winding waits for something */
+    NoticesPresenter(List<Pause.Place> all, boolean called, boolean waits) {
+        this.all = all;
+        this.called = called;
+        this.waits = waits;
+    }
+
+    /** @param shown the list that stands beneath, which needs no link */
+    List<ChecksView.Notice> above(Optional<Pause.Place> shown) {
+        List<ChecksView.Notice> notices = new ArrayList<>();
+        if (mayStart()) {
+            notices.add(new ChecksView.Notice(START, "/", "To Now"));
+        }
+        if (called) {
+            all.stream()
+                    .filter(p -> p.moment() == Moment.WINDING_PLACE && isLeftOver(p))
+                    .map(p -> left(p, shown.filter(p::equals).isPresent()))
+                    .forEach(notices::add);
+        }
+        return notices;
+    }
+
+    /** What is said at the end of a list; the one before winding names winding and not what is read aloud after it. */
+    String ending(Pause.Place place) {
+        return place.run()
+                .ending()
+                .map(next -> place.moment() != Moment.BEFORE_WINDING
+                        ? next
+                        : mayStart() ? START : "Winding waits for something else.")
+                .orElse("");
+    }
+
+    private boolean mayStart() {
+        return called
+                && !waits
+                && all.stream()
+                        .anyMatch(p ->
+                                p.moment() == Moment.BEFORE_WINDING && p.run().isComplete());
+    }
+
+    /** Open, though nothing that winding waits for. */
+    static boolean isLeftOver(Pause.Place place) {
+        return !place.run().isComplete() && place.run().open().stream().noneMatch(Step::critical);
+    }
+
+    private static ChecksView.Notice left(Pause.Place place, boolean isShown) {
+        int open = place.run().open().size();
+        return new ChecksView.Notice(
+                open + (open == 1 ? " item is" : " items are") + " left in "
+                        + place.list().title() + ".",
+                isShown ? "" : ChecksPages.address(place),
+                "To the list");
+    }
+}
