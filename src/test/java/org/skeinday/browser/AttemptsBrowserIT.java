@@ -110,8 +110,12 @@ class AttemptsBrowserIT {
         key("broke");
         waitFor(phone, "broke: hands off");
         Sight.look(phone, "attempts-broke");
-        waitFor(laptop, "Crank turns when it broke");
+        Sight.waitFor(laptop, "#first", "Broke. Hands off. Check people.");
+        Sight.look(laptop, "attempts-broke-laptop");
         key("next");
+        Sight.waitFor(phone, "#first", "Where did it part?");
+        Sight.look(phone, "attempts-parted");
+        tap(By.xpath("//button[.='In the strand']"));
         waitFor(phone, "Crank turns when it broke");
         Hand.type(phone, By.name("stop"), "150");
         tap(By.cssSelector("form[hx-post='/winding/count'] button"));

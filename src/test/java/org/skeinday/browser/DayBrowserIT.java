@@ -117,7 +117,7 @@ class DayBrowserIT {
         waitFor(second, "[data-watch-kept]", "Saved");
         waitFor(laptop, "#now", "Take the official time");
         new WebDriverWait(laptop, Duration.ofSeconds(10))
-                .until(b -> text(laptop, "#now").matches("(?s).*1: 0:0.*2: 0:0.*"));
+                .until(b -> text(laptop, "#now").matches("(?s).*1: 0:\\d\\d.*2: 0:\\d\\d.*"));
         Sight.look(first, "timing-down");
         Sight.look(laptop, "now-landed");
     }
