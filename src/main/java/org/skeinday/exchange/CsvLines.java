@@ -28,6 +28,15 @@ final class CsvLines {
 
     /** Lines that are not blank. Quotes that do not close are an error, and nothing of that file can be trusted. */
     static List<Line> read(String file, String text, List<CellError> errors) {
+        return read(file, text, errors, MOST_ROWS, MOST_COLUMNS);
+    }
+
+    /** The same of what the program has written itself, however much that is. */
+    static List<Line> ownText(String file, String text, List<CellError> errors) {
+        return read(file, text, errors, Integer.MAX_VALUE, Integer.MAX_VALUE);
+    }
+
+    private static List<Line> read(String file, String text, List<CellError> errors, int mostRows, int mostColumns) {
         if (NotText.is(text)) {
             errors.add(new CellError(
                     file, 0, "", "this is no CSV", "save the table as CSV, or as a workbook whose name ends in .xlsx"));
@@ -44,7 +53,7 @@ final class CsvLines {
                 .ofCsvRecord(text)) {
             for (CsvRecord r : reader) {
                 int line = (int) r.getStartingLineNumber();
-                if (lines.size() > MOST_ROWS || r.getFieldCount() > MOST_COLUMNS) {
+                if (lines.size() > mostRows || r.getFieldCount() > mostColumns) {
                     errors.add(tooMany(file, line));
                     return List.of();
                 }

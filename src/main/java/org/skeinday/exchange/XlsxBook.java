@@ -63,7 +63,7 @@ public final class XlsxBook {
 
     private static void write(Worksheet sheet, String file, String text) {
         List<CellError> errors = new ArrayList<>();
-        List<CsvLines.Line> lines = CsvLines.read(file, text, errors);
+        List<CsvLines.Line> lines = CsvLines.ownText(file, text, errors);
         if (!errors.isEmpty()) {
             throw new IllegalArgumentException("The texts must be as export writes them, but "
                     + errors.get(0).text());

@@ -121,6 +121,11 @@ public final class RandomDay {
         return (text(longest - 12) + " " + made++).replace("|", "/");
     }
 
+    /** The same in one line: what stands on a motor's bag. */
+    private String tag() {
+        return name(40).replace('\n', ' ').replace('\t', ' ');
+    }
+
     String textOrNull(int longest) {
         return maybe() ? text(longest) : null;
     }
@@ -213,7 +218,7 @@ public final class RandomDay {
         String mass = maybe() ? typed(0.1, 9, "g") : typed(0.01, 0.2, "oz");
         return new MotorAdded(
                 id(),
-                name(40),
+                tag(),
                 one(batches).id(),
                 text(120),
                 ModelAdded.DIRECTIONS.get(upTo(1)),
