@@ -87,6 +87,36 @@ class SlowClientsWebTest {
                 200, house.laptop.form("/join/who", Map.of("token", token())).statusCode());
     }
 
+    @Test
+    void a_body_that_drips_on_for_ever_is_not_waited_for() throws Exception {
+        start();
+        Socket drips = from("127.0.0.1");
+        drips.setSoTimeout(100);
+        send(
+                drips,
+                "POST /join HTTP/1.1\r\nHost: localhost:" + house.app.port() + "\r\nOrigin: http://localhost:"
+                        + house.app.port() + "\r\nHX-Request: true\r\n"
+                        + "Content-Type: application/x-www-form-urlencoded\r\nContent-Length: 1000\r\n\r\ntoken=");
+        int drops = 0;
+        while (takesOneMore(drips) && drops < 900) { // the whole body would take a minute and a half
+            drops++;
+        }
+        assertTrue(drops < 600, drops + " drops were taken, one each 100 ms");
+        assertEquals(200, house.laptop.get("/now").statusCode());
+    }
+
+    /** Sends a byte and looks for a tenth of a second. */
+    private boolean takesOneMore(Socket socket) {
+        try {
+            send(socket, "x");
+            return socket.getInputStream().read() >= 0;
+        } catch (java.net.SocketTimeoutException e) {
+            return true;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     private String token() {
         return house.app.joinLink().replaceFirst(".*#", "");
     }

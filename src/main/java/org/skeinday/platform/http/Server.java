@@ -157,7 +157,9 @@ public final class Server implements AutoCloseable {
             ThreadLimitHandler perAddress = new ThreadLimitHandler();
             perAddress.setThreadLimit(THREADS_OF_ONE);
             server.insertHandler(perAddress);
-            perAddress.insertHandler(new ActsFirst(IDLE_MS));
+            ActsFirst actsFirst = new ActsFirst(IDLE_MS);
+            perAddress.insertHandler(actsFirst);
+            actsFirst.insertHandler(new SlowBodies(settings.pace().slowClient()));
             server.setErrorHandler(new ProtocolErrors());
         });
         c.jetty.addConnector((server, http) -> {
