@@ -254,9 +254,16 @@ final class HouseRules {
                 .as("A clock and an id source are handed in");
     }
 
+    /** And the mark that tells one folder from another: no rule decides by it and no replay meets it. */
     private static boolean startsTheProgram(JavaClass c) {
         String outermost = c.getName().replaceFirst("\\$.*", "");
-        return Set.of(ROOT + ".Main", ROOT + ".App", ROOT + ".Commands", ROOT + ".Serving", ROOT + ".BackupCommands")
+        return Set.of(
+                        ROOT + ".Main",
+                        ROOT + ".App",
+                        ROOT + ".Commands",
+                        ROOT + ".Serving",
+                        ROOT + ".BackupCommands",
+                        ROOT + ".platform.record.FolderMark")
                 .contains(outermost);
     }
 
