@@ -1,5 +1,7 @@
 package org.skeinday.exchange;
 
+import java.util.regex.Pattern;
+
 /**
  * Text as a cell holds it. A text that a spreadsheet would take for a formula (it starts with = + - @, a tab or other
  * space) is guarded by an apostrophe; so is one that already looks guarded, so that reading takes off just what writing
@@ -8,7 +10,27 @@ package org.skeinday.exchange;
 final class CellText {
     private static final String FORMULA = "=+-@";
 
+    /** Control characters but tab and line ends, and signs that turn the direction of writing around. */
+    private static final Pattern STRANGE =
+            Pattern.compile("[\\p{Cc}&&[^\\t\\n\\r]]|[\\u202A-\\u202E\\u2066-\\u2069]|[\\uFFFE\\uFFFF]"
+                    + "|[\\uD800-\\uDBFF](?![\\uDC00-\\uDFFF])|(?<![\\uD800-\\uDBFF])[\\uDC00-\\uDFFF]");
+
     private CellText() {}
+
+    /** Whether it holds a sign that cannot be seen or printed. */
+    static boolean isStrange(String text) {
+        return !isPlain(text) && STRANGE.matcher(text).find();
+    }
+
+    /** Most cells are: they need not be searched. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return true;
+    }
 
     /** What stands in the file for this text, before quotes. */
     static String guarded(String text) {

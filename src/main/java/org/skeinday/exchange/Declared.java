@@ -2,6 +2,7 @@ package org.skeinday.exchange;
 
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,9 @@ final class Declared {
     private final Map<String, Terms> terms = new HashMap<>();
     private final Map<String, String> eventOf = new HashMap<>();
     private final Map<String, Set<String>> motors = new HashMap<>();
+    /** The other way round: asked for each motor of a season, while each event has its own entries. */
+    private final Map<String, Set<String>> entries = new HashMap<>();
+
     private final Map<String, Weight> weights = new HashMap<>();
 
     /** Grams, and as somebody typed it. */
@@ -45,14 +49,12 @@ final class Declared {
 
     private void add(String entry, String motor) {
         motors.computeIfAbsent(entry, e -> new HashSet<>()).add(motor);
+        entries.computeIfAbsent(motor, m -> new LinkedHashSet<>()).add(entry);
     }
 
     /** The entries that have declared this motor. */
-    List<String> entriesOf(String motor) {
-        return motors.entrySet().stream()
-                .filter(e -> e.getValue().contains(motor))
-                .map(Map.Entry::getKey)
-                .toList();
+    Set<String> entriesOf(String motor) {
+        return entries.getOrDefault(motor, Set.of());
     }
 
     /** The motors that the entries of this event have declared. */

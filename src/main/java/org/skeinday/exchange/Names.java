@@ -80,8 +80,9 @@ final class Names {
 
     /** The id of the only one there is; those of the files before those of the record. */
     Optional<String> only() {
-        var fresh = places.values().stream().filter(p -> p.line() > 0).toList();
-        var those = fresh.isEmpty() ? java.util.List.copyOf(places.values()) : fresh;
+        // Asked for each row that names none: two are enough to know.
+        var fresh = places.values().stream().filter(p -> p.line() > 0).limit(2).toList();
+        var those = fresh.isEmpty() ? places.values().stream().limit(2).toList() : fresh;
         return those.size() == 1 ? Optional.of(those.get(0).id()) : Optional.empty();
     }
 

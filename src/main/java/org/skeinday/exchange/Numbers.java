@@ -15,17 +15,20 @@ final class Numbers {
 
     /** A decimal number with point or comma within bounds; null for an empty cell. */
     static @Nullable Double decimal(Row row, String column, double least, double most) {
-        String bounds = "write a number from " + text(least) + " to " + text(most);
         return row.read(column, text -> {
             if (!DECIMAL.matcher(text).matches()) {
-                throw new IllegalArgumentException("'" + text + "' is not a number; " + bounds);
+                throw new IllegalArgumentException("'" + text + "' is not a number; " + bounds(least, most));
             }
             double value = Double.parseDouble(text.replace(',', '.'));
             if (value < least || value > most) {
-                throw new IllegalArgumentException("'" + text + "' is out of bounds; " + bounds);
+                throw new IllegalArgumentException("'" + text + "' is out of bounds; " + bounds(least, most));
             }
             return value;
         });
+    }
+
+    private static String bounds(double least, double most) {
+        return "write a number from " + text(least) + " to " + text(most);
     }
 
     static double decimal(Row row, String column, double least, double most, double otherwise) {

@@ -7,18 +7,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** One line of a file. What cannot be read is noted once, with its place; the row then counts as wrong. */
 final class Row {
     /** What is right for an empty cell of a file; a form of one row has other words for it. */
     static final String FILL_IN = "fill it in on every row";
-
-    /** Control characters but tab and line ends, and signs that turn the direction of writing around. */
-    private static final Pattern STRANGE =
-            Pattern.compile("[\\p{Cc}&&[^\\t\\n\\r]]|[\\u202A-\\u202E\\u2066-\\u2069]|[\\uFFFE\\uFFFF]"
-                    + "|[\\uD800-\\uDBFF](?![\\uDC00-\\uDFFF])|(?<![\\uD800-\\uDBFF])[\\uDC00-\\uDFFF]");
 
     private final SheetRows sheet;
     private final CsvLines.Line line;
@@ -83,7 +77,7 @@ final class Row {
                     column.name(),
                     "'" + text + "' has a character that could not be read",
                     "save the file as UTF-8 and look at this cell again");
-        } else if (STRANGE.matcher(text).find()) {
+        } else if (CellText.isStrange(text)) {
             error(column.name(), "the text holds a sign that cannot be seen or printed", "write it without");
         } else if (text.length() > column.longest()) {
             error(column.name(), "the text has " + text.length() + " characters", "write at most " + column.longest());

@@ -27,9 +27,11 @@ record SheetRows(String file, List<Column> columns, Header header, List<CsvLines
     }
 
     Column column(String name) {
-        return columns.stream()
-                .filter(column -> column.name().equals(name))
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException(file + " has no column '" + name + "'"));
+        for (Column column : columns) { // asked for each cell of a file: no stream for it
+            if (column.name().equals(name)) {
+                return column;
+            }
+        }
+        throw new IllegalStateException(file + " has no column '" + name + "'");
     }
 }

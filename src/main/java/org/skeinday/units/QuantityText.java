@@ -11,6 +11,11 @@ final class QuantityText {
     private static final Pattern TYPED = Pattern.compile(
             "(?:(?:(?<whole>\\d{1,7})[ -])?(?<above>\\d{1,3})/(?<below>\\d{1,3})|(?<plain>\\d{1,7}(?:[.,]\\d{1,18})?|[.,]\\d{1,18}))"
                     + " ?(?<unit>[^\\d.,/][^\\d/]*)?");
+    private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0\\u2007\\u2009\\u202f]+");
+    private static final Pattern BLANKS = Pattern.compile(" {2,}");
+    private static final Pattern INCH_MARKS = Pattern.compile("[”“″]|''|′′");
+    private static final Pattern FOOT_MARKS = Pattern.compile("[’′]");
+    private static final Pattern BETWEEN = Pattern.compile("[\\s·⋅∙×.*\\-‑–]");
     private static final Map<String, String> FRACTIONS = Map.of("½", " 1/2", "¼", " 1/4", "¾", " 3/4", "⅛", " 1/8");
 
     private QuantityText() {}
@@ -67,15 +72,12 @@ final class QuantityText {
 
     /** One kind of space, of inch mark and of fraction, whatever the keyboard made of them. */
     private static String plain(String typed) {
-        String text =
-                typed.replaceAll("[\\s\\u00a0\\u2007\\u2009\\u202f]+", " ").strip();
+        String text = SPACES.matcher(typed).replaceAll(" ").strip();
         for (var fraction : FRACTIONS.entrySet()) {
             text = text.replace(fraction.getKey(), fraction.getValue());
         }
-        return text.replaceAll(" +", " ")
-                .strip()
-                .replaceAll("[”“″]|''|′′", "\"")
-                .replaceAll("[’′]", "'");
+        String parted = BLANKS.matcher(text).replaceAll(" ").strip();
+        return FOOT_MARKS.matcher(INCH_MARKS.matcher(parted).replaceAll("\"")).replaceAll("'");
     }
 
     private static double number(Matcher parts, String typed) {
@@ -98,6 +100,6 @@ final class QuantityText {
     }
 
     private static String spelling(String unit) {
-        return unit.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s·⋅∙×.*\\-‑–]", "");
+        return BETWEEN.matcher(unit.strip().toLowerCase(Locale.ROOT)).replaceAll("");
     }
 }
