@@ -29,7 +29,7 @@ public record AirMeasured(
     public static final long NEAR_MS = 2 * 3_600_000L;
 
     public AirMeasured {
-        Preconditions.filled("The hall's name", hall);
+        Preconditions.filled("The hall's name", hall, HallDescribed.LONGEST_HALL);
         if (celsius == null && humidity == null) {
             throw new IllegalArgumentException("A temperature or a humidity must be given, but neither was");
         }

@@ -34,10 +34,16 @@ public record HallDescribed(
     /** More are a list that nobody reads. */
     public static final int MOST = 12;
 
+    /** Characters of a hall's name, of a thing's in it, of a note. */
+    public static final int LONGEST_HALL = 120;
+
+    static final int LONGEST_NAME = 80;
+    public static final int LONGEST_NOTE = 400;
+
     /** @param heightMm of its lower edge over the floor, 0.5 to 150 m */
     public record Obstruction(String name, double heightMm, String heightTyped) {
         public Obstruction {
-            Preconditions.filled("The obstruction's name", name);
+            Preconditions.filled("The obstruction's name", name, LONGEST_NAME);
             Preconditions.within("The obstruction's height in mm", heightMm, 500, 150_000);
         }
     }
@@ -52,7 +58,8 @@ public record HallDescribed(
     }
 
     public HallDescribed {
-        Preconditions.filled("The hall's name", hall);
+        Preconditions.filled("The hall's name", hall, LONGEST_HALL);
+        Preconditions.atMost("The note", note, LONGEST_NOTE);
         obstructions = List.copyOf(obstructions);
         distances = List.copyOf(distances);
         if (obstructions.size() > MOST) {

@@ -45,7 +45,8 @@ public record PlaceMeasured(
 
     public PlaceMeasured {
         things = List.copyOf(things);
-        Preconditions.filled("The hall's name", hall);
+        Preconditions.filled("The hall's name", hall, HallDescribed.LONGEST_HALL);
+        Preconditions.atMost("The lane's name", lane, HallDescribed.LONGEST_NAME);
         if (things.size() > MOST_THINGS) {
             throw new IllegalArgumentException(
                     "A winding place must have at most " + MOST_THINGS + " things around it, but had " + things.size());
@@ -74,7 +75,7 @@ public record PlaceMeasured(
             String side,
             @Nullable Integer blowsHour) {
         public Thing {
-            Preconditions.filled("What stands beside the lane", name);
+            Preconditions.filled("What stands beside the lane", name, HallDescribed.LONGEST_NAME);
             How.ofWord(how);
             Side.ofWord(side);
         }

@@ -82,6 +82,20 @@ public final class Preconditions {
         return text;
     }
 
+    /** The same, and no longer than the record keeps. @param longest in characters */
+    public static String filled(String what, String text, int longest) {
+        return atMost(what, filled(what, text), longest);
+    }
+
+    /** @throws IllegalArgumentException for a text with more characters than {@code longest} */
+    public static String atMost(String what, String text, int longest) {
+        if (text.length() > longest) {
+            throw new IllegalArgumentException(
+                    what + " must have at most " + longest + " characters, but had " + text.length());
+        }
+        return text;
+    }
+
     /** The same of what people know by its name. */
     public static String named(String what, String name) {
         if (name.isBlank()) {

@@ -2,7 +2,10 @@ package org.skeinday.access;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.Visitor;
 
 /** What each form is filled in with so that it is taken: what its page offers, and what a person would type. */
@@ -12,7 +15,10 @@ final class Bodies {
             Map.entry("/practice", Map.of("crank-turns", "150", "time", "1:05", "valid", "yes")),
             Map.entry("/attempt/announce", Map.of("announced", "1:02")),
             Map.entry("/attempt/gate", Map.of("adult", "Mrs Grebe", "passed", "checked by word of mouth")),
-            Map.entry("/winding/gate", Map.of("adult", "Mrs Grebe", "reason", "checked by word of mouth")),
+            Map.entry("/winding/gate", Map.of("adult", "Mrs Grebe", "passed", "checked by word of mouth")),
+            Map.entry("/watch/take", Map.of("slot", "2")),
+            Map.entry("/attempt/{id}/protest", Map.of("words", "The launch was late")),
+            Map.entry("/evening/season", Map.of("first", "2027-09-01", "months", "12")),
             Map.entry("/checks/gate", Map.of("adult", "Mrs Grebe", "passed", "checked by word of mouth")),
             Map.entry("/bench/waits", Map.of("name", "soak", "least", "5", "wished", "10", "longest", "")),
             Map.entry("/hall/air", Map.of("celsius", "18", "humidity", "50", "hall", "Marsh hall")),
@@ -26,6 +32,9 @@ final class Bodies {
             Map.entry("/laptop/lend", Map.of()),
             Map.entry("/attempt/give-up", Map.of("reason", "the frame broke", "again", "yes")));
 
+    /** What a form is about: where its page does not offer it yet, what another page offers. */
+    private static final List<String> THERE = List.of("attempt", "event");
+
     private final House house;
     private final Visitor laptop;
     private final Map<String, Map<String, String>> offered = new HashMap<>();
@@ -34,6 +43,17 @@ final class Bodies {
         this.house = house;
         this.laptop = house.laptop;
         offered.putAll(Crawl.of(house, laptop).forms());
+    }
+
+    private @Nullable String there(String field) {
+        return field.equals("attempt")
+                ? house.attempt
+                : new TreeMap<>(offered)
+                        .values().stream()
+                                .map(form -> form.getOrDefault(field, ""))
+                                .filter(value -> !value.isEmpty())
+                                .findFirst()
+                                .orElse(null);
     }
 
     /** Where this route is posted to, with ids that are there. */
@@ -49,6 +69,7 @@ final class Bodies {
     Map<String, String> of(String route) {
         Map<String, String> fields = new LinkedHashMap<>(offered.getOrDefault(path(route), Map.of()));
         fields.putAll(TYPED.getOrDefault(route, Map.of()));
+        THERE.forEach(name -> fields.computeIfAbsent(name, this::there));
         fields.put("act", laptop.newId());
         return fields;
     }

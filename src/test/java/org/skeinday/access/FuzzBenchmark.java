@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The same as {@link FuzzWebTest} for longer, under {@code -Pbench}: ten seeds with 3,000 requests each. */
+/** The same as {@link FuzzWebTest} for longer, under {@code -Pbench}: ten seeds with 3,000 requests each, and 60 rounds of all forms. */
 class FuzzBenchmark {
     @TempDir
     Path root;
@@ -20,6 +20,16 @@ class FuzzBenchmark {
                 assertEquals(List.of(), fuzz.ask(3_000), "seed " + seed);
                 System.out.println("Fuzz, seed " + seed + ": " + fuzz.answers());
             }
+            forms(seed);
+        }
+    }
+
+    private void forms(long seed) throws Exception {
+        try (House house = new House(root.resolve("forms-" + seed))) {
+            FormFuzz fuzz = new FormFuzz(house, seed);
+            assertEquals(List.of(), fuzz.ask(60), "seed " + seed);
+            System.out.println("Forms, seed " + seed + ": " + fuzz.reached() + " of " + fuzz.sent()
+                    + " requests were taken, of " + fuzz.taken().size() + " forms");
         }
     }
 }

@@ -33,4 +33,20 @@ class FuzzWebTest {
             }
         }
     }
+
+    /** Most nonsense is stopped by the first check of a form: here each is mended until its deed is reached. */
+    @Test
+    void forms_that_are_mended_until_they_are_taken_make_no_error_either() throws Exception {
+        System.out.println("Forms: -Dskeinday.seed=" + SEED);
+        try (House house = new House(root.resolve("day"))) {
+            FormFuzz fuzz = new FormFuzz(house, SEED);
+            List<String> found = fuzz.ask(Math.max(1, REQUESTS / 30));
+            System.out.println("Forms: " + fuzz.reached() + " of " + fuzz.sent() + " requests were taken, of "
+                    + fuzz.taken().size() + " forms: " + fuzz.taken());
+            fuzz.notYet().forEach((form, said) -> System.out.println("Never taken: " + form + " " + said));
+            assertEquals(List.of(), found, "seed " + SEED);
+            assertTrue(fuzz.reached() * 2 >= fuzz.sent(), fuzz.reached() + " of " + fuzz.sent() + " reached a deed");
+            assertTrue(fuzz.taken().size() >= 20, "taken: " + fuzz.taken());
+        }
+    }
 }

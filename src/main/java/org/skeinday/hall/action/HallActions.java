@@ -24,7 +24,6 @@ import org.skeinday.units.Length;
 /** A hall is described, its distances are set, its air is measured. */
 public final class HallActions {
     private static final Set<String> TOPICS = Set.of("places", "checks", "attempts");
-    private static final int LONGEST_NOTE = 400;
     private static final int LONGEST_NAME = 80;
 
     private final Reopens reopens;
@@ -86,9 +85,8 @@ public final class HallActions {
                 return text;
             });
         }
-        if (typed.note().strip().length() > LONGEST_NOTE) {
-            form.wrong("note", "A note has at most " + LONGEST_NOTE + " characters");
-        }
+        PlaceDeeds.bounded(form, "place", "The hall's name", typed.hall(), HallDescribed.LONGEST_HALL);
+        PlaceDeeds.bounded(form, "note", "A note", typed.note(), HallDescribed.LONGEST_NOTE);
         return form.refused().orElseGet(() -> described(tx, context, typed, ceiling, obstructions, distances));
     }
 
@@ -162,6 +160,7 @@ public final class HallActions {
         if (typed.hall().isBlank()) {
             form.wrong("celsius", "Measure a winding place first: it says in which hall this is");
         }
+        PlaceDeeds.bounded(form, "place", "The hall's name", typed.hall(), HallDescribed.LONGEST_HALL);
         return form.refused()
                 .orElseGet(() -> Decision.decided(
                         TOPICS,

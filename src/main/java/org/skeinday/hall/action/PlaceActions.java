@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.hall.HallDescribed;
 import org.skeinday.hall.PlaceInUse;
 import org.skeinday.hall.PlaceMeasured;
 import org.skeinday.hall.store.HallStore;
@@ -70,6 +71,7 @@ public final class PlaceActions {
         if (typed.hall().isBlank()) {
             form.wrong("hall", "Name the hall");
         }
+        bounded(form, "hall", "The hall's name", typed.hall(), HallDescribed.LONGEST_HALL);
         @Nullable Length lane = form.read("length", typed.length(), text -> Length.parse(filled(text), typed.unit()));
         @Nullable
         Length past = form.read("past", typed.past(), text -> text.isEmpty() ? null : Length.parse(text, typed.unit()));
@@ -183,9 +185,21 @@ public final class PlaceActions {
         return text.strip();
     }
 
+    /** @throws IllegalArgumentException for more than the record keeps */
     static String withUnit(String typed, String unit) {
         String text = typed.strip();
-        return text.matches(".*[0-9.,]$") ? text + " " + unit : text;
+        String whole = text.matches(".*[0-9.,]$") ? text + " " + unit : text;
+        if (whole.length() > LONGEST) {
+            throw new IllegalArgumentException(
+                    "A length with its unit has at most " + LONGEST + " characters, for example 1.5 m or 5 ft");
+        }
+        return whole;
+    }
+
+    static void bounded(TypedFields form, String field, String what, String typed, int longest) {
+        if (typed.strip().length() > longest) {
+            form.wrong(field, what + " has at most " + longest + " characters");
+        }
     }
 
     private static @Nullable Integer hour(String typed) {

@@ -70,6 +70,24 @@ class HallWebTest {
         return measure("4 m", form);
     }
 
+    /** Longer than the record keeps is a slip of whoever pastes, and said beside its field. */
+    @Test
+    void names_and_lengths_that_are_too_long_are_refused_with_how_long_they_may_be() throws Exception {
+        String name = "x".repeat(121);
+        says(422, "has at most 120 characters", laptop.form("/hall/describe", Map.of("hall", name)));
+        says(422, "has at most 120 characters", laptop.form("/hall/air", Map.of("hall", name, "celsius", "18")));
+        says(422, "has at most 120 characters", measure("4 m", Map.of("hall", name)));
+        says(422, "must have at most 80 characters", measure("4 m", Map.of("lane", name)));
+        says(422, "Measure this by tape", measure("4" + " ".repeat(60) + "m", Map.of("past", "4 m")));
+        says(422, "has at most 40 characters", measure("4 m", Map.of("past", "4" + " ".repeat(60) + "m")));
+        String ceiling = "9" + " ".repeat(60) + "m";
+        says(422, "has at most 40 characters", laptop.form("/hall/describe", Map.of("hall", "H", "ceiling", ceiling)));
+        says(
+                422,
+                "must have at most 80 characters",
+                measure("4 m", Map.of("kind0", "spectator", "name0", name, "first0", "2 m", "second0", "2 m")));
+    }
+
     @Test
     void the_lane_is_compared_with_todays_longest_stretch() throws Exception {
         says(200, "shorter than today", measure("1 m", bench("3 m")));
