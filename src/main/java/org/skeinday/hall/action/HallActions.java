@@ -85,8 +85,8 @@ public final class HallActions {
                 return text;
             });
         }
-        PlaceDeeds.bounded(form, "place", "The hall's name", typed.hall(), HallDescribed.LONGEST_HALL);
-        PlaceDeeds.bounded(form, "note", "A note", typed.note(), HallDescribed.LONGEST_NOTE);
+        PlaceActions.bounded(form, "place", "The hall's name", typed.hall(), HallDescribed.LONGEST_HALL);
+        PlaceActions.bounded(form, "note", "A note", typed.note(), HallDescribed.LONGEST_NOTE);
         return form.refused().orElseGet(() -> described(tx, context, typed, ceiling, obstructions, distances));
     }
 
@@ -160,7 +160,7 @@ public final class HallActions {
         if (typed.hall().isBlank()) {
             form.wrong("celsius", "Measure a winding place first: it says in which hall this is");
         }
-        PlaceDeeds.bounded(form, "place", "The hall's name", typed.hall(), HallDescribed.LONGEST_HALL);
+        PlaceActions.bounded(form, "place", "The hall's name", typed.hall(), HallDescribed.LONGEST_HALL);
         return form.refused()
                 .orElseGet(() -> Decision.decided(
                         TOPICS,
