@@ -37,6 +37,7 @@ import org.skeinday.attempt.WatchMarked;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.db.schema.tables.records.AttemptRecord;
 import org.skeinday.platform.record.FactKind;
 
 /** The attempt's kinds of fact. */
@@ -151,15 +152,15 @@ public final class AttemptFacts {
     }
 
     private static void moved(Tx tx, AttemptMoved fact) {
-        tx.sql()
-                .update(ATTEMPT)
-                .set(ATTEMPT.STATE, fact.state())
-                .set(timeOf(State.of(fact.state())), fact.atMs())
-                .where(ATTEMPT.ID.eq(fact.attemptId()))
-                .execute();
+        Rows.set(
+                tx,
+                ATTEMPT.ID,
+                fact.attemptId(),
+                new Rows.Value<>(ATTEMPT.STATE, fact.state()),
+                new Rows.Value<>(timeOf(State.of(fact.state())), fact.atMs()));
     }
 
-    private static TableField<?, Long> timeOf(State state) {
+    private static TableField<AttemptRecord, Long> timeOf(State state) {
         return switch (state) {
             case CALLED -> ATTEMPT.CALLED_AT_MS;
             case WINDING -> ATTEMPT.WINDING_AT_MS;

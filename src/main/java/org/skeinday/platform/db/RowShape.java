@@ -8,10 +8,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jooq.Field;
 import org.jooq.Table;
+import org.jooq.TableField;
 import org.jooq.UniqueKey;
 import org.jooq.tools.StringUtils;
 import org.jspecify.annotations.Nullable;
@@ -60,6 +62,14 @@ final class RowShape {
                 "insert into " + name + " (" + cells.stream().map(Cell::name).collect(Collectors.joining(", "))
                         + ") values (" + cells.stream().map(cell -> "?").collect(Collectors.joining(", ")) + ")";
         this.update = "update " + name + " set " + equal(set, ", ") + " where " + equal(keys, " and ");
+    }
+
+    /** @return an update of these columns in the row that the key's value finds */
+    static <R extends org.jooq.Record> String setting(TableField<R, ?> key, Stream<? extends Field<?>> columns) {
+        Table<?> table = Objects.requireNonNull(key.getTable(), "a key is a table's");
+        return "update " + quoted(table.getName()) + " set "
+                + columns.map(column -> quoted(column.getName()) + " = ?").collect(Collectors.joining(", "))
+                + " where " + quoted(key.getName()) + " = ?";
     }
 
     private static String equal(List<Cell> cells, String between) {

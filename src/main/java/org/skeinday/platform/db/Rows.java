@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 import org.jooq.Table;
 import org.jooq.TableField;
 import org.jooq.TableRecord;
@@ -46,6 +47,18 @@ public final class Rows {
 
     private static int update(Tx tx, RowShape shape, Object fact) {
         return tx.prepared().run(shape.update, shape.toUpdate(fact));
+    }
+
+    /** A column of a row and its new value. */
+    public record Value<R extends TableRecord<R>, T>(TableField<R, T> column, T value) {}
+
+    /** Some columns of the row whose key this is, for facts that are no whole row; the same ones again and again. */
+    @SafeVarargs
+    public static <R extends TableRecord<R>> void set(
+            Tx tx, TableField<R, String> key, String of, Value<R, ?>... values) {
+        Object[] all = Stream.concat(Stream.of(values).map(Value::value), Stream.of(of))
+                .toArray();
+        tx.prepared().run(RowShape.setting(key, Stream.of(values).map(Value::column)), all);
     }
 
     /** All rows of a table that have this value. */
