@@ -9,6 +9,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.lang.ArchRule;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -168,5 +169,33 @@ class HouseRulesTest {
         other.add("attempt.store", "MayWriteSql", "String s = \"select n from attempt\";");
         other.add("attempt.web", "SpeaksOfUpdates", "String s = \"Update the set of motors\";");
         assertEquals(List.of("WritesSql.java"), SqlText.outsideItsHomes(other.sources()));
+    }
+
+    @Test
+    void a_type_has_a_name_of_its_own() throws IOException {
+        Path main = Path.of("src/main/java");
+        assertEquals(List.of(), HouseNames.twins(main));
+        assertEquals(List.of(), HouseNames.shadows(main));
+        assertEquals(List.of(), HouseNames.likeALibrary(main));
+    }
+
+    @Test
+    void a_name_that_means_two_things_is_seen() throws IOException {
+        SeededHouse other = new SeededHouse(temp.resolve("names"));
+        other.add("attempt", "Doubt", "");
+        other.add("winding", "Doubt", "");
+        other.add("platform.record", "Record", "");
+        other.add("timing", "Clock", "");
+        other.add("timing", "AsksTheClock", "java.time.Clock clock;");
+        Path sources = other.sources();
+        Path asks = sources.resolve("org/skeinday/timing/AsksTheClock.java");
+        Files.writeString(asks, Files.readString(asks).replace(";\npublic", ";\nimport java.time.Clock;\npublic"));
+        assertEquals(
+                List.of("Doubt in org/skeinday/attempt and org/skeinday/winding"),
+                HouseNames.twins(sources).stream()
+                        .map(words -> words.replace('\\', '/'))
+                        .toList());
+        assertEquals(List.of("Record"), HouseNames.shadows(sources));
+        assertEquals(List.of("AsksTheClock imports java.time.Clock"), HouseNames.likeALibrary(sources));
     }
 }

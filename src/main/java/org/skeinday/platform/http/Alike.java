@@ -20,8 +20,8 @@ final class Alike<T> {
 
     private final Map<String, Slot> slots = new ConcurrentHashMap<>();
 
-    private record Made<T>(Moment moment, long second, T thing) {
-        boolean isFresh(Moment asked, long askedSecond) {
+    private record Made<T>(RecordMoment moment, long second, T thing) {
+        boolean isFresh(RecordMoment asked, long askedSecond) {
             return moment.has(asked) && second >= askedSecond && second - askedSecond <= AHEAD_S;
         }
     }
@@ -32,7 +32,7 @@ final class Alike<T> {
      * @param now the moment of the record
      * @param make called only when it must be made anew, by one thread at a time
      */
-    T of(String key, Moment asked, Supplier<Moment> now, Clock clock, Supplier<T> make) {
+    T of(String key, RecordMoment asked, Supplier<RecordMoment> now, Clock clock, Supplier<T> make) {
         if (slots.size() > MOST_KEPT) {
             slots.clear();
         }
@@ -42,16 +42,16 @@ final class Alike<T> {
     private final class Slot {
         private volatile @Nullable Made<T> last;
 
-        T at(Moment asked, Supplier<Moment> now, Clock clock, Supplier<T> make) {
+        T at(RecordMoment asked, Supplier<RecordMoment> now, Clock clock, Supplier<T> make) {
             long second = Math.floorDiv(clock.millis(), 1000L);
             @Nullable Made<T> made = last;
             return made != null && made.isFresh(asked, second) ? made.thing() : anew(asked, second, now, clock, make);
         }
 
-        private synchronized T anew(Moment asked, long second, Supplier<Moment> now, Clock clock, Supplier<T> make) {
+        private synchronized T anew(RecordMoment asked, long second, Supplier<RecordMoment> now, Clock clock, Supplier<T> make) {
             @Nullable Made<T> made = last; // somebody else may have made it while this one waited
             if (made == null || !made.isFresh(asked, second)) {
-                Moment moment = now.get(); // before it is read, so that it is never younger than what it shows
+                RecordMoment moment = now.get(); // before it is read, so that it is never younger than what it shows
                 made = new Made<>(moment, Math.floorDiv(clock.millis(), 1000L), make.get());
                 last = made;
             }

@@ -26,9 +26,9 @@ public final class Page {
     private final Pace pace;
     private final UnaryOperator<String> nameOfPerson;
     private volatile Supplier<String> trouble = () -> "";
-    private volatile Supplier<Moment> moment = () -> Moment.NONE;
+    private volatile Supplier<RecordMoment> moment = () -> RecordMoment.NONE;
     private volatile List<PageHelp> help = List.of();
-    private final Alike<Part> parts = new Alike<>();
+    private final Alike<PackedPart> parts = new Alike<>();
     private final Alike<Object> views = new Alike<>();
     private volatile Function<Context, Content> first = context -> output -> {};
 
@@ -68,7 +68,7 @@ public final class Page {
     }
 
     /** Which moment of the record a page shows; asked for before the page is made, never after. */
-    public void sayMoment(Supplier<Moment> now) {
+    public void sayMoment(Supplier<RecordMoment> now) {
         moment = now;
     }
 
@@ -77,9 +77,9 @@ public final class Page {
         context.attribute(MOMENT, moment.get());
     }
 
-    private static Moment momentOf(Context context) {
-        @Nullable Moment noted = context.attribute(MOMENT);
-        return noted == null ? Moment.NONE : noted;
+    private static RecordMoment momentOf(Context context) {
+        @Nullable RecordMoment noted = context.attribute(MOMENT);
+        return noted == null ? RecordMoment.NONE : noted;
     }
 
     /** Templates compiled into the program. */
@@ -122,7 +122,7 @@ public final class Page {
                         momentOf(context),
                         moment,
                         clock,
-                        () -> Part.of(render(template, Map.of("view", view.get()))))
+                        () -> PackedPart.of(render(template, Map.of("view", view.get()))))
                 .send(context);
     }
 
@@ -133,7 +133,7 @@ public final class Page {
 
     private void send(Context context, String html) {
         if (context.method() == HandlerType.GET && context.statusCode() == 200) {
-            Part.of(html).send(context);
+            PackedPart.of(html).send(context);
         } else {
             write(context, html);
         }

@@ -14,7 +14,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Collectors;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
-import org.skeinday.platform.http.Moment;
+import org.skeinday.platform.http.RecordMoment;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.record.Json;
@@ -56,8 +56,8 @@ public final class LiveHub implements AutoCloseable {
     }
 
     /** Which moment of the record a page shows that is made now: one that still has it when it connects is fresh. */
-    public Moment moment() {
-        return new Moment(run, last.get());
+    public RecordMoment moment() {
+        return new RecordMoment(run, last.get());
     }
 
     /** To be called after the commit, so that nobody asks too early. @param n of the last act that is visible */

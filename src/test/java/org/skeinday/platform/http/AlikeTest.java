@@ -41,11 +41,11 @@ class AlikeTest {
         }
     };
 
-    private static Moment at(long number) {
-        return new Moment("run", number);
+    private static RecordMoment at(long number) {
+        return new RecordMoment("run", number);
     }
 
-    private String part(String key, Moment asked, Supplier<String> make) {
+    private String part(String key, RecordMoment asked, Supplier<String> make) {
         return parts.of(key, asked, () -> at(n.get()), clock, make);
     }
 
@@ -77,7 +77,7 @@ class AlikeTest {
         assertEquals("made 1", part(7), "asked at 7, made of what was there at 9");
         assertEquals("made 1", part(9));
         assertEquals("made 1", part(8));
-        assertEquals("made 2", part("key", new Moment("another run", 1), () -> "made " + made.incrementAndGet()));
+        assertEquals("made 2", part("key", new RecordMoment("another run", 1), () -> "made " + made.incrementAndGet()));
     }
 
     @Test

@@ -13,7 +13,7 @@ import org.skeinday.platform.record.Sha;
  * A part of a page as it goes out: bytes, and their tag, made from the content itself, so that it is right for every
  * role, unit and moment. Packed once, for the first that takes it so.
  */
-final class Part {
+final class PackedPart {
     private static final int TAG_DIGITS = 32;
     private static final int WORTH_PACKING = 1_400; // what fits one packet is not sooner there
 
@@ -21,13 +21,13 @@ final class Part {
     private final String tag;
     private volatile byte @Nullable [] packed;
 
-    private Part(byte[] plain, String tag) {
+    private PackedPart(byte[] plain, String tag) {
         this.plain = plain;
         this.tag = tag;
     }
 
-    static Part of(String html) {
-        return new Part(
+    static PackedPart of(String html) {
+        return new PackedPart(
                 html.getBytes(StandardCharsets.UTF_8), "\"" + Sha.hex(html).substring(0, TAG_DIGITS) + "\"");
     }
 

@@ -6,11 +6,11 @@ package org.skeinday.platform.http;
  * @param run of the program, differs at each start; empty where there is no record
  * @param n of the last act that is visible, 0 before the first
  */
-public record Moment(String run, long n) {
-    static final Moment NONE = new Moment("", 0);
+public record RecordMoment(String run, long n) {
+    static final RecordMoment NONE = new RecordMoment("", 0);
 
     /** Whether what was read at this moment has all that was visible at the other. */
-    boolean has(Moment other) {
+    boolean has(RecordMoment other) {
         return run.equals(other.run) && n >= other.n;
     }
 
