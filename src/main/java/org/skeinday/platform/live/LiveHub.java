@@ -115,17 +115,19 @@ public final class LiveHub implements AutoCloseable {
 
     /** Where another gives a place up for it, that one's page comes back by itself and finds the house full. */
     private synchronized boolean takePlace(PendingTopics hints, Owner owner) {
-        Map<String, Long> ofItsKind = open.entrySet().stream()
-                .filter(one ->
-                        one.getValue().kept() == owner.kept() && !one.getKey().isClosed())
-                .collect(Collectors.groupingBy(one -> one.getValue().device(), Collectors.counting()));
-        int places = owner.kept() ? StreamPlaces.KEPT : StreamPlaces.OTHERS;
-        StreamPlaces.Answer answer = StreamPlaces.ask(owner.device(), ofItsKind, places);
+        StreamPlaces.Answer answer =
+                StreamPlaces.ask(owner.device(), owner.kept(), openByDevice(true), openByDevice(false));
         answer.gives().ifPresent(this::closeOneOf);
         if (answer.admitted()) {
             open.put(hints, owner);
         }
         return answer.admitted();
+    }
+
+    private Map<String, Long> openByDevice(boolean kept) {
+        return open.entrySet().stream()
+                .filter(one -> one.getValue().kept() == kept && !one.getKey().isClosed())
+                .collect(Collectors.groupingBy(one -> one.getValue().device(), Collectors.counting()));
     }
 
     private void closeOneOf(String device) {

@@ -3,11 +3,13 @@ package org.skeinday.platform.live;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
+import org.skeinday.platform.http.Caller;
 
 /**
  * Who gets one of the places for open streams. The laptop, captains and coaches have places of their own, which nobody else
- * takes. Where all are taken, a device with fewer open than another by two gets the place of one of the other's: so a few
- * devices with many tabs never keep a hall outside.
+ * takes; beyond them they stand in places of the others as long as nobody asks for those. Where all are taken, a device with
+ * fewer open than another by two gets the place of one of the other's: so a few devices with many tabs never keep a hall
+ * outside.
  */
 final class StreamPlaces {
     /** Places that only the laptop, captains and coaches take. */
@@ -31,20 +33,50 @@ final class StreamPlaces {
     /**
      * Decides for one more stream.
      *
+     * @param kept whether it has the places that are kept
+     * @param ofKept how many streams each device has open that has kept places; {@code ofOthers} each other one
+     */
+    static Answer ask(String device, boolean kept, Map<String, Long> ofKept, Map<String, Long> ofOthers) {
+        boolean free = sum(ofKept) + sum(ofOthers) < LiveHub.MOST_STREAMS;
+        if (kept) {
+            return free && mayHaveMore(device, ofKept)
+                    ? new Answer(true, Optional.empty())
+                    : ask(device, ofKept, KEPT);
+        }
+        boolean lent = !free && sum(ofOthers) < OTHERS; // whoever has kept places stands in theirs
+        return lent && mayHaveMore(device, ofOthers)
+                ? new Answer(true, most(ofKept).map(Map.Entry::getKey))
+                : ask(device, ofOthers, OTHERS);
+    }
+
+    /** The laptop is everybody's: what looks like many tabs of it may be a hall behind one address. */
+    private static boolean mayHaveMore(String device, Map<String, Long> open) {
+        return device.equals(Caller.LAPTOP) || open.getOrDefault(device, 0L) < LiveHub.MOST_OF_ONE;
+    }
+
+    private static long sum(Map<String, Long> open) {
+        return open.values().stream().mapToLong(Long::longValue).sum();
+    }
+
+    private static Optional<Map.Entry<String, Long>> most(Map<String, Long> open) {
+        return open.entrySet().stream().max(Comparator.comparingLong(Map.Entry::getValue));
+    }
+
+    /**
+     * The same among those that share some places.
+     *
      * @param open how many streams each device has open, of those that share its places
      * @param all how many there are for them together
      */
     static Answer ask(String device, Map<String, Long> open, int all) {
         long own = open.getOrDefault(device, 0L);
-        if (own >= LiveHub.MOST_OF_ONE) {
+        if (!mayHaveMore(device, open)) {
             return Answer.NO;
         }
-        long taken = open.values().stream().mapToLong(Long::longValue).sum();
-        if (taken < all) {
+        if (sum(open) < all) {
             return new Answer(true, Optional.empty());
         }
-        Optional<String> gives = open.entrySet().stream()
-                .max(Comparator.comparingLong(Map.Entry::getValue))
+        Optional<String> gives = most(open)
                 .filter(most -> most.getValue() >= own + 2)
                 .map(Map.Entry::getKey);
         return new Answer(gives.isPresent(), gives);

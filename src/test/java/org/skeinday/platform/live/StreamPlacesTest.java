@@ -47,6 +47,24 @@ class StreamPlacesTest {
     }
 
     @Test
+    void whoever_has_kept_places_stands_in_the_others_only_as_long_as_nobody_asks_for_them() {
+        Map<String, Long> kept = new HashMap<>(Map.of("laptop", 0L));
+        while (StreamPlaces.ask("laptop", true, kept, open).admitted()) {
+            kept.merge("laptop", 1L, Long::sum);
+        }
+        assertEquals(LiveHub.MOST_STREAMS, kept.get("laptop"));
+        for (int i = 0; i < StreamPlaces.OTHERS; i++) {
+            StreamPlaces.Answer answer = StreamPlaces.ask("phone" + i, false, kept, open);
+            assertTrue(answer.admitted() && answer.gives().orElse("").equals("laptop"), "phone " + i);
+            kept.merge("laptop", -1L, Long::sum);
+            open.merge("phone" + i, 1L, Long::sum);
+        }
+        assertFalse(StreamPlaces.ask("one more", false, kept, open).admitted());
+        assertEquals(StreamPlaces.KEPT, kept.get("laptop"), "its own are left");
+        assertFalse(StreamPlaces.ask("laptop", true, kept, open).admitted());
+    }
+
+    @Test
     void two_devices_never_take_a_place_from_each_other_in_turn() {
         for (int i = 0; i < StreamPlaces.OTHERS; i++) {
             assertTrue(opens("phone" + i));
