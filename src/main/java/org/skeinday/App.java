@@ -56,6 +56,7 @@ public final class App implements AutoCloseable {
     private static final long STOP_MS = 300;
 
     private final ScheduledExecutorService clockWatch;
+    private final ScheduledExecutorService backupTime;
     private final ActStore record;
     private final LogFile log;
     private final Writer writer;
@@ -153,7 +154,8 @@ public final class App implements AutoCloseable {
         this.clockWatch = Executors.newSingleThreadScheduledExecutor();
         new ClockWatch(clock, System::nanoTime, by -> jumped(by, clock, hex(random)))
                 .every(settings.pace().clockLook().toMillis(), clockWatch);
-        backups.everyHour(clockWatch, record::keepCopy);
+        this.backupTime = Executors.newSingleThreadScheduledExecutor(); // a slow stick holds up nothing else
+        backups.everyHour(backupTime, record::keepCopy);
         this.newPin = makePin(record, random); // after the port is known to be free: it is told once
         record.runningAt("http://localhost:" + server.port());
         OwnerOnly.tightenAll(settings.data()); // what the database and the log have made meanwhile
@@ -343,6 +345,7 @@ public final class App implements AutoCloseable {
     @Override
     public void close() throws IOException {
         clockWatch.shutdown();
+        backupTime.shutdown();
         live.close();
         server.close();
         writer.close();

@@ -23,7 +23,6 @@ import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
-import org.dhatim.fastexcel.reader.ExcelReaderException;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 
@@ -108,7 +107,7 @@ public final class XlsxBook {
                     : unfolded(bytes);
         } catch (TooMany e) {
             return refused(name, String.valueOf(e.getMessage()), "keep only the rows and columns that are filled");
-        } catch (IOException | ExcelReaderException | IllegalArgumentException e) {
+        } catch (IOException | RuntimeException e) { // its reader has one for each thing that a workbook may lack
             return refused(name, "this is no workbook that can be read", "save it as .xlsx and try again");
         }
     }
@@ -150,12 +149,14 @@ public final class XlsxBook {
             int parts = 0;
             for (ZipArchiveEntry part : Collections.list(zip.getEntries())) {
                 parts++;
+                CellReach reach = new CellReach();
                 try (InputStream in = zip.getInputStream(part)) {
                     for (int n = in.read(some); n >= 0 && inflated <= MOST_INFLATED; n = in.read(some)) {
                         inflated += n;
+                        reach.look(some, n);
                     }
                 }
-                if (parts > MOST_PARTS || inflated > MOST_INFLATED) {
+                if (parts > MOST_PARTS || inflated > MOST_INFLATED || part.getName().startsWith("xl/worksheets/") && reach.isTooFar()) {
                     return true;
                 }
             }

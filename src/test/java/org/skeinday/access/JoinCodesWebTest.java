@@ -79,7 +79,18 @@ class JoinCodesWebTest {
     }
 
     private HttpResponse<String> answer(String cookie, String yesOrNo) throws Exception {
-        return laptop.form("/devices/" + meta(cookie, "device") + "/" + yesOrNo, Map.of());
+        Matcher row = Pattern.compile("/devices/" + meta(cookie, "device")
+                        + "/yes\"[^>]*><input type=\"hidden\" name=\"asked\" value=\"([^\"]*)\"><input type=\"hidden\""
+                        + " name=\"person\" value=\"([^\"]*)\">")
+                .matcher(laptop.get("/devices/asking").body());
+        return row.find()
+                ? answer(cookie, yesOrNo, row.group(1), row.group(2))
+                : answer(cookie, yesOrNo, "", "");
+    }
+
+    private HttpResponse<String> answer(String cookie, String yesOrNo, String asked, String person) throws Exception {
+        return laptop.form(
+                "/devices/" + meta(cookie, "device") + "/" + yesOrNo, Map.of("asked", asked, "person", person));
     }
 
     @Test
@@ -124,6 +135,15 @@ class JoinCodesWebTest {
         assertEquals(200, answer(still, "no").statusCode());
         assertFalse(laptop.get("/devices").body().contains("asks to be"));
         assertEquals("helper", who(joined(still, "", "", "captain")));
+    }
+
+    @Test
+    void a_yes_is_to_what_the_coach_has_read_and_to_nothing_else() throws Exception {
+        String asks = joined("", link(), "", "timekeeper");
+        String changed = joined(asks, "", "", "captain"); // while the coach reads
+        HttpResponse<String> answer = answer(changed, "yes", "timekeeper", "");
+        assertTrue(answer.statusCode() >= 400 && answer.body().contains("asks for something else"), answer.body());
+        assertEquals("helper", who(joined(changed, "", "", "captain")));
     }
 
     @Test

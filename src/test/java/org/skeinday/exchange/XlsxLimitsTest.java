@@ -54,6 +54,42 @@ class XlsxLimitsTest {
     }
 
     @Test
+    void a_cell_beyond_the_last_column_of_any_workbook_is_refused_before_room_is_made_for_it() throws Exception {
+        assertTrue(refused(withFirstCellAt("ZZZZZZ1")).contains("too large"));
+        assertEquals(List.of(), XlsxBook.read("a.xlsx", withFirstCellAt("C1")).errors());
+    }
+
+    @Test
+    void a_cell_of_a_kind_that_its_reader_does_not_know_is_said_in_words() throws Exception {
+        String said = refused(altered(" t=\"s\"", " t=\"zz\""));
+        assertTrue(said.contains("no workbook that can be read"), said);
+    }
+
+    private static byte[] withFirstCellAt(String place) throws Exception {
+        return altered(" r=\"A1\"", " r=\"" + place + "\"");
+    }
+
+    /** A small workbook with something else in its sheet. */
+    private static byte[] altered(String from, String to) throws Exception {
+        byte[] plain = XlsxBook.write(Map.of("flights.csv", "event,model\nabc,def\n"));
+        var bytes = new ByteArrayOutputStream();
+        try (ZipFile in = ZipFile.builder()
+                        .setSeekableByteChannel(new SeekableInMemoryByteChannel(plain))
+                        .get();
+                var out = new ZipOutputStream(bytes)) {
+            for (ZipArchiveEntry e : Collections.list(in.getEntries())) {
+                String text = new String(in.getInputStream(e).readAllBytes(), StandardCharsets.UTF_8);
+                out.putNextEntry(new ZipEntry(e.getName()));
+                boolean sheet = e.getName().startsWith("xl/worksheets/");
+                assertTrue(!sheet || text.contains(from), text);
+                out.write((sheet ? text.replaceFirst(from, to) : text).getBytes(StandardCharsets.UTF_8));
+                out.closeEntry();
+            }
+        }
+        return bytes.toByteArray();
+    }
+
+    @Test
     void entities_of_its_text_are_not_expanded() throws Exception {
         byte[] plain = XlsxBook.write(Map.of("flights.csv", "event,model\nabc,def\n"));
         assertEquals(List.of(), XlsxBook.read("a.xlsx", plain).errors());

@@ -36,8 +36,12 @@ public final class DeviceActions {
             @Nullable String earlierRole,
             @Nullable String asked) {}
 
-    /** Content of {@code device.answer}: the coach's yes or no to what a device asks to be. */
-    public record Answer(String device, boolean yes) {}
+    /**
+     * Content of {@code device.answer}: the coach's yes or no to what a device asks to be.
+     *
+     * @param asked role that the coach has read, and {@code person} by whom; another answers nothing
+     */
+    public record Answer(String device, boolean yes, String asked, String person) {}
 
     /** Content of {@code device.end}. @param linkHash of the join link's token: the device joins again by another only */
     public record End(String device, String linkHash) {}
@@ -100,9 +104,13 @@ public final class DeviceActions {
     }
 
     private static Decision answer(Tx tx, ActContext context, Answer content) {
-        String asked = DeviceStore.ofId(tx, content.device()).map(Device::asked).orElse("");
-        return asked.isEmpty()
-                ? Decision.refused("This device asks for nothing any more.")
+        Device device = DeviceStore.ofId(tx, content.device()).orElse(null);
+        if (device == null || device.asked().isEmpty()) {
+            return Decision.refused("This device asks for nothing any more.");
+        }
+        String asked = device.asked();
+        return !asked.equals(content.asked()) || !device.person().equals(content.person())
+                ? Decision.refused("This device asks for something else by now. Read it again, then answer.")
                 : Decision.decided(
                         Set.of("devices"),
                         Fact.of(

@@ -32,7 +32,8 @@ final class Asking {
                 .map(device -> new AskingView.Row(
                         device.id(),
                         device.person().isEmpty() ? "A device" : door.nameOf(device.person()),
-                        device.asked()))
+                        device.asked(),
+                        device.person()))
                 .toList();
         return new AskingView(rows, Access.callerOf(context).role() == Role.COACH);
     }
@@ -46,7 +47,9 @@ final class Asking {
                 Json.MAPPER
                         .createObjectNode()
                         .put("device", context.pathParam("id"))
-                        .put("yes", yes));
+                        .put("yes", yes)
+                        .put("asked", String.valueOf(context.formParam("asked")))
+                        .put("person", String.valueOf(context.formParam("person"))));
         page.fragment(context, "device/_asking.jte", view(context));
     }
 }

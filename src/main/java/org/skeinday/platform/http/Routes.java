@@ -12,6 +12,9 @@ import org.jspecify.annotations.Nullable;
 public final class Routes {
     /** Largest body of an ordinary request, in bytes. */
     public static final int ORDINARY_BODY = 64 * 1024;
+
+    /** Of a form that strangers may send: a name and a code; a long body would hold a thread as long as it drips. */
+    static final int OPEN_BODY = 8 * 1024;
     /** Largest body of an import, in bytes. */
     public static final int IMPORT_BODY = 5 * 1024 * 1024;
 
@@ -127,9 +130,9 @@ public final class Routes {
 
     /** For a device that has not joined: the join form. */
     public void openPost(String path, Handler handler) {
-        rights.add(new Right("POST", path, null, false, ORDINARY_BODY));
+        rights.add(new Right("POST", path, null, false, OPEN_BODY));
         routes.post(path, context -> {
-            BodyLimit.check(context, ORDINARY_BODY);
+            BodyLimit.check(context, OPEN_BODY);
             handler.handle(context);
         });
     }

@@ -78,7 +78,7 @@ public final class Backup {
         cut(journal, end.length());
         Map<String, String> sums = new TreeMap<>();
         for (String file : BESIDE) {
-            if (Files.exists(data.resolve(file))) {
+            if (Files.exists(data.resolve(file)) && BackupCheck.hasItsForm(data.resolve(file))) {
                 force(Files.copy(data.resolve(file), part.resolve(file)));
                 sums.put(file, Sha.ofFile(part.resolve(file)));
             }
@@ -119,7 +119,7 @@ public final class Backup {
         return Files.exists(one) == Files.exists(other) && (!Files.exists(one) || Files.mismatch(one, other) < 0);
     }
 
-    private static Path free(Path wished) {
+    static Path free(Path wished) {
         Path free = wished;
         for (int i = 2; Files.exists(free); i++) {
             free = wished.resolveSibling(wished.getFileName() + "-" + i);
@@ -154,11 +154,20 @@ public final class Backup {
         }
     }
 
-    /** Removes the oldest beyond {@link #KEPT}, and what was left half made. */
+    /** Removes the oldest beyond {@link #KEPT}, and what a kill has left half made: names would stand in it for ever. */
     public static void prune(Path place) throws IOException {
         List<Path> all = in(place);
         for (Path old : all.subList(0, Math.max(0, all.size() - KEPT))) {
             remove(old);
+        }
+        String newest = all.isEmpty() ? "" : all.get(all.size() - 1).getFileName().toString();
+        try (Stream<Path> there = Files.list(place)) {
+            for (Path part : there.filter(Files::isDirectory).toList()) {
+                String name = part.getFileName().toString();
+                if (name.startsWith(PREFIX) && name.endsWith(PART) && name.compareTo(newest) < 0) {
+                    remove(part); // a later one may be in the making
+                }
+            }
         }
     }
 
@@ -170,6 +179,7 @@ public final class Backup {
         List<String> own = new ArrayList<>(BESIDE);
         own.add(Journal.FILE);
         own.add(BackupList.FILE);
+        own.add(BackupList.FILE + WholeFile.ASIDE);
         for (String file : own) {
             Files.deleteIfExists(backup.resolve(file));
         }

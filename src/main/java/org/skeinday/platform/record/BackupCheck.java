@@ -50,15 +50,21 @@ public final class BackupCheck {
     }
 
     private static void forms(Path backup) throws IOException {
-        for (var form : FORMS.entrySet()) {
-            Path file = backup.resolve(form.getKey());
-            if (Files.exists(file)
-                    && !new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1)
-                            .strip()
-                            .matches(form.getValue())) {
-                throw new Damaged(file + " is empty or no " + form.getKey() + ". Choose another backup.");
+        for (String name : FORMS.keySet()) {
+            Path file = backup.resolve(name);
+            if (Files.exists(file) && !hasItsForm(file)) {
+                throw new Damaged(file + " is empty or no " + name + ". Choose another backup.");
             }
         }
+    }
+
+    /** Whether this is no cut or empty code or port; a start makes those anew. Any other file has no form to look at. */
+    static boolean hasItsForm(Path file) throws IOException {
+        String form = FORMS.get(file.getFileName().toString());
+        return form == null
+                || new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1)
+                        .strip()
+                        .matches(form);
     }
 
     private static void sums(Path backup, BackupList list) throws IOException {

@@ -11,6 +11,8 @@ import org.skeinday.platform.db.Database;
 
 /** Puts a backup in the place of a record. */
 public final class Restoring {
+    private static final String JOIN_CODE = "join-code";
+
     private Restoring() {}
 
     /** One step of restoring. */
@@ -42,8 +44,11 @@ public final class Restoring {
      */
     static List<Step> steps(Path backup, Path data, Instant now) throws IOException {
         BackupList list = BackupList.read(backup);
-        Path aside = data.resolve(Backup.SET_ASIDE + Backup.NAME.format(now));
+        Path aside = Backup.free(data.resolve(Backup.SET_ASIDE + Backup.NAME.format(now)));
         List<String> beside = new ArrayList<>(Backup.BESIDE);
+        if (keepsItsCode(data)) {
+            beside.remove(JOIN_CODE);
+        }
         List<String> old = new ArrayList<>(List.of(Journal.FILE));
         old.addAll(beside);
         old.add(Database.file(data, ActStore.DATABASE).getFileName().toString());
@@ -58,6 +63,12 @@ public final class Restoring {
         steps.add(() -> new FolderMark(list.folder(), FolderMark.newId(), list.records(), list.head()).write(data));
         steps.add(() -> moveIfThere(data.resolve(Journal.FILE + Backup.PART), data.resolve(Journal.FILE)));
         return steps;
+    }
+
+    /** A code that the coach has replaced since must not open the door again. */
+    private static boolean keepsItsCode(Path data) throws IOException {
+        Path code = data.resolve(JOIN_CODE);
+        return Files.exists(code) && BackupCheck.hasItsForm(code);
     }
 
     private static void copyAside(Path backup, Path data, String file) throws IOException {

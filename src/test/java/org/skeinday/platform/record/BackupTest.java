@@ -115,6 +115,44 @@ class BackupTest {
     }
 
     @Test
+    void a_code_that_was_replaced_since_stays_shut_and_one_that_is_lost_comes_back() throws Exception {
+        keep(1, 2);
+        Files.writeString(data.resolve("join-code"), CODE);
+        Backup.Made made = Backup.make(data, place, AT);
+        String newer = "ab".repeat(16);
+        Files.writeString(data.resolve("join-code"), newer);
+        Restoring.restore(made.folder(), data, AT.plusSeconds(60));
+        assertEquals(newer, Files.readString(data.resolve("join-code")));
+        Files.writeString(data.resolve("join-code"), "");
+        Restoring.restore(made.folder(), data, AT.plusSeconds(60)); // in the same second
+        assertEquals(CODE, Files.readString(data.resolve("join-code")));
+        assertTrue(Files.exists(data.resolve("set-aside-20260509-081600").resolve(Journal.FILE)));
+        assertTrue(Files.exists(data.resolve("set-aside-20260509-081600-2").resolve(Journal.FILE)));
+    }
+
+    @Test
+    void an_empty_code_is_no_part_of_a_backup_and_no_reason_to_refuse_it() throws Exception {
+        keep(1, 2);
+        Files.writeString(data.resolve("join-code"), "");
+        Path made = Backup.make(data, place, AT).folder();
+        assertTrue(Files.notExists(made.resolve("join-code")));
+        assertEquals(2, Restoring.restore(made, data, AT.plusSeconds(60)).records());
+    }
+
+    @Test
+    void what_a_kill_left_half_made_goes_with_the_next_but_one_in_the_making_stays() throws Exception {
+        keep(1, 2);
+        Path old = Files.createDirectories(place.resolve("backup-20260509-081459.part"));
+        Files.writeString(old.resolve(People.FILE), "{}");
+        Files.writeString(old.resolve("backup.json.written-aside"), "{}");
+        Path now = Files.createDirectories(place.resolve("backup-20260509-081530.part"));
+        Backup.make(data, place, AT);
+        Backup.prune(place);
+        assertTrue(Files.notExists(old));
+        assertTrue(Files.exists(now));
+    }
+
+    @Test
     void a_line_that_was_being_written_is_no_part_of_a_backup() throws Exception {
         keep(1, 3);
         Files.writeString(data.resolve(Journal.FILE), "{\"n\":4,\"v\"", StandardOpenOption.APPEND);
