@@ -99,7 +99,7 @@ class OfficialTimeBrowserIT {
         Sight.look(laptop, "official-landed");
         String attempt = takeTheTime();
         sign(attempt);
-        seenInTheHall("0:0");
+        seenInTheHall();
         protestAndReopen(attempt);
     }
 
@@ -113,9 +113,9 @@ class OfficialTimeBrowserIT {
     }
 
     /** Nothing on it is more than results and the window; nothing can be pressed beside the bar. */
-    private void seenInTheHall(String time) throws Exception {
+    private void seenInTheHall() throws Exception {
         laptop.switchTo().window(hall);
-        Sight.waitFor(laptop, time);
+        Sight.waitForTime(laptop, "body");
         assertEquals(
                 0, laptop.findElements(By.cssSelector("main button, main form")).size());
         assertTrue(!Sight.text(laptop).contains("touched"), Sight.text(laptop));

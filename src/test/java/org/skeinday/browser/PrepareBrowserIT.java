@@ -134,14 +134,14 @@ class PrepareBrowserIT {
         waitFor("[data-watch-kept]", "Saved");
         Sight.pastDoubleTap(laptop);
         Hand.tap(laptop, By.id("watch-target"));
-        waitFor(".reading", "Saved: 0:0");
+        waitFor(".reading", "Saved: 0:");
         laptop.get("http://localhost:" + open.port() + "/");
         waitFor("#now", "Take the official time");
         laptop.findElements(By.id("why")).forEach(why -> why.sendKeys("One timekeeper today"));
         press("Take the official time");
         waitFor("#now", "attempt 2");
         laptop.get("http://localhost:" + open.port() + "/results");
-        waitFor("#results", "0:0");
+        Sight.waitForTime(laptop, "#results");
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import org.openqa.selenium.By;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriverException;
@@ -19,6 +20,8 @@ import org.skeinday.Program;
 
 /** What must hold of every page in every state and at every size. */
 final class Sight {
+    private static final Pattern OF_A_FLIGHT = Pattern.compile("(?<!\\d)0:[0-5]\\d\\.\\d");
+
     private Sight() {}
 
     /** Until the watch has run longer than a double tap, which it would swallow. */
@@ -70,6 +73,14 @@ final class Sight {
         new WebDriverWait(browser, Duration.ofSeconds(30))
                 .withMessage(() -> "'" + words + "' in " + words(browser, selector))
                 .until(b -> words(browser, selector).contains(words));
+    }
+
+    /** Until a time of less than a minute stands there: how long a flight of a test takes is for the machine to say. */
+    static void waitForTime(ChromeDriver browser, String selector) {
+        new WebDriverWait(browser, Duration.ofSeconds(30))
+                .ignoring(WebDriverException.class)
+                .withMessage(() -> "a time in " + words(browser, selector))
+                .until(b -> OF_A_FLIGHT.matcher(words(browser, selector)).find());
     }
 
     /** Until the page says so. */

@@ -48,7 +48,11 @@ class MemoryFaultIT {
                 Thread.sleep(10);
             }
             load.end();
-            assertTrue(load.saved.size() > before, "it takes entries again");
+            List<String> said = program.said();
+            assertTrue(
+                    load.saved.size() > before,
+                    () -> "it takes entries again; it said last: "
+                            + String.join("\n", said.subList(Math.max(0, said.size() - 40), said.size())));
             boolean ranOut = program.said().stream().anyMatch(line -> line.contains("OutOfMemoryError"));
             program.kill();
             assertKept(data, load);
