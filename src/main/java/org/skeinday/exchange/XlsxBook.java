@@ -156,7 +156,9 @@ public final class XlsxBook {
                         reach.look(some, n);
                     }
                 }
-                if (parts > MOST_PARTS || inflated > MOST_INFLATED || part.getName().startsWith("xl/worksheets/") && reach.isTooFar()) {
+                if (parts > MOST_PARTS
+                        || inflated > MOST_INFLATED
+                        || part.getName().startsWith("xl/worksheets/") && reach.isTooFar()) {
                     return true;
                 }
             }

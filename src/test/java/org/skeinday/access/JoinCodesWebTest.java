@@ -83,9 +83,7 @@ class JoinCodesWebTest {
                         + "/yes\"[^>]*><input type=\"hidden\" name=\"asked\" value=\"([^\"]*)\"><input type=\"hidden\""
                         + " name=\"person\" value=\"([^\"]*)\">")
                 .matcher(laptop.get("/devices/asking").body());
-        return row.find()
-                ? answer(cookie, yesOrNo, row.group(1), row.group(2))
-                : answer(cookie, yesOrNo, "", "");
+        return row.find() ? answer(cookie, yesOrNo, row.group(1), row.group(2)) : answer(cookie, yesOrNo, "", "");
     }
 
     private HttpResponse<String> answer(String cookie, String yesOrNo, String asked, String person) throws Exception {

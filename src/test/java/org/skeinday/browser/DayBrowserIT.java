@@ -62,7 +62,7 @@ class DayBrowserIT {
     private void join(Program program, ChromeDriver phone, String name) throws Exception {
         phone.get(program.joinLink());
         new Select(phone.findElement(By.id("person"))).selectByVisibleText(name);
-        phone.findElement(By.id("code")).sendKeys(CodeOfDay.handedOut(program.port()));
+        Sight.typeCode(phone, CodeOfDay.handedOut(program.port()));
         Sight.look(phone, "join");
         Hand.tap(phone, By.cssSelector("button[value=timekeeper]"));
         waitFor(phone, "#timing", "as soon as the captain calls");

@@ -79,7 +79,7 @@ class JoinBrowserIT {
         assertEquals(1, joined());
         browser.get("about:blank");
         browser.get(link); // it was loaded anew: what the page knew is gone
-        browser.findElement(By.id("code")).sendKeys(CodeOfDay.handedOut(app.port()));
+        Sight.typeCode(browser, CodeOfDay.handedOut(app.port()));
         press("button[value=timekeeper]");
         pastJoining();
         assertEquals(1, joined(), "the same device again");

@@ -125,7 +125,7 @@ class OfficialTimeBrowserIT {
 
     private void join(ChromeDriver browser) throws Exception {
         browser.get(app.joinLink());
-        browser.findElement(By.id("code")).sendKeys(CodeOfDay.handedOut(app.port()));
+        Sight.typeCode(browser, CodeOfDay.handedOut(app.port()));
         Sight.look(browser, "official-join");
         Hand.tap(browser, By.cssSelector("button[value=timekeeper]"));
         Sight.waitFor(browser, "as soon as the captain calls");

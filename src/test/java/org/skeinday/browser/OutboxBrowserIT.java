@@ -138,7 +138,7 @@ class OutboxBrowserIT {
             Visitor laptop = new Visitor(app.port(), "", 1);
             phone.get(app.joinLink().replaceFirst("http://[^/]*", "http://localhost:" + app.port()));
             new Select(phone.findElement(By.id("person"))).selectByVisibleText("Mattis");
-            phone.findElement(By.id("code")).sendKeys(CodeOfDay.handedOut(app.port()));
+            Sight.typeCode(phone, CodeOfDay.handedOut(app.port()));
             press(phone, "Timekeeper");
             waitFor(phone, ".bar .who", "Mattis · timekeeper");
             CalledAttempt.callOnly(laptop);
@@ -181,7 +181,7 @@ class OutboxBrowserIT {
             CalledAttempt.callOnly(laptop);
             phone.get(app.joinLink());
             new Select(phone.findElement(By.id("person"))).selectByVisibleText("Mattis");
-            phone.findElement(By.id("code")).sendKeys(CodeOfDay.handedOut(app.port()));
+            Sight.typeCode(phone, CodeOfDay.handedOut(app.port()));
             press(phone, "Timekeeper");
             waitFor(phone, "#timing", "Which watch are you?");
             assertEquals(false, phone.executeScript("return window.isSecureContext"));
@@ -203,7 +203,7 @@ class OutboxBrowserIT {
             phone.get("about:blank");
             phone.get(app.address() + "/join" + code);
             waitFor(phone, "#connection", "1 entry waiting to be sent");
-            phone.findElement(By.id("code")).sendKeys(CodeOfDay.handedOut(app.port()));
+            Sight.typeCode(phone, CodeOfDay.handedOut(app.port()));
             press(phone, "Timekeeper");
             waitFor(phone, "#connection", "1 entry needs a look");
             Path file = root.resolve("entries.json");

@@ -91,6 +91,14 @@ final class Sight {
                 .until(b -> text(browser).contains(words));
     }
 
+    /** Types a code on the page Join, once the crew stands there: the form comes anew with it. */
+    static void typeCode(ChromeDriver browser, String code) {
+        new WebDriverWait(browser, Duration.ofSeconds(20))
+                .ignoring(WebDriverException.class)
+                .until(b -> b.findElements(By.cssSelector("#person option")).size() > 1);
+        Hand.type(browser, By.id("code"), code);
+    }
+
     /** A device joins by the link as this person in this role, and is past the join page when this comes back. */
     static void join(ChromeDriver browser, Program program, String person, String role) {
         browser.get(program.joinLink());

@@ -41,24 +41,25 @@ class MemoryFaultIT {
             load.begin(7);
             bigFiles(port);
             load.end();
-            assertEquals(200, afterwards(new Visitor(port, "", 9)), "it serves again");
+            assertEquals(200, afterwards(new Visitor(port, "", 9)), () -> "it serves again; it " + last(program));
             int before = load.saved.size();
             load.begin(8);
             for (int i = 0; i < 6_000 && load.saved.size() == before; i++) {
                 Thread.sleep(10);
             }
             load.end();
-            List<String> said = program.said();
-            assertTrue(
-                    load.saved.size() > before,
-                    () -> "it takes entries again; it said last: "
-                            + String.join("\n", said.subList(Math.max(0, said.size() - 40), said.size())));
+            assertTrue(load.saved.size() > before, () -> "it takes entries again; it " + last(program));
             boolean ranOut = program.said().stream().anyMatch(line -> line.contains("OutOfMemoryError"));
             program.kill();
             assertKept(data, load);
             Assumptions.assumeTrue(ranOut, "Memory did not run out here; what was saved was there");
         }
         assertEquals(0, Program.run("verify", "--data", data.toString()));
+    }
+
+    private static String last(Program program) {
+        List<String> said = program.said();
+        return "said last: " + String.join("\n", said.subList(Math.max(0, said.size() - 60), said.size()));
     }
 
     /** Collecting what the files left may take a while on a busy machine: it is asked up to six times. */

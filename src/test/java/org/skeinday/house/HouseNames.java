@@ -44,8 +44,8 @@ final class HouseNames {
     static List<String> likeALibrary(Path main) throws IOException {
         List<Path> all = types(main);
         Map<Path, Set<String>> rooms = new TreeMap<>();
-        all.forEach(file -> rooms.computeIfAbsent(file.getParent(), r -> new TreeSet<>())
-                .add(simple(file)));
+        all.forEach(file ->
+                rooms.computeIfAbsent(file.getParent(), r -> new TreeSet<>()).add(simple(file)));
         TreeSet<String> found = new TreeSet<>();
         for (Path file : all) {
             Matcher imported = IMPORT.matcher(Files.readString(file));

@@ -48,7 +48,8 @@ final class Alike<T> {
             return made != null && made.isFresh(asked, second) ? made.thing() : anew(asked, second, now, clock, make);
         }
 
-        private synchronized T anew(RecordMoment asked, long second, Supplier<RecordMoment> now, Clock clock, Supplier<T> make) {
+        private synchronized T anew(
+                RecordMoment asked, long second, Supplier<RecordMoment> now, Clock clock, Supplier<T> make) {
             @Nullable Made<T> made = last; // somebody else may have made it while this one waited
             if (made == null || !made.isFresh(asked, second)) {
                 RecordMoment moment = now.get(); // before it is read, so that it is never younger than what it shows

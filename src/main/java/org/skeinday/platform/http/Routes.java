@@ -5,6 +5,8 @@ import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
@@ -15,9 +17,13 @@ public final class Routes {
 
     /** Of a form that strangers may send: a name and a code; a long body would hold a thread as long as it drips. */
     static final int OPEN_BODY = 8 * 1024;
+
     /** Largest body of an import, in bytes. */
     public static final int IMPORT_BODY = 5 * 1024 * 1024;
 
+    private static final long LARGE_WAITS_S = 20;
+
+    private final Semaphore large = new Semaphore(1, true);
     private final RoutesConfig routes;
     private final Access access;
     private final List<Right> rights = new ArrayList<>();
@@ -100,8 +106,24 @@ public final class Routes {
         });
         routes.post(path, context -> {
             BodyLimit.check(context, maxBytes);
-            guarded.handle(context);
+            if (maxBytes <= ORDINARY_BODY) {
+                guarded.handle(context);
+            } else {
+                oneByOne(context, guarded);
+            }
         });
+    }
+
+    /** A large file unfolds to many times its size: several at once would take all memory from everybody. */
+    private void oneByOne(Context context, Handler handler) throws Exception {
+        if (!large.tryAcquire(LARGE_WAITS_S, TimeUnit.SECONDS)) {
+            throw new Refusal(503, "Another large file is being looked through. Send this one again in a moment.");
+        }
+        try {
+            handler.handle(context);
+        } finally {
+            large.release();
+        }
     }
 
     /** A form with files. They are looked at as files after the role was: whoever may not send them has none read. */

@@ -14,8 +14,8 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Collectors;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
-import org.skeinday.platform.http.RecordMoment;
 import org.skeinday.platform.http.Pace;
+import org.skeinday.platform.http.RecordMoment;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.record.Json;
 

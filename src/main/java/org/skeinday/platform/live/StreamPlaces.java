@@ -39,9 +39,7 @@ final class StreamPlaces {
     static Answer ask(String device, boolean kept, Map<String, Long> ofKept, Map<String, Long> ofOthers) {
         boolean free = sum(ofKept) + sum(ofOthers) < LiveHub.MOST_STREAMS;
         if (kept) {
-            return free && mayHaveMore(device, ofKept)
-                    ? new Answer(true, Optional.empty())
-                    : ask(device, ofKept, KEPT);
+            return free && mayHaveMore(device, ofKept) ? new Answer(true, Optional.empty()) : ask(device, ofKept, KEPT);
         }
         boolean lent = !free && sum(ofOthers) < OTHERS; // whoever has kept places stands in theirs
         return lent && mayHaveMore(device, ofOthers)
@@ -76,9 +74,8 @@ final class StreamPlaces {
         if (sum(open) < all) {
             return new Answer(true, Optional.empty());
         }
-        Optional<String> gives = most(open)
-                .filter(most -> most.getValue() >= own + 2)
-                .map(Map.Entry::getKey);
+        Optional<String> gives =
+                most(open).filter(most -> most.getValue() >= own + 2).map(Map.Entry::getKey);
         return new Answer(gives.isPresent(), gives);
     }
 }

@@ -160,7 +160,8 @@ public final class Backup {
         for (Path old : all.subList(0, Math.max(0, all.size() - KEPT))) {
             remove(old);
         }
-        String newest = all.isEmpty() ? "" : all.get(all.size() - 1).getFileName().toString();
+        String newest =
+                all.isEmpty() ? "" : all.get(all.size() - 1).getFileName().toString();
         try (Stream<Path> there = Files.list(place)) {
             for (Path part : there.filter(Files::isDirectory).toList()) {
                 String name = part.getFileName().toString();

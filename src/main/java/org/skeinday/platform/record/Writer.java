@@ -136,8 +136,17 @@ public final class Writer implements Acts, AutoCloseable {
                 more = round();
             } catch (RuntimeException | Error e) { // without this thread nothing would ever be taken again
                 behind = true;
-                LOG.error("The writer met a fault of the program and goes on", e);
+                sayOrNot("The writer met a fault of the program and goes on", e);
             }
+        }
+    }
+
+    /** Where memory has run out, saying so may run out of it, too: the thread must outlive that. */
+    private static void sayOrNot(String words, Throwable fault) {
+        try {
+            LOG.error(words, fault);
+        } catch (RuntimeException | Error e) {
+            // what is not said is not worth ending for
         }
     }
 
@@ -201,7 +210,7 @@ public final class Writer implements Acts, AutoCloseable {
             behind = true;
             trouble = AGAIN;
             answerAll(batch, new Answer.NotYet("The record is being opened again. Send this again: it counts once."));
-            LOG.error("The writer met a fault of the program", e);
+            sayOrNot("The writer met a fault of the program", e);
         }
     }
 
