@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.Comparator;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,17 +13,24 @@ import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import org.skeinday.dayplan.web.SolverFolder;
 import org.skeinday.device.Device;
 import org.skeinday.device.TypedCode;
 import org.skeinday.device.store.DeviceStore;
+import org.skeinday.device.web.Addresses;
 import org.skeinday.device.web.DevicePages;
 import org.skeinday.device.web.JoinView;
+import org.skeinday.device.web.KeptCodes;
+import org.skeinday.device.web.KeptPlaces;
 import org.skeinday.device.web.KnownTokens;
 import org.skeinday.device.web.LaptopPages;
+import org.skeinday.device.web.LentLaptop;
 import org.skeinday.device.web.Network;
 import org.skeinday.device.web.PinGate;
 import org.skeinday.device.web.Sessions;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.folder.Backups;
+import org.skeinday.platform.folder.LogFile;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.Callers;
 import org.skeinday.platform.http.FormActs;
@@ -35,6 +41,7 @@ import org.skeinday.platform.http.RequestRate;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.http.Server;
+import org.skeinday.platform.live.ClockWatch;
 import org.skeinday.platform.live.LiveHub;
 import org.skeinday.platform.live.LiveRoutes;
 import org.skeinday.platform.live.TapRules;
@@ -42,6 +49,7 @@ import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.ActStore;
 import org.skeinday.platform.record.Json;
 import org.skeinday.platform.record.OwnerOnly;
+import org.skeinday.platform.record.RandomHex;
 import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
 import org.skeinday.prepare.web.PrepareContext;
@@ -100,7 +108,7 @@ public final class App implements AutoCloseable {
     private App(ActStore record, LogFile log, Settings settings, Clock clock, SecureRandom random) throws IOException {
         this.record = record;
         this.log = log;
-        this.live = new LiveHub(settings.pace(), hex(random));
+        this.live = new LiveHub(settings.pace(), RandomHex.of(random));
         boolean servedBefore = !record.people().pinHash().isEmpty();
         this.codes =
                 new KeptCodes(settings.data(), servedBefore, clock, random, () -> live.publish(Set.of("devices"), 0));
@@ -127,7 +135,7 @@ public final class App implements AutoCloseable {
                 settings.pace(),
                 pins,
                 solver::load,
-                () -> hex(random),
+                () -> RandomHex.of(random),
                 this::address);
         try {
             this.server = Server.start(
@@ -135,7 +143,7 @@ public final class App implements AutoCloseable {
                             "0.0.0.0",
                             settings.port(),
                             addresses::names,
-                            () -> hex(random).substring(0, 8),
+                            () -> RandomHex.of(random).substring(0, 8),
                             settings.pace(),
                             new RequestRate(System::nanoTime)),
                     callers(sessions),
@@ -152,7 +160,7 @@ public final class App implements AutoCloseable {
             throw e;
         }
         this.clockWatch = Executors.newSingleThreadScheduledExecutor();
-        new ClockWatch(clock, System::nanoTime, by -> jumped(by, clock, hex(random)))
+        new ClockWatch(clock, System::nanoTime, by -> jumped(by, clock, RandomHex.of(random)))
                 .every(settings.pace().clockLook().toMillis(), clockWatch);
         this.backupTime = Executors.newSingleThreadScheduledExecutor(); // a slow stick holds up nothing else
         backups.everyHour(backupTime, record::keepCopy);
@@ -189,7 +197,7 @@ public final class App implements AutoCloseable {
         return new DevicePages.Door(
                 codes,
                 network,
-                () -> hex(random),
+                () -> RandomHex.of(random),
                 this::crew,
                 () -> record.read(DeviceStore::joined),
                 this::rightsChanged,
@@ -255,12 +263,6 @@ public final class App implements AutoCloseable {
         return pin;
     }
 
-    static String hex(SecureRandom random) {
-        byte[] bytes = new byte[16];
-        random.nextBytes(bytes);
-        return HexFormat.of().formatHex(bytes);
-    }
-
     public int port() {
         return server.port();
     }
@@ -303,7 +305,7 @@ public final class App implements AutoCloseable {
     }
 
     /** Forgets the PIN that this start has made and nobody was told: the next start makes another, and tells it. */
-    void takeBackPin() throws IOException {
+    public void takeBackPin() throws IOException {
         if (!newPin.isEmpty()) {
             record.people().keepPin("");
         }

@@ -45,7 +45,7 @@ import org.skeinday.steps.store.StepsFacts;
 import org.skeinday.winding.store.WindFacts;
 
 /** What the program consists of: the words of the bar, what may come as a tap, every kind of fact and of act. */
-final class Catalogue {
+public final class Catalogue {
     static final List<NavItem> BAR = List.of(
             new NavItem("Now", "/", Role.VIEWER),
             new NavItem("Day", "/day", Role.VIEWER),
@@ -85,7 +85,7 @@ final class Catalogue {
 
     private Catalogue() {}
 
-    static Projection projection() {
+    public static Projection projection() {
         List<FactKind> kinds = new ArrayList<>();
         kinds.addAll(ContestFacts.kinds());
         kinds.addAll(MotorFacts.kinds());
@@ -102,7 +102,7 @@ final class Catalogue {
         return new Projection(kinds);
     }
 
-    static List<ActKind<?>> actKinds(ActStore record) {
+    public static List<ActKind<?>> actKinds(ActStore record) {
         List<ActKind<?>> kinds = new ArrayList<>();
         kinds.addAll(AttemptActions.kinds(record.people()::names));
         kinds.addAll(ResultActions.kinds());

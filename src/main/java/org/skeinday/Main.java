@@ -2,7 +2,9 @@ package org.skeinday;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.skeinday.cli.Commands;
 import org.skeinday.cli.Skeinday;
+import org.skeinday.platform.folder.DataFolder;
 import org.skeinday.platform.http.Rehearsal;
 
 /** Starts Skeinday from the command line. */

@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
+import org.skeinday.cli.DemoDay;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.PinHash;
 import org.skeinday.platform.record.ActStore;

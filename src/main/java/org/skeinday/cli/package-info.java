@@ -1,4 +1,4 @@
-/** The command line: one class per command. */
+/** The command line: one class per command. Some run the whole program, and Main alone knows them. */
 @NullMarked
 package org.skeinday.cli;
 

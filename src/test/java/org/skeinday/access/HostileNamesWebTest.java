@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import org.skeinday.HostileDay;
+import org.skeinday.cli.HostileDay;
 import org.skeinday.fault.CalledAttempt;
 import org.skeinday.platform.record.Json;
 import org.skeinday.prepare.Prepared;

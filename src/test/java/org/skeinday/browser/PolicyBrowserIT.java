@@ -13,7 +13,7 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.skeinday.App;
 import org.skeinday.Await;
 import org.skeinday.Demo;
-import org.skeinday.HostileDay;
+import org.skeinday.cli.HostileDay;
 
 /** That the watch over the policy sees what it is there for. */
 @Timeout(60)

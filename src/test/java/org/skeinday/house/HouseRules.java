@@ -10,21 +10,15 @@ import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.base.DescribedPredicate;
-import com.tngtech.archunit.core.domain.AccessTarget;
-import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.CompositeArchRule;
 import java.io.IOException;
-import java.time.Clock;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import java.util.Set;
-import java.util.UUID;
-import java.util.concurrent.ThreadLocalRandom;
+import java.util.TreeSet;
 
 /** Who may use what. The order of the rooms is written here and nowhere else. */
 final class HouseRules {
@@ -80,7 +74,8 @@ final class HouseRules {
             "paper.action",
             "paper.web");
 
-    static final List<String> PLATFORM = List.of("platform.record", "platform.db", "platform.http", "platform.live");
+    static final List<String> PLATFORM =
+            List.of("platform.record", "platform.db", "platform.folder", "platform.http", "platform.live");
 
     /** What a pure room may use of the JDK; {@code org.jspecify} is marks for the compiler, no code. */
     private static final List<String> JDK =
@@ -98,7 +93,8 @@ final class HouseRules {
     /** The one class that speaks to the solver. */
     private static final String SOLVER = ROOT + ".dayplan.CpSat";
 
-    private static final Set<String> TELLS_NOW = Set.of("now", "systemUTC", "systemDefaultZone", "systemDefault");
+    /** Main starts, App wires; what it is made of, its pages and their help are the rest of the wiring. */
+    private static final Set<String> OF_THE_ROOT = new TreeSet<>(Set.of("Main", "App", "Catalogue", "Pages", "Guide"));
 
     private HouseRules() {}
 
@@ -160,8 +156,18 @@ final class HouseRules {
         return describe("not " + simpleName, c -> !c.getSimpleName().equals(simpleName));
     }
 
-    /** 2: who may use a ring. A layer without classes fails. */
+    /** 2: who may use a ring. Commands run the whole program; Main alone knows them. A layer without classes fails. */
     static ArchRule rings() {
+        return all(List.of(
+                layers(),
+                noClasses()
+                        .that(resideInAPackage(ROOT).and(not("Main")))
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAPackage(room("cli"))));
+    }
+
+    private static ArchRule layers() {
         return layeredArchitecture()
                 .consideringOnlyDependenciesInLayers()
                 .withOptionalLayers(false)
@@ -188,7 +194,8 @@ final class HouseRules {
                 .whereLayer("cli")
                 .mayOnlyBeAccessedByLayers("root")
                 .whereLayer("root")
-                .mayNotBeAccessedByAnyLayer();
+                .mayOnlyBeAccessedByLayers("cli")
+                .ignoreDependency(resideInAPackage(room("cli")), resideInAPackage(room("device.web"))); // the address
     }
 
     /** 3: Javalin only where pages are, jOOQ and the database only where tables are, geometry in the hall, the solver in one class. */
@@ -245,49 +252,18 @@ final class HouseRules {
         return rooms.stream().map(name -> room(name) + "..").toArray(String[]::new);
     }
 
-    /** 5: time and chance are handed in. */
-    static ArchRule handedIn() {
+    /** 5: what starts and wires the program is at home in the root package, and nothing else. */
+    static ArchRule root() {
         return noClasses()
-                .that(describe("are not the ones that start the program", c -> !startsTheProgram(c)))
+                .that(describe("are not " + OF_THE_ROOT, c -> !OF_THE_ROOT.contains(outermost(c))))
                 .should()
-                .accessTargetWhere(describe("it takes time or chance from the air", HouseRules::fromTheAir))
-                .as("A clock and an id source are handed in");
+                .resideInAPackage(ROOT)
+                .as("The root package holds " + OF_THE_ROOT + "; every other class has a room");
     }
 
-    /** And the mark that tells one folder from another: no rule decides by it and no replay meets it. */
-    private static boolean startsTheProgram(JavaClass c) {
-        String outermost = c.getName().replaceFirst("\\$.*", "");
-        return Set.of(
-                        ROOT + ".Main",
-                        ROOT + ".App",
-                        ROOT + ".Commands",
-                        ROOT + ".Serving",
-                        ROOT + ".BackupCommands",
-                        ROOT + ".platform.record.FolderMark")
-                .contains(outermost);
-    }
-
-    private static boolean fromTheAir(JavaAccess<?> access) {
-        AccessTarget target = access.getTarget();
-        String owner = target.getOwner().getName();
-        boolean bare = target instanceof AccessTarget.CodeUnitAccessTarget unit
-                && unit.getRawParameterTypes().isEmpty();
-        boolean time = bare && owner.startsWith("java.time.") && TELLS_NOW.contains(target.getName());
-        boolean system = owner.equals(System.class.getName())
-                && Set.of("currentTimeMillis", "nanoTime").contains(target.getName());
-        boolean random = is(target, UUID.class, "randomUUID")
-                || is(target, Math.class, "random")
-                || is(target, ThreadLocalRandom.class, "current")
-                || bare && (is(target, Random.class, "<init>") || owner.equals("java.security.SecureRandom"));
-        return time
-                || system
-                || random
-                || is(target, Clock.class, "systemUTC")
-                || is(target, ZoneId.class, "systemDefault");
-    }
-
-    private static boolean is(AccessTarget target, Class<?> owner, String name) {
-        return target.getOwner().isEquivalentTo(owner) && target.getName().equals(name);
+    /** The class of a file, its place below the root before it. */
+    static String outermost(JavaClass c) {
+        return c.getName().replaceFirst("\\$.*", "").replace(ROOT + ".", "");
     }
 
     private static ArchRule all(List<ArchRule> rules) {

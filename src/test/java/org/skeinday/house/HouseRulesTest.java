@@ -31,7 +31,8 @@ class HouseRulesTest {
             "rings", HouseRules.rings(),
             "libraries", HouseRules.libraries(),
             "order", HouseRules.order(),
-            "handedIn", HouseRules.handedIn());
+            "root", HouseRules.root(),
+            "handedIn", HandedIn.rule());
 
     /** Rule, ring, name, what it does there. */
     private record Seed(String rule, String ring, String name, String body) {}
@@ -55,6 +56,8 @@ class HouseRulesTest {
             new Seed("rings", "contest.store", "DoesADeed", "org.skeinday.attempt.action.AttemptActions d;"),
             new Seed("rings", "contest", "ReadsTables", "org.skeinday.contest.store.EventStore s;"),
             new Seed("rings", "platform.record", "CallsACommand", "org.skeinday.cli.Skeinday s;"),
+            new Seed("rings", "cli", "ShowsAPage", "org.skeinday.attempt.web.NowPages p;"),
+            new Seed("rings", "", "StartsACommand", "org.skeinday.cli.Commands c;"),
             new Seed("libraries", "attempt.action", "AnswersHttp", "io.javalin.http.Context c;"),
             new Seed("libraries", "cli", "ServesHttp", "io.javalin.Javalin j;"),
             new Seed("libraries", "attempt.web", "AsksTheDatabase", "org.jooq.DSLContext d;"),
@@ -66,6 +69,8 @@ class HouseRulesTest {
             new Seed("order", "review", "ReadsALaterRoom", "org.skeinday.exchange.Day d;"),
             new Seed("order", "platform.http", "KnowsARoom", "org.skeinday.units.Length l;"),
             new Seed("order", "attempt.web", "TurnsInACircle", "org.skeinday.exchange.Day d;"),
+            new Seed("root", "", "HasNoRoom", "static class Inner {}"),
+            new Seed("root", "", "SpeaksToTheNetwork", "java.net.InetAddress a;"),
             new Seed("handedIn", "attempt.action", "AsksTheWall", "Object o = java.time.Instant.now();"),
             new Seed(
                     "handedIn",

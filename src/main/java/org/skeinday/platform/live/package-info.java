@@ -1,4 +1,7 @@
-/** Hints to open pages that something changed, the clock exchange, and the way in for taps. */
+/**
+ * Hints to open pages that something changed, the clock exchange and the watch on the laptop's own clock, and
+ * the way in for taps.
+ */
 @NullMarked
 package org.skeinday.platform.live;
 

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.Map;
 import org.skeinday.platform.db.Database;
 
@@ -76,9 +75,7 @@ record FolderMark(String folder, String line, long records, String head) {
     }
 
     static String newId() {
-        byte[] bytes = new byte[16];
-        RANDOM.nextBytes(bytes);
-        return HexFormat.of().formatHex(bytes);
+        return RandomHex.of(RANDOM);
     }
 
     /** The same folder and line with a journal that has come so far. */
