@@ -14,6 +14,8 @@ public enum AttemptAct {
     BROKE("Broke", Way.BACK),
     /** Everyone unhurt, both ends found: before it nothing else is asked, so that it leads on and out. */
     PEOPLE_SAFE("Everyone unhurt, both ends found", Way.BOTH),
+    /** A mistaken "Broke" is taken back: the motor is as it was. */
+    NOT_BROKEN("It did not break", Way.BACK),
     SAY_WHERE("Where did it part?", Way.ON),
     TAKE_SPARE("Another motor", Way.ON),
     /** The motor is run back, and somebody says how many turns were on. */

@@ -28,7 +28,7 @@ public final class AttemptActs {
     private static Set<AttemptAct> onTheMotor(AttemptPhase.Name phase) {
         return switch (phase) {
             case BROKE -> EnumSet.of(PEOPLE_SAFE);
-            case RUN_BACK -> EnumSet.of(RUN_BACK);
+            case RUN_BACK -> EnumSet.of(BROKE, RUN_BACK);
             default -> none();
         };
     }
@@ -39,7 +39,7 @@ public final class AttemptActs {
             case WINDING -> EnumSet.of(LAST_TURN, BROKE, RUN_BACK);
             case HOLDING -> EnumSet.of(MORE_TURNS, BROKE, RUN_BACK);
             case BROKE -> afterBreak((AttemptPhase.Broke) phase);
-            case RUN_BACK -> EnumSet.of(RUN_BACK);
+            case RUN_BACK -> EnumSet.of(BROKE, RUN_BACK);
             default -> none();
         };
     }
@@ -61,8 +61,8 @@ public final class AttemptActs {
             case WINDING -> EnumSet.of(LAST_TURN, RELEASED, BROKE, RUN_BACK, ABANDON);
             case HOLDING -> EnumSet.of(RELEASED, BROKE, RUN_BACK, ABANDON);
             case BROKE -> brokeForCaptain((AttemptPhase.Broke) phase);
-            case RUN_BACK -> EnumSet.of(RUN_BACK);
-            case IN_THE_AIR -> EnumSet.of(LANDED, NOT_RELEASED, BROKE, JUDGE_WATCH, ANNOUNCE, COLLIDED, DECLARE_VOID);
+            case RUN_BACK -> EnumSet.of(BROKE, RUN_BACK);
+            case IN_THE_AIR -> inTheAir((AttemptPhase.InTheAir) phase);
             case LANDED -> EnumSet.of(CLOSE, STILL_FLYING, JUDGE_WATCH, ANNOUNCE, COLLIDED, DECLARE_VOID);
             case OFFICIAL -> EnumSet.of(SIGN, REOPEN, PROTEST);
             case VOID -> EnumSet.of(REOPEN);
@@ -78,11 +78,21 @@ public final class AttemptActs {
         return EnumSet.of(broke.where() == null ? SAY_WHERE : TAKE_SPARE);
     }
 
-    /** Giving up is always a way out, and comes after the people are safe. */
+    /** Giving up is always a way out, and comes after the people are safe; a mistake is taken back at any moment. */
     private static Set<AttemptAct> brokeForCaptain(AttemptPhase.Broke broke) {
         Set<AttemptAct> acts = afterBreak(broke);
-        if (broke.peopleSafe()) {
+        acts.add(NOT_BROKEN);
+        if (broke.peopleSafe() && !broke.givenUp()) {
             acts.add(ABANDON);
+        }
+        return acts;
+    }
+
+    /** A motor breaks once. */
+    private static Set<AttemptAct> inTheAir(AttemptPhase.InTheAir flies) {
+        Set<AttemptAct> acts = EnumSet.of(LANDED, NOT_RELEASED, BROKE, JUDGE_WATCH, ANNOUNCE, COLLIDED, DECLARE_VOID);
+        if (flies.motorBroke()) {
+            acts.remove(BROKE);
         }
         return acts;
     }

@@ -33,13 +33,40 @@ public record AttemptEvidence(
         int watchesWanted,
         int signaturesMissing) {
     /**
-     * What people said after a motor parted.
+     * What people said after a motor parted. Moments are ms since 1970 UTC.
      *
-     * @param peopleSafe whether everyone is unhurt and both ends are found
+     * @param safeAtMs when somebody said that everyone is unhurt and both ends are found; null while nobody did
      * @param where it parted, null until somebody looked
+     * @param whereAtMs when they said so, null with {@code where}
      */
     public record BreakTold(
-            String motorId, boolean peopleSafe, @Nullable BreakPlace where) {}
+            String motorId,
+            @Nullable Long safeAtMs,
+            @Nullable BreakPlace where,
+            @Nullable Long whereAtMs) {
+        static BreakTold nothing(String motor) {
+            return new BreakTold(motor, null, null, null);
+        }
+
+        public boolean peopleSafe() {
+            return safeAtMs != null;
+        }
+
+        /** Only what was said of a break at this moment or later: an earlier one was a mistake and taken back. */
+        BreakTold since(long brokeAtMs) {
+            boolean looked = whereAtMs != null && whereAtMs >= brokeAtMs;
+            return new BreakTold(
+                    motorId,
+                    safeAtMs == null || safeAtMs < brokeAtMs ? null : safeAtMs,
+                    looked ? where : null,
+                    looked ? whereAtMs : null);
+        }
+
+        /** When somebody spoke last. */
+        long atMs() {
+            return Math.max(safeAtMs == null ? 0 : safeAtMs, whereAtMs == null ? 0 : whereAtMs);
+        }
+    }
 
     public AttemptEvidence {
         winds = List.copyOf(winds);
@@ -47,12 +74,18 @@ public record AttemptEvidence(
         runBacks = List.copyOf(runBacks);
     }
 
-    /** Of the motor that it has now; nothing while nobody spoke. */
-    BreakTold breakOf(String motor) {
-        return breaks.stream()
-                .filter(told -> told.motorId().equals(motor))
+    /** Of a motor of this attempt; of the present one only what was said since it broke. Nothing while nobody spoke. */
+    public BreakTold breakOf(String motor) {
+        BreakTold told = breaks.stream()
+                .filter(one -> one.motorId().equals(motor))
                 .findFirst()
-                .orElseGet(() -> new BreakTold(motor, false, null));
+                .orElseGet(() -> BreakTold.nothing(motor));
+        return motorBrokeAtMs != null && motor.equals(now.motorId()) ? told.since(motorBrokeAtMs) : told;
+    }
+
+    /** When somebody answers now what is asked after a break of this motor: never before it, however the clock was set. */
+    public long answerAtMs(String motor, long nowMs) {
+        return motorBrokeAtMs != null && motor.equals(now.motorId()) ? Math.max(nowMs, motorBrokeAtMs) : nowMs;
     }
 
     /** Winds that ended before the present one: their motor broke, was changed, or was run back. */
@@ -60,8 +93,8 @@ public record AttemptEvidence(
         long read = winds.stream().filter(this::isOver).count();
         long unread = runBacks.stream().filter(told -> told.windId() == null).count()
                 + breaks.stream()
-                        .map(BreakTold::motorId)
-                        .filter(motor -> !motor.equals(now.motorId()) && !isRead(motor))
+                        .filter(told -> !told.motorId().equals(now.motorId()))
+                        .filter(told -> !isRead(told.motorId()) && !wasTakenBack(told))
                         .count();
         return (int) (read + unread);
     }
@@ -82,6 +115,11 @@ public record AttemptEvidence(
 
     private boolean isRunBack(Wind wind) {
         return runBacks.stream().anyMatch(told -> wind.begun().id().equals(told.windId()));
+    }
+
+    /** The motor was whole after all: it was run back later, which is its one wind. */
+    private boolean wasTakenBack(BreakTold told) {
+        return runBacks.stream().anyMatch(back -> back.motorId().equals(told.motorId()) && back.atMs() >= told.atMs());
     }
 
     private boolean isRead(String motor) {

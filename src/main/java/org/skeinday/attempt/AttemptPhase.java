@@ -95,12 +95,14 @@ public sealed interface AttemptPhase {
      *
      * @param peopleSafe whether somebody has said so
      * @param where it parted, null until somebody looked
+     * @param givenUp whether the attempt was given up already: then no other motor follows
      */
     record Broke(
             long sinceMs,
             String motorId,
             boolean peopleSafe,
-            @Nullable BreakPlace where) implements Begun {
+            @Nullable BreakPlace where,
+            boolean givenUp) implements Begun {
         @Override
         public Name name() {
             return Name.BROKE;
@@ -115,8 +117,11 @@ public sealed interface AttemptPhase {
         }
     }
 
-    /** @param caughtMs after the release, when the building caught it that still holds it; null while it flies free */
-    record InTheAir(long sinceMs, @Nullable Long caughtMs) implements Begun {
+    /**
+     * @param caughtMs after the release, when the building caught it that still holds it; null while it flies free
+     * @param motorBroke whether somebody has said that its motor broke
+     */
+    record InTheAir(long sinceMs, @Nullable Long caughtMs, boolean motorBroke) implements Begun {
         @Override
         public Name name() {
             return Name.IN_THE_AIR;

@@ -55,7 +55,7 @@ public record LiveAttempt(
             case CALLED, WINDING, HOLDING -> beforeRelease(known);
             case RELEASED ->
                 new AttemptPhase.InTheAir(
-                        orZero(now.releasedAtMs()), caught(known.timed()).orElse(null));
+                        orZero(now.releasedAtMs()), caught(known.timed()).orElse(null), known.motorBrokeAtMs() != null);
             case LANDED ->
                 new AttemptPhase.Landed(
                         orZero(now.landedAtMs()),
@@ -77,7 +77,7 @@ public record LiveAttempt(
         int wind = known.windsOver() + 1;
         if (broke != null && now.motorId() != null) {
             AttemptEvidence.BreakTold told = known.breakOf(now.motorId());
-            return new AttemptPhase.Broke(broke, now.motorId(), told.peopleSafe(), told.where());
+            return new AttemptPhase.Broke(broke, now.motorId(), told.peopleSafe(), told.where(), false);
         }
         return switch (now.state()) {
             case WINDING -> new AttemptPhase.Winding(orZero(known.steps().windingAtMs()), wind);
@@ -93,7 +93,17 @@ public record LiveAttempt(
             return new AttemptPhase.Winding(orZero(known.steps().windingAtMs()), wind);
         }
         return new AttemptPhase.Holding(
-                last.map(WindPhase::atMs).orElse(orZero(known.steps().holdingAtMs())), wind);
+                last.or(() -> known.presentWind().flatMap(LiveAttempt::lastBackedOff))
+                        .map(WindPhase::atMs)
+                        .orElse(orZero(known.steps().holdingAtMs())),
+                wind);
+    }
+
+    /** The reader's next tap, where the stop before it was not tapped. */
+    private static Optional<WindPhase> lastBackedOff(Wind wind) {
+        return wind.phases().stream()
+                .filter(tap -> tap.phase().equals(WindPhase.BACKED_OFF))
+                .reduce((earlier, later) -> later);
     }
 
     private static Optional<WindPhase> lastStopOrStart(Wind wind) {
@@ -105,9 +115,22 @@ public record LiveAttempt(
 
     private static AttemptPhase abandoned(AttemptEvidence known) {
         AttemptNow now = known.now();
-        return known.turnsOn() && now.motorId() != null
-                ? new AttemptPhase.RunBack(orZero(now.closedAtMs()), now.motorId())
-                : new AttemptPhase.Abandoned(orZero(now.closedAtMs()), reason(now));
+        String motor = now.motorId();
+        long sinceMs = orZero(now.closedAtMs());
+        if (!known.turnsOn() || motor == null) {
+            return new AttemptPhase.Abandoned(sinceMs, reason(now));
+        }
+        return known.motorBrokeAtMs() == null
+                ? new AttemptPhase.RunBack(sinceMs, motor)
+                : brokeWhileGivenUp(known, motor, known.motorBrokeAtMs());
+    }
+
+    /** It had turns on when it was given up, and broke before it was run back: people first; then no turns are on. */
+    private static AttemptPhase brokeWhileGivenUp(AttemptEvidence known, String motor, long brokeAtMs) {
+        AttemptEvidence.BreakTold told = known.breakOf(motor);
+        return told.peopleSafe() && told.where() != null
+                ? new AttemptPhase.Abandoned(orZero(known.now().closedAtMs()), reason(known.now()))
+                : new AttemptPhase.Broke(brokeAtMs, motor, told.peopleSafe(), told.where(), true);
     }
 
     /** The first contact that still lasts, as the watches see it, ms after the release. */

@@ -22,12 +22,14 @@ class AttemptActsTest {
                 new AttemptPhase.Called(1, 2),
                 new AttemptPhase.Winding(1, 1),
                 new AttemptPhase.Holding(1, 1),
-                new AttemptPhase.Broke(1, "m", false, null),
-                new AttemptPhase.Broke(1, "m", true, null),
-                new AttemptPhase.Broke(1, "m", true, BreakPlace.KNOT),
+                new AttemptPhase.Broke(1, "m", false, null, false),
+                new AttemptPhase.Broke(1, "m", true, null, false),
+                new AttemptPhase.Broke(1, "m", true, BreakPlace.KNOT, false),
+                new AttemptPhase.Broke(1, "m", false, null, true),
+                new AttemptPhase.Broke(1, "m", true, null, true),
                 new AttemptPhase.RunBack(1, "m"),
-                new AttemptPhase.InTheAir(1, null),
-                new AttemptPhase.InTheAir(1, 4_000L),
+                new AttemptPhase.InTheAir(1, null, false),
+                new AttemptPhase.InTheAir(1, 4_000L, true),
                 new AttemptPhase.Landed(1, 1, 2),
                 new AttemptPhase.Official(1, 61_200, 2),
                 new AttemptPhase.Abandoned(1, "late"),
@@ -63,11 +65,21 @@ class AttemptActsTest {
 
     @Test
     void after_a_break_people_come_first_then_where_then_the_spare() {
-        assertEquals(Set.of(AttemptAct.PEOPLE_SAFE), captain(new AttemptPhase.Broke(1, "m", false, null)));
-        Set<AttemptAct> where = captain(new AttemptPhase.Broke(1, "m", true, null));
+        assertEquals(
+                Set.of(AttemptAct.PEOPLE_SAFE, AttemptAct.NOT_BROKEN),
+                captain(new AttemptPhase.Broke(1, "m", false, null, false)));
+        Set<AttemptAct> where = captain(new AttemptPhase.Broke(1, "m", true, null, false));
         assertTrue(where.contains(AttemptAct.SAY_WHERE) && !where.contains(AttemptAct.TAKE_SPARE), where.toString());
-        Set<AttemptAct> spare = captain(new AttemptPhase.Broke(1, "m", true, BreakPlace.STRAND));
-        assertEquals(Set.of(AttemptAct.TAKE_SPARE, AttemptAct.ABANDON), spare);
+        Set<AttemptAct> spare = captain(new AttemptPhase.Broke(1, "m", true, BreakPlace.STRAND, false));
+        assertEquals(Set.of(AttemptAct.TAKE_SPARE, AttemptAct.ABANDON, AttemptAct.NOT_BROKEN), spare);
+        Set<AttemptAct> givenUp = captain(new AttemptPhase.Broke(1, "m", true, null, true));
+        assertEquals(Set.of(AttemptAct.SAY_WHERE, AttemptAct.NOT_BROKEN), givenUp);
+    }
+
+    @Test
+    void a_motor_in_the_air_breaks_once() {
+        assertTrue(captain(new AttemptPhase.InTheAir(1, null, false)).contains(AttemptAct.BROKE));
+        assertFalse(captain(new AttemptPhase.InTheAir(1, null, true)).contains(AttemptAct.BROKE));
     }
 
     @Test
@@ -76,7 +88,11 @@ class AttemptActsTest {
             assertFalse(captain(wound).contains(AttemptAct.TAKE_SPARE));
             assertTrue(captain(wound).contains(AttemptAct.RUN_BACK));
         }
-        assertEquals(Set.of(AttemptAct.RUN_BACK), captain(new AttemptPhase.RunBack(1, "m")));
+        for (Hands hands : List.of(Hands.CAPTAIN, Hands.READER, Hands.ON_THE_MOTOR)) {
+            assertEquals(
+                    Set.of(AttemptAct.BROKE, AttemptAct.RUN_BACK),
+                    AttemptActs.of(new AttemptPhase.RunBack(1, "m"), hands));
+        }
     }
 
     @Test

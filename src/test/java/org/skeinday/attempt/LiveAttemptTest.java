@@ -104,6 +104,14 @@ class LiveAttemptTest {
     }
 
     @Test
+    void where_the_stop_was_not_tapped_the_hold_runs_from_the_back_off_that_was() {
+        wind("w1", "A3", 100, "backed-off@220");
+        assertEquals(
+                new AttemptPhase.Holding(220, 1),
+                in(State.HOLDING, 100, 240L).live().phase());
+    }
+
+    @Test
     void without_a_reader_it_runs_from_when_somebody_said_that_it_was_wound() {
         assertEquals(
                 new AttemptPhase.Holding(240, 1),
@@ -126,22 +134,59 @@ class LiveAttemptTest {
         wind("w1", "A3", 100, "broke@150");
         broke = 150L;
         assertEquals(
-                new AttemptPhase.Broke(150, "A3", false, null),
+                new AttemptPhase.Broke(150, "A3", false, null, false),
                 in(State.WINDING, 100, null).live().phase());
-        breaks.add(new AttemptEvidence.BreakTold("A3", true, BreakPlace.KNOT));
+        breaks.add(new AttemptEvidence.BreakTold("A3", 160L, BreakPlace.KNOT, 170L));
         assertEquals(
-                new AttemptPhase.Broke(150, "A3", true, BreakPlace.KNOT),
+                new AttemptPhase.Broke(150, "A3", true, BreakPlace.KNOT, false),
                 in(State.HOLDING, 100, 140L).live().phase());
     }
 
     @Test
     void what_was_told_of_one_motor_says_nothing_of_the_next() {
-        breaks.add(new AttemptEvidence.BreakTold("A3", true, BreakPlace.STRAND));
+        breaks.add(new AttemptEvidence.BreakTold("A3", 160L, BreakPlace.STRAND, 170L));
         motor = "B2";
         broke = 300L;
         assertEquals(
-                new AttemptPhase.Broke(300, "B2", false, null),
+                new AttemptPhase.Broke(300, "B2", false, null, false),
                 in(State.WINDING, 280, null).live().phase());
+    }
+
+    @Test
+    void what_was_told_of_a_break_that_was_a_mistake_says_nothing_of_the_real_one() {
+        breaks.add(new AttemptEvidence.BreakTold("A3", 160L, BreakPlace.KNOT, 170L));
+        broke = 300L;
+        in(State.WINDING, 100, null);
+        assertEquals(new AttemptPhase.Broke(300, "A3", false, null, false), live().phase());
+        breaks.set(0, new AttemptEvidence.BreakTold("A3", 310L, BreakPlace.KNOT, 170L));
+        assertEquals(new AttemptPhase.Broke(300, "A3", true, null, false), live().phase());
+    }
+
+    @Test
+    void a_motor_that_breaks_after_it_was_given_up_asks_for_people_and_then_has_no_turns_on() {
+        turnsOn = true;
+        broke = 520L;
+        in(State.SCRUBBED, 100, 230L);
+        assertEquals(new AttemptPhase.Broke(520, "A3", false, null, true), live().phase());
+        breaks.add(new AttemptEvidence.BreakTold("A3", 530L, null, null));
+        assertEquals(new AttemptPhase.Broke(520, "A3", true, null, true), live().phase());
+        breaks.set(0, new AttemptEvidence.BreakTold("A3", 530L, BreakPlace.HOOK, 540L));
+        assertEquals(new AttemptPhase.Abandoned(500, "reason"), live().phase());
+    }
+
+    @Test
+    void one_wind_that_was_said_to_be_broken_and_then_was_run_back_is_counted_once() {
+        breaks.add(new AttemptEvidence.BreakTold("A3", 160L, null, null));
+        runBacks.add(back(null, State.CALLED));
+        motor = "B2";
+        assertEquals(2, live().wind());
+    }
+
+    @Test
+    void in_the_air_it_is_known_that_the_motor_broke() {
+        state = State.RELEASED;
+        broke = 420L;
+        assertEquals(new AttemptPhase.InTheAir(400, null, true), live().phase());
     }
 
     @Test
@@ -170,7 +215,7 @@ class LiveAttemptTest {
 
     @Test
     void winds_that_nobody_read_are_counted_too() {
-        breaks.add(new AttemptEvidence.BreakTold("A3", true, null));
+        breaks.add(new AttemptEvidence.BreakTold("A3", 295L, null, null));
         motor = "B2";
         runBacks.add(back(null, State.CALLED));
         assertEquals(3, live().wind());
@@ -193,10 +238,10 @@ class LiveAttemptTest {
     @Test
     void in_the_air_the_building_may_hold_it() {
         state = State.RELEASED;
-        assertEquals(new AttemptPhase.InTheAir(400, null), live().phase());
+        assertEquals(new AttemptPhase.InTheAir(400, null, false), live().phase());
         marks.add(mark(WatchMark.RELEASED, null));
         marks.add(mark(WatchMark.HELD, 12_000L));
-        assertEquals(new AttemptPhase.InTheAir(400, 12_000L), live().phase());
+        assertEquals(new AttemptPhase.InTheAir(400, 12_000L, false), live().phase());
         marks.add(mark(WatchMark.FREE, 15_000L));
         assertNull(((AttemptPhase.InTheAir) live().phase()).caughtMs());
     }

@@ -39,6 +39,11 @@ public final class AttemptActions {
                         GiveUpAttempt::decide,
                         GiveUpAttempt.GiveUp::attempt),
                 quicker.told("attempt.broke", BreakMotor.Broke.class, BreakMotor::broke, BreakMotor.Broke::attempt),
+                quicker.told(
+                        "attempt.not-broken",
+                        BreakMotor.NotBroken.class,
+                        BreakMotor::notBroken,
+                        BreakMotor.NotBroken::attempt),
                 quicker.told("attempt.people-safe", BreakMotor.Safe.class, BreakMotor::safe, BreakMotor.Safe::attempt),
                 new ActKind<>("attempt.parted", BreakMotor.Parted.class, BreakMotor::parted),
                 quicker.told(

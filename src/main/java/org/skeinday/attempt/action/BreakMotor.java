@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptPhase;
@@ -24,14 +25,19 @@ import org.skeinday.winding.Wind;
 
 /** The motor of an attempt broke: people first, then where it parted. The spare follows. */
 public final class BreakMotor {
-    /** It broke, as somebody saw who has no reader's key. */
-    record Broke(String attempt) {}
+    /** It broke, as somebody saw who has no reader's key. @param motor that the page showed, null where it shows one only */
+    record Broke(String attempt, @Nullable String motor) {}
+
+    /** It did not break after all. @param motor that the page showed */
+    record NotBroken(String attempt, String motor) {}
 
     /** Everyone is unhurt and both ends are found. @param motor that the page showed */
     record Safe(String attempt, String motor) {}
 
     /** Where it parted. @param place a word of {@link BreakPlace} */
     record Parted(String attempt, String motor, String place) {}
+
+    private static final String OTHER_MOTOR = "This attempt has another motor by now: look again";
 
     private BreakMotor() {}
 
@@ -49,16 +55,39 @@ public final class BreakMotor {
         if (motor == null) {
             return Decision.refused("This attempt has no motor on record that could have broken");
         }
+        if (broke.motor() != null && !broke.motor().equals(motor)) {
+            return Decision.refused(OTHER_MOTOR);
+        }
         List<Fact> facts = new ArrayList<>(BrokenMotor.seen(tx, context, motor, known.presentWind()));
         facts.add(PhaseGate.acted(context, live.id(), AttemptAct.BROKE));
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 
-    static Decision safe(Tx tx, ActContext context, Safe safe) {
-        LiveAttempt live = LiveAttempts.find(tx, safe.attempt()).orElse(null);
-        if (live == null) {
+    /** The motor is as it was before, whoever said that it broke. */
+    static Decision notBroken(Tx tx, ActContext context, NotBroken mistake) {
+        AttemptEvidence known = LiveAttempts.evidence(tx, mistake.attempt()).orElse(null);
+        if (known == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
+        LiveAttempt live = LiveAttempt.of(known);
+        Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.NOT_BROKEN, Hands.CAPTAIN);
+        if (refused.isPresent()) {
+            return refused.get();
+        }
+        if (!mistake.motor().equals(live.motorId())) {
+            return Decision.refused(OTHER_MOTOR);
+        }
+        List<Fact> facts = new ArrayList<>(BrokenMotor.takenBack(tx, context, mistake.motor(), known.presentWind()));
+        facts.add(PhaseGate.acted(context, live.id(), AttemptAct.NOT_BROKEN));
+        return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
+    }
+
+    static Decision safe(Tx tx, ActContext context, Safe safe) {
+        AttemptEvidence known = LiveAttempts.evidence(tx, safe.attempt()).orElse(null);
+        if (known == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        LiveAttempt live = LiveAttempt.of(known);
         boolean isSaid = live.phase() instanceof AttemptPhase.Broke broke && broke.peopleSafe();
         if (isSaid && safe.motor().equals(live.motorId())) { // two said the same
             return new Decision.Decided(List.of(), Map.of(), PhaseGate.FIRST);
@@ -66,7 +95,7 @@ public final class BreakMotor {
         Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.PEOPLE_SAFE, Hands.CAPTAIN);
         return refused.orElseGet(() -> Decision.decided(
                 PhaseGate.FIRST,
-                safe(context, live.id(), String.valueOf(live.motorId())),
+                safe(context, known, String.valueOf(live.motorId())),
                 PhaseGate.acted(context, live.id(), AttemptAct.PEOPLE_SAFE)));
     }
 
@@ -75,15 +104,15 @@ public final class BreakMotor {
         String motor = wind.begun().motorId();
         return Optional.ofNullable(wind.begun().attemptId())
                 .flatMap(attempt -> LiveAttempts.evidence(tx, attempt))
-                .filter(known ->
-                        known.breaks().stream().noneMatch(told -> told.motorId().equals(motor) && told.peopleSafe()))
-                .map(known -> safe(context, known.now().id(), motor));
+                .filter(known -> !known.breakOf(motor).peopleSafe())
+                .map(known -> safe(context, known, motor));
     }
 
-    private static Fact safe(ActContext context, String attempt, String motor) {
+    private static Fact safe(ActContext context, AttemptEvidence known, String motor) {
+        long atMs = known.answerAtMs(motor, context.now().toEpochMilli());
         return Fact.of(
                 "attempt.people-safe",
-                new PeopleSafe(attempt, motor, context.now().toEpochMilli(), context.personOrNull(), context.device()));
+                new PeopleSafe(known.now().id(), motor, atMs, context.personOrNull(), context.device()));
     }
 
     /** May be corrected as long as anybody likes: it is evidence and moves nothing. */
@@ -92,9 +121,7 @@ public final class BreakMotor {
         if (known == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        boolean isSafe =
-                known.breaks().stream().anyMatch(told -> told.motorId().equals(parted.motor()) && told.peopleSafe());
-        if (!isSafe) {
+        if (!known.breakOf(parted.motor()).peopleSafe()) {
             return Decision.refused(
                     "place", "First: is everyone unhurt, are both ends found? Then say where the motor parted");
         }
@@ -106,7 +133,7 @@ public final class BreakMotor {
                             known.now().id(),
                             parted.motor(),
                             parted.place(),
-                            context.now().toEpochMilli(),
+                            known.answerAtMs(parted.motor(), context.now().toEpochMilli()),
                             context.personOrNull(),
                             context.device())));
             told(tx, parted.motor(), BreakPlace.of(parted.place())).ifPresent(facts::add);

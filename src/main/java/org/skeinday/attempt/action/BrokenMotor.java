@@ -3,7 +3,9 @@ package org.skeinday.attempt.action;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorLife;
@@ -39,18 +41,47 @@ public final class BrokenMotor {
                 .flatMap(w -> WindStore.find(tx, w.begun().id()));
         if (wind.isEmpty()) {
             var by = new MotorStep.By(context.nextId(), atMs, context.person(), context.device());
-            return MotorLifeStore.find(tx, motor).map(life -> Fact.of("motor.step", broken(life, by))).stream()
+            return MotorLifeStore.find(tx, motor)
+                    .filter(life -> life.stage() != MotorStage.BROKEN)
+                    .map(life -> Fact.of("motor.step", broken(life, by)))
+                    .stream()
                     .toList();
         }
-        var tap = new WindPhase(
-                context.nextId(),
-                wind.get().begun().id(),
-                WindPhase.BROKE,
-                Math.max(0, atMs - wind.get().begun().atMs()),
-                atMs);
+        WindPhase tap = tap(context, wind.get(), WindPhase.BROKE, atMs);
         List<Fact> facts = new ArrayList<>(List.of(Fact.of("wind.phase", tap)));
         goes(tx, context, wind.get(), tap).ifPresent(facts::add);
         return facts;
+    }
+
+    /** It did not break after all: the reader's wind goes on, and the motor stands where it stood. */
+    static List<Fact> takenBack(Tx tx, ActContext context, String motor, Optional<Wind> present) {
+        long atMs = context.now().toEpochMilli();
+        List<Fact> facts = new ArrayList<>();
+        present.filter(w -> w.broke().isPresent())
+                .ifPresent(w -> facts.add(Fact.of("wind.phase", tap(context, w, WindPhase.AGAIN, atMs))));
+        breaks(tx, motor).forEach(step -> facts.add(Fact.of("motor.step.undone", new Removed(step.id()))));
+        return facts;
+    }
+
+    /** The break that stands, and those of records in which several were written one upon the other; the last first. */
+    private static List<MotorStep> breaks(Tx tx, String motor) {
+        Map<String, MotorStep> steps =
+                MotorLifeStore.stepsOf(tx, motor).stream().collect(Collectors.toMap(MotorStep::id, step -> step));
+        List<MotorStep> breaks = new ArrayList<>();
+        @Nullable
+        MotorStep step = MotorLifeStore.find(tx, motor).map(MotorLife::step).orElse(null);
+        while (step != null && step.deed().equals(MotorDeed.BREAK.word())) {
+            breaks.add(step);
+            step = step.beforeId() == null ? null : steps.get(step.beforeId());
+        }
+        return breaks;
+    }
+
+    /** After all that was tapped before it, however the clocks stand. */
+    private static WindPhase tap(ActContext context, Wind wind, String phase, long atMs) {
+        long last = wind.phases().stream().mapToLong(WindPhase::elapsedMs).max().orElse(-1);
+        long elapsedMs = Math.max(last + 1, atMs - wind.begun().atMs());
+        return new WindPhase(context.nextId(), wind.begun().id(), phase, elapsedMs, atMs);
     }
 
     /** What the marks came to, as files carry it. */

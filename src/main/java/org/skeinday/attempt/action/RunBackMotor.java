@@ -17,6 +17,7 @@ import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.MotorStage;
 import org.skeinday.motor.MotorStep;
 import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.MotorLifeStore;
@@ -105,14 +106,19 @@ final class RunBackMotor {
     private static List<Fact> motor(ActContext context, MotorLife life, boolean use) {
         long atMs = context.now().toEpochMilli();
         MotorStep last = life.step();
-        if (!use) {
-            return last != null && last.deed().equals(MotorDeed.WIND.word())
-                    ? List.of(Fact.of("motor.step.undone", new Removed(last.id())))
-                    : List.of();
+        MotorStage stage = life.stage();
+        if (stage.isOut() || stage == MotorStage.GRITTY) {
+            return List.of(); // what was said of it since is true all the same
+        }
+        if (!use && last != null && last.deed().equals(MotorDeed.WIND.word())) {
+            return List.of(Fact.of("motor.step.undone", new Removed(last.id())));
+        }
+        if (!use && !stage.isLoaded()) {
+            return List.of();
         }
         List<Fact> facts = new ArrayList<>();
         MotorLife wound = life;
-        if (!life.stage().isLoaded()) { // nobody had said that it was wound
+        if (!MotorDeed.UNWIND.isAllowedFrom(stage)) { // nobody had said that it was wound
             MotorStep wind = step(context, life, MotorDeed.WIND, atMs);
             facts.add(Fact.of("motor.step", wind));
             wound = new MotorLife(life.motor(), wind, life.handedIn(), 0);

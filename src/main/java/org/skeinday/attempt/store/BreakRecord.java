@@ -66,7 +66,7 @@ public final class BreakRecord {
                 .where(ATTEMPT_PEOPLE_SAFE.ATTEMPT_ID.in(attempts))
                 .orderBy(ATTEMPT_PEOPLE_SAFE.AT_MS)
                 .forEach(r -> told.computeIfAbsent(r.getAttemptId(), a -> new LinkedHashMap<>())
-                        .put(r.getMotorId(), new BreakTold(r.getMotorId(), true, null)));
+                        .put(r.getMotorId(), new BreakTold(r.getMotorId(), r.getAtMs(), null, null)));
         tx.sql()
                 .selectFrom(ATTEMPT_PARTED)
                 .where(ATTEMPT_PARTED.ATTEMPT_ID.in(attempts))
@@ -74,8 +74,9 @@ public final class BreakRecord {
                 .forEach(r -> told.computeIfAbsent(r.getAttemptId(), a -> new LinkedHashMap<>())
                         .merge(
                                 r.getMotorId(),
-                                new BreakTold(r.getMotorId(), false, BreakPlace.of(r.getPlace())),
-                                (safe, parted) -> new BreakTold(safe.motorId(), safe.peopleSafe(), parted.where())));
+                                new BreakTold(r.getMotorId(), null, BreakPlace.of(r.getPlace()), r.getAtMs()),
+                                (safe, parted) -> new BreakTold(
+                                        safe.motorId(), safe.safeAtMs(), parted.where(), parted.whereAtMs())));
         Map<String, List<BreakTold>> lists = new LinkedHashMap<>();
         told.forEach((attempt, byMotor) -> lists.put(attempt, new ArrayList<>(byMotor.values())));
         return lists;
@@ -90,7 +91,10 @@ public final class BreakRecord {
                 .fetchGroups(ATTEMPT_RUN_BACK.ATTEMPT_ID, TurnsRunBack.class);
     }
 
-    /** Attempts of an event whose motor is broken or may have turns on: few or none, in one query. */
+    /**
+     * Attempts of an event whose motor is broken or may have turns on, whether it broke since or not: few or none, in one
+     * query.
+     */
     public static List<String> mayComeFirst(Tx tx, String event) {
         return tx.sql()
                 .select(ATTEMPT.ID)

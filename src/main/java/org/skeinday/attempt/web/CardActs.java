@@ -45,6 +45,7 @@ final class CardActs {
             case RELEASED -> move(act, State.RELEASED);
             case LANDED -> move(act, State.LANDED);
             case BROKE -> Optional.of(new NowView.Deed("/attempt/broke", act.words(), "broke"));
+            case NOT_BROKEN -> Optional.of(new NowView.Deed("/attempt/not-broken", act.words(), "not-broken"));
             case NOT_RELEASED, STILL_FLYING -> Optional.of(new NowView.Deed("/attempt/take-back", act.words(), "back"));
             case CLOSE ->
                 Optional.of(new NowView.Deed(

@@ -29,6 +29,7 @@ public final class FirstPages {
         routes.get("/first", Role.VIEWER, ctx -> page.fragment(ctx, TEMPLATE, view(ctx, FormErrors.none())));
         routes.post("/attempt/people-safe", Role.HELPER, ctx -> told(ctx, "attempt.people-safe", ""));
         routes.post("/attempt/parted", Role.HELPER, ctx -> told(ctx, "attempt.parted", "place"));
+        routes.post("/attempt/broke-too", Role.HELPER, ctx -> told(ctx, "attempt.broke", ""));
         routes.post("/attempt/run-back", Role.HELPER, ctx -> told(ctx, "attempt.run-back", "turns"));
     }
 

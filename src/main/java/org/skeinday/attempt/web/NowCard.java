@@ -46,9 +46,11 @@ public record NowCard(
         return CardActs.of(live).contains(act);
     }
 
-    /** Whether something else comes before what can be done in this phase: the checks, the officials. */
+    /** Whether something else comes before what can be done in this phase: the checks, the officials, people. */
     public boolean waitsForMore() {
-        return !missing.waits().isEmpty() || missing.announcement();
+        return !missing.waits().isEmpty()
+                || missing.announcement()
+                || live.phase().name().isUrgent();
     }
 
     /**

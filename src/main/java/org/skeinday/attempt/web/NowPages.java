@@ -4,22 +4,15 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.action.AimActions;
-import org.skeinday.attempt.action.AnnounceTime;
 import org.skeinday.attempt.action.CallAttempt;
-import org.skeinday.attempt.action.CloseAttempt;
-import org.skeinday.attempt.action.CollisionActions;
 import org.skeinday.attempt.action.GiveUpAttempt;
 import org.skeinday.attempt.action.JudgeWatch;
-import org.skeinday.attempt.action.MoveAttempt;
-import org.skeinday.attempt.action.TakeBack;
-import org.skeinday.attempt.action.UseEvent;
-import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
@@ -64,13 +57,7 @@ public final class NowPages {
         routes.get("/now", Role.VIEWER, this::fresh);
         routes.advice("/attempt/plan", Role.VIEWER, this::plan);
         routes.post("/attempt/call", Role.CAPTAIN, ctx -> deed(ctx, "attempt.call", call(ctx)));
-        routes.post(
-                "/attempt/move",
-                Role.CAPTAIN,
-                ctx -> deed(
-                        ctx,
-                        "attempt.move",
-                        new MoveAttempt.Move(field(ctx, "attempt"), field(ctx, "to"), field(ctx, "seen"))));
+        plain(routes, "/attempt/move", "attempt.move", "attempt", "to", "seen");
         routes.post(
                 "/attempt/give-up",
                 Role.CAPTAIN,
@@ -82,10 +69,8 @@ public final class NowPages {
                                 field(ctx, "reason"),
                                 field(ctx, "seen"),
                                 field(ctx, "again").equals("yes"))));
-        routes.post(
-                "/attempt/broke",
-                Role.CAPTAIN,
-                ctx -> deed(ctx, "attempt.broke", Map.of("attempt", field(ctx, "attempt"))));
+        plain(routes, "/attempt/broke", "attempt.broke", "attempt");
+        plain(routes, "/attempt/not-broken", "attempt.not-broken", "attempt", "motor");
         routes.post(
                 "/attempt/take-motor",
                 Role.CAPTAIN,
@@ -94,20 +79,8 @@ public final class NowPages {
                         "attempt.take-motor",
                         new AimActions.Take(
                                 field(ctx, "attempt"), field(ctx, "motor"), field(ctx, "seenMotor"), null, null)));
-        routes.post(
-                "/attempt/gate",
-                Role.CAPTAIN,
-                ctx -> deed(
-                        ctx,
-                        "gate.pass",
-                        new WindingGate.Pass(field(ctx, "attempt"), field(ctx, "adult"), field(ctx, "passed"))));
-        routes.post(
-                "/attempt/close",
-                Role.CAPTAIN,
-                ctx -> deed(
-                        ctx,
-                        "attempt.close",
-                        new CloseAttempt.Close(field(ctx, "attempt"), field(ctx, "seen"), field(ctx, "why"))));
+        plain(routes, "/attempt/gate", "gate.pass", "attempt", "adult", "passed>reason");
+        plain(routes, "/attempt/close", "attempt.close", "attempt", "seen", "why>reason");
         routes.post(
                 "/watch/judge",
                 Role.CAPTAIN,
@@ -119,23 +92,24 @@ public final class NowPages {
                                 field(ctx, "slot").matches("[1-3]") ? Integer.parseInt(field(ctx, "slot")) : 0,
                                 field(ctx, "verdict"),
                                 field(ctx, "judged"))));
+        plain(routes, "/attempt/take-back", "attempt.take-back", "attempt", "seen");
+        plain(routes, "/attempt/collision", "attempt.collision", "attempt", "to>say");
+        plain(routes, "/event/use", "event.use", "event");
+        plain(routes, "/attempt/announce", "attempt.announce", "attempt", "announced>time");
+    }
+
+    /** A deed whose content is what the form says. @param fields of the form, with another name in the act after a {@code >} */
+    private void plain(Routes routes, String address, String kind, String... fields) {
         routes.post(
-                "/attempt/take-back",
-                Role.CAPTAIN,
-                ctx -> deed(ctx, "attempt.take-back", new TakeBack.Step(field(ctx, "attempt"), field(ctx, "seen"))));
-        routes.post(
-                "/attempt/collision",
-                Role.CAPTAIN,
-                ctx -> deed(
-                        ctx, "attempt.collision", new CollisionActions.Say(field(ctx, "attempt"), field(ctx, "to"))));
-        routes.post("/event/use", Role.CAPTAIN, ctx -> deed(ctx, "event.use", new UseEvent.Use(field(ctx, "event"))));
-        routes.post(
-                "/attempt/announce",
+                address,
                 Role.CAPTAIN,
                 ctx -> deed(
                         ctx,
-                        "attempt.announce",
-                        new AnnounceTime.Announce(field(ctx, "attempt"), field(ctx, "announced"))));
+                        kind,
+                        Stream.of(fields)
+                                .collect(Collectors.toMap(
+                                        name -> name.replaceFirst(".*>", ""),
+                                        name -> field(ctx, name.replaceFirst(">.*", ""))))));
     }
 
     private static CallAttempt.Call call(Context ctx) {

@@ -9,7 +9,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.State;
@@ -58,9 +57,9 @@ record Today(
         return Objects.requireNonNull(byId.get(attempt));
     }
 
-    /** Called and not over: it holds the floor or the bench, or its motor still has turns on. */
+    /** Called and not over: it holds the floor or the bench, or its motor still has turns on or just broke. */
     boolean isOpen(AttemptNow attempt) {
-        return attempt.state().isOpen() || live(attempt.id()).phase().name() == AttemptPhase.Name.RUN_BACK;
+        return attempt.state().isOpen() || live(attempt.id()).phase().name().isUrgent();
     }
 
     List<AttemptNow> of(EntryAdded entry) {

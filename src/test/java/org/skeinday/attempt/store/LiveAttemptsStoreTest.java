@@ -152,13 +152,13 @@ class LiveAttemptsStoreTest {
         wind("w", "a1", 2_000);
         move("a1", "winding", 2_000);
         MotorStep broke = step(MotorDeed.BREAK, null, 3_000);
-        assertEquals(new AttemptPhase.Broke(3_000, "A3", false, null), phase("a1"));
+        assertEquals(new AttemptPhase.Broke(3_000, "A3", false, null, false), phase("a1"));
         take("attempt.people-safe", new PeopleSafe("a1", "A3", 4_000, null, "phone"));
         take("attempt.parted", new MotorParted("a1", "A3", "knot", 4_500, null, "phone"));
         take("motor.step.told", broke.partedAt(BreakPlace.KNOT));
-        assertEquals(new AttemptPhase.Broke(3_000, "A3", true, BreakPlace.KNOT), phase("a1"));
+        assertEquals(new AttemptPhase.Broke(3_000, "A3", true, BreakPlace.KNOT, false), phase("a1"));
         take("attempt.parted", new MotorParted("a1", "A3", "hook", 4_600, null, "phone"));
-        assertEquals(new AttemptPhase.Broke(3_000, "A3", true, BreakPlace.HOOK), phase("a1"));
+        assertEquals(new AttemptPhase.Broke(3_000, "A3", true, BreakPlace.HOOK, false), phase("a1"));
         take("attempt.motor", new MotorTaken("a1", "B2", 5_000));
         assertEquals(new AttemptPhase.Called(1_000, 2), phase("a1"));
     }

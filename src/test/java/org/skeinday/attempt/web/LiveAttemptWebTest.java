@@ -110,7 +110,7 @@ class LiveAttemptWebTest {
         }
         String early = say(laptop, "/attempt/take-motor", Map.of("motor", motor("B2"), "seenMotor", motor))
                 .body();
-        says("its motor broke. What can be done now: Everyone unhurt, both ends found.", early);
+        says("its motor broke. What can be done now: Everyone unhurt, both ends found, It did not break.", early);
         says(
                 "First: is everyone unhurt, are both ends found?",
                 say(reader, "/attempt/parted", Map.of("place", "knot")).body());

@@ -91,6 +91,7 @@ class LivePagesProperties {
                         "released",
                         "landed",
                         "broke",
+                        "not-broken",
                         "safe",
                         "parted",
                         "spare",
@@ -103,11 +104,12 @@ class LivePagesProperties {
                         "again",
                         "backed-off",
                         "landing")
-                .get(random.nextInt(17));
+                .get(random.nextInt(18));
         done.add(what);
         return switch (what) {
             case "winding", "holding", "released", "landed" -> form("/attempt/move", Map.of("to", what));
             case "broke" -> form("/attempt/broke", Map.of());
+            case "not-broken" -> form("/attempt/not-broken", Map.of("motor", present()));
             case "safe" -> form("/attempt/people-safe", Map.of("motor", present()));
             case "parted" -> form("/attempt/parted", Map.of("motor", present(), "place", "strand"));
             case "spare" -> form("/attempt/take-motor", Map.of("motor", spare(), "seenMotor", present()));

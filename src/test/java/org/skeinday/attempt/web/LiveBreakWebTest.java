@@ -1,0 +1,194 @@
+package org.skeinday.attempt.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.record.Json;
+import org.skeinday.prepare.Prepared;
+
+/** A motor that breaks late, twice, or not at all: people are asked about after each real break, and about no other. */
+@Timeout(120)
+class LiveBreakWebTest {
+    private static final String PEOPLE = "Broke. Hands off. Check people.";
+
+    @TempDir
+    Path root;
+
+    private App app;
+    private Visitor laptop;
+    private Visitor reader;
+    private String attempt;
+    private String motor;
+    private int elapsedMs;
+
+    @BeforeEach
+    void start() throws Exception {
+        app = Demo.start(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", 94);
+        reader = Demo.joined(app, "timekeeper", "", 95);
+        motor = new Prepared(laptop).row("motors", "A3").replaceFirst(".*/", "");
+        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
+                .body();
+        attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledAttempt.letWind(laptop, attempt);
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private static ObjectNode content() {
+        return Json.MAPPER.createObjectNode();
+    }
+
+    private String begin() throws Exception {
+        String id = reader.newId();
+        JsonNode answer =
+                reader.tapAs(id, "wind.begin", content().put("attempt", attempt).put("motor", motor));
+        assertEquals("saved", answer.path("state").asText(), answer.toString());
+        return id + "-0";
+    }
+
+    private void tap(String wind, String phase) throws Exception {
+        elapsedMs += 60_000;
+        ObjectNode tap = content().put("wind", wind).put("phase", phase).put("elapsedMs", elapsedMs);
+        assertEquals("saved", reader.tap("wind.phase", tap).path("state").asText());
+    }
+
+    private HttpResponse<String> say(Visitor who, String address, String... more) throws Exception {
+        Map<String, String> form = new HashMap<>(Map.of("attempt", attempt, "motor", motor));
+        for (int i = 0; i < more.length; i += 2) {
+            form.put(more[i], more[i + 1]);
+        }
+        return who.form(address, form);
+    }
+
+    private void done(Visitor who, String address, String... more) throws Exception {
+        HttpResponse<String> answer = say(who, address, more);
+        assertEquals(200, answer.statusCode(), address + " " + answer.body());
+    }
+
+    private String first() throws Exception {
+        return reader.get("/first").body();
+    }
+
+    private String motorState() throws Exception {
+        return CalledAttempt.value(laptop.get("/bench/motor/" + motor).body(), "class=\"state[^\"]*\">([^<]+)<");
+    }
+
+    private static void says(String words, String html) {
+        assertTrue(html.contains(words), words + " in " + html);
+    }
+
+    private static void saysNot(String words, String html) {
+        assertFalse(html.contains(words), words + " in " + html);
+    }
+
+    @Test
+    void one_that_breaks_after_it_was_given_up_asks_for_people_and_stays_broken() throws Exception {
+        tap(begin(), "stopped");
+        done(laptop, "/attempt/give-up", "reason", "the window is over");
+        says("Run it back: how many turns are on?", first());
+        done(reader, "/attempt/broke-too");
+        says(PEOPLE, first());
+        says(PEOPLE, laptop.get("/").body());
+        assertEquals(
+                422, say(reader, "/attempt/run-back", "turns", "200").statusCode(), "nothing is left to be run back");
+        assertEquals("broken", motorState());
+        done(reader, "/attempt/people-safe");
+        says("Where did it part?", first());
+        done(reader, "/attempt/parted", "place", "hook");
+        assertEquals("", first().strip());
+        assertEquals("broken", motorState());
+        says("abandoned", laptop.get("/attempt/" + attempt).body());
+    }
+
+    @Test
+    void one_that_fell_on_the_floor_while_it_was_wound_is_gritty_after_it_was_run_back() throws Exception {
+        begin();
+        laptop.tap("bench.step", content().put("motor", motor).put("deed", "fall"));
+        assertEquals("gritty", motorState());
+        done(reader, "/attempt/run-back", "turns", "200");
+        assertEquals("gritty", motorState());
+    }
+
+    @Test
+    void after_a_mistaken_break_the_real_one_asks_for_people_again() throws Exception {
+        String wind = begin();
+        tap(wind, "broke");
+        done(reader, "/attempt/people-safe");
+        done(reader, "/attempt/parted", "place", "knot");
+        tap(wind, "again");
+        tap(wind, "broke");
+        says(PEOPLE, first());
+        says(
+                "First: is everyone unhurt",
+                say(reader, "/attempt/parted", "place", "strand").body());
+        done(reader, "/attempt/people-safe");
+        says("Where did it part?", first());
+    }
+
+    @Test
+    void a_mistaken_break_is_taken_back_on_the_laptop_and_the_wind_goes_on() throws Exception {
+        String wind = begin();
+        tap(wind, "stopped");
+        done(laptop, "/attempt/broke");
+        says(PEOPLE, first());
+        says(
+                "<button class=\"second\">It did not break</button>",
+                laptop.get("/now").body());
+        done(laptop, "/attempt/not-broken");
+        assertEquals("", first().strip());
+        assertEquals("wound", motorState());
+        says(
+                "class=\"now\" aria-current=\"step\">winding<",
+                reader.get("/winding/part").body());
+        tap(wind, "stopped");
+        says(
+                "class=\"now\" aria-current=\"step\">holding<",
+                reader.get("/winding/part").body());
+    }
+
+    @Test
+    void without_a_reader_too_and_what_is_wound_is_not_forgotten_when_it_is_given_up() throws Exception {
+        done(laptop, "/attempt/move", "to", "winding");
+        done(laptop, "/attempt/move", "to", "holding");
+        done(laptop, "/attempt/broke");
+        assertEquals("broken", motorState());
+        done(laptop, "/attempt/not-broken");
+        assertEquals("wound", motorState());
+        done(laptop, "/attempt/give-up", "reason", "the window is over");
+        says("Run it back: how many turns are on?", first());
+    }
+
+    @Test
+    void in_the_air_a_motor_breaks_once() throws Exception {
+        for (String to : new String[] {"winding", "holding", "released"}) {
+            done(laptop, "/attempt/move", "to", to);
+        }
+        says("/attempt/broke\"", laptop.get("/now").body());
+        done(laptop, "/attempt/broke");
+        saysNot("/attempt/broke\"", laptop.get("/now").body());
+        assertEquals(422, say(laptop, "/attempt/broke").statusCode());
+        String bench = laptop.get("/bench/motor/" + motor).body();
+        assertEquals(1, bench.split("<dd>broken", -1).length - 1, bench);
+    }
+}
