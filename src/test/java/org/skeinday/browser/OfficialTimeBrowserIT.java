@@ -81,9 +81,7 @@ class OfficialTimeBrowserIT {
         key(tablet, Keys.PAGE_DOWN);
         Sight.waitFor(laptop, "#now h1 .state", "in the air");
         Sight.pastDoubleTap(phone);
-        new Actions(phone)
-                .doubleClick(phone.findElement(By.id("watch-touched")))
-                .perform();
+        doubleTap("watch-touched");
         Sight.waitFor(phone, "touched at");
         key(tablet, Keys.PAGE_UP);
         Sight.waitFor(tablet, "touched at");
@@ -101,6 +99,15 @@ class OfficialTimeBrowserIT {
         sign(attempt);
         seenInTheHall();
         protestAndReopen(attempt);
+    }
+
+    /** Both presses in one moment: how far apart a driver makes two is for the machine to say. */
+    private void doubleTap(String id) {
+        phone.executeScript(
+                "const key = document.getElementById(arguments[0]); for (let i = 0; i < 2; i++)"
+                        + " key.dispatchEvent(new PointerEvent('pointerdown',"
+                        + " {bubbles: true, cancelable: true, button: 0, isPrimary: true, pointerType: 'touch'}));",
+                id);
     }
 
     private void openTheHallsScreen() {
