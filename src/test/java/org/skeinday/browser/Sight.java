@@ -96,6 +96,8 @@ final class Sight {
         new WebDriverWait(browser, Duration.ofSeconds(20))
                 .ignoring(WebDriverException.class)
                 .until(b -> b.findElements(By.cssSelector("#person option")).size() > 1);
+        browser.executeScript( // on the laptop the form is folded away
+                "document.getElementById('code').closest('details')?.setAttribute('open', '')");
         Hand.type(browser, By.id("code"), code);
     }
 
