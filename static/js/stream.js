@@ -127,15 +127,18 @@ function swap(part, html, tag) {
   if (texts.get(part) === text) return;
   texts.set(part, text);
   const focus = focusIn(part);
-  const open = [...part.querySelectorAll('details[open]')].map((d) => d.className);
+  const open = [...part.querySelectorAll('details[open]')].map(nameOf);
   const kept = [...part.querySelectorAll('select[id], input[id], textarea[id]')].filter(changed).map((f) => [f.id, f.value]);
   part.innerHTML = html;
   window.htmx?.process(part);
-  part.querySelectorAll('details').forEach((d) => { if (open.includes(d.className)) d.open = true; });
+  part.querySelectorAll('details').forEach((d) => { if (open.includes(nameOf(d))) d.open = true; });
   kept.forEach(([id, value]) => choose(document.getElementById(id), value));
   focus?.()?.focus({ preventScroll: true });
   part.dispatchEvent(new CustomEvent('skeinday:fresh', { bubbles: true }));
 }
+
+// Which one it is of several that look alike: what its first line says to a reader of the screen.
+const nameOf = (details) => `${details.className} ${details.id || (details.querySelector('summary')?.getAttribute('aria-label') ?? '')}`;
 
 // As a browser writes it, so that a part that came with its page can be compared with one that was fetched.
 function asParsed(html) {
