@@ -20,10 +20,12 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.Program;
 import org.skeinday.Visitor;
+import org.skeinday.house.Quiet;
 import org.skeinday.platform.record.Json;
 
 /** Memory really runs out in the handlers: nothing that was saved is lost, and the program serves again afterwards. */
-@Timeout(180)
+@Quiet
+@Timeout(300)
 class MemoryFaultIT {
     private static final int FILES = 8;
 
@@ -62,9 +64,9 @@ class MemoryFaultIT {
         return "said last: " + String.join("\n", said.subList(Math.max(0, said.size() - 60), said.size()));
     }
 
-    /** Collecting what the files left may take a while on a busy machine: it is asked up to six times. */
+    /** Collecting what the files left may take a while on a busy machine: it is asked up to twelve times. */
     private static int afterwards(Visitor again) throws IOException, InterruptedException {
-        for (int i = 0; i < 5; i++) {
+        for (int i = 0; i < 11; i++) {
             try {
                 return again.get("/results").statusCode();
             } catch (HttpTimeoutException e) {
