@@ -3,8 +3,11 @@ package org.skeinday.cli;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.skeinday.exchange.Nearest;
 import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -12,8 +15,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
 final class Complaint {
     private Complaint() {}
 
-    static String of(ParameterException e) {
-        return e instanceof UnmatchedArgumentException unmatched ? unknown(unmatched) : plain(e);
+    /** @param typed the whole command line */
+    static String of(ParameterException e, List<String> typed) {
+        return e instanceof UnmatchedArgumentException unmatched ? unknown(unmatched) : plain(e, typed);
     }
 
     private static String unknown(UnmatchedArgumentException e) {
@@ -21,7 +25,7 @@ final class Complaint {
         String typed = e.getUnmatched().get(0);
         boolean root = command.getParent() == null;
         if (e.isUnknownOption()) {
-            String option = typed.replaceFirst("=.*", "");
+            String option = typed.split("=", 2)[0];
             return "There is no option " + option + (root ? "." : " of " + command.getCommandName() + ".")
                     + meant(option, command.getCommandSpec().optionsMap().keySet());
         }
@@ -36,13 +40,23 @@ final class Complaint {
         return near.map(word -> " Did you mean " + word + "?").orElse(" See --help.");
     }
 
-    /** The option first, then what is wrong; a kind of number in words. */
-    private static String plain(ParameterException e) {
-        return String.valueOf(e.getMessage())
-                .replace('\n', ' ')
-                .replaceFirst("^Invalid value for option '([^']+)'[^:]*: ", "$1: ")
-                .replaceFirst("^Missing required parameter for option '([^']+)'.*", "$1 needs a value; see --help")
-                .replaceFirst("^(.+) is not an (int|long)$", "$1 is not a whole number")
-                .replaceFirst("^(.+) is not a double$", "$1 is not a number");
+    /** The option first, then what is wrong with what was typed for it. */
+    private static String plain(ParameterException e, List<String> typed) {
+        if (e instanceof MissingParameterException missing) {
+            Optional<String> bare = missing.getMissing().stream()
+                    .flatMap(option -> option instanceof OptionSpec o ? Stream.of(o.names()) : Stream.empty())
+                    .filter(typed::contains)
+                    .findFirst();
+            if (bare.isPresent()) {
+                return bare.get() + " needs a value; see --help";
+            }
+        }
+        if (e.getArgSpec() instanceof OptionSpec option && e.getCause() != null) {
+            return option.longestName() + ": "
+                    + (e.getCause() instanceof Unreadable said
+                            ? said.getMessage()
+                            : "'" + e.getValue() + "' cannot be read");
+        }
+        return String.valueOf(e.getMessage()).replace('\n', ' ');
     }
 }

@@ -20,7 +20,6 @@ import org.skeinday.platform.record.WholeFile;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.TypeConversionException;
 
 /** Commands that keep a server running. */
 abstract class Serving extends Commands.OnFolder {
@@ -183,7 +182,7 @@ abstract class Serving extends Commands.OnFolder {
         @Override
         public Integer convert(String typed) {
             if (!isOne(typed)) {
-                throw new TypeConversionException("'" + typed + "' is no port; name a number from 0 to " + MOST);
+                throw new Unreadable("'" + typed + "' is no port; name a number from 0 to " + MOST);
             }
             return Integer.valueOf(typed);
         }

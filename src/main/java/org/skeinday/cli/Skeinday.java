@@ -58,10 +58,11 @@ public final class Skeinday implements Runnable {
         List<MoreCommands> all = new ArrayList<>(List.of(more));
         all.add(new Computing());
         addWhatIsAskedFor(line, args, all);
+        TypedNumber.useIn(line);
         line.setOut(out);
         line.setErr(err);
         line.setParameterExceptionHandler((e, given) -> {
-            err.println(Complaint.of(e));
+            err.println(Complaint.of(e, List.of(given)));
             err.flush();
             return 2;
         });

@@ -98,7 +98,7 @@ public final class EventChains {
 
     /** The same for an attempt that is over. @param entry its name */
     public static String task(String entry, int number, Part part) {
-        return entry + " " + number + " " + part.word();
+        return PartTask.of(entry, number, part).toString();
     }
 
     /** Names an attempt as a whole, for people. */

@@ -9,10 +9,31 @@ import java.util.List;
  * @param line 1 is the header; 0 for the whole file or folder
  * @param column the column's word, empty for the whole line
  * @param right what to write or do instead
+ * @param inForm the same beside a field, as a sentence: what is right in a file (to leave a line out) is not right there
  */
-public record CellError(String file, int line, String column, String wrong, String right) {
+public record CellError(String file, int line, String column, String wrong, String right, String inForm) {
     /** More of them nobody reads: they mostly are one slip all over. */
     private static final int MOST_TOLD = 20;
+
+    /** One whose words are right in a file and in a form. */
+    CellError(String file, int line, String column, String wrong, String right) {
+        this(file, line, column, wrong, right, sentence(wrong, right));
+    }
+
+    /** An empty cell that every row fills in. */
+    static CellError empty(String file, int line, String column) {
+        return new CellError(file, line, column, "this is empty", "fill it in on every row", "Needed: type it in.");
+    }
+
+    /** The same with what else would be right in a form. */
+    CellError orInForm(String rightInForm) {
+        return new CellError(file, line, column, wrong, right, sentence(wrong, rightInForm));
+    }
+
+    private static String sentence(String wrong, String right) {
+        String both = wrong + "; " + right + ".";
+        return Character.toUpperCase(both.charAt(0)) + both.substring(1);
+    }
 
     /** The first ones as texts, and how many more there are. */
     public static List<String> told(List<CellError> errors) {
@@ -33,23 +54,10 @@ public record CellError(String file, int line, String column, String wrong, Stri
                 : new CellError(file, line, column, message.substring(0, at), message.substring(at + 2));
     }
 
-    /** The same beside a field: what is right in a file (to leave a line out) is not right in a form. */
-    public String inForm() {
-        if (right.equals(Row.FILL_IN)) {
-            return "Needed: type it in.";
-        }
-        String better = right.startsWith("leave this line out")
-                ? "choose another, or change that one"
-                : right.replace(" in terms.csv", " of the event")
-                        .replaceAll("write one that entries\\.csv.*", "choose one of its entries");
-        String both = wrong + "; " + better + ".";
-        return Character.toUpperCase(both.charAt(0)) + both.substring(1);
-    }
-
     /** The same said of a workbook's sheet or a bundle's table. */
     public CellError inside(String name) {
         return file.endsWith(".csv")
-                ? new CellError(name + ", " + file.substring(0, file.length() - 4), line, column, wrong, right)
+                ? new CellError(name + ", " + file.substring(0, file.length() - 4), line, column, wrong, right, inForm)
                 : this;
     }
 

@@ -13,8 +13,10 @@ import org.skeinday.units.Torque;
  * @param longest most characters that the record keeps
  * @param words those it may hold, empty for any text
  * @param otherwise what an empty cell means, empty when it means nothing
+ * @param unit that a form takes this number in
  */
-public record Column(String name, Kind kind, boolean must, int longest, List<String> words, String otherwise) {
+public record Column(
+        String name, Kind kind, boolean must, int longest, List<String> words, String otherwise, Unit unit) {
     /** Which units a header may name for it. */
     public enum Kind {
         PLAIN,
@@ -22,6 +24,20 @@ public record Column(String name, Kind kind, boolean must, int longest, List<Str
         LENGTH,
         MASS,
         TORQUE
+    }
+
+    /** In what a number is typed, as the hint beside it says. */
+    public enum Unit {
+        /** None, or one that has to be typed. */
+        NONE,
+        GRAMS,
+        NEWTONS,
+        SECONDS,
+        MINUTES
+    }
+
+    private Column(String name, Kind kind, boolean must, int longest, List<String> words, String otherwise) {
+        this(name, kind, must, longest, words, otherwise, Unit.NONE);
     }
 
     private static final int LONGEST_QUANTITY = 40;
@@ -63,12 +79,17 @@ public record Column(String name, Kind kind, boolean must, int longest, List<Str
 
     /** The same, to be filled in on every row. */
     Column filled() {
-        return new Column(name, kind, true, longest, words, otherwise);
+        return new Column(name, kind, true, longest, words, otherwise, unit);
     }
 
     /** The same, with what an empty cell means. */
     Column or(String meaning) {
-        return new Column(name, kind, must, longest, words, meaning);
+        return new Column(name, kind, must, longest, words, meaning, unit);
+    }
+
+    /** The same, typed in this unit. */
+    Column in(Unit typed) {
+        return new Column(name, kind, must, longest, words, otherwise, typed);
     }
 
     /** What is wrong with this unit in the header, and what would be right; empty when it can be used. */

@@ -46,7 +46,7 @@ final class CrewFile implements DayFile {
             String event =
                     crew.eventId().isEmpty() ? "" : book.event(crew.eventId()).name();
             table.line(name, event)
-                    .of(DayRows.crewId(crew.personId(), crew.eventId()))
+                    .of(CrewLineId.of(crew).toString())
                     .put("name", name)
                     .put("event", event)
                     .put("tasks", crew.roles().replace(",", " | "))
@@ -55,7 +55,7 @@ final class CrewFile implements DayFile {
         for (Map.Entry<String, String> person : book.people().entrySet()) {
             if (book.day().crew().stream().noneMatch(c -> c.personId().equals(person.getKey()))) {
                 table.line(person.getValue(), "")
-                        .of(DayRows.crewId(person.getKey(), ""))
+                        .of(new CrewLineId(person.getKey(), "").toString())
                         .put("name", person.getValue());
             }
         }

@@ -109,11 +109,7 @@ public record Day(
                 others(file, "entries.csv", entries, e -> e.id().equals(id)),
                 others(file, "entries.csv", entryModels, m -> m.entryId().equals(id)),
                 others(file, "windows.csv", windows, w -> w.id().equals(id)),
-                others(
-                        file,
-                        CrewFile.NAME,
-                        crew,
-                        c -> DayRows.crewId(c.personId(), c.eventId()).equals(id)),
+                others(file, CrewFile.NAME, crew, c -> CrewLineId.of(c).is(id)),
                 others(file, "flights.csv", flights, f -> f.id().equals(id)),
                 attempts,
                 hows,
@@ -183,7 +179,7 @@ public record Day(
     /** So that a person whose name is corrected is not taken for somebody new. */
     private Map<String, String> otherPeople(String crewId) {
         Map<String, String> others = new HashMap<>(people);
-        others.remove(crewId.replaceFirst("~.*", ""));
+        others.remove(CrewLineId.parse(crewId).personId());
         return Map.copyOf(others);
     }
 }

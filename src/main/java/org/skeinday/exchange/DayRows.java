@@ -25,11 +25,6 @@ public final class DayRows {
 
     private DayRows() {}
 
-    /** A line of the crew is about a person and an event, or all of them. */
-    public static String crewId(String person, String event) {
-        return person + "~" + event;
-    }
-
     /** A moment as the cells of files have it. @param ms milliseconds since 1970 UTC */
     public static String moment(long ms, ZoneId zone) {
         return new Moments(zone, Duration.ZERO).text(ms);

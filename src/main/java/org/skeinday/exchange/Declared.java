@@ -12,7 +12,8 @@ import org.skeinday.contest.Terms;
 
 /** Which motors entries have declared, what they weigh, and what their event's terms allow. */
 final class Declared {
-    static final String RIGHT = "declare a lighter motor, or correct the limit in terms.csv";
+    private static final String RIGHT = "declare a lighter motor, or correct the limit in terms.csv";
+    private static final String RIGHT_IN_FORM = "declare a lighter motor, or correct the limit of the event";
 
     private final Map<String, Terms> terms = new HashMap<>();
     private final Map<String, String> eventOf = new HashMap<>();
@@ -68,6 +69,11 @@ final class Declared {
         return of;
     }
 
+    /** Notes a motor that is over the limit. @param wrong which one it is, and {@link #over} */
+    static void noteOver(Row row, String column, String wrong) {
+        row.error(column, wrong, RIGHT, RIGHT_IN_FORM);
+    }
+
     /** By how much this motor is over the limit of the entry's event, in words; empty when it is not. */
     Optional<String> over(String entry, String motor) {
         Terms event = terms.get(eventOf.getOrDefault(entry, ""));
@@ -84,7 +90,7 @@ final class Declared {
         eventOf.put(entry, event);
         declared.forEach(motor -> add(entry, motor));
         for (String motor : declared) {
-            over(entry, motor).ifPresent(over -> row.error("motors", names.nameOf(motor) + over, RIGHT));
+            over(entry, motor).ifPresent(over -> noteOver(row, "motors", names.nameOf(motor) + over));
         }
         Terms asked = terms.get(event);
         Integer most = asked == null ? null : asked.declaredMotors();

@@ -12,13 +12,13 @@ final class FlightRulesFile implements DayFile {
 
     private static final List<Column> COLUMNS = List.of(
             Column.text("event", 120),
-            Column.time("held watched"),
-            Column.time("held deduct"),
+            Column.time("held watched").in(Column.Unit.SECONDS),
+            Column.time("held deduct").in(Column.Unit.SECONDS),
             Column.plain("repeats").or("0"),
             Column.plain("repeats in all"),
             Column.choice("short again", "no-time", FlightRules.IF_SHORT),
             Column.choice("collision", "stands", FlightRules.COLLISION),
-            Column.time("time to choose").or("60"),
+            Column.time("time to choose").in(Column.Unit.SECONDS).or("60"),
             Column.choice("without a choice", "keep", FlightRules.IF_SILENT),
             Column.choice("ties", "next", FlightRules.TIES),
             Column.plain("drop best").or("0"),

@@ -135,7 +135,8 @@ final class ImportContext {
             row.error(
                     "entry",
                     "there is no entry '" + name + "' in this event",
-                    "write one that entries.csv has for it, or add it there");
+                    "write one that entries.csv has for it, or add it there",
+                    "choose one of its entries");
             return "";
         });
     }
@@ -152,7 +153,8 @@ final class ImportContext {
             row.error(
                     "attempt",
                     "attempt " + number + " of this entry is in the record already",
-                    "leave this line out: an attempt comes in together with all that was measured in it");
+                    "leave this line out: an attempt comes in together with all that was measured in it",
+                    Names.CHANGE_ONE);
         } else if (attempts.id(key).isEmpty()) {
             row.error("attempt", "there is no attempt " + number + " of this entry", "add it to attempts.csv");
         }

@@ -13,7 +13,7 @@ final class ModelsFile implements DayFile {
             Column.text("team", 120).filled(),
             Column.choice("direction", "cw", ModelAdded.DIRECTIONS),
             Column.length("hook distance").filled(),
-            Column.mass("mass"),
+            Column.mass("mass").in(Column.Unit.GRAMS),
             Column.plain("motors").or("1"));
 
     @Override

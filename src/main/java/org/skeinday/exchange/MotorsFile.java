@@ -13,10 +13,10 @@ final class MotorsFile implements DayFile {
             Column.text("team", 120).filled(),
             Column.choice("direction", "cw", ModelAdded.DIRECTIONS),
             Column.length("loop").filled(),
-            Column.mass("mass").filled(),
+            Column.mass("mass").in(Column.Unit.GRAMS).filled(),
             Column.plain("breaking turns"),
             Column.plain("uses").or("0"),
-            Column.mass("inspected mass"),
+            Column.mass("inspected mass").in(Column.Unit.GRAMS),
             Column.choice("place", "", MotorInspected.PLACES),
             Column.plain("inspected"));
 
@@ -62,12 +62,11 @@ final class MotorsFile implements DayFile {
         Long at = intake.moments.read(row, "inspected");
         String place = row.word("place");
         intake.declared.weighs(id, inspected != null ? inspected : mass);
+        String weighed = inspected != null ? "inspected mass" : "mass";
         intake.declared
                 .entriesOf(id)
-                .forEach(entry -> intake.declared
-                        .over(entry, id)
-                        .ifPresent(over ->
-                                row.error(inspected != null ? "inspected mass" : "mass", tag + over, Declared.RIGHT)));
+                .forEach(entry ->
+                        intake.declared.over(entry, id).ifPresent(over -> Declared.noteOver(row, weighed, tag + over)));
         intake.take(
                 row,
                 "motor.added",

@@ -9,6 +9,9 @@ import java.util.stream.Collectors;
 
 /** The ids behind the names of one kind of thing, and where each name stands. */
 final class Names {
+    /** What is right in a form where a file would leave its line out. */
+    static final String CHANGE_ONE = "choose another, or change that one";
+
     private static final int MOST_SAID = 12;
     private static final int MOST_SUGGESTED = 100;
 
@@ -56,7 +59,8 @@ final class Names {
             row.error(
                     column,
                     "the " + what + " " + shown + " is in the record already",
-                    "leave this line out, or import into another data folder");
+                    "leave this line out, or import into another data folder",
+                    CHANGE_ONE);
         } else {
             row.error(
                     column,

@@ -11,9 +11,6 @@ import org.jspecify.annotations.Nullable;
 
 /** One line of a file. What cannot be read is noted once, with its place; the row then counts as wrong. */
 final class Row {
-    /** What is right for an empty cell of a file; a form of one row has other words for it. */
-    static final String FILL_IN = "fill it in on every row";
-
     private final SheetRows sheet;
     private final CsvLines.Line line;
     private final List<CellError> errors;
@@ -41,6 +38,11 @@ final class Row {
     /** Notes an error; only the first of a cell is kept, as the others mostly follow from it. */
     void error(String column, String wrongHere, String right) {
         note(column, new CellError(sheet.file(), line.number(), column, wrongHere, right));
+    }
+
+    /** Notes an error that is put right otherwise in a form, which has no lines and no other files. */
+    void error(String column, String wrongHere, String right, String rightInForm) {
+        note(column, new CellError(sheet.file(), line.number(), column, wrongHere, right).orInForm(rightInForm));
     }
 
     /** Notes what a value said when it refused a cell. */
@@ -71,7 +73,7 @@ final class Row {
     private void check(Column column) {
         String text = cell(column.name());
         if (text.isEmpty() && column.must()) {
-            error(column.name(), "this is empty", FILL_IN);
+            note(column.name(), CellError.empty(sheet.file(), line.number(), column.name()));
         } else if (text.indexOf('\uFFFD') >= 0) {
             error(
                     column.name(),

@@ -11,7 +11,7 @@ final class StationsFile implements DayFile {
     private static final List<Column> COLUMNS = List.of(
             Column.text("station", 120).filled(),
             Column.choice("mount", "table", StationAdded.MOUNTS),
-            Column.plain("pull test"),
+            Column.plain("pull test").in(Column.Unit.NEWTONS),
             Column.plain("pull tested"),
             Column.plain("winder ratio"),
             Column.plain("ratio checked"),
@@ -21,7 +21,7 @@ final class StationsFile implements DayFile {
             Column.torque("zero"),
             Column.text("span", 200),
             Column.plain("calibrated"),
-            Column.mass("known mass"),
+            Column.mass("known mass").in(Column.Unit.GRAMS),
             Column.mass("scale reads"),
             Column.torque("division"),
             Column.torque("full scale"));

@@ -92,6 +92,7 @@ class CommandLineTest {
                 "winding --loop 18.5in --breaking-turns 2700 --ratio 10 --use 1 --finish 11in --lane 1cm|lane",
                 "winding --loop|--loop needs a value",
                 "winding --loop 18.5in --use x|--use: 'x' is not a whole number",
+                "winding --loop 18.5in --ratio x|--ratio: 'x' is not a number",
                 "official-time --take mean --round down --to 1 --jso 61.2|no option --jso of official-time. Did you mean --json?",
                 "windin --loop 18.5in|There is no command windin. Did you mean winding?",
                 "fly|There is no command fly. See --help.",

@@ -36,6 +36,6 @@ class TypedUnitsTest {
                 .filter(c -> c.name().equals(column))
                 .findFirst()
                 .orElseThrow();
-        assertEquals(cell, TypedUnits.cell(file, asked, typed));
+        assertEquals(cell, TypedUnits.cell(asked, typed));
     }
 }

@@ -35,6 +35,7 @@ import org.skeinday.platform.http.Apart;
 import org.skeinday.steps.Caution;
 import org.skeinday.steps.Cautions;
 import org.skeinday.steps.Moment;
+import org.skeinday.timing.ReleaseVerdict;
 import org.skeinday.units.UnitSystem;
 
 /** Makes the card of the attempt under way, or of the entry that must come next. */
@@ -123,7 +124,12 @@ final class NowPresenter {
             List<NowView.Line> lines,
             long nowMs) {
         List<String> found = doubts.map(TimeDoubts::found).orElse(List.of());
-        List<String> cautions = cautions(attempt, live, found(found, quiet.isPresent(), collision, nowMs), nowMs);
+        boolean saidOutside =
+                quiet.isEmpty() && doubts.filter(NowPresenter::isOutside).isPresent();
+        List<String> cautions = new ArrayList<>(found(found, quiet.isPresent(), collision, nowMs));
+        if (!saidOutside) {
+            outside(attempt, live, nowMs).ifPresent(cautions::add);
+        }
         boolean called = live.phase().name() == AttemptPhase.Name.CALLED;
         boolean announced = lines.stream().anyMatch(line -> line.label().equals(CardLines.ANNOUNCED));
         return new NowCard.Missing(
@@ -178,14 +184,16 @@ final class NowPresenter {
                 .orElse(null);
     }
 
+    private static boolean isOutside(TimeDoubts doubts) {
+        return doubts.verdict()
+                .filter(verdict -> verdict.side() == ReleaseVerdict.Side.OUTSIDE)
+                .isPresent();
+    }
+
     /** After a break nothing is said of windows: people come first. */
-    private List<String> cautions(AttemptNow attempt, LiveAttempt live, List<String> doubts, long nowMs) {
-        List<String> cautions = new ArrayList<>(doubts);
-        boolean said = doubts.stream().anyMatch(doubt -> doubt.contains("outside the window"));
+    private Optional<String> outside(AttemptNow attempt, LiveAttempt live, long nowMs) {
         Optional<WindowAdded> window = today.window(today.entry(attempt.entryId()));
-        window.filter(w -> !said && !live.phase().name().isUrgent())
-                .flatMap(w -> PageWords.outside(w, isBeforeRelease(live) ? (Long) nowMs : attempt.releasedAtMs()))
-                .ifPresent(cautions::add);
-        return cautions;
+        return window.filter(w -> !live.phase().name().isUrgent())
+                .flatMap(w -> PageWords.outside(w, isBeforeRelease(live) ? (Long) nowMs : attempt.releasedAtMs()));
     }
 }

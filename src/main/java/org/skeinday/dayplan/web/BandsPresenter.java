@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.attempt.Part;
+import org.skeinday.dayplan.PartTask;
 import org.skeinday.dayplan.PlanTaken;
+import org.skeinday.units.EnumWords;
 
 /** Draws a plan: a lane for each attempt, then one for each person. */
 final class BandsPresenter {
@@ -54,24 +54,25 @@ final class BandsPresenter {
 
     private DayView.Lane lane(String name, List<PlanTaken.Planned> own, int at, boolean person) {
         return new DayView.Lane(
-                name,
-                TOP + at * LANE,
-                own.stream()
-                        .map(t -> new DayView.Bar(
-                                x(t.startMs()),
-                                Math.max(3, x(t.endMs()) - x(t.startMs())),
-                                part(t.task()).replace(' ', '-'),
-                                person ? attempt(t.task()) : "",
-                                words.task(t.task()) + ", " + words.clock(t.startMs()) + " to "
-                                        + words.clock(t.endMs())))
-                        .toList());
+                name, TOP + at * LANE, own.stream().map(t -> bar(t, person)).toList());
+    }
+
+    private DayView.Bar bar(PlanTaken.Planned planned, boolean person) {
+        PartTask task = PartTask.parse(planned.task());
+        return new DayView.Bar(
+                x(planned.startMs()),
+                Math.max(3, x(planned.endMs()) - x(planned.startMs())),
+                task.part() == null ? "other" : EnumWords.of(task.part()),
+                person ? task.attempt() : "",
+                words.task(planned.task()) + ", " + words.clock(planned.startMs()) + " to "
+                        + words.clock(planned.endMs()));
     }
 
     private Map<String, List<PlanTaken.Planned>> byAttempt() {
         Map<String, List<PlanTaken.Planned>> lanes = new LinkedHashMap<>();
         sorted().stream()
                 .filter(t -> words.task(t.task()).equals(t.task())) // who is away has a lane as a person
-                .forEach(t -> lanes.computeIfAbsent(attempt(t.task()), a -> new ArrayList<>())
+                .forEach(t -> lanes.computeIfAbsent(PartTask.parse(t.task()).attempt(), a -> new ArrayList<>())
                         .add(t));
         return lanes;
     }
@@ -105,20 +106,5 @@ final class BandsPresenter {
             ticks.add(new DayView.Tick(x(at), words.clock(at)));
         }
         return ticks;
-    }
-
-    /** The part at the end of a task's name; the name itself for any other task. */
-    static String part(String task) {
-        for (Part part : Part.values()) {
-            if (task.toLowerCase(Locale.ROOT).endsWith(" " + part.word())) {
-                return part.word();
-            }
-        }
-        return "other";
-    }
-
-    static String attempt(String task) {
-        String part = part(task);
-        return part.equals("other") ? task : task.substring(0, task.length() - part.length() - 1);
     }
 }

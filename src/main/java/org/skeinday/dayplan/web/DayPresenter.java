@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.dayplan.DayPlan;
 import org.skeinday.dayplan.HoldUp;
 import org.skeinday.dayplan.InHand;
+import org.skeinday.dayplan.PartTask;
 import org.skeinday.dayplan.PlanDeviations;
 import org.skeinday.dayplan.PlanProblem;
 import org.skeinday.dayplan.PlanTaken;
@@ -141,7 +142,7 @@ final class DayPresenter {
             return lines;
         }
         Map<String, Long> byAttempt = new TreeMap<>();
-        slip.later().forEach((task, by) -> byAttempt.merge(BandsPresenter.attempt(task), by, Math::max));
+        slip.later().forEach((task, by) -> byAttempt.merge(PartTask.parse(task).attempt(), by, Math::max));
         byAttempt.forEach((attempt, by) -> {
             if (by >= DayWords.WORTH_SECONDS) {
                 lines.add(attempt + ": " + DayWords.lasting(by) + " later than planned");
@@ -194,7 +195,10 @@ final class DayPresenter {
     private static boolean isWorthAWord(HoldUp hold) {
         return switch (hold.why()) {
             case FIXED, NOT_BEFORE -> false;
-            case FOLLOWS -> !BandsPresenter.attempt(hold.on()).equals(BandsPresenter.attempt(hold.task()));
+            case FOLLOWS ->
+                !PartTask.parse(hold.on())
+                        .attempt()
+                        .equals(PartTask.parse(hold.task()).attempt());
             case HELD, RUNS_AHEAD -> true;
         };
     }

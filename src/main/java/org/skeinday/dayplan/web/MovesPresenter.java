@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.dayplan.PartTask;
 import org.skeinday.dayplan.PlanTaken;
 
 /** What a proposal moves, in words: an attempt that moves as a whole in one line. */
@@ -42,7 +43,7 @@ final class MovesPresenter {
         after.stream()
                 .filter(t -> t.endMs() > t.startMs())
                 .forEach(t -> byAttempt
-                        .computeIfAbsent(BandsPresenter.attempt(t.task()), a -> new ArrayList<>())
+                        .computeIfAbsent(PartTask.parse(t.task()).attempt(), a -> new ArrayList<>())
                         .add(t));
         return byAttempt;
     }

@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.contest.CrewRemoved;
 import org.skeinday.exchange.CellError;
+import org.skeinday.exchange.CrewLineId;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.DayRows;
@@ -27,6 +27,16 @@ import org.skeinday.prepare.Sheet;
 /** One thing that is prepared: added, or changed. A form asks and refuses what a file asks and refuses. */
 public final class PutRow {
     static final Set<String> TOPICS = Set.of("attempts", "contest", "motors");
+    /** What a file adds is changed where it is there; other facts of a row take the place of the one before by themselves. */
+    private static final Map<String, String> CHANGED = Map.of(
+            "event.added", "event.changed",
+            "model.added", "model.changed",
+            "batch.added", "batch.changed",
+            "motor.added", "motor.changed",
+            "entry.added", "entry.changed",
+            "window.added", "window.changed",
+            "station.added", "station.changed",
+            "flight.flown", "flight.changed");
 
     /**
      * A row.
@@ -77,9 +87,10 @@ public final class PutRow {
             return moved.get();
         }
         Day others = day.without(put.file(), id);
-        boolean erased = thing == Sheet.CREW && !day.people().containsKey(id.replaceFirst("~.*", ""));
+        String subject = thing == Sheet.CREW ? CrewLineId.parse(id).personId() : id;
+        boolean erased = thing == Sheet.CREW && !day.people().containsKey(subject);
         return decided(
-                DayRows.read(put.file(), put.cells(), others, erased ? context::nextId : own(context, id), zone),
+                DayRows.read(put.file(), put.cells(), others, erased ? context::nextId : own(context, subject), zone),
                 id,
                 thing);
     }
@@ -107,8 +118,8 @@ public final class PutRow {
     }
 
     /** The thing's own id is asked for first; a line of the crew is about a person, and another one where a name was erased. */
-    private static Supplier<String> own(ActContext context, String id) {
-        Iterator<String> own = List.of(id.replaceFirst("~.*", "")).iterator();
+    private static Supplier<String> own(ActContext context, String subject) {
+        Iterator<String> own = List.of(subject).iterator();
         return () -> own.hasNext() ? own.next() : context.nextId();
     }
 
@@ -136,20 +147,13 @@ public final class PutRow {
         }
         List<Fact> facts = new ArrayList<>();
         if (id != null && thing == Sheet.CREW) {
-            String[] parts = id.split("~", -1);
-            facts.add(Fact.of("crew.removed", new CrewRemoved(parts[0], parts[1])));
+            facts.add(RemoveRow.crewRemoved(id)); // the old line is gone, what is added is another
         }
         for (DayFiles.Named named : read.facts()) {
-            facts.add(Fact.of(id == null ? named.kind() : changedKind(named.kind(), thing), named.body()));
+            facts.add(Fact.of(
+                    id == null ? named.kind() : CHANGED.getOrDefault(named.kind(), named.kind()), named.body()));
         }
         return new Decision.Decided(facts, read.names(), TOPICS);
-    }
-
-    private static String changedKind(String kind, Sheet thing) {
-        if (thing == Sheet.CREW) {
-            return kind; // the old line is gone, this is another
-        }
-        return kind.equals("flight.flown") ? "flight.changed" : kind.replaceFirst("\\.added$", ".changed");
     }
 
     private static Decision refused(List<CellError> errors) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.CrewRemoved;
+import org.skeinday.exchange.CrewLineId;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.exchange.action.ExchangeDayReader;
@@ -52,12 +53,16 @@ public final class RemoveRow {
             case WINDOWS -> removed("window.removed", id);
             case STATIONS -> removed("station.removed", id);
             case NOTES -> removed("note.removed", id);
-            case CREW ->
-                Fact.of("crew.removed", new CrewRemoved(id.replaceFirst("~.*", ""), id.replaceFirst(".*~", "")));
+            case CREW -> crewRemoved(id);
             case TERMS, RULES, FLIGHTS ->
                 throw new IllegalArgumentException(
                         "A flight is evidence: mark it not valid, with the reason. Terms and rules can be changed, not taken out.");
         };
+    }
+
+    static Fact crewRemoved(String id) {
+        CrewLineId line = CrewLineId.parse(id);
+        return Fact.of("crew.removed", new CrewRemoved(line.personId(), line.eventId()));
     }
 
     private static Fact removed(String kind, String id) {
@@ -143,7 +148,7 @@ public final class RemoveRow {
                         "task in an entry",
                         "tasks in entries",
                         day.more().entryTasks(),
-                        t -> id.equals(t.personId() + "~"));
+                        t -> new CrewLineId(t.personId(), "").is(id));
             case TERMS, RULES, WINDOWS, STATIONS, NOTES, FLIGHTS -> {}
         }
         return hangs;

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.StationCheck;
+import org.skeinday.exchange.CrewLineId;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.prepare.PrepareSteps;
@@ -95,7 +96,7 @@ final class Lists {
         return thing != Sheet.CREW
                 ? null
                 : day.crew().stream()
-                        .filter(c -> DayRows.crewId(c.personId(), c.eventId()).equals(id) && c.does("winds"))
+                        .filter(c -> CrewLineId.of(c).is(id) && c.does("winds"))
                         .filter(c -> counted(c) > (c.cleanWinds() == null ? 0 : c.cleanWinds()))
                         .map(c -> new RowsView.Confirm(
                                 id,
@@ -119,7 +120,7 @@ final class Lists {
                         .toList();
             case CREW ->
                 day.crew().stream()
-                        .filter(c -> DayRows.crewId(c.personId(), c.eventId()).equals(id))
+                        .filter(c -> CrewLineId.of(c).is(id))
                         .map(CrewAdded::mayWind)
                         .filter(words -> !words.isEmpty())
                         .map(words -> "Winds " + words + ".")

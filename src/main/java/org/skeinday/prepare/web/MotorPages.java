@@ -187,7 +187,7 @@ public final class MotorPages {
     private static String mass(String typed) {
         return DayRows.columns(Sheet.MOTORS.file()).stream()
                 .filter(column -> column.name().equals("inspected mass"))
-                .map(column -> TypedUnits.cell(Sheet.MOTORS.file(), column, typed.strip()))
+                .map(column -> TypedUnits.cell(column, typed.strip()))
                 .findFirst()
                 .orElse(typed);
     }

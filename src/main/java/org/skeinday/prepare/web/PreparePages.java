@@ -12,6 +12,7 @@ import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.CleanWinds;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.exchange.CrewLineId;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.platform.db.Tx;
@@ -102,7 +103,7 @@ public final class PreparePages {
         String id = RowForm.param(ctx, "id");
         DayRows.RowText row = RowForm.row(desk, Sheet.CREW, desk.day(), id)
                 .orElseThrow(() -> Refusal.notFound("There is no such person any more; look again."));
-        String person = id.replaceFirst("~.*", "");
+        String person = CrewLineId.parse(id).personId();
         String counted = String.valueOf(desk.record().read(CleanWinds::byPerson).getOrDefault(person, 0));
         if (!counted.equals(RowForm.param(ctx, "winds"))) {
             throw new Refusal(409, "More was counted meanwhile: load the page again, then confirm.");

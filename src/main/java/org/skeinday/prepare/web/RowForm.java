@@ -40,7 +40,7 @@ final class RowForm {
         for (Column column : DayRows.columns(thing.file())) {
             List<String> values = ctx.formParams(Fields.parameter(column.name()));
             String text = String.join(" | ", values).strip();
-            typed.put(column.name(), TypedUnits.cell(thing.file(), column, text));
+            typed.put(column.name(), TypedUnits.cell(column, text));
         }
         return typed;
     }
