@@ -1,11 +1,11 @@
 package org.skeinday.attempt;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.FlightRules;
 import org.skeinday.standing.CollisionChoice;
 import org.skeinday.standing.CollisionRule;
+import org.skeinday.units.EnumWords;
 
 /**
  * Fact {@code attempt.collided}: the entry was told that it may keep its time or fly again, and what it chose.
@@ -21,13 +21,14 @@ public record Collision(
 
     /** Where the choice stands. */
     public CollisionChoice at(long nowMs, FlightRules rules) {
-        var rule = new CollisionRule(
-                rules.collisionMs(),
-                CollisionRule.Choice.valueOf(rules.ifSilent().toUpperCase(Locale.ROOT)));
-        CollisionChoice.@Nullable Said said = choice == null || chosenAtMs == null
-                ? null
-                : new CollisionChoice.Said(CollisionRule.Choice.valueOf(choice.toUpperCase(Locale.ROOT)), chosenAtMs);
+        var rule = new CollisionRule(rules.collisionMs(), chosen(rules.ifSilent()));
+        CollisionChoice.@Nullable Said said =
+                choice == null || chosenAtMs == null ? null : new CollisionChoice.Said(chosen(choice), chosenAtMs);
         return CollisionChoice.at(nowMs, toldAtMs, said, rule);
+    }
+
+    private static CollisionRule.Choice chosen(String word) {
+        return EnumWords.parse("What an entry chooses", CollisionRule.Choice.class, word);
     }
 
     /** What holds; empty as long as it may still choose. */

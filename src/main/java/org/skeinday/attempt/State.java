@@ -1,8 +1,8 @@
 package org.skeinday.attempt;
 
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.Set;
+import org.skeinday.units.EnumWords;
 
 /** Where an attempt stands. */
 public enum State {
@@ -19,11 +19,11 @@ public enum State {
     private static final Set<State> BEFORE_RELEASE = EnumSet.of(CALLED, WINDING, HOLDING);
 
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return EnumWords.of(this);
     }
 
     public static State of(String word) {
-        return valueOf(word.toUpperCase(Locale.ROOT));
+        return EnumWords.parse("The state", State.class, word);
     }
 
     /** Called and neither finished nor given up: it holds the floor or the bench. */

@@ -2,7 +2,6 @@ package org.skeinday.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.record.Json;
@@ -10,6 +9,7 @@ import org.skeinday.timing.OfficialTime;
 import org.skeinday.timing.Rounding;
 import org.skeinday.timing.Take;
 import org.skeinday.timing.TimeRule;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.FlightTime;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -87,16 +87,11 @@ final class OfficialTimeCommand implements Callable<Integer> {
     }
 
     private static <E extends Enum<E>> E one(Class<E> type, String option, String word) {
-        for (E value : type.getEnumConstants()) {
-            if (value.name().toLowerCase(Locale.ROOT).equals(word)) {
-                return value;
-            }
+        List<String> words = EnumWords.of(type);
+        if (!words.contains(word)) {
+            throw new IllegalArgumentException(
+                    option + " is one of " + String.join(", ", words) + ", but was '" + word + "'");
         }
-        List<String> words = new ArrayList<>();
-        for (E value : type.getEnumConstants()) {
-            words.add(value.name().toLowerCase(Locale.ROOT));
-        }
-        throw new IllegalArgumentException(
-                option + " is one of " + String.join(", ", words) + ", but was '" + word + "'");
+        return EnumWords.parse(option, type, word);
     }
 }

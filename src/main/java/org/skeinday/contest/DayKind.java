@@ -1,6 +1,6 @@
 package org.skeinday.contest;
 
-import java.util.Locale;
+import org.skeinday.units.EnumWords;
 
 /** What kind of day an event is: how its times become final differs. */
 public enum DayKind {
@@ -11,8 +11,13 @@ public enum DayKind {
     /** Flights are logged; nobody is called. */
     PRACTICE;
 
+    /** As the record and files have it. */
+    public String word() {
+        return EnumWords.of(this);
+    }
+
     /** @throws IllegalArgumentException for a word that is none of them */
     static DayKind of(String word) {
-        return valueOf(word.toUpperCase(Locale.ROOT));
+        return EnumWords.parse("The kind of day", DayKind.class, word);
     }
 }

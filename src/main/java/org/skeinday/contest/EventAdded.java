@@ -2,6 +2,9 @@ package org.skeinday.contest;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.timing.Rounding;
+import org.skeinday.timing.Take;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -45,11 +48,14 @@ public record EventAdded(
         double winderRatio,
         @Nullable Double laneMm,
         @Nullable String laneTyped) {
-    public static final List<String> KINDS = List.of("visiting", "hosting", "practice");
-    public static final List<String> SCORES = List.of("best", "sum", "mean");
-    public static final List<String> TAKES = List.of("middle", "mean", "longer", "shorter");
-    public static final List<String> IF_TWO = List.of("mean", "longer", "shorter");
-    public static final List<String> ROUNDINGS = List.of("down", "up", "nearest");
+    public static final List<String> KINDS = EnumWords.of(DayKind.class);
+    public static final List<String> SCORES = EnumWords.of(ScoreKind.class);
+    public static final List<String> TAKES = EnumWords.of(Take.class);
+    /** Two watches have no middle. */
+    public static final List<String> IF_TWO =
+            TAKES.stream().filter(word -> !word.equals(Take.MIDDLE.word())).toList();
+
+    public static final List<String> ROUNDINGS = EnumWords.of(Rounding.class);
 
     public EventAdded {
         Preconditions.filled("The event's name", name);
@@ -71,8 +77,24 @@ public record EventAdded(
         return DayKind.of(kind);
     }
 
+    public ScoreKind scoreKind() {
+        return EnumWords.parse("The score", ScoreKind.class, score);
+    }
+
+    public Take takeRule() {
+        return EnumWords.parse("The time taken", Take.class, take);
+    }
+
+    public Take ifTwoRule() {
+        return EnumWords.parse("The time taken of two", Take.class, ifTwo);
+    }
+
+    public Rounding roundingRule() {
+        return EnumWords.parse("The rounding", Rounding.class, rounding);
+    }
+
     /** A practice night: nothing of it is official. */
     public boolean ofPractice() {
-        return kind.equals("practice");
+        return dayKind() == DayKind.PRACTICE;
     }
 }

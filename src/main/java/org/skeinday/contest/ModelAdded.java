@@ -1,7 +1,7 @@
 package org.skeinday.contest;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.motor.Direction;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -22,13 +22,15 @@ public record ModelAdded(
         @Nullable Double massG,
         @Nullable String massTyped,
         @Nullable Integer motors) {
-    public static final List<String> DIRECTIONS = List.of("cw", "acw");
-
     public ModelAdded {
         Preconditions.filled("The model's name", name);
-        Preconditions.oneOf("The direction", direction, DIRECTIONS);
+        Preconditions.oneOf("The direction", direction, Direction.WORDS);
         Preconditions.within("The number of motors", motors == null ? 1 : motors, 1, 2);
         Preconditions.within("The hook distance in mm", hookDistanceMm, 20, 2000);
+    }
+
+    public Direction turns() {
+        return Direction.of(direction);
     }
 
     /** The same, weighed without its motor. @param typed with its unit */

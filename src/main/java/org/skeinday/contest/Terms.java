@@ -81,7 +81,7 @@ public record Terms(
 
     /** When the watches become the time by themselves. Elsewhere officials decide: only the spread is looked at then. */
     public WatchesRule watches(EventAdded event, TimeRule time) {
-        boolean visiting = event.kind().equals("visiting");
+        boolean visiting = event.dayKind() == DayKind.VISITING;
         boolean take = visiting || "take".equals(ifOne);
         return new WatchesRule(
                 time,

@@ -2,25 +2,29 @@ package org.skeinday.exchange;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.ScoreKind;
+import org.skeinday.timing.Rounding;
+import org.skeinday.timing.Take;
 import org.skeinday.units.FlightTime;
 
 /** {@code event.csv}: days and their rules. */
 final class EventFile implements DayFile {
     private static final List<Column> COLUMNS = List.of(
             Column.text("name", 120).filled(),
-            Column.choice("kind", "visiting", EventAdded.KINDS),
+            Column.choice("kind", DayKind.VISITING.word(), EventAdded.KINDS),
             Column.plain("day").filled(),
             Column.text("hall", 120),
             Column.length("ceiling"),
             Column.plain("attempts").or("3"),
             Column.plain("window minutes").in(Column.Unit.MINUTES).or("12"),
-            Column.choice("score", "best", EventAdded.SCORES),
+            Column.choice("score", ScoreKind.BEST.word(), EventAdded.SCORES),
             Column.plain("best of").or("1"),
             Column.plain("timekeepers").or("1"),
-            Column.choice("take", "middle", EventAdded.TAKES),
-            Column.choice("if two", "longer", EventAdded.IF_TWO),
-            Column.choice("round", "down", EventAdded.ROUNDINGS),
+            Column.choice("take", Take.MIDDLE.word(), EventAdded.TAKES),
+            Column.choice("if two", Take.LONGER.word(), EventAdded.IF_TWO),
+            Column.choice("round", Rounding.DOWN.word(), EventAdded.ROUNDINGS),
             Column.time("to").in(Column.Unit.SECONDS).or("0.1"),
             Column.yesNo("round watches first", "no"),
             Column.time("minimum").or("0"),

@@ -2,6 +2,7 @@ package org.skeinday.exchange;
 
 import java.util.List;
 import org.skeinday.contest.ModelAdded;
+import org.skeinday.motor.Direction;
 
 /** {@code models.csv}: rotorcraft, each with its direction and hook distance. */
 final class ModelsFile implements DayFile {
@@ -11,7 +12,7 @@ final class ModelsFile implements DayFile {
     private static final List<Column> COLUMNS = List.of(
             Column.text("model", 120).filled(),
             Column.text("team", 120).filled(),
-            Column.choice("direction", "cw", ModelAdded.DIRECTIONS),
+            Column.choice("direction", Direction.CW.word(), Direction.WORDS),
             Column.length("hook distance").filled(),
             Column.mass("mass").in(Column.Unit.GRAMS),
             Column.plain("motors").or("1"));

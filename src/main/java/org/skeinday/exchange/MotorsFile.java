@@ -1,9 +1,10 @@
 package org.skeinday.exchange;
 
 import java.util.List;
-import org.skeinday.contest.ModelAdded;
+import org.skeinday.motor.Direction;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorInspected;
+import org.skeinday.motor.MotorPlace;
 
 /** {@code motors.csv}: loops tied from the batches. */
 final class MotorsFile implements DayFile {
@@ -11,7 +12,7 @@ final class MotorsFile implements DayFile {
             Column.text("tag", 40).filled(),
             Column.text("batch", 120).filled(),
             Column.text("team", 120).filled(),
-            Column.choice("direction", "cw", ModelAdded.DIRECTIONS),
+            Column.choice("direction", Direction.CW.word(), Direction.WORDS),
             Column.length("loop").filled(),
             Column.mass("mass").in(Column.Unit.GRAMS).filled(),
             Column.plain("breaking turns"),
@@ -91,7 +92,7 @@ final class MotorsFile implements DayFile {
                             id,
                             Quantity.siOrNull(inspected),
                             Quantity.textOrNull(inspected),
-                            place.isEmpty() ? "team" : place,
+                            place.isEmpty() ? MotorPlace.TEAM.word() : place,
                             at));
         }
     }

@@ -1,8 +1,7 @@
 package org.skeinday.hall;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.Preconditions;
 
 /** A model stand or a person beside a lane. */
@@ -13,11 +12,10 @@ public record Placed(String name, Kind kind, Taped at) {
         HELPER,
         READER;
 
-        public static final List<String> WORDS =
-                Arrays.stream(values()).map(Kind::word).toList();
+        public static final List<String> WORDS = EnumWords.of(Kind.class);
 
         public String word() {
-            return name().toLowerCase(Locale.ROOT);
+            return EnumWords.of(this);
         }
 
         public boolean isPerson() {
@@ -30,7 +28,7 @@ public record Placed(String name, Kind kind, Taped at) {
                 throw new IllegalArgumentException(
                         "'" + word + "' does not stand beside a lane; write one of " + String.join(", ", WORDS));
             }
-            return valueOf(word.toUpperCase(Locale.ROOT));
+            return EnumWords.parse("What stands beside a lane", Kind.class, word);
         }
     }
 

@@ -28,12 +28,17 @@ public record MotorAdded(
         if (tag.isBlank()) {
             throw new IllegalArgumentException("The motor's tag must not be empty");
         }
-        if (!direction.equals("cw") && !direction.equals("acw")) {
-            throw new IllegalArgumentException("The direction must be cw or acw, but was '" + direction + "'");
+        if (!Direction.WORDS.contains(direction)) {
+            throw new IllegalArgumentException(
+                    "The direction must be " + String.join(" or ", Direction.WORDS) + ", but was '" + direction + "'");
         }
         Preconditions.within("The loop in mm", loopMm, LEAST_LOOP_MM, MOST_LOOP_MM);
         Preconditions.within("The mass in g", massG, LEAST_MASS_G, MOST_MASS_G);
         Preconditions.within("The uses", uses, 0, MOST_USES);
+    }
+
+    public Direction turns() {
+        return Direction.of(direction);
     }
 
     /** A loop that can be wound at all, and a slip of the keys told from one. */

@@ -2,6 +2,7 @@ package org.skeinday.motor;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.EnumWords;
 
 /**
  * Fact {@code motor.inspected}: how a motor was found, and where it is since.
@@ -16,7 +17,7 @@ public record MotorInspected(
         @Nullable String massTyped,
         String place,
         @Nullable Long atMs) {
-    public static final List<String> PLACES = List.of("team", "in", "back");
+    public static final List<String> PLACES = EnumWords.of(MotorPlace.class);
 
     public MotorInspected {
         if (!PLACES.contains(place)) {
@@ -27,6 +28,6 @@ public record MotorInspected(
 
     /** Handed in: nobody may wind, load or open it. */
     public boolean handedIn() {
-        return place.equals("in");
+        return place.equals(MotorPlace.IN.word());
     }
 }

@@ -1,6 +1,7 @@
 package org.skeinday.paper;
 
 import java.util.List;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EventAdded;
 
 /**
@@ -29,7 +30,7 @@ public record CardOrder(String name, String column, String label) {
         if (name.startsWith("watch-")) {
             return Integer.parseInt(name.substring(WATCH_PREFIX)) <= event.timekeepers();
         }
-        return !name.equals("announced") || event.kind().equals("visiting");
+        return !name.equals("announced") || event.dayKind() == DayKind.VISITING;
     }
 
     /** What is written on any card by hand. */

@@ -1,6 +1,9 @@
 package org.skeinday.prepare;
 
+import java.util.HashMap;
 import java.util.Map;
+import org.skeinday.motor.Direction;
+import org.skeinday.motor.MotorPlace;
 
 /** How a form asks: what stands under a field's name. */
 public final class FieldHints {
@@ -87,15 +90,21 @@ public final class FieldHints {
             Map.entry("flights.csv/reason", "when it is not valid, for example touched the wall"));
 
     /** Codes of the files as people say them. */
-    private static final Map<String, String> WORDS = Map.of(
-            "cw", "clockwise",
-            "acw", "anticlockwise",
-            "team", "with the team",
-            "in", "handed in",
-            "back", "given back",
-            "held", "held by a person (not advised)",
-            "no-time", "no time",
-            "next", "the next best");
+    private static final Map<String, String> WORDS = words();
+
+    private static Map<String, String> words() {
+        Map<String, String> words = new HashMap<>(Map.of(
+                "held", "held by a person (not advised)",
+                "no-time", "no time",
+                "next", "the next best"));
+        for (Direction direction : Direction.values()) {
+            words.put(direction.word(), direction.words());
+        }
+        for (MotorPlace place : MotorPlace.values()) {
+            words.put(place.word(), place.words());
+        }
+        return Map.copyOf(words);
+    }
 
     private FieldHints() {}
 

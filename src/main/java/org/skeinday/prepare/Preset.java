@@ -3,6 +3,9 @@ package org.skeinday.prepare;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.skeinday.contest.ScoreKind;
+import org.skeinday.timing.Rounding;
+import org.skeinday.timing.Take;
 
 /**
  * Rules to begin with, under names that say what they do. Their sources stand in DEVELOPERS.md; rules change from year to
@@ -17,22 +20,22 @@ public record Preset(Sheet thing, String path, String name, Map<String, String> 
                     Sheet.EVENTS,
                     "mean-seconds",
                     "Two watches, mean, whole seconds down; best two of six",
-                    rules("6", "sum", "2", "2", "mean", "mean", "down", "1", "no", "60")),
+                    rules("6", ScoreKind.SUM, "2", "2", Take.MEAN, Take.MEAN, Rounding.DOWN, "1", "no", "60")),
             new Preset(
                     Sheet.EVENTS,
                     "middle-tenths",
                     "Three watches, each up to tenths, then the middle; best of three",
-                    rules("3", "best", "1", "3", "middle", "longer", "up", "0.1", "yes", "0")),
+                    rules("3", ScoreKind.BEST, "1", "3", Take.MIDDLE, Take.LONGER, Rounding.UP, "0.1", "yes", "0")),
             new Preset(
                     Sheet.EVENTS,
                     "middle-hundredths",
                     "Three watches, the middle, hundredths; of two the mean; best of three",
-                    rules("3", "best", "1", "3", "middle", "mean", "down", "0.01", "no", "0")),
+                    rules("3", ScoreKind.BEST, "1", "3", Take.MIDDLE, Take.MEAN, Rounding.DOWN, "0.01", "no", "0")),
             new Preset(
                     Sheet.EVENTS,
                     "one-watch",
                     "One watch, tenths down; sum of the best two of three",
-                    rules("3", "sum", "2", "1", "middle", "longer", "down", "0.1", "no", "0")),
+                    rules("3", ScoreKind.SUM, "2", "1", Take.MIDDLE, Take.LONGER, Rounding.DOWN, "0.1", "no", "0")),
             new Preset(
                     Sheet.RULES,
                     "held-and-repeat",
@@ -52,23 +55,23 @@ public record Preset(Sheet thing, String path, String name, Map<String, String> 
 
     private static Map<String, String> rules(
             String attempts,
-            String score,
+            ScoreKind score,
             String bestOf,
             String timekeepers,
-            String take,
-            String ifTwo,
-            String round,
+            Take take,
+            Take ifTwo,
+            Rounding round,
             String to,
             String watchesFirst,
             String minimum) {
         return Map.of(
                 "attempts", attempts,
-                "score", score,
+                "score", score.word(),
                 "best of", bestOf,
                 "timekeepers", timekeepers,
-                "take", take,
-                "if two", ifTwo,
-                "round", round,
+                "take", take.word(),
+                "if two", ifTwo.word(),
+                "round", round.word(),
                 "to", to,
                 "round watches first", watchesFirst,
                 "minimum", minimum);

@@ -4,23 +4,16 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.ScoreKind;
 
 /**
  * How an entry's official times become its score.
  *
  * @param bestOf how many of the best count, 1 or more; a missing one counts nothing
  */
-public record ScoreRule(Kind kind, int bestOf) {
-    /** What is made of the best times. */
-    public enum Kind {
-        BEST,
-        SUM,
-        MEAN
-    }
-
+public record ScoreRule(ScoreKind kind, int bestOf) {
     public ScoreRule {
         if (bestOf < 1) {
             throw new IllegalArgumentException("At least one attempt must count, but " + bestOf + " do");
@@ -32,7 +25,7 @@ public record ScoreRule(Kind kind, int bestOf) {
         if (officialMs.isEmpty()) {
             return Optional.empty();
         }
-        int count = kind == Kind.BEST ? 1 : bestOf;
+        int count = kind == ScoreKind.BEST ? 1 : bestOf;
         return Optional.of(officialMs.stream()
                 .sorted(Comparator.reverseOrder())
                 .limit(count)
@@ -42,12 +35,12 @@ public record ScoreRule(Kind kind, int bestOf) {
 
     /** The score rule of an event. */
     public static ScoreRule of(EventAdded event) {
-        return new ScoreRule(Kind.valueOf(event.score().toUpperCase(Locale.ROOT)), event.bestOf());
+        return new ScoreRule(event.scoreKind(), event.bestOf());
     }
 
     /** By how much {@link #countedMs} is divided to be shown. */
     public int divisor() {
-        return kind == Kind.MEAN ? bestOf : 1;
+        return kind == ScoreKind.MEAN ? bestOf : 1;
     }
 
     /** What is shown of {@link #countedMs}: a mean to the hundredth of a second, half up; the order is made before. */

@@ -3,6 +3,7 @@ package org.skeinday.steps;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.skeinday.motor.Direction;
 import org.skeinday.units.EnumWords;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
@@ -63,7 +64,7 @@ public enum ItemAnswer {
         try {
             switch (this) {
                 case OK -> {}
-                case DIRECTION -> beOneOf(typed, "cw", "acw");
+                case DIRECTION -> beDirection(typed);
                 case LAUNCH_TORQUE -> Torque.parse(typed);
                 case LANE_LENGTH -> Length.parse(typed);
                 case NEWTONS -> beNumber(typed, "0.1", "1000", "newtons, for example 12");
@@ -78,10 +79,10 @@ public enum ItemAnswer {
         }
     }
 
-    private static void beOneOf(String typed, String one, String other) {
-        if (!typed.equals(one) && !typed.equals(other)) {
-            throw new IllegalArgumentException(
-                    "'" + typed + "' is no direction; choose clockwise or anticlockwise, seen from the winder");
+    private static void beDirection(String typed) {
+        if (!Direction.WORDS.contains(typed)) {
+            throw new IllegalArgumentException("'" + typed + "' is no direction; choose " + Direction.CW.words()
+                    + " or " + Direction.ACW.words() + ", seen from the winder");
         }
     }
 

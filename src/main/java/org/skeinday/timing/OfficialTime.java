@@ -45,8 +45,7 @@ public record OfficialTime(long millis, String how) {
     }
 
     private static String step(TimeRule rule) {
-        return rule.rounding().word() + (rule.rounding() == Rounding.NEAREST ? " " : " to ")
-                + new FlightTime(rule.stepMs()).seconds(rule.decimals()) + " s";
+        return rule.rounding().words() + " " + new FlightTime(rule.stepMs()).seconds(rule.decimals()) + " s";
     }
 
     private static String list(List<FlightTime> times, int decimals) {

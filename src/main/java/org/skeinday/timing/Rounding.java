@@ -1,22 +1,29 @@
 package org.skeinday.timing;
 
 import java.math.BigInteger;
+import org.skeinday.units.EnumWords;
 
 /** How a time is brought to the step of the rules. */
 public enum Rounding {
-    UP("up"),
-    DOWN("down"),
+    DOWN("down to"),
+    UP("up to"),
     /** To the nearer step; half a step goes up. */
     NEAREST("to the nearest");
 
-    private final String word;
+    private final String words;
 
-    Rounding(String word) {
-        this.word = word;
+    Rounding(String words) {
+        this.words = words;
     }
 
+    /** As the record and files have it. */
     public String word() {
-        return word;
+        return EnumWords.of(this);
+    }
+
+    /** For people, who read a step after it. */
+    public String words() {
+        return words;
     }
 
     /** Rounds the fraction numerator / denominator (ms, zero or more) to whole steps of {@code stepMs}; exact. */

@@ -1,19 +1,16 @@
 package org.skeinday.timing;
 
+import org.skeinday.units.EnumWords;
+
 /** Which time of several watches is taken. */
 public enum Take {
-    MIDDLE("middle"),
-    MEAN("mean"),
-    LONGER("longer"),
-    SHORTER("shorter");
+    MIDDLE,
+    MEAN,
+    LONGER,
+    SHORTER;
 
-    private final String word;
-
-    Take(String word) {
-        this.word = word;
-    }
-
+    /** As the record, files and people have it. */
     public String word() {
-        return word;
+        return EnumWords.of(this);
     }
 }

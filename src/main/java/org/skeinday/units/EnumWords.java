@@ -3,9 +3,21 @@ package org.skeinday.units;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** A constant as the record and files write it: {@code WINDING_PLACE} is {@code winding-place}. */
 public final class EnumWords {
+    /** Asked for each row of a table that is read. */
+    private static final ClassValue<Map<String, Object>> BY_WORD = new ClassValue<>() {
+        @Override
+        protected Map<String, Object> computeValue(Class<?> type) {
+            return Arrays.stream(type.getEnumConstants())
+                    .collect(Collectors.toUnmodifiableMap(c -> of((Enum<?>) c), c -> c));
+        }
+    };
+
     private EnumWords() {}
 
     public static String of(Enum<?> constant) {
@@ -22,12 +34,11 @@ public final class EnumWords {
      * @throws IllegalArgumentException for a word that none of them has
      */
     public static <E extends Enum<E>> E parse(String what, Class<E> type, String word) {
-        for (E constant : type.getEnumConstants()) {
-            if (of(constant).equals(word)) {
-                return constant;
-            }
+        @Nullable Object constant = BY_WORD.get(type).get(word);
+        if (constant == null) {
+            Preconditions.oneOf(what, word, of(type));
+            throw new AssertionError(word); // one of them would have been found
         }
-        Preconditions.oneOf(what, word, of(type));
-        throw new AssertionError(word); // one of them would have been found
+        return type.cast(constant);
     }
 }

@@ -1,9 +1,9 @@
 package org.skeinday.winding;
 
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.StopRule;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -89,6 +89,6 @@ public record WindBegun(
     }
 
     public StopRule stopRule() {
-        return StopRule.valueOf(stop.toUpperCase(Locale.ROOT));
+        return EnumWords.parse("What ends a wind", StopRule.class, stop);
     }
 }

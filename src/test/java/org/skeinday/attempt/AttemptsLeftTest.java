@@ -14,12 +14,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.skeinday.attempt.AttemptsLeft.Choice;
 import org.skeinday.attempt.AttemptsLeft.Option;
+import org.skeinday.contest.ScoreKind;
 import org.skeinday.motor.Sample;
 import org.skeinday.standing.ScoreRule;
 
 class AttemptsLeftTest {
-    private static final ScoreRule BEST = new ScoreRule(ScoreRule.Kind.BEST, 1);
-    private static final ScoreRule TWO = new ScoreRule(ScoreRule.Kind.SUM, 2);
+    private static final ScoreRule BEST = new ScoreRule(ScoreKind.BEST, 1);
+    private static final ScoreRule TWO = new ScoreRule(ScoreKind.SUM, 2);
 
     private static Option option(String motor, double risk, Long... ms) {
         return new Option(motor, "0.85", List.of(ms), risk);

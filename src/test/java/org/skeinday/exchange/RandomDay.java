@@ -17,6 +17,7 @@ import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.motor.BatchAdded;
+import org.skeinday.motor.Direction;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
@@ -192,7 +193,7 @@ public final class RandomDay {
                 id(),
                 name(120),
                 text(120),
-                ModelAdded.DIRECTIONS.get(upTo(1)),
+                Direction.WORDS.get(upTo(1)),
                 Length.parse(hooks).millimetres(),
                 hooks,
                 mass == null ? null : Mass.parse(mass).grams(),
@@ -221,7 +222,7 @@ public final class RandomDay {
                 tag(),
                 one(batches).id(),
                 text(120),
-                ModelAdded.DIRECTIONS.get(upTo(1)),
+                Direction.WORDS.get(upTo(1)),
                 Length.parse(loop).millimetres(),
                 loop,
                 Mass.parse(mass).grams(),

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.skeinday.contest.ScoreKind;
 import org.skeinday.timing.RoundingBySize;
 import org.skeinday.units.FlightTime;
 
@@ -31,7 +32,7 @@ class ScoresPublishedTest {
 
     @ParameterizedTest
     @CsvFileSource(resources = "/published/standing/best-of.csv", numLinesToSkip = 1)
-    void the_best_so_many_flights_count(ScoreRule.Kind kind, int bestOf, String flown, String counted, String source) {
+    void the_best_so_many_flights_count(ScoreKind kind, int bestOf, String flown, String counted, String source) {
         assertEquals(time(counted), new ScoreRule(kind, bestOf).countedMs(times(flown)), source);
     }
 

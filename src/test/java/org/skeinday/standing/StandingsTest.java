@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.skeinday.contest.ScoreKind;
 
 class StandingsTest {
     private static String order(ScoreRule rule, Map<String, List<Long>> times) {
@@ -26,26 +27,26 @@ class StandingsTest {
         times.put("c", List.of(50L, 50L, 20L));
         times.put("d", List.of(10L, 50L, 50L));
         times.put("e", List.of(1L));
-        assertEquals("b1 c2 a3 d3 e5 none0", order(new ScoreRule(ScoreRule.Kind.SUM, 2), times));
-        assertEquals("b1 c2 a3 d3 e5 none0", order(new ScoreRule(ScoreRule.Kind.BEST, 1), times));
+        assertEquals("b1 c2 a3 d3 e5 none0", order(new ScoreRule(ScoreKind.SUM, 2), times));
+        assertEquals("b1 c2 a3 d3 e5 none0", order(new ScoreRule(ScoreKind.BEST, 1), times));
     }
 
     @Test
     void the_best_two_of_three_are_added() {
-        assertEquals(Optional.of(190L), new ScoreRule(ScoreRule.Kind.SUM, 2).countedMs(List.of(90L, 100L, 80L)));
-        assertEquals(Optional.of(100L), new ScoreRule(ScoreRule.Kind.BEST, 2).countedMs(List.of(90L, 100L, 80L)));
-        assertEquals(Optional.empty(), new ScoreRule(ScoreRule.Kind.SUM, 2).countedMs(List.of()));
+        assertEquals(Optional.of(190L), new ScoreRule(ScoreKind.SUM, 2).countedMs(List.of(90L, 100L, 80L)));
+        assertEquals(Optional.of(100L), new ScoreRule(ScoreKind.BEST, 2).countedMs(List.of(90L, 100L, 80L)));
+        assertEquals(Optional.empty(), new ScoreRule(ScoreKind.SUM, 2).countedMs(List.of()));
     }
 
     @Test
     void a_mean_is_over_the_attempts_that_count_flown_or_not() {
-        ScoreRule mean = new ScoreRule(ScoreRule.Kind.MEAN, 3);
+        ScoreRule mean = new ScoreRule(ScoreKind.MEAN, 3);
         assertEquals(Optional.of(100L), mean.countedMs(List.of(60L, 40L)));
         assertEquals(3, mean.divisor());
     }
 
     @Test
     void at_least_one_attempt_counts() {
-        assertThrows(IllegalArgumentException.class, () -> new ScoreRule(ScoreRule.Kind.SUM, 0));
+        assertThrows(IllegalArgumentException.class, () -> new ScoreRule(ScoreKind.SUM, 0));
     }
 }

@@ -1,7 +1,6 @@
 package org.skeinday.attempt.action;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -20,6 +19,7 @@ import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.store.EventStore;
@@ -31,8 +31,6 @@ import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
 import org.skeinday.standing.CollisionRule;
 import org.skeinday.timing.OfficialTime;
-import org.skeinday.timing.Rounding;
-import org.skeinday.timing.Take;
 import org.skeinday.timing.TimeRule;
 import org.skeinday.timing.WatchReading;
 import org.skeinday.timing.WatchesRule;
@@ -68,7 +66,7 @@ public final class CloseAttempt {
         }
         EventAdded event = EventStore.find(tx, now.eventId()).orElseThrow();
         long atMs = context.now().toEpochMilli();
-        if (event.kind().equals("visiting")) {
+        if (event.dayKind() == DayKind.VISITING) {
             return announced(tx, context, landed, readings, atMs);
         }
         TimeDoubts doubted = TimeDoubts.of(tx, now, event);
@@ -159,9 +157,9 @@ public final class CloseAttempt {
     /** The event's rule for several watches. */
     public static TimeRule rule(EventAdded event) {
         return new TimeRule(
-                Take.valueOf(event.take().toUpperCase(Locale.ROOT)),
-                Take.valueOf(event.ifTwo().toUpperCase(Locale.ROOT)),
-                Rounding.valueOf(event.rounding().toUpperCase(Locale.ROOT)),
+                event.takeRule(),
+                event.ifTwoRule(),
+                event.roundingRule(),
                 event.roundToMs(),
                 event.roundWatchesFirst());
     }

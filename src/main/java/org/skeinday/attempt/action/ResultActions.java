@@ -12,6 +12,7 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.TermsStore;
@@ -66,7 +67,7 @@ public final class ResultActions {
             return new Decision.Outdated("The official time was changed meanwhile. Look again, then sign.");
         }
         EventAdded event = EventStore.find(tx, now.eventId()).orElseThrow();
-        if (!event.kind().equals("hosting")) {
+        if (event.dayKind() != DayKind.HOSTING) {
             return Decision.refused("sign", "Elsewhere the officials sign; here the announced time is kept");
         }
         Signatures signatures = ResultRecord.signatures(tx, now.id());
@@ -112,7 +113,7 @@ public final class ResultActions {
 
     /** When the time to protest is over, from the closing or, elsewhere, from the announcement; epoch ms; empty for never. */
     public static Optional<Long> until(Tx tx, EventAdded event, AttemptNow attempt) {
-        Long from = event.kind().equals("visiting")
+        Long from = event.dayKind() == DayKind.VISITING
                 ? AttemptStore.note(tx, attempt.id()).announcedAtMs()
                 : attempt.closedAtMs();
         return TermsStore.of(tx, event.id()).protestUntil(from);

@@ -51,7 +51,7 @@ public final class SaidInLists {
 
     private static String words(MotorAdded motor) {
         return "Motor " + motor.tag() + " turns "
-                + (motor.direction().equals("cw") ? "clockwise" : "anticlockwise")
+                + motor.turns().words()
                 + " in the record, seen from the winder: look at both arrows again before anybody cranks";
     }
 }

@@ -23,6 +23,7 @@ import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
@@ -57,7 +58,7 @@ final class AttemptRecordPresenter {
         boolean quiet = AttemptStore.quietOf(tx, attempt.id()).isPresent();
         boolean captain = caller.role().covers(Role.CAPTAIN);
         boolean closed = attempt.state() == State.CLOSED;
-        boolean signs = closed && event.kind().equals("hosting");
+        boolean signs = closed && event.dayKind() == DayKind.HOSTING;
         List<Protest> protests = ResultRecord.protests(tx).getOrDefault(attempt.id(), List.of());
         Long official = attempt.officialMs();
         return new RecordView(

@@ -109,7 +109,7 @@ public final class MotorsAtHand {
     }
 
     private static boolean fits(ModelAdded model, MotorAdded motor) {
-        return model.direction().equals(motor.direction());
+        return model.turns() == motor.turns();
     }
 
     /** What it still waits for; empty when it may be wound at once. */

@@ -22,6 +22,7 @@ import org.skeinday.contest.Terms;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.motor.BreakPlace;
 import org.skeinday.standing.FlightTally;
+import org.skeinday.timing.Take;
 import org.skeinday.timing.TimeRule;
 import org.skeinday.units.FlightTime;
 
@@ -196,16 +197,12 @@ public final class PageWords {
     }
 
     static String score(EventAdded event) {
-        return switch (event.score()) {
-            case "best" -> "Best";
-            case "mean" -> "Mean of best " + event.bestOf();
-            default -> "Sum of best " + event.bestOf();
-        };
+        return event.scoreKind().words(event.bestOf());
     }
 
     /** Of the watches that there are: two have no middle. */
     private static String taken(EventAdded event) {
-        boolean two = event.take().equals("middle") && event.timekeepers() == 2;
+        boolean two = event.takeRule() == Take.MIDDLE && event.timekeepers() == 2;
         return two ? event.ifTwo() : event.timekeepers() == 1 ? "its" : event.take();
     }
 
@@ -214,8 +211,7 @@ public final class PageWords {
                 + (event.windowMinutes() == 0 ? "" : " in a window of " + event.windowMinutes() + " min") + "; "
                 + score(event).toLowerCase(java.util.Locale.ROOT) + "; " + event.timekeepers()
                 + (event.timekeepers() == 1 ? " timekeeper, " : " timekeepers, ")
-                + taken(event) + " time, rounded " + event.rounding()
-                + (event.rounding().equals("nearest") ? " " : " to ")
+                + taken(event) + " time, rounded " + event.roundingRule().words() + " "
                 + new FlightTime(event.roundToMs()).seconds(decimals(event)) + " s";
     }
 }

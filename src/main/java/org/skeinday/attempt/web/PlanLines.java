@@ -72,10 +72,8 @@ final class PlanLines {
                 units.length(Length.ofMillimetres(motor.loopMm())) + ", " + units.mass(Mass.ofGrams(motor.massG()));
         line("motor", motor.tag() + ", " + PhaseWords.ordinal(use) + " use");
         line("loop, mass", size);
-        line(
-                "direction",
-                motor.direction().equals("cw") ? "↻ clockwise from the winder" : "↺ anticlockwise from the winder");
-        if (model != null && !model.direction().equals(motor.direction())) {
+        line("direction", motor.turns().withArrow() + " from the winder");
+        if (model != null && model.turns() != motor.turns()) {
             warnings.add("This motor turns the other way than " + model.name() + ". Wound so, the rotor drives down.");
         }
         WindingPolicy.aboutUse(use).ifPresent(warnings::add);

@@ -16,6 +16,7 @@ import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Page;
@@ -127,7 +128,7 @@ public final class ResultPages {
     }
 
     private static List<ResultView.How> hows(Tx tx, Today today, Map<String, String> quiet) {
-        boolean hosting = today.event().kind().equals("hosting");
+        boolean hosting = today.event().dayKind() == DayKind.HOSTING;
         Map<String, List<Protest>> protests = ResultRecord.protests(tx);
         Map<String, String> standings = new HashMap<>();
         today.entries()

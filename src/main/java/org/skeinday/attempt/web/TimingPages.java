@@ -17,6 +17,7 @@ import org.skeinday.attempt.action.WatchActions;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
@@ -167,9 +168,7 @@ public final class TimingPages {
     /** The time that this watch has still to sign, -1 for none. */
     private static long signing(Tx tx, Today today, AttemptNow attempt, int slot) {
         Long official = attempt.officialMs();
-        if (official == null
-                || attempt.state() != State.CLOSED
-                || !today.event().kind().equals("hosting")) {
+        if (official == null || attempt.state() != State.CLOSED || today.event().dayKind() != DayKind.HOSTING) {
             return -1;
         }
         return ResultRecord.signatures(tx, attempt.id()).missing().contains(AttemptSigned.watch(slot)) ? official : -1;

@@ -11,6 +11,7 @@ import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorInspected;
 import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.MotorPlace;
 import org.skeinday.motor.MotorPlaced;
 import org.skeinday.motor.MotorStep;
 import org.skeinday.motor.Wait;
@@ -170,7 +171,7 @@ public final class BenchActions {
                 motor.id(),
                 known == null ? null : known.massG(),
                 known == null ? null : known.massTyped(),
-                impound.in() ? "in" : "back",
+                (impound.in() ? MotorPlace.IN : MotorPlace.BACK).word(),
                 context.now().toEpochMilli());
         return Decision.decided(TOPICS, Fact.of("motor.inspected", fact));
     }

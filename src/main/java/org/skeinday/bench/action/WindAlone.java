@@ -101,7 +101,7 @@ public final class WindAlone {
     /** The one model that it can be for: its team's, wound the same way; empty when there are several or none. */
     public static Optional<ModelAdded> model(Tx tx, MotorAdded motor) {
         List<ModelAdded> fit = ModelStore.all(tx).stream()
-                .filter(m -> m.team().equals(motor.team()) && m.direction().equals(motor.direction()))
+                .filter(m -> m.team().equals(motor.team()) && m.turns() == motor.turns())
                 .toList();
         return fit.size() == 1 ? Optional.of(fit.get(0)) : Optional.empty();
     }

@@ -70,7 +70,7 @@ final class MotorRows {
 
     private String size(MotorAdded motor, int uses) {
         return units.length(Length.ofMillimetres(motor.loopMm())) + ", " + units.mass(Mass.ofGrams(motor.massG()))
-                + ", " + (motor.direction().equals("cw") ? "↻ clockwise" : "↺ anticlockwise") + ", "
+                + ", " + motor.turns().withArrow() + ", "
                 + (uses == 0 ? "never wound" : "wound " + uses + (uses == 1 ? " time" : " times"));
     }
 

@@ -124,9 +124,7 @@ final class WindingPresenter {
                 "",
                 about.attempt(),
                 about.problem(),
-                life.motor().direction().equals("cw")
-                        ? "↻ clockwise from the winder"
-                        : "↺ anticlockwise from the winder",
+                life.motor().turns().withArrow() + " from the winder",
                 quiet ? List.of() : about.plan(),
                 quiet ? List.of() : floor(),
                 lacks(quiet),
@@ -195,7 +193,7 @@ final class WindingPresenter {
     private String wrongWay(AttemptNow flown) {
         return Optional.ofNullable(flown.modelId())
                 .flatMap(id -> ModelStore.find(tx, id))
-                .filter(m -> !m.direction().equals(life.motor().direction()))
+                .filter(m -> m.turns() != life.motor().turns())
                 .map(m -> "This motor turns the other way than " + m.name()
                         + ": wound so, the rotor drives down. The captain calls another motor.")
                 .orElse("");

@@ -5,6 +5,7 @@ import static org.skeinday.platform.db.schema.Tables.CONTEST_EVENT;
 
 import java.util.List;
 import java.util.Optional;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.platform.db.Tx;
 
@@ -27,7 +28,7 @@ public final class EventStore {
                 .from(CONTEST_EVENT)
                 .join(CONTEST_AT_HAND)
                 .on(CONTEST_AT_HAND.EVENT_ID.eq(CONTEST_EVENT.ID))
-                .where(CONTEST_EVENT.KIND.ne("practice"))
+                .where(CONTEST_EVENT.KIND.ne(DayKind.PRACTICE.word()))
                 .fetchOptionalInto(EventAdded.class)
                 .or(() -> last(tx));
     }
@@ -35,7 +36,7 @@ public final class EventStore {
     private static Optional<EventAdded> last(Tx tx) {
         return tx.sql()
                 .selectFrom(CONTEST_EVENT)
-                .where(CONTEST_EVENT.KIND.ne("practice"))
+                .where(CONTEST_EVENT.KIND.ne(DayKind.PRACTICE.word()))
                 .orderBy(CONTEST_EVENT.DAY.desc(), CONTEST_EVENT.NAME.desc())
                 .limit(1)
                 .fetchOptionalInto(EventAdded.class);

@@ -18,6 +18,7 @@ import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.StepsStore;
 import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.contest.CrewAdded;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.EventAdded;
@@ -241,7 +242,7 @@ final class PlanDayReader {
 
     private EventSetting setting() {
         int stations = Math.max(1, StationStore.all(tx).size());
-        int watches = event.kind().equals("visiting") ? 0 : event.timekeepers();
+        int watches = event.dayKind() == DayKind.VISITING ? 0 : event.timekeepers();
         return new EventSetting(
                 stations, 1, watches, watches, rules.inside().equals("release"), LONGEST_HOLD_S, true, crew(), rests());
     }

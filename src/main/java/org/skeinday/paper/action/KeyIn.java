@@ -15,6 +15,7 @@ import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.attempt.action.MotorGoes;
 import org.skeinday.attempt.action.WhyNotFly;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
@@ -161,7 +162,7 @@ public final class KeyIn {
         }
         TimeDecision.ForAPerson open = (TimeDecision.ForAPerson) decision;
         String note = card.fields().getOrDefault("note", "").strip();
-        if (note.isEmpty() && !event.kind().equals("visiting")) {
+        if (note.isEmpty() && event.dayKind() != DayKind.VISITING) {
             wrong.put(
                     "note",
                     "The watches are in doubt: write here why the time is taken all the same. "
@@ -191,7 +192,7 @@ public final class KeyIn {
         cells.put("from paper", "yes");
         cells.put("ended", DayRows.moment(now.toEpochMilli(), ZoneId.of(card.zone())));
         String announced = cells.getOrDefault("announced", ""); // when it was is not on the card
-        if (event.kind().equals("visiting") || official == null) {
+        if (event.dayKind() == DayKind.VISITING || official == null) {
             byAnnouncement(cells, announced, wrong, event);
         } else {
             cells.put("official", new FlightTime(official.millis()).text(0));
@@ -203,7 +204,7 @@ public final class KeyIn {
     private static void byAnnouncement(
             Map<String, String> cells, String announced, Map<String, String> wrong, EventAdded event) {
         if (announced.isEmpty() && wrong.isEmpty()) {
-            boolean visiting = event.kind().equals("visiting");
+            boolean visiting = event.dayKind() == DayKind.VISITING;
             wrong.put(
                     visiting ? "announced" : "watch-1",
                     visiting

@@ -100,8 +100,7 @@ final class Cards {
         return new AttemptCard(
                 entry.name() + ", attempt " + number,
                 event.name(),
-                motor.map(m -> m.direction().equals("cw") ? "↻ clockwise" : "↺ anticlockwise")
-                        .orElse(""),
+                motor.map(m -> m.turns().withArrow()).orElse(""),
                 lines,
                 marks,
                 CardOrder.after(event).stream().map(CardOrder::label).toList());

@@ -86,7 +86,7 @@ public final class PaperPages {
                             BatchStore.find(tx, motor.batchId())
                                     .map(b -> b.name())
                                     .orElse(""),
-                            motor.direction().equals("cw") ? "↻ clockwise" : "↺ anticlockwise",
+                            motor.turns().withArrow(),
                             units.length(Length.ofMillimetres(motor.loopMm())) + ", "
                                     + units.mass(Mass.ofGrams(motor.massG())),
                             Qr.path(link),

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.exchange.Column;
 import org.skeinday.exchange.Day;
@@ -119,7 +120,7 @@ final class FirstValues {
 
     /** A visiting team enters its own; a host first its own, then everybody else. */
     private boolean isOwn() {
-        return event().map(event -> event.kind().equals("visiting")
+        return event().map(event -> event.dayKind() == DayKind.VISITING
                         || day.entries().stream()
                                 .noneMatch(e -> e.own() && e.eventId().equals(event.id())))
                 .orElse(true);

@@ -20,6 +20,7 @@ import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.CutList;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorInspected;
+import org.skeinday.motor.MotorPlace;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
@@ -151,7 +152,7 @@ public final class MotorPages {
                 inspected.map(i -> i.massTyped() == null ? "" : i.massTyped()).orElse(""),
                 margin,
                 margin.startsWith("-"),
-                inspected.map(MotorInspected::place).orElse("team"),
+                inspected.map(MotorInspected::place).orElse(MotorPlace.TEAM.word()),
                 RowForm.json(cells(day, motor.id())),
                 wrong.isEmpty() ? "" : String.join(" ", wrong.values()));
     }

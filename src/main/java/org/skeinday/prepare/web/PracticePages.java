@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelNote;
 import org.skeinday.exchange.Day;
@@ -62,7 +63,7 @@ public final class PracticePages {
         var put = new PutRow.Put(
                 Sheet.EVENTS.file(),
                 null,
-                Map.of("name", "Practice " + today, "kind", "practice", "day", today),
+                Map.of("name", "Practice " + today, "kind", DayKind.PRACTICE.word(), "day", today),
                 null,
                 desk.zone().getId());
         String words = FormActs.words(ctx, desk.forms().submit(ctx, "prepare.put", put));

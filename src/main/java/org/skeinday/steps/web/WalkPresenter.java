@@ -4,10 +4,12 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.motor.Direction;
 import org.skeinday.steps.ItemAnswer;
 import org.skeinday.steps.Resumption;
 import org.skeinday.steps.Run;
@@ -111,7 +113,9 @@ final class WalkPresenter {
     private List<ChecksView.Offer> offers(Step step) {
         return switch (step.answer()) {
             case DIRECTION ->
-                List.of(new ChecksView.Offer("cw", "↻ clockwise"), new ChecksView.Offer("acw", "↺ anticlockwise"));
+                Arrays.stream(Direction.values())
+                        .map(way -> new ChecksView.Offer(way.word(), way.withArrow()))
+                        .toList();
             case PLACE -> List.of(new ChecksView.Offer(tape.answer(), tape.words()));
             case RATIO ->
                 tape.ratio()
@@ -134,11 +138,7 @@ final class WalkPresenter {
     }
 
     private static String answer(String typed) {
-        return switch (typed) {
-            case "cw" -> "clockwise";
-            case "acw" -> "anticlockwise";
-            default -> typed;
-        };
+        return Direction.WORDS.contains(typed) ? Direction.of(typed).words() : typed;
     }
 
     private String skipped(Skipped skip) {
