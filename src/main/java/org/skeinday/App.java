@@ -14,11 +14,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.skeinday.dayplan.web.SolverFolder;
-import org.skeinday.device.Device;
-import org.skeinday.device.TypedCode;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.Addresses;
+import org.skeinday.device.web.CoachPin;
+import org.skeinday.device.web.DeviceCallers;
 import org.skeinday.device.web.DevicePages;
+import org.skeinday.device.web.Invitation;
 import org.skeinday.device.web.JoinView;
 import org.skeinday.device.web.KeptCodes;
 import org.skeinday.device.web.KeptPlaces;
@@ -32,13 +33,10 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.folder.Backups;
 import org.skeinday.platform.folder.LogFile;
 import org.skeinday.platform.http.Caller;
-import org.skeinday.platform.http.Callers;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.Page;
-import org.skeinday.platform.http.PinHash;
 import org.skeinday.platform.http.RequestRate;
-import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.http.Server;
 import org.skeinday.platform.live.ClockWatch;
@@ -72,10 +70,11 @@ public final class App implements AutoCloseable {
     private final Server server;
     private final LentLaptop lent;
     private final KnownTokens tokens;
-    private final Addresses addresses;
     private final Network network;
     private final Backups backups;
     private final KeptCodes codes;
+    private final Invitation invitation;
+    private final CoachPin pin;
     private final String newPin;
     private volatile Runnable stopper = () -> {};
 
@@ -115,7 +114,9 @@ public final class App implements AutoCloseable {
         if (codes.isLinkNew()) {
             LOG.warn("The join code was missing or no code: a new one was made");
         }
-        this.addresses = new Addresses(settings.host());
+        Addresses addresses = new Addresses(settings.host());
+        this.invitation = new Invitation(addresses, codes, this::port);
+        this.pin = new CoachPin(record.people(), random);
         this.network = new Network(new KeptPlaces(addresses, this::port, settings.data()), clock);
         this.backups = new Backups(settings.data(), clock);
         this.lent = new LentLaptop(() -> record.read(DeviceStore::isLaptopLent));
@@ -127,8 +128,8 @@ public final class App implements AutoCloseable {
         page.sayMoment(live::moment);
         page.sayHelp(Guide.ALL);
         FormActs forms = new FormActs(writer, clock);
-        PinGate pins = new PinGate(typed -> PinHash.fits(typed, record.people().pinHash()), clock);
-        Sessions sessions = new Sessions(known(), clock);
+        PinGate pins = new PinGate(pin::fits, clock);
+        Sessions sessions = new Sessions(Sessions.Known.in(record, tokens), clock);
         SolverFolder solver = SolverFolder.in(settings.data());
         var rooms = new Pages(
                 new PrepareContext(record, forms, page, clock),
@@ -136,7 +137,7 @@ public final class App implements AutoCloseable {
                 pins,
                 solver::load,
                 () -> RandomHex.of(random),
-                this::address);
+                invitation::address);
         try {
             this.server = Server.start(
                     new Server.Settings(
@@ -146,13 +147,13 @@ public final class App implements AutoCloseable {
                             () -> RandomHex.of(random).substring(0, 8),
                             settings.pace(),
                             new RequestRate(System::nanoTime)),
-                    callers(sessions),
+                    new DeviceCallers(sessions, network, lent),
                     page,
                     routes -> {
                         rooms.open(routes);
                         LiveRoutes.register(
                                 routes, live, writer, clock, new TapRules(Catalogue.TAPS, this::deviceOfId));
-                        new LaptopPages(page, () -> freshPin(record, random), this::stopSoon).register(routes);
+                        new LaptopPages(page, pin::makeAnother, this::stopSoon).register(routes);
                         DevicePages.register(routes, page, writer, clock, door(random, pins, sessions));
                     });
         } catch (RuntimeException e) {
@@ -164,7 +165,7 @@ public final class App implements AutoCloseable {
                 .every(settings.pace().clockLook().toMillis(), clockWatch);
         this.backupTime = Executors.newSingleThreadScheduledExecutor(); // a slow stick holds up nothing else
         backups.everyHour(backupTime, record::keepCopy);
-        this.newPin = makePin(record, random); // after the port is known to be free: it is told once
+        this.newPin = pin.makeFirst(); // after the port is known to be free: it is told once
         record.runningAt("http://localhost:" + server.port());
         OwnerOnly.tightenAll(settings.data()); // what the database and the log have made meanwhile
     }
@@ -207,39 +208,8 @@ public final class App implements AutoCloseable {
                 lent);
     }
 
-    private Sessions.Known known() {
-        return new Sessions.Known(
-                tokens::ofToken,
-                token -> record.read((Tx tx) -> DeviceStore.ofEarlier(tx, token)),
-                number -> record.read((Tx tx) -> DeviceStore.ofJoining(tx, number)),
-                token -> record.read((Tx tx) -> DeviceStore.endedLinkHash(tx, token)));
-    }
-
-    private Callers callers(Sessions sessions) {
-        return new Callers() {
-            @Override
-            public Optional<Caller> ofToken(String token) {
-                return sessions.ofToken(token).map(App::caller);
-            }
-
-            @Override
-            public void heard(String address) {
-                network.heard(address);
-            }
-
-            @Override
-            public Caller laptop() {
-                return lent.getAsBoolean() ? Caller.lentLaptop() : Caller.laptop();
-            }
-        };
-    }
-
     private Optional<Caller> deviceOfId(String id) {
-        return record.read((Tx tx) -> DeviceStore.everOfId(tx, id)).map(App::caller);
-    }
-
-    private static Caller caller(Device device) {
-        return new Caller(device.id(), device.person(), Role.ofWord(device.role()), false);
+        return record.read((Tx tx) -> DeviceStore.everOfId(tx, id)).map(DeviceCallers::caller);
     }
 
     private List<JoinView.Person> crew() {
@@ -249,54 +219,17 @@ public final class App implements AutoCloseable {
                 .toList();
     }
 
-    /** Made at the first start, or where what is kept of it is none, and told once; empty afterwards. */
-    private static String makePin(ActStore record, SecureRandom random) throws IOException {
-        if (PinHash.isWhole(record.people().pinHash())) {
-            return "";
-        }
-        return freshPin(record, random);
-    }
-
-    private static String freshPin(ActStore record, SecureRandom random) throws IOException {
-        String pin = String.format("%06d", random.nextInt(1_000_000));
-        record.people().keepPin(PinHash.of(pin, random));
-        return pin;
-    }
-
     public int port() {
         return server.port();
     }
 
-    /** The address that tablets use: the first private one, else the laptop's own. */
-    public String address() {
-        return "http://" + addresses.best() + ":" + server.port();
+    /** How tablets come in. */
+    public Invitation invitation() {
+        return invitation;
     }
 
     public String joinLink() {
-        return address() + "/join#" + codes.link().text();
-    }
-
-    /** Whether the join code was lost and this start made another: what hangs on walls leads nowhere any more. */
-    public boolean isJoinCodeNew() {
-        return codes.isLinkNew();
-    }
-
-    /** What is typed in place of the link, as it is read aloud. */
-    public String typedCode() {
-        return TypedCode.shown(codes.typed());
-    }
-
-    /** Whether this laptop has no address that a tablet could reach. */
-    public boolean isAlone() {
-        return addresses.forTablets().isEmpty();
-    }
-
-    /** Addresses beside the first, for a laptop in several networks. */
-    public List<String> otherAddresses() {
-        return addresses.forTablets().stream()
-                .skip(1)
-                .map(address -> "http://" + address + ":" + server.port())
-                .toList();
+        return invitation.joinLink();
     }
 
     /** The coach's PIN when this start has made it, else empty. */
@@ -307,7 +240,7 @@ public final class App implements AutoCloseable {
     /** Forgets the PIN that this start has made and nobody was told: the next start makes another, and tells it. */
     public void takeBackPin() throws IOException {
         if (!newPin.isEmpty()) {
-            record.people().keepPin("");
+            pin.forget();
         }
     }
 
@@ -321,8 +254,8 @@ public final class App implements AutoCloseable {
     }
 
     /** Another PIN for the coach in place of the one that was lost: told once, as at the first start. */
-    public String renewPin(SecureRandom random) throws IOException {
-        return freshPin(record, random);
+    public String renewPin() throws IOException {
+        return pin.makeAnother();
     }
 
     /** Pages that are connected now. */

@@ -62,7 +62,7 @@ class LaptopWebTest {
         laptop.form("/laptop/lend", Map.of());
         assertEquals(403, laptop.form("/laptop/stop", Map.of()).statusCode(), "lent");
         assertEquals(1, stopped.getCount());
-        laptop.form("/laptop/back", Map.of("pin", app.renewPin(new java.security.SecureRandom())));
+        laptop.form("/laptop/back", Map.of("pin", app.renewPin()));
         var said = laptop.form("/laptop/stop", Map.of());
         assertTrue(said.body().contains("Skeinday is stopped"), said.body());
         assertTrue(stopped.await(20, TimeUnit.SECONDS), "stopped");

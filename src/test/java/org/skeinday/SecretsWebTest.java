@@ -35,7 +35,7 @@ class SecretsWebTest {
             for (String sent : List.of(broken, broken.strip(), "")) {
                 assertEquals(422, join(app, sent, 1), "sent '" + sent + "'");
             }
-            assertTrue(app.isJoinCodeNew(), "it is said");
+            assertTrue(app.invitation().isJoinCodeNew(), "it is said");
             String made = Files.readString(code);
             assertTrue(JoinCode.isCode(made), made.length() + " characters");
             assertTrue(app.joinLink().endsWith("#" + made));
@@ -49,16 +49,16 @@ class SecretsWebTest {
         String first;
         try (App app = Demo.startEmpty(day)) {
             first = app.joinLink();
-            assertFalse(app.isJoinCodeNew(), "the first was not lost");
+            assertFalse(app.invitation().isJoinCodeNew(), "the first was not lost");
         }
         try (App app = Demo.startEmpty(day)) {
             assertEquals(code(first), code(app.joinLink()));
-            assertFalse(app.isJoinCodeNew());
+            assertFalse(app.invitation().isJoinCodeNew());
         }
         Files.delete(day.resolve("join-code"));
         try (App app = Demo.startEmpty(day)) {
             assertFalse(code(first).equals(code(app.joinLink())));
-            assertTrue(app.isJoinCodeNew());
+            assertTrue(app.invitation().isJoinCodeNew());
         }
     }
 

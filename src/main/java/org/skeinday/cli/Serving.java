@@ -105,7 +105,7 @@ abstract class Serving extends Commands.OnFolder {
             app.takeBackPin(); // nobody was told it
         } else {
             WholeFile.write(folder.resolve("port"), String.valueOf(app.port()));
-            sayReady(app, folder, newPin ? app.renewPin(new SecureRandom()) : app.newPin());
+            sayReady(app, folder, newPin ? app.renewPin() : app.newPin());
             app.onStop(() -> System.exit(0));
             if (open) {
                 Opening.of("http://localhost:" + app.port() + "/");
@@ -148,12 +148,13 @@ abstract class Serving extends Commands.OnFolder {
     private void sayReady(App app, Path folder, String pin) {
         out().println("Skeinday is ready.");
         out().println("  On this laptop:  http://localhost:" + app.port() + "/");
-        if (app.isAlone()) {
+        if (app.invitation().isAlone()) {
             out().println("  For tablets:     no network: join one, then start again");
         } else {
             out().println("  For tablets:     " + app.joinLink());
-            app.otherAddresses().forEach(other -> out().println("      or           " + other));
-            out().println("  Or typed there:  " + app.address() + "/join and the code " + app.typedCode());
+            app.invitation().otherAddresses().forEach(other -> out().println("      or           " + other));
+            out().println("  Or typed there:  " + app.invitation().address() + "/join and the code "
+                    + app.invitation().typedCode());
             out().println("  One cannot join: http://localhost:" + app.port() + "/join/help");
         }
         out().println("  Data folder:     " + folder);
@@ -161,11 +162,11 @@ abstract class Serving extends Commands.OnFolder {
         if (!pin.isEmpty()) {
             out().println("  Coach's PIN:     " + pin + "   (shown this once; note it)");
         }
-        if (app.isJoinCodeNew()) {
+        if (app.invitation().isJoinCodeNew()) {
             out().println("  New join code:   the old one was lost. Devices that have joined stay; print what hangs on"
                     + " walls anew");
         }
-        if (!app.isAlone()) {
+        if (!app.invitation().isAlone()) {
             out().println(Qr.forTerminal(app.joinLink()));
         }
         out().flush();

@@ -94,7 +94,11 @@ class JoinCodesWebTest {
     @Test
     void by_link_or_typed_code_alone_nobody_is_more_than_a_helper() throws Exception {
         for (String role : new String[] {"timekeeper", "captain"}) {
-            for (String[] by : new String[][] {{link(), ""}, {"", app.typedCode()}, {link(), app.typedCode()}}) {
+            for (String[] by : new String[][] {
+                {link(), ""},
+                {"", app.invitation().typedCode()},
+                {link(), app.invitation().typedCode()}
+            }) {
                 HttpResponse<String> answer = join("", by[0], by[1], role);
                 assertEquals("/join", answer.headers().firstValue("HX-Redirect").orElseThrow());
                 String cookie =
@@ -104,8 +108,8 @@ class JoinCodesWebTest {
                 assertTrue(device(cookie).get("/join").body().contains("Asked to be " + role));
             }
         }
-        assertEquals("viewer", who(joined("", "", app.typedCode(), "viewer")));
-        assertEquals("helper", who(joined("", "", app.typedCode().toLowerCase(Locale.ROOT), "helper")));
+        assertEquals("viewer", who(joined("", "", app.invitation().typedCode(), "viewer")));
+        assertEquals("helper", who(joined("", "", app.invitation().typedCode().toLowerCase(Locale.ROOT), "helper")));
     }
 
     @Test
@@ -171,7 +175,7 @@ class JoinCodesWebTest {
         String ofDay = CodeOfDay.handedOut(app.port());
         String stays = joined("", link(), ofDay, "captain");
         String link = link();
-        String typed = app.typedCode();
+        String typed = app.invitation().typedCode();
         assertEquals(200, laptop.form("/codes/new", Map.of()).statusCode());
         isRefused("scan it again", join("", link, "", "viewer"));
         isRefused("neither the code", join("", "", typed, "viewer"));
@@ -179,7 +183,8 @@ class JoinCodesWebTest {
         assertEquals("captain", who(stays));
         assertEquals("viewer", who(joined("", link(), "", "viewer")));
         String shown = laptop.get("/join/code").body();
-        assertTrue(shown.contains(app.typedCode()) && shown.contains(link()) && !shown.contains(link), shown);
+        assertTrue(
+                shown.contains(app.invitation().typedCode()) && shown.contains(link()) && !shown.contains(link), shown);
     }
 
     @Test
@@ -189,7 +194,7 @@ class JoinCodesWebTest {
         laptop.form("/devices/" + meta(ended, "device") + "/end", Map.of());
         String words = "joins again with a new code only";
         isRefused(words, join(ended, link(), "", "viewer"));
-        isRefused(words, join(ended, "", app.typedCode(), "viewer"));
+        isRefused(words, join(ended, "", app.invitation().typedCode(), "viewer"));
         isRefused(words, join(ended, "", ofDay, "captain"));
         isRefused(words, device(ended).form("/join/who", Map.of("token", link())));
         laptop.form("/codes/new", Map.of());
@@ -202,8 +207,10 @@ class JoinCodesWebTest {
         for (int i = 0; i < 5; i++) {
             isRefused("neither the code", join("", "", "AAA AAA", "viewer"));
         }
-        isRefused("Too many wrong tries: wait", join("", "", app.typedCode(), "viewer"));
-        isRefused("Too many wrong tries: wait", device("").form("/join/who", Map.of("code", app.typedCode())));
+        isRefused("Too many wrong tries: wait", join("", "", app.invitation().typedCode(), "viewer"));
+        isRefused(
+                "Too many wrong tries: wait",
+                device("").form("/join/who", Map.of("code", app.invitation().typedCode())));
         assertEquals("viewer", who(joined("", link(), "", "viewer")), "who scans is not kept waiting");
     }
 
@@ -224,7 +231,7 @@ class JoinCodesWebTest {
     void no_code_stands_in_the_record_or_the_log() throws Exception {
         String ofDay = CodeOfDay.handedOut(app.port());
         joined("", "", ofDay, "captain");
-        joined("", link(), app.typedCode(), "helper");
+        joined("", link(), app.invitation().typedCode(), "helper");
         join("", link(), "AAA AAA", "helper");
         String kept = Files.readString(root.resolve("day/journal.jsonl"));
         try (var files = Files.list(root.resolve("day/logs"))) {
@@ -232,7 +239,7 @@ class JoinCodesWebTest {
                 kept += Files.readString(log);
             }
         }
-        for (String secret : new String[] {link(), app.typedCode(), ofDay}) {
+        for (String secret : new String[] {link(), app.invitation().typedCode(), ofDay}) {
             assertFalse(kept.contains(secret), secret);
             assertFalse(kept.contains(secret.replace(" ", "")), secret);
         }

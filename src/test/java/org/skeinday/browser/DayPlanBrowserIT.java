@@ -100,7 +100,7 @@ class DayPlanBrowserIT {
         new WebDriverWait(browser, Duration.ofSeconds(10))
                 .ignoring(WebDriverException.class)
                 .until(b -> !String.valueOf(b.getCurrentUrl()).contains("/join"));
-        browser.get(app.address() + "/day"); // as the link names the laptop: there it has joined
+        browser.get(app.invitation().address() + "/day"); // as the link names the laptop: there it has joined
         Sight.waitFor(browser, "There is no plan yet");
     }
 

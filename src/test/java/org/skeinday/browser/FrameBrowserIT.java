@@ -37,6 +37,12 @@ import org.skeinday.platform.record.Answer;
 
 @Timeout(60)
 class FrameBrowserIT {
+    private static final Sessions.Known NOBODY = new Sessions.Known(
+            token -> Optional.empty(),
+            token -> Optional.empty(),
+            number -> Optional.empty(),
+            token -> Optional.empty());
+
     private static final List<NavItem> NAV = List.of(
             new NavItem("Now", "/now", Role.VIEWER),
             new NavItem("Bench", "/bench", Role.HELPER),
@@ -103,7 +109,7 @@ class FrameBrowserIT {
                 device -> {},
                 device -> false,
                 new PinGate(typed -> typed.equals("2468"), Clock.systemUTC()),
-                new Sessions(Sessions.Known.nobody(), Clock.systemUTC()),
+                new Sessions(NOBODY, Clock.systemUTC()),
                 () -> false);
         Server.Settings settings = new Server.Settings("127.0.0.1", port, Set::of, () -> "ref", pace);
         return Server.start(settings, token -> Optional.empty(), page, routes -> {

@@ -176,7 +176,7 @@ class OutboxBrowserIT {
     @Test
     void a_tablet_works_over_plain_http_by_the_laptops_address_and_hears_that_it_was_ended() throws Exception {
         try (App app = Demo.start(root.resolve("day"))) {
-            assumeFalse(app.isAlone(), "this machine has no address but its own");
+            assumeFalse(app.invitation().isAlone(), "this machine has no address but its own");
             Visitor laptop = new Visitor(app.port(), "", 1);
             CalledAttempt.callOnly(laptop);
             phone.get(app.joinLink());
@@ -201,7 +201,7 @@ class OutboxBrowserIT {
             laptop.form("/codes/new", Map.of());
             String code = app.joinLink().replaceFirst(".*#", "#");
             phone.get("about:blank");
-            phone.get(app.address() + "/join" + code);
+            phone.get(app.invitation().address() + "/join" + code);
             waitFor(phone, "#connection", "1 entry waiting to be sent");
             Sight.typeCode(phone, CodeOfDay.handedOut(app.port()));
             press(phone, "Timekeeper");

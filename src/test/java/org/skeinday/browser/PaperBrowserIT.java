@@ -148,7 +148,7 @@ class PaperBrowserIT {
                     String all = new PDFTextStripper().getText(pdf);
                     assertHas(all, "A1", "C5", "batch B", "clockwise");
                     assertTrue(pdf.getNumberOfPages() <= 4, sheet.name + " " + pdf.getNumberOfPages());
-                    assertTrue(decoded(pdf).startsWith(app.address() + "/bench/motor/"), sheet.name);
+                    assertTrue(decoded(pdf).startsWith(app.invitation().address() + "/bench/motor/"), sheet.name);
                     assertBlack(pdf);
                 }
                 try (PDDocument pdf = print(app, "/log", sheet)) {

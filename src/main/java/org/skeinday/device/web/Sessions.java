@@ -8,6 +8,9 @@ import java.util.function.Function;
 import org.skeinday.device.Device;
 import org.skeinday.device.EarlierToken;
 import org.skeinday.device.TokenHash;
+import org.skeinday.device.store.DeviceStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActStore;
 
 /**
  * Whose a token is. An answer may be lost on its way: so the token before the last one serves, and a first joining can be
@@ -33,13 +36,13 @@ public final class Sessions {
             Function<String, Optional<EarlierToken>> ofEarlier,
             Function<String, Optional<EarlierToken>> ofJoining,
             Function<String, Optional<String>> ofEnded) {
-        /** Where nobody has joined. */
-        public static Known nobody() {
+        /** Those of the record. */
+        public static Known in(ActStore record, KnownTokens tokens) {
             return new Known(
-                    token -> Optional.empty(),
-                    token -> Optional.empty(),
-                    number -> Optional.empty(),
-                    token -> Optional.empty());
+                    tokens::ofToken,
+                    token -> record.read((Tx tx) -> DeviceStore.ofEarlier(tx, token)),
+                    number -> record.read((Tx tx) -> DeviceStore.ofJoining(tx, number)),
+                    token -> record.read((Tx tx) -> DeviceStore.endedLinkHash(tx, token)));
         }
     }
 

@@ -3,32 +3,28 @@ package org.skeinday.platform.record;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Clock;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.db.Database;
 import org.skeinday.platform.db.DatabaseTrouble;
 import org.skeinday.platform.db.Ledger;
-import org.skeinday.platform.db.OtherSchema;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
  * Journal and database of a folder, both open or both closed. The database is brought up to the journal; one that does
- * not fit, or was not closed in good order, is replaced: from the sealed copy, or from the journal's first line on.
+ * not fit, or was not closed in good order, is replaced ({@link DatabaseReplacement}).
  */
 final class OpenFiles {
     private static final Logger LOG = LoggerFactory.getLogger(OpenFiles.class);
-    private static final Ledger.Position NOTHING = new Ledger.Position(0, "");
 
     private final Path folder;
     private final Path file;
     private final Projection projection;
-    private final Clock clock;
     private final JournalFile.Opener opener;
     private final People people;
     private final CopyMaker copies;
+    private final DatabaseReplacement replacement;
     private volatile @Nullable Database database;
     private volatile long heldBefore;
     private volatile @Nullable Journal journal;
@@ -37,10 +33,10 @@ final class OpenFiles {
         this.folder = folder;
         this.file = Database.file(folder, ActStore.DATABASE);
         this.projection = projection;
-        this.clock = clock;
         this.opener = opener;
         this.people = people;
         this.copies = new CopyMaker(folder, projection);
+        this.replacement = new DatabaseReplacement(folder, clock, this::openWith);
     }
 
     /**
@@ -51,52 +47,11 @@ final class OpenFiles {
     void openFirst() throws IOException {
         LeftOpen.putBack(folder);
         if (Seal.broken(folder, file) && Files.exists(file)) {
-            replaceLeftOpen();
+            replacement.replaceLeftOpen();
         } else {
             reopen();
         }
         copyWhatWasBuilt();
-    }
-
-    /** Of a database that was not closed in good order only its position is used: that the journal must still have. */
-    private void replaceLeftOpen() throws IOException {
-        Ledger.Position known = NOTHING;
-        try (Database left = openDatabase()) {
-            known = left.read(Ledger::position);
-        } catch (RuntimeException e) {
-            replaceOther(e);
-            return;
-        }
-        LOG.info("The database was not closed in good order; another is made of the journal");
-        LeftOpen.moveAside(folder);
-        try {
-            goOnFromCopyOrBuildAnew(known);
-        } catch (IOException | RuntimeException e) {
-            LeftOpen.putBack(folder);
-            throw e;
-        }
-        LeftOpen.remove(folder);
-    }
-
-    /** From the sealed copy, which lacks little; at any doubt in it from the first line. */
-    private void goOnFromCopyOrBuildAnew(Ledger.Position known) throws IOException {
-        try {
-            Optional<SealedCopy> copy = SealedCopy.newest(folder);
-            if (copy.isPresent() && copy.get().copyTo(file)) {
-                openWith(openDatabase(), known, true);
-                LOG.info(
-                        "It goes on from the copy that holds {} records",
-                        copy.get().end().n());
-                return;
-            }
-        } catch (Damaged e) {
-            Files.deleteIfExists(file);
-            throw e;
-        } catch (IOException | RuntimeException e) {
-            LOG.warn("The database's copy is of no use: {}", e.getMessage());
-        }
-        Files.deleteIfExists(file);
-        buildAnew(known);
     }
 
     /** What took long to build is copied before the day goes on: a database that is open cannot be. */
@@ -130,39 +85,11 @@ final class OpenFiles {
     void reopen() throws IOException {
         close();
         try {
-            openWith(openDatabase(), NOTHING, false);
+            openWith(openDatabase(), DatabaseReplacement.NOTHING, false);
         } catch (Damaged e) {
             throw e;
         } catch (RuntimeException e) {
-            replaceOther(e);
-        }
-    }
-
-    /** @param why the database that is there is not used */
-    private void replaceOther(RuntimeException why) throws IOException {
-        if (why instanceof OtherSchema) {
-            backUpBeforeUpgrade();
-        } else {
-            LOG.warn("{}; the database is set aside and built anew from the journal", why.getMessage());
-        }
-        setAside();
-        buildAnew(NOTHING);
-    }
-
-    private void backUpBeforeUpgrade() throws IOException {
-        Backup.Made made = Backup.makeIfChanged(folder, folder.resolve(Backup.FOLDER), clock.instant());
-        LOG.warn(
-                "The database has another schema than this Skeinday makes. The record is backed up in {}, and the database"
-                        + " built anew from it",
-                made.folder().getFileName());
-    }
-
-    private void buildAnew(Ledger.Position known) throws IOException {
-        try {
-            openWith(openDatabase(), known, false);
-        } catch (IOException | RuntimeException e) {
-            Files.deleteIfExists(file); // half built, of no use to anyone
-            throw e;
+            replacement.replace(e);
         }
     }
 
@@ -203,14 +130,6 @@ final class OpenFiles {
             }
         } catch (IOException e) {
             LOG.warn("How far the journal has come could not be noted: {}", e.getMessage());
-        }
-    }
-
-    private void setAside() throws IOException {
-        if (Files.exists(file)) {
-            Path aside = file.resolveSibling(ActStore.DATABASE + "-set-aside-" + clock.millis() + ".mv.db");
-            Files.move(file, aside, StandardCopyOption.REPLACE_EXISTING);
-            LOG.warn("The old database is kept as {}", aside.getFileName());
         }
     }
 

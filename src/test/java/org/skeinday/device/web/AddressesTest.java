@@ -100,7 +100,8 @@ class AddressesTest {
             for (String page : List.of("/join", "/join/help")) {
                 String body = laptop.get(page).body();
                 for (String words : List.of(
-                        "Devices joined at <b>http://203.0.113.77:8420</b>; it is <b>" + app.address() + "</b> now",
+                        "Devices joined at <b>http://203.0.113.77:8420</b>; it is <b>"
+                                + app.invitation().address() + "</b> now",
                         "give the laptop its old address back",
                         "Save them to a file",
                         "each entry counts once")) {
@@ -119,7 +120,7 @@ class AddressesTest {
                     "firewall",
                     "asks to sign in",
                     "Print this page",
-                    app.address() + "/hello",
+                    app.invitation().address() + "/hello",
                     "--host")) {
                 assertTrue(help.contains(words), words + " in " + help);
             }
