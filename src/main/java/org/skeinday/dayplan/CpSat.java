@@ -129,10 +129,6 @@ final class CpSat {
         model.addExactlyOne(choices.stream().map(this::literal).toArray(Literal[]::new));
     }
 
-    void atMostOne(List<Integer> choices) {
-        model.addAtMostOne(choices.stream().map(this::literal).toArray(Literal[]::new));
-    }
-
     void atLeast(Sum sum, long bound) {
         model.addGreaterOrEqual(expression(sum), bound);
     }

@@ -3,7 +3,6 @@ package org.skeinday.dayplan;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
-import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
@@ -64,10 +63,5 @@ public final class InHand {
     public OptionalLong timeInHand(String task) {
         Long start = latest.get(task);
         return start == null ? OptionalLong.empty() : OptionalLong.of(start - plan.start(task));
-    }
-
-    /** By task, those with a window ahead. */
-    public SortedMap<String, Long> latestSafeStarts() {
-        return new TreeMap<>(latest);
     }
 }

@@ -16,7 +16,6 @@ public final class Planner {
     private final Goal goal;
     private final Effort effort;
     private final Figures least;
-    private boolean explains = true;
     private double seconds;
 
     private Planner(PlanProblem problem, Goal goal, Effort effort) {
@@ -51,7 +50,7 @@ public final class Planner {
 
     /** The same, but of a conflict only in which part of the problem it lies: quicker, for one try of many. */
     static Outcome planBriefly(PlanProblem problem, Goal goal, Effort effort) {
-        Outcome outcome = brief(problem, goal, effort).run();
+        Outcome outcome = of(problem, goal, effort).run();
         if (outcome.plan() != null) {
             return outcome;
         }
@@ -65,12 +64,6 @@ public final class Planner {
                 part == null ? List.of() : Conflict.all(part),
                 false,
                 outcome.seconds() + found.seconds());
-    }
-
-    private static Planner brief(PlanProblem problem, Goal goal, Effort effort) {
-        Planner planner = of(problem, goal, effort);
-        planner.explains = false;
-        return planner;
     }
 
     private Outcome run() {

@@ -56,8 +56,4 @@ public record Label(String text, double xMm, double yMm, Anchor anchor, double h
         };
         return Box.corners(left, yMm - heightMm, left + wide, yMm + BELOW * heightMm);
     }
-
-    boolean collidesWith(Label other) {
-        return Overlap.depth(box(), other.box()) > 0;
-    }
 }

@@ -14,10 +14,6 @@ public record Placed(String name, Kind kind, Taped at) {
 
         public static final List<String> WORDS = EnumWords.of(Kind.class);
 
-        public String word() {
-            return EnumWords.of(this);
-        }
-
         public boolean isPerson() {
             return this != STAND;
         }

@@ -1,7 +1,5 @@
 package org.skeinday.hall;
 
-import java.util.Locale;
-
 /** What a winding place has to keep, each with its reason. */
 public enum Rule {
     MODEL_TOO_NEAR("A motor that breaks whips about and past both ends; a model in its way is broken too."),
@@ -24,10 +22,6 @@ public enum Rule {
 
     public String reason() {
         return reason;
-    }
-
-    public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** Whether it is about the lane's length, not about what stands around. */

@@ -1,15 +1,11 @@
 package org.skeinday.hall;
 
 import java.util.Arrays;
-import java.util.List;
 
 /** Which side of the winding line, seen from the mount towards the winder. */
 public enum Side {
     LEFT(1),
     RIGHT(-1);
-
-    public static final List<String> WORDS =
-            Arrays.stream(values()).map(Side::word).toList();
 
     private final int sign;
 

@@ -13,8 +13,6 @@ public sealed interface Taped {
      */
     double READ_MM = 10;
 
-    Side side();
-
     /** Why the two numbers cannot both be right, and what would be; empty when they can. */
     Optional<String> cannotMeet(Lane lane);
 

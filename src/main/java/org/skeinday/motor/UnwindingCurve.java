@@ -3,7 +3,6 @@ package org.skeinday.motor;
 import java.util.List;
 import org.skeinday.units.Mass;
 import org.skeinday.units.Preconditions;
-import org.skeinday.units.Torque;
 
 /** Torque while a motor ran down at fixed length: the only source of its energy and of a launch torque. */
 public record UnwindingCurve(TorqueCurve curve) {
@@ -12,11 +11,6 @@ public record UnwindingCurve(TorqueCurve curve) {
 
     public static UnwindingCurve of(List<TorqueReading> readings) {
         return new UnwindingCurve(TorqueCurve.of(readings));
-    }
-
-    /** @throws IllegalArgumentException outside the readings */
-    public Torque at(double motorTurns) {
-        return curve.at(motorTurns);
     }
 
     /** Energy given back over the whole curve, in millijoules. */

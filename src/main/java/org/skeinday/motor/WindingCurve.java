@@ -1,17 +1,11 @@
 package org.skeinday.motor;
 
 import java.util.List;
-import org.skeinday.units.Torque;
 
 /** Torque while a motor was wound, walk-in included. Says what was put in by torque, never what will come back. */
 public record WindingCurve(TorqueCurve curve) {
     public static WindingCurve of(List<TorqueReading> readings) {
         return new WindingCurve(TorqueCurve.of(readings));
-    }
-
-    /** @throws IllegalArgumentException outside the readings */
-    public Torque at(double motorTurns) {
-        return curve.at(motorTurns);
     }
 
     /**

@@ -24,25 +24,15 @@ public record Finding(
         Strength strength) {
     /** What was asked. */
     public enum Kind {
-        BATCH_STIFFNESS("batch stiffness"),
-        FIRST_USE("first use"),
-        LAUNCH_TORQUE("launch torque"),
-        HOLDING("holding"),
-        HOLD_BLEED("torque while holding"),
-        METERS("two meters"),
-        NEXT_MOTOR("next motor"),
-        LOST_TIME("where the day lost time"),
-        TEMPERATURE("temperature");
-
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
-
-        public String words() {
-            return words;
-        }
+        BATCH_STIFFNESS,
+        FIRST_USE,
+        LAUNCH_TORQUE,
+        HOLDING,
+        HOLD_BLEED,
+        METERS,
+        NEXT_MOTOR,
+        LOST_TIME,
+        TEMPERATURE
     }
 
     /** How sure it is, after the guard against chance. */

@@ -20,21 +20,11 @@ public record FlightFilter(
         @Nullable String motor,
         @Nullable String winder,
         @Nullable Boolean valid) {
-    public static final FlightFilter ALL = new FlightFilter(null, null, null, null, null, null, null, null);
-
     public FlightFilter {
         if (from != null && to != null && to.isBefore(from)) {
             throw new IllegalArgumentException(
                     "The last day must not lie before the first, but they were " + from + " and " + to);
         }
-    }
-
-    public static FlightFilter ofDay(LocalDate day) {
-        return new FlightFilter(day, day, null, null, null, null, null, null);
-    }
-
-    public static FlightFilter ofSeason(Season season) {
-        return new FlightFilter(season.first(), season.last(), null, null, null, null, null, null);
     }
 
     /** In the order in which they were given. */

@@ -28,10 +28,6 @@ public record Season(LocalDate first) {
         return first.plusYears(1).minusDays(1);
     }
 
-    public boolean holds(LocalDate day) {
-        return !day.isBefore(first) && !day.isAfter(last());
-    }
-
     /** For example 2026/27, or 2026 for one that begins with the year. */
     public String words() {
         return first.getYear() == last().getYear()

@@ -31,11 +31,6 @@ enum TimeAgainst {
         this.measured = measured;
     }
 
-    @Nullable
-    Double of(FlightRow row) {
-        return measured.apply(row);
-    }
-
     /** Those that enter. */
     List<FlightRow> with(List<FlightRow> rows) {
         return rows.stream()

@@ -25,11 +25,6 @@ public final class Standings {
 
     private Standings() {}
 
-    /** The longer score first; equal ones by their best single time, then the next, then tied. Official times in ms. */
-    public static List<Placed> order(Map<String, List<Long>> officialMsByEntry, ScoreRule rule) {
-        return order(officialMsByEntry, rule, TieRule.NEXT_BEST);
-    }
-
     /** The longer score first; ties by the rule. */
     public static List<Placed> order(Map<String, List<Long>> officialMsByEntry, ScoreRule rule, TieRule ties) {
         List<Scored> scored = new ArrayList<>();

@@ -18,8 +18,4 @@ public record ChecklistRevised(
         Preconditions.within(
                 "The number of lists in one revision", Checklists.of(rows).size(), 1, 1);
     }
-
-    public Checklist list() {
-        return Checklists.of(rows).get(0);
-    }
 }

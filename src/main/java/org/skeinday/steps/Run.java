@@ -56,11 +56,6 @@ public final class Run {
                 .toList();
     }
 
-    /** The first open item. */
-    public Optional<Step> next() {
-        return open().stream().findFirst();
-    }
-
     public boolean isComplete() {
         return open().isEmpty();
     }

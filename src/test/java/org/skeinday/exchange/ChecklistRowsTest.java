@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.skeinday.TestIds;
 import org.skeinday.steps.Checklist;
 import org.skeinday.steps.ChecklistRevised;
+import org.skeinday.steps.Checklists;
 import org.skeinday.steps.store.ListStore;
 
 /** Lists as rows of a file, into a record that has the program's own. */
@@ -49,7 +50,8 @@ class ChecklistRowsTest {
     void a_list_comes_in_as_a_whole_in_a_higher_revision() {
         DayFiles.Read read = read(row(2, "Ours", "a", "yes") + row(2, "Ours", "b", "no"));
         Reading.right(read);
-        Checklist list = ((ChecklistRevised) read.facts().get(0).body()).list();
+        Checklist list = Checklists.of(((ChecklistRevised) read.facts().get(0).body()).rows())
+                .get(0);
         assertEquals(2, list.revision());
         assertEquals(List.of("a", "b"), list.steps().stream().map(s -> s.id()).toList());
     }

@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.Length;
 
 class TwoLanesTest {
@@ -32,7 +33,7 @@ class TwoLanesTest {
     private static List<String> findings(Taped mount, Taped winder) {
         WindingPlace place = WindingPlace.of(LANE).beside(new OtherLane("lane 2", mount, winder));
         return Separation.usual().judge(place, null).findings().stream()
-                .map(f -> f.rule().word() + ":" + f.shortByMm() + " " + f.against())
+                .map(f -> EnumWords.of(f.rule()) + ":" + f.shortByMm() + " " + f.against())
                 .toList();
     }
 

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.TestFactory;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.skeinday.units.EnumWords;
 
 /** Layouts worked by hand, from both sides of each limit; distances against hand and against JTS geometries. */
 class WorkedLayoutsTest {
@@ -30,7 +31,7 @@ class WorkedLayoutsTest {
     private static String broken(WorkedLayouts.Row row) {
         WindingPlace place = WindingPlace.of(row.lane()).with(row.placed());
         String all = Separation.usual().judge(place, null).findings().stream()
-                .map(f -> f.rule().word() + ":" + f.shortByMm())
+                .map(f -> EnumWords.of(f.rule()) + ":" + f.shortByMm())
                 .collect(Collectors.joining("|"));
         return all.isEmpty() ? "none" : all;
     }

@@ -13,7 +13,7 @@ import org.skeinday.contest.ScoreKind;
 
 class StandingsTest {
     private static String order(ScoreRule rule, Map<String, List<Long>> times) {
-        return Standings.order(times, rule).stream()
+        return Standings.order(times, rule, TieRule.NEXT_BEST).stream()
                 .map(p -> p.entry() + p.place())
                 .collect(Collectors.joining(" "));
     }

@@ -92,7 +92,7 @@ class ResumptionTest {
     @Test
     void asked_again_once_the_items_are_open_and_not_asked_again_anew() {
         Run run = run(landing(), tick("1", "held", 0), reopen("2", "held", 6 * MIN));
-        assertEquals("held", run.next().orElseThrow().id());
+        assertEquals("held", run.open().get(0).id());
         assertTrue(run.resumedBy("ines", "t", 7 * MIN).orElseThrow().askAgain().isEmpty());
         assertTrue(run(landing(), tick("1", "held", 0), reopen("2", "held", 6 * MIN), tick("3", "held", 7 * MIN))
                 .resumedBy("ines", "t", 8 * MIN)

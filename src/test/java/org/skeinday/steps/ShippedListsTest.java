@@ -89,7 +89,10 @@ class ShippedListsTest {
         assertEquals(
                 rows(), lists.stream().flatMap(l -> Checklists.rows(l).stream()).toList());
         for (Checklist list : lists) {
-            assertEquals(list, new ChecklistRevised(Checklists.rows(list), 0, null).list());
+            assertEquals(
+                    list,
+                    Checklists.of(new ChecklistRevised(Checklists.rows(list), 0, null).rows())
+                            .get(0));
         }
     }
 

@@ -41,11 +41,6 @@ public final class LiveAttempts {
     }
 
     /** By entry and number. */
-    public static List<LiveAttempt> ofEvent(Tx tx, String event) {
-        return evidenceOfEvent(tx, event).stream().map(LiveAttempt::of).toList();
-    }
-
-    /** By entry and number. */
     public static List<AttemptEvidence> evidenceOfEvent(Tx tx, String event) {
         return read(tx, ATTEMPT.EVENT_ID.eq(event));
     }

@@ -10,9 +10,6 @@ import org.skeinday.platform.record.Fact;
 /** What a change of the winding place in use opens again in the day's lists. */
 @FunctionalInterface
 public interface Reopens {
-    /** Where no list hangs on it. */
-    Reopens NOTHING = (tx, context, before, now) -> List.of();
-
     /**
      * @param before in use so far, null when none was
      * @param now in use from now on, null when none is

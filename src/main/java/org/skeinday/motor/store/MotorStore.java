@@ -16,15 +16,6 @@ public final class MotorStore {
         return tx.sql().selectFrom(MOTOR).orderBy(MOTOR.TAG).fetchInto(MotorAdded.class);
     }
 
-    /** The motors of one team, by tag. */
-    public static List<MotorAdded> ofTeam(Tx tx, String team) {
-        return tx.sql()
-                .selectFrom(MOTOR)
-                .where(MOTOR.TEAM.eq(team))
-                .orderBy(MOTOR.TAG)
-                .fetchInto(MotorAdded.class);
-    }
-
     public static Optional<MotorAdded> find(Tx tx, String id) {
         return tx.sql().selectFrom(MOTOR).where(MOTOR.ID.eq(id)).fetchOptionalInto(MotorAdded.class);
     }

@@ -65,10 +65,6 @@ final class Journal implements AutoCloseable {
         return end;
     }
 
-    Path path() {
-        return path;
-    }
-
     /** Writes the lines after the last one, without forcing them. */
     void append(List<JournalLine> lines) throws IOException {
         var text = new StringBuilder();

@@ -9,9 +9,6 @@ import org.skeinday.steps.Step;
 /** What an item's value says elsewhere: turns remaining are noted of the flight, a wrong direction is refused. */
 @FunctionalInterface
 public interface StepEffect {
-    /** Where nothing else is said by it. */
-    StepEffect NOWHERE = (tx, context, subject, step, answer) -> Optional.empty();
-
     /**
      * @param subject what the list is about, an attempt for example
      * @return refused with the reason, or facts that are taken together with the tick; empty when it says nothing

@@ -33,11 +33,6 @@ public final class WindStore {
         return of(tx, WINDING_WIND.ID.eq(id)).stream().findFirst();
     }
 
-    /** The winds of an attempt, in the order in which they were begun: a motor that broke is not the last. */
-    public static List<Wind> ofAttempt(Tx tx, String attempt) {
-        return of(tx, WINDING_WIND.ATTEMPT_ID.eq(attempt));
-    }
-
     /**
      * The winds of several attempts with what was done, without what was read of the needle or counted: two queries.
      *

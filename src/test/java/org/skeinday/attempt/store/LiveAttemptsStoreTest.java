@@ -223,7 +223,9 @@ class LiveAttemptsStoreTest {
             move("a" + i, i % 2 == 0 ? "winding" : "released", 2_000 + i);
         }
         List<String> asked = new ArrayList<>();
-        List<LiveAttempt> all = LiveAttempts.ofEvent(counting(asked), "e");
+        List<LiveAttempt> all = LiveAttempts.evidenceOfEvent(counting(asked), "e").stream()
+                .map(LiveAttempt::of)
+                .toList();
         List<LiveAttempt> single = all.stream()
                 .map(a -> LiveAttempts.find(tx, a.id()).orElseThrow())
                 .collect(Collectors.toList());

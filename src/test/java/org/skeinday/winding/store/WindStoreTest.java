@@ -80,7 +80,7 @@ class WindStoreTest {
         take("wind.counted", new WindCounted("w", 124, 206, 2.0, false));
         Wind expected = Wind.of(BEGUN, List.of(in, stopped), marks(), new WindCounted("w", 124, 206, 2.0, false));
         assertEquals(expected, WindStore.find(tx, "w").orElseThrow());
-        assertEquals(List.of(expected), WindStore.ofAttempt(tx, "a"));
+        assertEquals(List.of(expected), WindStore.ofMotor(tx, "m"));
         assertTrue(WindStore.alone(tx, "m").isEmpty(), "it belongs to an attempt");
     }
 
