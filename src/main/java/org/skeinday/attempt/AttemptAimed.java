@@ -1,6 +1,7 @@
 package org.skeinday.attempt;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code attempt.aimed}: what is wanted of an attempt's wind; a later one stands in place of it. Null where nothing
@@ -25,8 +26,8 @@ public record AttemptAimed(
     }
 
     private static void above0(String what, @Nullable Double nmm) {
-        if (nmm != null && !(nmm > 0)) {
-            throw new IllegalArgumentException(what + " must be above 0, but was " + nmm + " N·mm");
+        if (nmm != null) {
+            Preconditions.above(what, nmm, 0, "N·mm");
         }
     }
 

@@ -2,6 +2,7 @@ package org.skeinday.attempt;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code attempt.imported}: an attempt as a file tells it. Times of day are milliseconds since 1970 UTC, null for
@@ -37,12 +38,7 @@ public record AttemptImported(
             List.of("planned", "called", "winding", "holding", "released", "landed", "closed", "scrubbed", "void");
 
     public AttemptImported {
-        if (number < 1) {
-            throw new IllegalArgumentException("An attempt's number must be 1 or more, but was " + number);
-        }
-        if (!STATES.contains(state)) {
-            throw new IllegalArgumentException(
-                    "An attempt's state must be one of " + String.join(", ", STATES) + ", but was '" + state + "'");
-        }
+        Preconditions.atLeast("An attempt's number", number, 1);
+        Preconditions.oneOf("An attempt's state", state, STATES);
     }
 }

@@ -1,6 +1,7 @@
 package org.skeinday.attempt;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code attempt.noted}: what is kept of a wind and its flight beside the states and times.
@@ -27,9 +28,7 @@ public record AttemptNoted(
         @Nullable Long announcedAtMs,
         boolean fromPaper) {
     public AttemptNoted {
-        if (announcedMs != null && (announcedMs < 0 || announcedMs > ReadingTaken.LONGEST_MS)) {
-            throw new IllegalArgumentException("A time must be 0 ms to 2 hours, but was " + announcedMs + " ms");
-        }
+        Preconditions.within("A time in ms", announcedMs, 0, ReadingTaken.LONGEST_MS);
     }
 
     /** Nothing noted yet. */

@@ -1,6 +1,7 @@
 package org.skeinday.attempt;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code attempt.wound}: what the wind came to.
@@ -15,9 +16,6 @@ public record AttemptWound(
         @Nullable Double launchTorqueNmm,
         @Nullable String launchTorqueTyped) {
     public AttemptWound {
-        if (stopCountCrankTurns < 0 || stopCountCrankTurns > 10_000) {
-            throw new IllegalArgumentException(
-                    "Crank turns at the stop must be 0 to 10000, but were " + stopCountCrankTurns);
-        }
+        Preconditions.within("Crank turns at the stop", stopCountCrankTurns, 0, 10_000);
     }
 }

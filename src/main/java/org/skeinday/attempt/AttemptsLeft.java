@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.skeinday.standing.ScoreRule;
+import org.skeinday.units.Preconditions;
 
 /**
  * What to fly on the attempts that are left: every choice of motors and fractions, each with the score that it brings on
@@ -28,11 +29,9 @@ public final class AttemptsLeft {
         public Option {
             likelyMs = List.copyOf(likelyMs);
             if (likelyMs.isEmpty() || likelyMs.stream().anyMatch(ms -> ms < 0)) {
-                throw new IllegalArgumentException("A way to fly needs times of zero or more, but had " + likelyMs);
+                throw new IllegalArgumentException("A way to fly must have times of 0 or more, but had " + likelyMs);
             }
-            if (!(risk >= 0 && risk <= 1)) {
-                throw new IllegalArgumentException("A chance must be 0 to 1, but was " + risk);
-            }
+            Preconditions.within("A chance", risk, 0, 1);
         }
 
         public double expectedSeconds() {
@@ -72,10 +71,8 @@ public final class AttemptsLeft {
      */
     public static List<Choice> ranked(
             List<Long> hadMs, int left, ScoreRule rule, List<Option> options, Map<String, Integer> flights) {
-        if (left < 1 || left > MOST_ATTEMPTS || options.size() > MOST_OPTIONS) {
-            throw new IllegalArgumentException("There must be 1 to " + MOST_ATTEMPTS + " attempts and at most "
-                    + MOST_OPTIONS + " options, but were " + left + " and " + options.size());
-        }
+        Preconditions.within("The number of attempts", left, 1, MOST_ATTEMPTS);
+        Preconditions.within("The number of options", options.size(), 0, MOST_OPTIONS);
         var all = new AttemptsLeft(hadMs, left, rule, options, flights);
         List<Choice> found = new ArrayList<>();
         all.choose(0, new ArrayList<>(), new HashMap<>(), found);

@@ -3,6 +3,7 @@ package org.skeinday.attempt;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.skeinday.units.Preconditions;
 
 /**
  * How long a part takes, in seconds.
@@ -16,10 +17,7 @@ public record Estimate(Part part, long median, long careful, int rests) {
     public static final int ENOUGH = 3;
 
     public Estimate {
-        if (median < 0) {
-            throw new IllegalArgumentException(
-                    "The median of " + part.word() + " must be 0 s or more, but was " + median);
-        }
+        Preconditions.zeroOrMore("The median of " + part.word(), median, "s");
         if (careful < median) {
             throw new IllegalArgumentException("The 90th percentile of " + part.word()
                     + " must be no less than its median, but was " + careful + " s beside " + median + " s");
@@ -36,9 +34,7 @@ public record Estimate(Part part, long median, long careful, int rests) {
         if (seconds.size() < ENOUGH) {
             return new Estimate(part, part.defaultSeconds(), part.defaultSeconds(), 0);
         }
-        seconds.stream().filter(one -> one < 0).findFirst().ifPresent(one -> {
-            throw new IllegalArgumentException("A time of " + part.word() + " must be 0 s or more, but was " + one);
-        });
+        seconds.forEach(one -> Preconditions.zeroOrMore("A time of " + part.word(), one, "s"));
         List<Long> sorted = seconds.stream().sorted().toList();
         return new Estimate(part, quantile(sorted, 5), quantile(sorted, 9), sorted.size());
     }

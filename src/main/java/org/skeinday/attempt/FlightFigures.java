@@ -1,6 +1,7 @@
 package org.skeinday.attempt;
 
 import org.skeinday.units.FlightTime;
+import org.skeinday.units.Preconditions;
 
 /**
  * What a flight used: turns used = (wound − back-off − remaining crank turns) · R; speed is hook against frame.
@@ -12,17 +13,15 @@ import org.skeinday.units.FlightTime;
  */
 public record FlightFigures(double crankTurns, double backOff, double remaining, double ratio, FlightTime time) {
     public FlightFigures {
-        if (crankTurns < 0 || backOff < 0 || remaining < 0 || ratio <= 0) {
-            throw new IllegalArgumentException("Crank turns must be zero or more and the ratio above zero, but were "
-                    + crankTurns + ", " + backOff + ", " + remaining + " at " + ratio);
-        }
+        Preconditions.zeroOrMore("Crank turns", crankTurns);
+        Preconditions.zeroOrMore("The back-off in crank turns", backOff);
+        Preconditions.zeroOrMore("The remainder in crank turns", remaining);
+        Preconditions.positive("The ratio", ratio);
         if (crankTurns - backOff - remaining < 0) {
             throw new IllegalArgumentException("Back-off and remainder must not exceed the turns wound, but were "
                     + backOff + " and " + remaining + " of " + crankTurns);
         }
-        if (time.millis() == 0) {
-            throw new IllegalArgumentException("The flight's time must be more than zero, but was 0 ms");
-        }
+        Preconditions.above("The flight's time", time.millis(), 0, "ms");
     }
 
     public double motorTurnsAtLaunch() {

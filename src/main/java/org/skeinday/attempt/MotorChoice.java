@@ -2,6 +2,7 @@ package org.skeinday.attempt;
 
 import java.util.Comparator;
 import java.util.List;
+import org.skeinday.units.Preconditions;
 
 /** Which motor for the next attempt: all of them ranked, each with the reason for its place. */
 public final class MotorChoice {
@@ -30,10 +31,8 @@ public final class MotorChoice {
             int retireAfter,
             FlightForecast forecast) {
         public Candidate {
-            if (uses < 0 || retireAfter < 1) {
-                throw new IllegalArgumentException("Uses must be zero or more and the limit one or more, but were "
-                        + uses + " and " + retireAfter);
-            }
+            Preconditions.zeroOrMore("Uses", uses);
+            Preconditions.atLeast("The uses at which a motor retires", retireAfter, 1);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.skeinday.attempt;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code flight.flown}: one flight outside any attempt.
@@ -34,11 +35,10 @@ public record PracticeFlown(
         boolean valid,
         @Nullable String invalidReason) {
     public PracticeFlown {
-        if (durationMs < 0) {
-            throw new IllegalArgumentException("A time must be zero or more, but was " + durationMs + " ms");
-        }
+        Preconditions.zeroOrMore("A time", durationMs, "ms");
         if (!valid && (invalidReason == null || invalidReason.isBlank())) {
-            throw new IllegalArgumentException("A flight that is not valid for analysis must have a reason");
+            throw new IllegalArgumentException(
+                    "A flight that is not valid for analysis must have a reason, but had none");
         }
     }
 }

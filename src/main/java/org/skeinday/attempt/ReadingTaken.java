@@ -2,6 +2,7 @@ package org.skeinday.attempt;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code attempt.reading}: one time of one flight as one timekeeper measured it.
@@ -30,14 +31,8 @@ public record ReadingTaken(
     public static final List<String> INSTRUMENTS = List.of("watch", "device");
 
     public ReadingTaken {
-        if (slot < 1 || slot > 3) {
-            throw new IllegalArgumentException("A timekeeper's place must be 1 to 3, but was " + slot);
-        }
-        if (!INSTRUMENTS.contains(instrument)) {
-            throw new IllegalArgumentException("An instrument must be watch or device, but was '" + instrument + "'");
-        }
-        if (durationMs < 0) {
-            throw new IllegalArgumentException("A time must be zero or more, but was " + durationMs + " ms");
-        }
+        Preconditions.within("A timekeeper's place", slot, 1, 3);
+        Preconditions.oneOf("An instrument", instrument, INSTRUMENTS);
+        Preconditions.zeroOrMore("A time", durationMs, "ms");
     }
 }

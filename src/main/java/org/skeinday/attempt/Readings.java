@@ -71,9 +71,9 @@ public final class Readings {
         thatCount(timed.readings()).forEach(r -> watches.put(r.slot(), counted(r, timed.marks(), hold)));
         last(timed.judged()).values().forEach(word -> {
             String name = String.valueOf(word.slot());
-            if (word.verdict().equals("failed")) {
+            if (word.says() == WatchVerdict.FAILED) {
                 watches.put(word.slot(), new WatchReading.Failed(name, word.reason()));
-            } else if (word.verdict().equals("left-out")
+            } else if (word.says() == WatchVerdict.LEFT_OUT
                     && watches.get(word.slot()) instanceof WatchReading.Counted counted) {
                 watches.put(word.slot(), counted.leaveOut("the captain", word.reason()));
             }
@@ -94,7 +94,7 @@ public final class Readings {
     /** Places whose watch the captain has judged failed or left out. */
     public static Set<Integer> setAside(List<WatchJudged> judged) {
         return last(judged).values().stream()
-                .filter(word -> !word.verdict().equals("counts"))
+                .filter(word -> word.says() != WatchVerdict.COUNTS)
                 .map(WatchJudged::slot)
                 .collect(Collectors.toSet());
     }

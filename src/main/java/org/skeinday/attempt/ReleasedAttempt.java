@@ -15,7 +15,7 @@ public record ReleasedAttempt(String id) implements Attempt.AfterRelease {
     public AttemptTakenBack neverLeft(State before, long atMs) {
         if (!before.isBeforeRelease()) {
             throw new IllegalArgumentException(
-                    "Before a release an attempt is called, winding or holding, but was " + before.word());
+                    "Before a release an attempt must be called, winding or holding, but was " + before.word());
         }
         return new AttemptTakenBack(id, before.word(), atMs);
     }

@@ -1,5 +1,7 @@
 package org.skeinday.attempt;
 
+import org.skeinday.units.Preconditions;
+
 /** What the turns left after landing suggest (common practice; the limit for "many" is a default, editable). */
 public enum RemainderReading {
     MANY("many left: the section is too small for this rotor; shorter and thicker at the same mass, or less pitch"),
@@ -22,9 +24,7 @@ public enum RemainderReading {
 
     /** @param manyFrom above 0, below 1 */
     public static RemainderReading of(FlightFigures flight, Validity validity, double manyFrom) {
-        if (!(manyFrom > 0 && manyFrom < 1)) {
-            throw new IllegalArgumentException("The limit for many must lie between 0 and 1, but was " + manyFrom);
-        }
+        Preconditions.share("The limit for many", manyFrom);
         if (!validity.isValid()) {
             return SAYS_NOTHING;
         }

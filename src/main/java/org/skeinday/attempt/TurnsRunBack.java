@@ -1,6 +1,7 @@
 package org.skeinday.attempt;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code attempt.run-back}: a wound motor was run back instead of flown, with the turns that were on.
@@ -23,9 +24,7 @@ public record TurnsRunBack(
         @Nullable String personId,
         String device) {
     public TurnsRunBack {
-        if (!(crankTurns >= 0 && crankTurns <= 10_000)) {
-            throw new IllegalArgumentException("Crank turns that were on must be 0 to 10000, but were " + crankTurns);
-        }
+        Preconditions.within("Crank turns that were on", crankTurns, 0, 10_000);
     }
 
     /**

@@ -15,7 +15,7 @@ public record Validity(String reason, @Nullable Duration contact) {
     public Validity {
         if (contact != null && (contact.isNegative() || reason.isBlank())) {
             throw new IllegalArgumentException(
-                    "A contact needs a reason and a time of zero or more, but was '" + reason + "' at " + contact);
+                    "A contact must have a reason and a time of 0 or more, but was '" + reason + "' at " + contact);
         }
     }
 
@@ -26,7 +26,7 @@ public record Validity(String reason, @Nullable Duration contact) {
     /** A flight that says nothing about model and motor, for example because it touched a beam. */
     public static Validity spoilt(String reason, @Nullable Duration contact) {
         if (reason.isBlank()) {
-            throw new IllegalArgumentException("A spoilt flight needs a reason, but it was empty");
+            throw new IllegalArgumentException("A spoilt flight must have a reason, but had none");
         }
         return new Validity(reason, contact);
     }

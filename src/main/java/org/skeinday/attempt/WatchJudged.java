@@ -2,12 +2,14 @@ package org.skeinday.attempt;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.EnumWords;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code watch.judged}: what the captain decided of one timekeeper's watch. Readings stay as they are.
  *
  * @param slot which timekeeper, 1 to 3
- * @param verdict failed (it has no time), left-out (its time does not count) or counts (as if nothing had been said)
+ * @param verdict the word of a {@link WatchVerdict}
  * @param reason in words, never empty
  * @param atMs when, milliseconds since 1970 by the server's clock
  */
@@ -19,18 +21,15 @@ public record WatchJudged(
         String reason,
         @Nullable String personId,
         long atMs) {
-    public static final List<String> VERDICTS = List.of("failed", "left-out", "counts");
+    public static final List<String> VERDICTS = EnumWords.of(WatchVerdict.class);
 
     public WatchJudged {
-        if (slot < 1 || slot > 3) {
-            throw new IllegalArgumentException("A timekeeper's place must be 1 to 3, but was " + slot);
-        }
-        if (!VERDICTS.contains(verdict)) {
-            throw new IllegalArgumentException(
-                    "A verdict must be one of " + String.join(", ", VERDICTS) + ", but was '" + verdict + "'");
-        }
-        if (reason.isBlank()) {
-            throw new IllegalArgumentException("What is decided of a watch needs a reason, but had none");
-        }
+        Preconditions.within("A timekeeper's place", slot, 1, 3);
+        Preconditions.oneOf("A verdict", verdict, VERDICTS);
+        Preconditions.filled("The reason for what is decided of a watch", reason);
+    }
+
+    public WatchVerdict says() {
+        return WatchVerdict.of(verdict);
     }
 }

@@ -1,6 +1,7 @@
 package org.skeinday.attempt;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code watch.marked}: one press of one timekeeper beside the landing, or what the device noticed of its own clock.
@@ -23,9 +24,7 @@ public record WatchMarked(
         @Nullable Long boundMs,
         @Nullable String personId) {
     public WatchMarked {
-        if (slot < 1 || slot > 3) {
-            throw new IllegalArgumentException("A timekeeper's place must be 1 to 3, but was " + slot);
-        }
+        Preconditions.within("A timekeeper's place", slot, 1, 3);
         if (WatchMark.of(what).isEmpty()) {
             throw new IllegalArgumentException("A timekeeper has no key '" + what + "'");
         }

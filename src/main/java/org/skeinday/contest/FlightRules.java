@@ -100,6 +100,11 @@ public record FlightRules(
         return collision.equals("choice");
     }
 
+    /** Whether the landing must lie inside the window, and not the release alone. */
+    public boolean mustLandInside() {
+        return inside.equals("landing");
+    }
+
     /** Whether best or worst attempts are dropped and the mean of the rest counts. */
     public boolean drops() {
         return dropBest + dropWorst > 0;

@@ -2,6 +2,7 @@ package org.skeinday.contest;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.skeinday.units.Misread;
 
 /**
  * A meter's span: known torques and what it showed for them, in one unit, for example {@code 0.2=0.21 | 0.4=0.41 |
@@ -24,13 +25,14 @@ public record Span(List<Point> points) {
     public Span {
         points = List.copyOf(points);
         if (points.stream().map(Point::known).distinct().count() < LEAST_POINTS) {
-            throw new IllegalArgumentException("A span needs three known torques, but has "
-                    + points.stream().map(Point::known).distinct().count()
-                    + "; write known=shown three times, for example 0.2=0.21 | 0.4=0.41 | 0.6=0.60");
+            throw new Misread(
+                    "A span needs three known torques, but has "
+                            + points.stream().map(Point::known).distinct().count(),
+                    "write known=shown three times, for example 0.2=0.21 | 0.4=0.41 | 0.6=0.60");
         }
     }
 
-    /** @throws IllegalArgumentException saying what cannot be read */
+    /** @throws Misread saying what cannot be read */
     public static Span parse(String text) {
         List<Point> points = new ArrayList<>();
         for (String part : text.replace(',', '.').split("[|;]", -1)) {
@@ -41,13 +43,13 @@ public record Span(List<Point> points) {
     }
 
     private static Point refuse(String part) {
-        throw new IllegalArgumentException(
-                "'" + part + "' is no point of a span; write known=shown, for example 0.4=0.41, and part them by |");
+        throw new Misread(
+                "'" + part + "' is no point of a span", "write known=shown, for example 0.4=0.41, and part them by |");
     }
 
     private static double number(String text) {
         if (!text.matches("\\d{0,6}\\.?\\d{1,6}") || Double.parseDouble(text) <= 0) {
-            throw new IllegalArgumentException("'" + text + "' is no torque above zero; write for example 0.4=0.41");
+            throw new Misread("'" + text + "' is no torque above zero", "write for example 0.4=0.41");
         }
         return Double.parseDouble(text);
     }

@@ -90,7 +90,7 @@ public record AttemptAhead(
             if (begun.get(i).part().ordinal() != i
                     || i + 1 < begun.size() && begun.get(i).end() == null) {
                 throw new IllegalArgumentException(
-                        "Parts begin in order, each when the one before has ended, but were " + begun);
+                        "Parts must begin in order, each when the one before has ended, but were " + begun);
             }
         }
     }

@@ -1,5 +1,7 @@
 package org.skeinday.dayplan;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * How long to search. Work is the solver's own count, 1 being about ten seconds on a small laptop, and the same on every
  * run: the clock never decides which plan is found.
@@ -12,10 +14,8 @@ public record Effort(double proofWork, double goalWork) {
     static final double UNTIL_SURE = 1000;
 
     public Effort {
-        if (!(proofWork > 0 && goalWork > 0) || Double.isInfinite(proofWork) || Double.isInfinite(goalWork)) {
-            throw new IllegalArgumentException(
-                    "Work must be more than zero and finite, but was " + proofWork + " and " + goalWork);
-        }
+        Preconditions.positive("Work for the proof", proofWork);
+        Preconditions.positive("Work for the goal", goalWork);
     }
 
     /** At the pages: a day of usual size within the second, an overfull one given up after a few. */

@@ -1,5 +1,7 @@
 package org.skeinday.dayplan;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * How long a task was planned to take.
  *
@@ -8,8 +10,6 @@ package org.skeinday.dayplan;
  */
 public record PlannedDuration(String eventId, String task, long seconds) {
     public PlannedDuration {
-        if (seconds < 0) {
-            throw new IllegalArgumentException(task + " must be planned to take 0 s or more, but was " + seconds);
-        }
+        Preconditions.zeroOrMore("The planned time of " + task, seconds, "s");
     }
 }

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Estimate;
 import org.skeinday.attempt.Part;
+import org.skeinday.units.Preconditions;
 
 /**
  * What goes into the plan of a day, and the same with one thing otherwise: to see what a change would do before it is made.
@@ -45,9 +46,7 @@ public record Scenario(
         public static final int MOST_MINUTES = 600;
 
         public Change {
-            if (Math.abs(minutes) > MOST_MINUTES) {
-                throw new IllegalArgumentException("A change must be -600 to 600 minutes, but was " + minutes);
-            }
+            Preconditions.within("A change", minutes, -MOST_MINUTES, MOST_MINUTES, "min");
         }
 
         /** Whether it is about the same thing, by however many minutes. */

@@ -33,12 +33,9 @@ public record Setback(
     private static final int LONGEST_S = 12 * 3600;
 
     public Setback {
-        if (!KINDS.contains(kind)) {
-            throw new IllegalArgumentException(
-                    "A setback must be one of " + String.join(", ", KINDS) + ", but was '" + kind + "'");
-        }
+        Preconditions.oneOf("A setback", kind, KINDS);
         if (lastsS == null && !kind.equals(AWAY)) {
-            throw new IllegalArgumentException("A " + kind + " must say how long it lasts");
+            throw new IllegalArgumentException("A " + kind + " must say how long it lasts, but did not");
         }
         Preconditions.within("How long it lasts in s", lastsS == null ? null : (Long) (long) lastsS, 0, LONGEST_S);
         Preconditions.within("What the glue needs in s", (long) curesS, 0, LONGEST_S);

@@ -25,7 +25,8 @@ public record DeviceChanged(
             TokenHash.check(earlierHash);
         }
         if ((earlierHash == null) != (earlierRole == null)) {
-            throw new IllegalArgumentException("An earlier token and its role go together, but one was missing");
+            throw new IllegalArgumentException(
+                    "An earlier token and its role must stand together, but one was missing");
         }
     }
 }

@@ -13,7 +13,7 @@ public record JoinCode(String text) {
     public JoinCode {
         if (!isCode(text)) {
             throw new IllegalArgumentException(
-                    "A join code is 32 hexadecimal digits, but was " + text.length() + " characters");
+                    "A join code must be 32 hexadecimal digits, but was " + text.length() + " characters");
         }
     }
 

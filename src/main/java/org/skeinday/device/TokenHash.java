@@ -13,7 +13,7 @@ public final class TokenHash {
     static void check(String hash) {
         if (!hash.matches("[0-9a-f]{64}")) {
             throw new IllegalArgumentException(
-                    "A token's hash is 64 hexadecimal digits, but was " + hash.length() + " characters");
+                    "A token's hash must be 64 hexadecimal digits, but was " + hash.length() + " characters");
         }
     }
 

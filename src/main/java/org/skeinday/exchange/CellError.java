@@ -2,6 +2,8 @@ package org.skeinday.exchange;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.skeinday.units.Misread;
+import org.skeinday.units.Sentence;
 
 /**
  * What is wrong in a file, where, and what would be right.
@@ -32,7 +34,7 @@ public record CellError(String file, int line, String column, String wrong, Stri
 
     private static String sentence(String wrong, String right) {
         String both = wrong + "; " + right + ".";
-        return Character.toUpperCase(both.charAt(0)) + both.substring(1);
+        return Sentence.begin(both);
     }
 
     /** The first ones as texts, and how many more there are. */
@@ -46,12 +48,11 @@ public record CellError(String file, int line, String column, String wrong, Stri
         return told;
     }
 
-    /** Splits what a value said when it refused a text: "what is wrong; what would be right". */
-    static CellError said(String file, int line, String column, String message) {
-        int at = message.lastIndexOf("; ");
-        return at < 0
-                ? new CellError(file, line, column, message, "correct it")
-                : new CellError(file, line, column, message.substring(0, at), message.substring(at + 2));
+    /** What a value said when it refused a text. */
+    static CellError said(String file, int line, String column, IllegalArgumentException refusal) {
+        return refusal instanceof Misread misread
+                ? new CellError(file, line, column, misread.wrong(), misread.right())
+                : new CellError(file, line, column, String.valueOf(refusal.getMessage()), "correct it");
     }
 
     /** The same said of a workbook's sheet or a bundle's table. */

@@ -98,7 +98,7 @@ final class ChecklistsFile implements DayFile {
             there.ifPresent(now -> refuse(now, read, row));
             intake.take(row, "checklist.revised", () -> new ChecklistRevised(rows, 0, null));
         } catch (IllegalArgumentException e) {
-            row.said("", String.valueOf(e.getMessage()));
+            row.said("", e);
         }
     }
 

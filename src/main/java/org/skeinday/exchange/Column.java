@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.units.Misread;
 import org.skeinday.units.Torque;
 
 /**
@@ -41,6 +42,7 @@ public record Column(
     }
 
     private static final int LONGEST_QUANTITY = 40;
+    private static final String IN_HEADER = "the header";
 
     static Column text(String name, int longest) {
         return new Column(name, Kind.PLAIN, false, longest, List.of(), "");
@@ -93,26 +95,27 @@ public record Column(
     }
 
     /** What is wrong with this unit in the header, and what would be right; empty when it can be used. */
-    Optional<String> refuses(String unit) {
+    Optional<Misread> refuses(String unit) {
         try {
             switch (kind) {
-                case LENGTH -> Length.parse("1", unit);
-                case MASS -> Mass.parse("1", unit);
-                case TORQUE -> Torque.parse("1", unit);
+                case LENGTH -> Length.knowUnit(IN_HEADER, unit);
+                case MASS -> Mass.knowUnit(IN_HEADER, unit);
+                case TORQUE -> Torque.knowUnit(IN_HEADER, unit);
                 case TIME -> {
                     if (!unit.matches("(?i)s|sec|seconds|m:ss|min:s|min:sec")) {
-                        return Optional.of("'" + unit + "' is not how a time is read here; write '" + name
-                                + " (s)' or just '" + name + "', and times as 1:23.45 or 83.45");
+                        return Optional.of(new Misread(
+                                "'" + unit + "' is not how a time is read here",
+                                "write '" + name + " (s)' or just '" + name + "', and times as 1:23.45 or 83.45"));
                     }
                 }
                 case PLAIN -> {
-                    return Optional.of(
-                            "this column has no unit, but was given '" + unit + "'; write just '" + name + "'");
+                    return Optional.of(new Misread(
+                            "this column has no unit, but was given '" + unit + "'", "write just '" + name + "'"));
                 }
             }
             return Optional.empty();
-        } catch (IllegalArgumentException e) {
-            return Optional.of(String.valueOf(e.getMessage()).replace("'1' has", "the header has"));
+        } catch (Misread e) {
+            return Optional.of(e);
         }
     }
 }

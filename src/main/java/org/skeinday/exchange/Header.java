@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.skeinday.units.Misread;
 
 /**
  * A file's first line. A header may carry a unit: {@code loop (in)}, {@code mass [g]}, {@code mass g}.
@@ -80,11 +81,11 @@ record Header(Map<String, Cell> cells, Set<String> unusable, Set<Integer> headed
             return;
         }
         String unit = named.get().unit();
-        Optional<String> refused =
+        Optional<Misread> refused =
                 unit.isEmpty() ? Optional.empty() : named.get().column().refuses(unit);
-        refused.ifPresent(message -> {
+        refused.ifPresent(misread -> {
             unusable.add(name);
-            errors.add(CellError.said(file, line, name, message));
+            errors.add(CellError.said(file, line, name, misread));
         });
     }
 

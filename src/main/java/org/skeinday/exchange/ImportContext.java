@@ -110,7 +110,7 @@ final class ImportContext {
         try {
             facts.add(new DayFiles.Named(kind, body.get()));
         } catch (IllegalArgumentException e) {
-            row.said("", String.valueOf(e.getMessage()));
+            row.said("", e);
         }
     }
 

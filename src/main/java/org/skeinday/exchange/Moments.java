@@ -12,6 +12,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Misread;
 
 /**
  * Moments as files have them, in the laptop's zone: {@code 2026-05-09 10:00}, with seconds where there are any, and with
@@ -51,8 +52,8 @@ record Moments(ZoneId zone, Duration shift) {
     private long ms(String text) {
         Matcher parts = TYPED.matcher(withIsoDay(text));
         if (!parts.matches()) {
-            throw new IllegalArgumentException(
-                    "'" + text + "' is no moment; write year-month-day hour:minute, for example 2026-05-09 10:00");
+            throw new Misread(
+                    "'" + text + "' is no moment", "write year-month-day hour:minute, for example 2026-05-09 10:00");
         }
         LocalDateTime local = local(text, parts);
         if (parts.group(6) != null) {
@@ -60,11 +61,11 @@ record Moments(ZoneId zone, Duration shift) {
         }
         int offsets = zone.getRules().getValidOffsets(local).size();
         if (offsets != 1) {
-            throw new IllegalArgumentException(
-                    offsets == 0
-                            ? "'" + text + "' does not exist, as clocks are put forward; write the hour after it"
-                            : "'" + text + "' comes twice, as clocks are put back; write which one, for example '"
-                                    + text
+            throw offsets == 0
+                    ? new Misread("'" + text + "' does not exist, as clocks are put forward", "write the hour after it")
+                    : new Misread(
+                            "'" + text + "' comes twice, as clocks are put back",
+                            "write which one, for example '" + text
                                     + zone.getRules().getValidOffsets(local).get(0) + "'");
         }
         return local.plus(shift).atZone(zone).toInstant().toEpochMilli();
@@ -78,8 +79,8 @@ record Moments(ZoneId zone, Duration shift) {
             return LocalDate.parse(parts.group(1))
                     .atTime(Integer.parseInt(parts.group(2)), Integer.parseInt(parts.group(3)), second, ms * 1_000_000);
         } catch (DateTimeException e) {
-            throw new IllegalArgumentException(
-                    "'" + text + "' is not on the calendar or the clock; write for example 2026-05-09 10:00", e);
+            throw new Misread(
+                    "'" + text + "' is not on the calendar or the clock", "write for example 2026-05-09 10:00");
         }
     }
 

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.units.FlightTime;
+import org.skeinday.units.Misread;
 
 /** Numbers, times and days of a row's cells, within bounds, and the same as text that loses nothing. */
 final class Numbers {
@@ -17,11 +18,11 @@ final class Numbers {
     static @Nullable Double decimal(Row row, String column, double least, double most) {
         return row.read(column, text -> {
             if (!DECIMAL.matcher(text).matches()) {
-                throw new IllegalArgumentException("'" + text + "' is not a number; " + bounds(least, most));
+                throw new Misread("'" + text + "' is not a number", bounds(least, most));
             }
             double value = Double.parseDouble(text.replace(',', '.'));
             if (value < least || value > most) {
-                throw new IllegalArgumentException("'" + text + "' is out of bounds; " + bounds(least, most));
+                throw new Misread("'" + text + "' is out of bounds", bounds(least, most));
             }
             return value;
         });
@@ -58,8 +59,10 @@ final class Numbers {
         return row.read(column, text -> {
             long ms = FlightTime.parse(text).millis();
             if (ms < leastMs || ms > mostMs) {
-                throw new IllegalArgumentException("'" + text + "' is out of bounds; write a time from "
-                        + new FlightTime(leastMs).text(0) + " to " + new FlightTime(mostMs).text(0));
+                throw new Misread(
+                        "'" + text + "' is out of bounds",
+                        "write a time from " + new FlightTime(leastMs).text(0) + " to "
+                                + new FlightTime(mostMs).text(0));
             }
             return ms;
         });
@@ -75,8 +78,8 @@ final class Numbers {
             try {
                 return LocalDate.parse(Moments.withIsoDay(text));
             } catch (DateTimeException e) {
-                throw new IllegalArgumentException(
-                        "'" + text + "' is no day of the calendar; write year-month-day, for example 2026-05-09", e);
+                throw new Misread(
+                        "'" + text + "' is no day of the calendar", "write year-month-day, for example 2026-05-09");
             }
         });
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * Every table of the record as a CSV file, for tools of one's own: written and not read, since the files of
@@ -15,7 +14,12 @@ public final class RecordTables {
     /** What follows the name of a column in the database, and how a header says it. */
     private static final Map<String, String> UNITS = units();
 
-    private static final Set<String> PEOPLE = Set.of("person_id", "adult_id", "by_person", "person");
+    /** Columns with the id of a person, and the header of the name that stands beside each. */
+    private static final Map<String, String> PEOPLE = Map.of(
+            "person_id", "person name",
+            "adult_id", "adult name",
+            "by_person", "by person name",
+            "person", "person name");
 
     private RecordTables() {}
 
@@ -59,9 +63,9 @@ public final class RecordTables {
             List<String> cells = new ArrayList<>();
             for (int c = 0; c < row.size(); c++) {
                 cells.add(CellText.guarded(isHeader ? header(row.get(c)) : row.get(c)));
-                if (PEOPLE.contains(columns.get(c))) {
-                    cells.add(CellText.guarded(
-                            isHeader ? header(row.get(c)).replace(" id", "") + " name" : name(row.get(c), people)));
+                String beside = PEOPLE.get(columns.get(c));
+                if (beside != null) {
+                    cells.add(CellText.guarded(isHeader ? beside : name(row.get(c), people)));
                 }
             }
             lines.add(cells);

@@ -46,8 +46,8 @@ final class Row {
     }
 
     /** Notes what a value said when it refused a cell. */
-    void said(String column, String message) {
-        note(column, CellError.said(sheet.file(), line.number(), column, message));
+    void said(String column, IllegalArgumentException refusal) {
+        note(column, CellError.said(sheet.file(), line.number(), column, refusal));
     }
 
     private void note(String column, CellError error) {
@@ -177,7 +177,7 @@ final class Row {
         try {
             return reading.apply(text);
         } catch (IllegalArgumentException e) {
-            said(column, String.valueOf(e.getMessage()));
+            said(column, e);
             return null;
         }
     }

@@ -31,6 +31,7 @@ record Around(Separation separation, Lane lane) {
             findings.add(new Shortfall(
                     rule,
                     placed.name(),
+                    "",
                     line.nearest(spot),
                     Length.ofMillimetres(shortBy),
                     Length.ofMillimetres(is),
@@ -45,6 +46,7 @@ record Around(Separation separation, Lane lane) {
                 findings.add(new Shortfall(
                         end.rule(),
                         placed.name(),
+                        "",
                         end.words(),
                         Length.ofMillimetres(depth),
                         Length.ofMillimetres(Line.of(lane).besideMm(spot)),
@@ -59,6 +61,7 @@ record Around(Separation separation, Lane lane) {
             findings.add(new Shortfall(
                     Rule.READER_BEHIND_METER,
                     placed.name(),
+                    "",
                     "the meter",
                     Length.ofMillimetres(behind),
                     Length.ofMillimetres(0),

@@ -54,12 +54,15 @@ final class Draughtsman {
         reach(mine, separation.people(), Shape.Role.PEOPLE_REACH, Rule.PERSON_TOO_NEAR, Rule.READER_TOO_NEAR);
         reach(mine, separation.model(), Shape.Role.MODEL_REACH, Rule.MODEL_TOO_NEAR, Rule.MODEL_TOO_NEAR);
         for (End end : End.values()) {
-            boolean broken = verdict.has(end.rule()) || overlaps("the zone past " + end.words());
+            boolean broken = verdict.has(end.rule()) || overlaps(end);
             area(separation.zone(mine, end).corners(), Shape.Role.END_ZONE, broken);
         }
         for (OtherLane other : others()) {
             for (End end : End.values()) {
-                area(separation.zone(theirs(other), end).corners(), Shape.Role.OTHER_ZONE, verdict.blamesLane(other));
+                area(
+                        separation.zone(theirs(other), end).corners(),
+                        Shape.Role.OTHER_ZONE,
+                        verdict.blames(other.name()));
             }
         }
         fixed(place.fans().stream().map(Fan::at).toList());
@@ -88,15 +91,15 @@ final class Draughtsman {
         area(corners, role, verdict.has(rule) || verdict.has(orRule));
     }
 
-    private boolean overlaps(String part) {
+    private boolean overlaps(End end) {
         return verdict.findings().stream()
-                .anyMatch(f -> f.rule() == Rule.ZONES_OVERLAP && f.against().equals(part));
+                .anyMatch(f -> f.rule() == Rule.ZONES_OVERLAP && f.against().equals(end.zone()));
     }
 
     private void lanes(double text) {
         for (OtherLane other : others()) {
             Line theirs = theirs(other);
-            boolean broken = verdict.blamesLane(other);
+            boolean broken = verdict.blames(other.name());
             shapes.add(new Shape(
                     Shape.Form.LINE, Shape.Role.OTHER_LANE, down(List.of(theirs.mount(), theirs.winder())), 0, broken));
             dot(Shape.Role.OTHER_LANE, theirs.mount(), text / 3, broken);

@@ -35,7 +35,7 @@ record LaneLength(
         double shortBy = least.millimetres() - is.millimetres();
         if (shortBy > Separation.SAME_MM) {
             findings.add(new Shortfall(
-                    rule, place.lane().name(), "today's motors", Length.ofMillimetres(shortBy), is, least));
+                    rule, place.lane().name(), "", "today's motors", Length.ofMillimetres(shortBy), is, least));
         }
     }
 }

@@ -10,12 +10,13 @@ import org.skeinday.units.UnitSystem;
  * One thing that is too close to another, or too short.
  *
  * @param what as the coach calls it
+ * @param part of it that is too close, such as a zone of another lane; empty for the whole
  * @param against the line, an end, a zone, another lane
  * @param shortBy by how much: the least way that would mend it, above zero
  * @param is the distance that was found
  * @param least the distance that the rule asks for
  */
-public record Shortfall(Rule rule, String what, String against, Length shortBy, Length is, Length least) {
+public record Shortfall(Rule rule, String what, String part, String against, Length shortBy, Length is, Length least) {
     public Shortfall {
         Preconditions.filled("What is too close", what);
         Preconditions.filled("What it is too close to", against);
@@ -29,14 +30,15 @@ public record Shortfall(Rule rule, String what, String against, Length shortBy, 
 
     /** What is wrong and by how much, in one sentence; the reason is the rule's. */
     public String text(UnitSystem units) {
-        String by = up(shortBy, units);
+        String by = by(units);
         return switch (rule) {
             case MODEL_TOO_NEAR, PERSON_TOO_NEAR, READER_TOO_NEAR, LANES_TOO_NEAR ->
                 what + " is " + by + " too close to " + against + ": at least " + units.length(least) + ".";
             case IN_LINE_WITH_MOUNT, IN_LINE_WITH_WINDER ->
                 what + " stands in line with " + against + ": " + by + " to go.";
             case READER_BEHIND_METER -> what + " stands " + by + " behind the meter: go beside the line.";
-            case ZONES_OVERLAP -> what + " and " + against + " overlap by " + by + ".";
+            case ZONES_OVERLAP ->
+                what + (part.isEmpty() ? "" : ": " + part) + " and " + against + " overlap by " + by + ".";
             case LANE_TOO_SHORT ->
                 what + " is " + by + " shorter than today's longest stretch of " + units.length(least) + ".";
             case NO_STANDING_ROOM -> what + " has " + by + " too little room behind the winder.";
@@ -44,14 +46,14 @@ public record Shortfall(Rule rule, String what, String against, Length shortBy, 
     }
 
     /** Rounded up in the last place that the unit shows, so that it never says nothing. */
-    private static String up(Length length, UnitSystem units) {
-        double mm = length.millimetres() - Separation.SAME_MM;
+    private String by(UnitSystem units) {
         return switch (units) {
-            case METRIC -> units.length(Length.ofMillimetres(Math.max(1, Math.ceil(mm))));
+            case METRIC -> units.length(Length.ofMillimetres(Math.max(1, shortByMm())));
             case INCH ->
-                units.length(Length.ofInches(BigDecimal.valueOf(Math.max(1, mm) / 25.4)
-                        .setScale(1, RoundingMode.UP)
-                        .doubleValue()));
+                units.length(Length.ofInches(
+                        BigDecimal.valueOf(Math.max(1, shortBy.millimetres() - Separation.SAME_MM) / 25.4)
+                                .setScale(1, RoundingMode.UP)
+                                .doubleValue()));
         };
     }
 }

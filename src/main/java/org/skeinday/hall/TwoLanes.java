@@ -31,13 +31,14 @@ final class TwoLanes {
             findings.add(new Shortfall(
                     Rule.LANES_TOO_NEAR,
                     other.name(),
+                    "",
                     "this lane",
                     Length.ofMillimetres(shortBy),
                     Length.ofMillimetres(is),
                     separation.lanes()));
         }
         for (End end : End.values()) {
-            overlap("the zone past " + end.words(), corners(mine, end), theirParts(), findings);
+            overlap(end.zone(), corners(mine, end), theirParts(), findings);
         }
         overlap("this lane's walking way", corners(way(mine)), theirZones(), findings);
         return findings;
@@ -56,8 +57,8 @@ final class TwoLanes {
         }
         if (!deepest.isEmpty()) {
             Length by = Length.ofMillimetres(depth);
-            findings.add(new Shortfall(
-                    Rule.ZONES_OVERLAP, other.name() + ": " + deepest, ours, by, Length.ofMillimetres(0), by));
+            findings.add(
+                    new Shortfall(Rule.ZONES_OVERLAP, other.name(), deepest, ours, by, Length.ofMillimetres(0), by));
         }
     }
 
@@ -70,7 +71,7 @@ final class TwoLanes {
     private Map<String, List<Spot>> theirZones() {
         Map<String, List<Spot>> zones = new TreeMap<>();
         for (End end : End.values()) {
-            zones.put("the zone past " + end.words().replace("the ", "its "), corners(theirs, end));
+            zones.put(end.theirZone(), corners(theirs, end));
         }
         return zones;
     }

@@ -29,16 +29,9 @@ public record Verdict(List<Shortfall> findings, List<String> unknown) {
         return findings.stream().anyMatch(f -> f.rule() == rule);
     }
 
-    /** Whether this thing breaks a rule. */
+    /** Whether this thing breaks a rule, itself or with a part of it. */
     public boolean blames(String what) {
         return findings.stream().anyMatch(f -> f.what().equals(what));
-    }
-
-    /** Whether another lane breaks a rule, itself or with one of its zones. */
-    boolean blamesLane(OtherLane other) {
-        return findings.stream()
-                .anyMatch(f -> f.what().equals(other.name())
-                        || (f.rule() == Rule.ZONES_OVERLAP && f.what().startsWith(other.name() + ": ")));
     }
 
     /** What is wrong now and was not in {@code before}, or has become worse by a millimetre or more. */
@@ -55,6 +48,7 @@ public record Verdict(List<Shortfall> findings, List<String> unknown) {
         return findings.stream()
                 .anyMatch(f -> f.rule() == now.rule()
                         && f.what().equals(now.what())
+                        && f.part().equals(now.part())
                         && f.against().equals(now.against())
                         && now.shortBy().millimetres() - f.shortBy().millimetres() < 1 - Separation.SAME_MM);
     }

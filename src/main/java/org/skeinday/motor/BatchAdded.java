@@ -1,6 +1,7 @@
 package org.skeinday.motor;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code batch.added}: strip of one lot.
@@ -18,11 +19,7 @@ public record BatchAdded(
         @Nullable Double kInchGram,
         @Nullable String openedDay) {
     public BatchAdded {
-        if (name.isBlank()) {
-            throw new IllegalArgumentException("The batch's name must not be empty");
-        }
-        if (kInchGram != null && !(kInchGram >= 10 && kInchGram <= 100)) {
-            throw new IllegalArgumentException("K must be from 10 to 100, but was " + kInchGram);
-        }
+        Preconditions.filled("The batch's name", name);
+        Preconditions.withinIfKnown("K", kInchGram, 10, 100);
     }
 }

@@ -69,8 +69,6 @@ public record HoldBleed(List<Hold> holds) {
     }
 
     private static void requireSettled(double seconds) {
-        if (!(seconds > Hold.SETTLING_SECONDS)) {
-            throw new IllegalArgumentException("Seconds since the last turn must be more than 5, but were " + seconds);
-        }
+        Preconditions.above("Seconds since the last turn", seconds, Hold.SETTLING_SECONDS);
     }
 }

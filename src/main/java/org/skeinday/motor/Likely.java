@@ -13,7 +13,7 @@ final class Likely {
     /** Quantiles of Student's t at the middles of so many equal parts. @param freedom degrees of freedom, 1 or more */
     static List<Double> of(int freedom, double middle, double scale, int points) {
         if (freedom < 1 || points < 1 || points > MOST_POINTS) {
-            throw new IllegalArgumentException("A forecast needs 1 degree of freedom and 1 to " + MOST_POINTS
+            throw new IllegalArgumentException("A forecast must have 1 degree of freedom and 1 to " + MOST_POINTS
                     + " points, but had " + freedom + " and " + points);
         }
         var t = new TDistribution(freedom);

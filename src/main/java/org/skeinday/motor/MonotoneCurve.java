@@ -26,7 +26,7 @@ public final class MonotoneCurve {
     public static MonotoneCurve through(double[] x, double[] y) {
         if (x.length != y.length || x.length < 2) {
             throw new IllegalArgumentException(
-                    "A curve needs at least 2 points, x and y alike, but had " + x.length + " and " + y.length);
+                    "A curve must have at least 2 points, x and y alike, but had " + x.length + " and " + y.length);
         }
         for (int i = 0; i < x.length; i++) {
             Preconditions.finite("A point's x", x[i]);
@@ -61,10 +61,6 @@ public final class MonotoneCurve {
                 + h * slope[k] * s * r * r
                 + y[k + 1] * s * s * (3 - 2 * s)
                 - h * slope[k + 1] * s * s * r;
-    }
-
-    public double integral() {
-        return integral(first(), last());
     }
 
     /** The exact integral of the interpolating cubics; negative when {@code to} lies before {@code from}. */

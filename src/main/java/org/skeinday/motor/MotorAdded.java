@@ -25,13 +25,8 @@ public record MotorAdded(
         @Nullable Integer breakingTurns,
         int uses) {
     public MotorAdded {
-        if (tag.isBlank()) {
-            throw new IllegalArgumentException("The motor's tag must not be empty");
-        }
-        if (!Direction.WORDS.contains(direction)) {
-            throw new IllegalArgumentException(
-                    "The direction must be " + String.join(" or ", Direction.WORDS) + ", but was '" + direction + "'");
-        }
+        Preconditions.filled("The motor's tag", tag);
+        Preconditions.oneOf("The direction", direction, Direction.WORDS);
         Preconditions.within("The loop in mm", loopMm, LEAST_LOOP_MM, MOST_LOOP_MM);
         Preconditions.within("The mass in g", massG, LEAST_MASS_G, MOST_MASS_G);
         Preconditions.within("The uses", uses, 0, MOST_USES);

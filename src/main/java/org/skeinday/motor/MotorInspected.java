@@ -3,6 +3,7 @@ package org.skeinday.motor;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.units.EnumWords;
+import org.skeinday.units.Preconditions;
 
 /**
  * Fact {@code motor.inspected}: how a motor was found, and where it is since.
@@ -20,10 +21,7 @@ public record MotorInspected(
     public static final List<String> PLACES = EnumWords.of(MotorPlace.class);
 
     public MotorInspected {
-        if (!PLACES.contains(place)) {
-            throw new IllegalArgumentException(
-                    "A motor's place must be one of " + String.join(", ", PLACES) + ", but was '" + place + "'");
-        }
+        Preconditions.oneOf("A motor's place", place, PLACES);
     }
 
     /** Handed in: nobody may wind, load or open it. */

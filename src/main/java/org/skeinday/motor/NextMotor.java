@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
+import org.skeinday.units.Preconditions;
 import org.skeinday.units.Torque;
 
 /**
@@ -24,9 +25,7 @@ public record NextMotor(Length loop, Mass mass, Section section, double breaking
      */
     public static List<NextMotor> table(
             Mass limit, Length hookDistance, double k, Torque knownCeiling, Section knownAt, int rows) {
-        if (rows < 2) {
-            throw new IllegalArgumentException("The table needs at least 2 rows, but was to have " + rows);
-        }
+        Preconditions.atLeast("The number of rows", rows, 2);
         double step = hookDistance.millimetres() * (LONGEST_SHARE - 1) / (rows - 1);
         return IntStream.range(0, rows)
                 .mapToObj(i -> Length.ofMillimetres(hookDistance.millimetres() + i * step))

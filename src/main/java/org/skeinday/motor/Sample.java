@@ -18,7 +18,7 @@ public final class Sample {
     /** @param values finite, at least one */
     public static Sample of(double... values) {
         if (values.length == 0) {
-            throw new IllegalArgumentException("A sample needs at least 1 value, but had none");
+            throw new IllegalArgumentException("A sample must have at least 1 value, but had none");
         }
         Arrays.stream(values).forEach(v -> Preconditions.finite("A value", v));
         return new Sample(values.clone());

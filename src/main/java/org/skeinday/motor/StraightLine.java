@@ -21,14 +21,14 @@ public record StraightLine(
     public static StraightLine through(double[] x, double[] y) {
         if (x.length != y.length || x.length < 3) {
             throw new IllegalArgumentException(
-                    "A line needs at least 3 points, x and y alike, but had " + x.length + " and " + y.length);
+                    "A line must have at least 3 points, x and y alike, but had " + x.length + " and " + y.length);
         }
         SimpleRegression line = new SimpleRegression();
         for (int i = 0; i < x.length; i++) {
             line.addData(Preconditions.finite("x", x[i]), Preconditions.finite("y", y[i]));
         }
         if (line.getXSumSquares() <= 0) {
-            throw new IllegalArgumentException("A line needs at least 2 different x, but all were " + x[0]);
+            throw new IllegalArgumentException("A line must have at least 2 different x, but all were " + x[0]);
         }
         double rSquared = line.getTotalSumSquares() == 0 ? 1 : line.getRSquare();
         return new StraightLine(
@@ -56,13 +56,6 @@ public record StraightLine(
     public Interval slopeInterval(double confidence) {
         double half = t(confidence) * slopeError();
         return new Interval(slope - half, slope + half, confidence);
-    }
-
-    /** Where one further y at this x will lie. */
-    public Interval predictionInterval(double x, double confidence) {
-        double away = x - meanX;
-        double half = t(confidence) * residualError * Math.sqrt(1 + 1.0 / n + away * away / spread);
-        return new Interval(at(x) - half, at(x) + half, confidence);
     }
 
     /** Values that one further y at this x takes with equal chance, as {@link Sample#likely}. */

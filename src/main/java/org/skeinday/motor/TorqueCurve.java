@@ -26,7 +26,7 @@ public final class TorqueCurve {
                         Collectors.averagingDouble(r -> r.torque().newtonMillimetres())));
         if (byTurns.size() < 2) {
             throw new IllegalArgumentException(
-                    "A torque curve needs readings at 2 different turns at least, but had " + byTurns.size());
+                    "A torque curve must have readings at 2 different turns at least, but had " + byTurns.size());
         }
         return new TorqueCurve(MonotoneCurve.through(array(byTurns.keySet()), array(byTurns.values())));
     }

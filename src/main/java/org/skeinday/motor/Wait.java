@@ -41,10 +41,7 @@ public record Wait(
     public static final List<String> NAMES = List.of(Name.SOAK.word(), Name.HOLD.word(), Name.REST.word());
 
     public Wait {
-        if (!NAMES.contains(name)) {
-            throw new IllegalArgumentException(
-                    "A wait must be one of " + String.join(", ", NAMES) + ", but was '" + name + "'");
-        }
+        Preconditions.oneOf("A wait", name, NAMES);
         Preconditions.within("The least wait in s", minimumS, 0, DAY_S);
         Preconditions.within("The wished wait in s, not below the least", preferredS, minimumS, DAY_S);
         if (maximumS != null) {

@@ -39,7 +39,7 @@ final class WeibullFit {
     static WeibullFit of(double[] x, boolean[] broke) {
         if (x.length != broke.length || !hasMaximum(x, broke)) {
             throw new IllegalArgumentException(
-                    "A fit needs breaks that do not all lie at the largest value, but had " + x.length + " values");
+                    "A fit must have breaks that do not all lie at the largest value, but had " + x.length + " values");
         }
         for (double value : x) {
             Preconditions.positive("A value", value);

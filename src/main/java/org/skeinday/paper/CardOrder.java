@@ -10,8 +10,13 @@ import org.skeinday.contest.EventAdded;
  * @param name of the form's parameter
  * @param column of attempts.csv that it fills; empty for a watch
  * @param label as the card and the form have it
+ * @param slot of the watch whose reading it is, from 1; 0 for any other
  */
-public record CardOrder(String name, String column, String label) {
+public record CardOrder(String name, String column, String label, int slot) {
+    private CardOrder(String name, String column, String label) {
+        this(name, column, label, 0);
+    }
+
     /** What is printed before the attempt and only checked when it is keyed in. */
     public static final List<CardOrder> BEFORE = List.of(
             new CardOrder("attempt", "attempt", "Attempt"),
@@ -19,7 +24,14 @@ public record CardOrder(String name, String column, String label) {
             new CardOrder("motor", "motor", "Motor"),
             new CardOrder("spare", "spare", "Spare"));
 
-    private static final int WATCH_PREFIX = "watch-".length();
+    private static CardOrder watch(int slot) {
+        return new CardOrder(nameOfWatch(slot), "", "Watch " + slot, slot);
+    }
+
+    /** @param slot from 1 */
+    public static String nameOfWatch(int slot) {
+        return "watch-" + slot;
+    }
 
     /** What is written on it by hand: watches that the rules do not ask for, and what only officials elsewhere announce, are left out. */
     public static List<CardOrder> after(EventAdded event) {
@@ -27,8 +39,8 @@ public record CardOrder(String name, String column, String label) {
     }
 
     private boolean isAsked(EventAdded event) {
-        if (name.startsWith("watch-")) {
-            return Integer.parseInt(name.substring(WATCH_PREFIX)) <= event.timekeepers();
+        if (slot > 0) {
+            return slot <= event.timekeepers();
         }
         return !name.equals("announced") || event.dayKind() == DayKind.VISITING;
     }
@@ -40,9 +52,9 @@ public record CardOrder(String name, String column, String label) {
             new CardOrder("back-off", "back off", "Back-off"),
             new CardOrder("launch-torque", "launch torque", "Launch torque"),
             new CardOrder("contacts", "contacts", "Contacts"),
-            new CardOrder("watch-1", "", "Watch 1"),
-            new CardOrder("watch-2", "", "Watch 2"),
-            new CardOrder("watch-3", "", "Watch 3"),
+            watch(1),
+            watch(2),
+            watch(3),
             new CardOrder("announced", "announced", "Announced"),
             new CardOrder("remaining", "remaining", "Remaining"),
             new CardOrder("note", "note", "Note"));

@@ -19,14 +19,11 @@ public record ChangeNextTime(String eventId, List<String> lines) {
         Preconditions.filled("The event", eventId);
         lines = List.copyOf(lines);
         if (lines.size() > MOST_LINES) {
-            throw new IllegalArgumentException("There may be 3 lines at most, but there were " + lines.size());
+            throw new IllegalArgumentException("What to change must have at most 3 lines, but had " + lines.size());
         }
         for (String line : lines) {
             Preconditions.filled("A line of what to change", line);
-            if (line.length() > LONGEST) {
-                throw new IllegalArgumentException(
-                        "A line may have " + LONGEST + " characters, but had " + line.length());
-            }
+            Preconditions.atMost("A line of what to change", line, LONGEST);
         }
     }
 

@@ -31,7 +31,7 @@ public record FlightRow(
         watchesMs = List.copyOf(watchesMs);
         steps = List.copyOf(steps);
         if (steps.stream().map(StepTime::part).distinct().count() < steps.size()) {
-            throw new IllegalArgumentException("Each part may have one time only, but they were " + steps);
+            throw new IllegalArgumentException("Each part must have one time only, but they were " + steps);
         }
     }
 

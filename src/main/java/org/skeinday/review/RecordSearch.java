@@ -26,11 +26,10 @@ public final class RecordSearch {
     /**
      * Something that can be found.
      *
-     * @param kind for example motor, model, person, event, flight, note
      * @param title its tag or name: weighs more than the text
      * @param at when it was, in ms since 1970 UTC, 0 for no time: of two that fit alike the later comes first
      */
-    public record Item(String kind, String id, String title, String text, long at) {}
+    public record Item(FoundKind kind, String id, String title, String text, long at) {}
 
     private record Indexed(Item item, List<String> title, List<String> text) {}
 

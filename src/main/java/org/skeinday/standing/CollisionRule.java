@@ -1,5 +1,7 @@
 package org.skeinday.standing;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * After a collision of two models each entry keeps its time or flies again.
  *
@@ -27,8 +29,6 @@ public record CollisionRule(long limitMs, Choice ifSilent) {
     public static final CollisionRule ONE_MINUTE = new CollisionRule(60_000, Choice.KEEP);
 
     public CollisionRule {
-        if (limitMs < 1 || limitMs > 3_600_000) {
-            throw new IllegalArgumentException("The limit must be 0.001 to 3,600 s, but was " + limitMs + " ms");
-        }
+        Preconditions.within("The limit", limitMs, 1, 3_600_000, "ms");
     }
 }

@@ -1,5 +1,7 @@
 package org.skeinday.standing;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * One flight as it came to be decided.
  *
@@ -9,9 +11,7 @@ package org.skeinday.standing;
  */
 public record DecidedFlight(String id, long officialMs, String voidReason, boolean withoutTime) {
     public DecidedFlight {
-        if (officialMs < 0) {
-            throw new IllegalArgumentException("A time must be zero or more, but was " + officialMs + " ms");
-        }
+        Preconditions.zeroOrMore("A time", officialMs, "ms");
     }
 
     public DecidedFlight(String id, long officialMs) {

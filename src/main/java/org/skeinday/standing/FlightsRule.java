@@ -1,5 +1,7 @@
 package org.skeinday.standing;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * How many flights an entry has, and which flights are official. Limits change from year to year: all are settings.
  *
@@ -19,10 +21,10 @@ public record FlightsRule(int flights, long minimumMs, int repeatsPerFlight, int
     }
 
     public FlightsRule {
-        within("Official flights", flights, 1, 50);
-        within("The minimum in ms", minimumMs, 0, 3_600_000);
-        within("Repeats of a flight", repeatsPerFlight, 0, 10);
-        within("Repeats in all", repeatsInAll, 0, 500);
+        Preconditions.within("Official flights", flights, 1, 50);
+        Preconditions.within("The minimum in ms", minimumMs, 0, 3_600_000);
+        Preconditions.within("Repeats of a flight", repeatsPerFlight, 0, 10);
+        Preconditions.within("Repeats in all", repeatsInAll, 0, 500);
     }
 
     /**
@@ -31,11 +33,5 @@ public record FlightsRule(int flights, long minimumMs, int repeatsPerFlight, int
      */
     public static FlightsRule sixtySeconds(int flights) {
         return new FlightsRule(flights, 60_000, 1, flights, IfShort.NO_TIME);
-    }
-
-    private static void within(String what, long value, long least, long most) {
-        if (value < least || value > most) {
-            throw new IllegalArgumentException(what + " must be " + least + " to " + most + ", but was " + value);
-        }
     }
 }

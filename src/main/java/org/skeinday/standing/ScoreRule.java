@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ScoreKind;
+import org.skeinday.units.Preconditions;
 
 /**
  * How an entry's official times become its score.
@@ -15,9 +16,7 @@ import org.skeinday.contest.ScoreKind;
  */
 public record ScoreRule(ScoreKind kind, int bestOf) {
     public ScoreRule {
-        if (bestOf < 1) {
-            throw new IllegalArgumentException("At least one attempt must count, but " + bestOf + " do");
-        }
+        Preconditions.atLeast("The number of attempts that count", bestOf, 1);
     }
 
     /** The sum of the times that count, in ms; empty without a time. For a mean it is divided only when shown. */

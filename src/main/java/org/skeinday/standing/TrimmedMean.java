@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.skeinday.timing.RoundingBySize;
 import org.skeinday.units.FlightTime;
+import org.skeinday.units.Preconditions;
 
 /**
  * The mean of several tries without the best and the worst. A try without a time is worse than any with one.
@@ -27,9 +28,7 @@ public record TrimmedMean(int tries, int dropBest, int dropWorst, Better better,
     public record Mean(Optional<Long> meanMs, String how) {}
 
     public TrimmedMean {
-        if (tries < 1 || tries > 20) {
-            throw new IllegalArgumentException("There must be 1 to 20 tries, but there were " + tries);
-        }
+        Preconditions.within("The number of tries", tries, 1, 20);
         if (dropBest < 0 || dropWorst < 0 || dropBest + dropWorst >= tries) {
             throw new IllegalArgumentException("Of " + tries + " tries one at least must count, but " + dropBest
                     + " and " + dropWorst + " are dropped");

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.skeinday.hall.Shortfall;
 import org.skeinday.hall.Verdict;
+import org.skeinday.units.Sentence;
 import org.skeinday.units.UnitSystem;
 
 /**
@@ -49,6 +50,6 @@ public record Reopening(Step step, String reason) {
     }
 
     private static String sentence(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+        return Sentence.begin(words) + ".";
     }
 }

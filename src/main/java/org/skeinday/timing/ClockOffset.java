@@ -2,6 +2,7 @@ package org.skeinday.timing;
 
 import java.util.Comparator;
 import java.util.List;
+import org.skeinday.units.Preconditions;
 
 /**
  * The server's clock less the device's, in microseconds.
@@ -15,9 +16,7 @@ public record ClockOffset(long offset, long bound) {
     public static final int MOST = 16;
 
     public ClockOffset {
-        if (bound < 0) {
-            throw new IllegalArgumentException("A bound must be zero or more, but was " + bound + " µs");
-        }
+        Preconditions.zeroOrMore("A bound", bound, "µs");
     }
 
     /**
@@ -27,9 +26,7 @@ public record ClockOffset(long offset, long bound) {
      * @param last how many of them to look at, 8 to 16
      */
     public static ClockOffset fastest(List<ClockExchange> exchanges, int last) {
-        if (last < FEWEST || last > MOST) {
-            throw new IllegalArgumentException("The last 8 to 16 exchanges count, but " + last + " were to");
-        }
+        Preconditions.within("The number of the last exchanges", last, FEWEST, MOST);
         return exchanges.subList(Math.max(0, exchanges.size() - last), exchanges.size()).stream()
                 .min(Comparator.comparingLong(ClockExchange::delay))
                 .orElseThrow(() -> new IllegalArgumentException("There must be an exchange, but there was none"))

@@ -2,6 +2,7 @@ package org.skeinday.timing;
 
 import org.jspecify.annotations.Nullable;
 import org.skeinday.units.FlightTime;
+import org.skeinday.units.Preconditions;
 
 /**
  * A part of the building on which the model no longer moves along.
@@ -12,9 +13,7 @@ import org.skeinday.units.FlightTime;
  */
 public record Contact(String where, long fromMs, @Nullable Long freedMs) {
     public Contact {
-        if (fromMs < 0) {
-            throw new IllegalArgumentException("A contact must begin after release, but began at " + fromMs + " ms");
-        }
+        Preconditions.zeroOrMore("A contact after release", fromMs, "ms");
         if (freedMs != null && freedMs < fromMs) {
             throw new IllegalArgumentException(
                     "A model must be freed after it was held at " + fromMs + " ms, but was at " + freedMs + " ms");

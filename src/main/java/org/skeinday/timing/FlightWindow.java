@@ -1,6 +1,7 @@
 package org.skeinday.timing;
 
 import org.skeinday.units.FlightTime;
+import org.skeinday.units.Preconditions;
 
 /**
  * The working time in which a flight must be released, on one clock, in ms. Both ends are inside.
@@ -24,10 +25,7 @@ public record FlightWindow(long opensMs, long closesMs, long lastCallMs) {
             throw new IllegalArgumentException(
                     "A window must close after it opens at " + opensMs + " ms, but closes at " + closesMs + " ms");
         }
-        if (lastCallMs < 0 || lastCallMs > closesMs - opensMs) {
-            throw new IllegalArgumentException("The last call must be 0 to " + (closesMs - opensMs)
-                    + " ms before the end, but was " + lastCallMs + " ms");
-        }
+        Preconditions.within("The last call before the end", lastCallMs, 0, closesMs - opensMs, "ms");
     }
 
     public long lastCallAtMs() {
@@ -78,9 +76,7 @@ public record FlightWindow(long opensMs, long closesMs, long lastCallMs) {
     }
 
     private ReleaseVerdict place(String what, long releasedMs, long boundMs) {
-        if (boundMs < 0) {
-            throw new IllegalArgumentException("A bound must be zero or more, but was " + boundMs + " ms");
-        }
+        Preconditions.zeroOrMore("A bound", boundMs, "ms");
         boolean early = releasedMs - opensMs < closesMs - releasedMs;
         long within = early ? releasedMs - opensMs : closesMs - releasedMs;
         String side = within < 0

@@ -3,6 +3,7 @@ package org.skeinday.timing;
 import java.util.ArrayList;
 import java.util.List;
 import org.skeinday.units.FlightTime;
+import org.skeinday.units.Sentence;
 
 /**
  * One watch's flight after what the building did to it.
@@ -71,7 +72,7 @@ public record HeldFlight(Ending ending, long flightMs, long endedMs, long deduct
 
     private static String said(List<String> how, long flightMs) {
         String words = String.join("; ", how);
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ": " + text(flightMs);
+        return Sentence.begin(words) + ": " + text(flightMs);
     }
 
     private static String text(long ms) {

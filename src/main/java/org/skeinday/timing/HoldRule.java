@@ -1,6 +1,7 @@
 package org.skeinday.timing;
 
 import org.skeinday.units.FlightTime;
+import org.skeinday.units.Preconditions;
 
 /**
  * A model held by the building: it is watched for a while, and if still held, the flight is over and time is deducted.
@@ -13,14 +14,8 @@ public record HoldRule(long watchedMs, long deductMs) {
     public static final HoldRule TEN_SECONDS = new HoldRule(10_000, 10_000);
 
     public HoldRule {
-        if (watchedMs < 0 || watchedMs > 600_000) {
-            throw new IllegalArgumentException(
-                    "A held model must be watched for 0 to 600 s, but is for " + watchedMs + " ms");
-        }
-        if (deductMs < 0 || deductMs > watchedMs) {
-            throw new IllegalArgumentException(
-                    "The deduction must be 0 to " + watchedMs + " ms, the time watched, but was " + deductMs + " ms");
-        }
+        Preconditions.within("How long a held model is watched", watchedMs, 0, 600_000, "ms");
+        Preconditions.within("The deduction from the time watched", deductMs, 0, watchedMs, "ms");
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.skeinday.timing;
 
 import java.math.BigInteger;
+import org.skeinday.units.Preconditions;
 
 /**
  * One rounding for short times, another for long ones.
@@ -21,13 +22,9 @@ public record RoundingBySize(Rounding rounding, long stepMs, long longMs, Roundi
             new RoundingBySize(Rounding.NEAREST, 10, TEN_MINUTES, Rounding.NEAREST, 1000);
 
     public RoundingBySize {
-        if (Math.min(stepMs, longStepMs) < 1 || Math.max(stepMs, longStepMs) > 60_000) {
-            throw new IllegalArgumentException(
-                    "A step must be 1 to 60,000 ms, but they were " + stepMs + " and " + longStepMs + " ms");
-        }
-        if (longMs < 0) {
-            throw new IllegalArgumentException("A long time must begin at zero or more, but at " + longMs + " ms");
-        }
+        Preconditions.within("A step", stepMs, 1, 60_000, "ms");
+        Preconditions.within("A long time's step", longStepMs, 1, 60_000, "ms");
+        Preconditions.zeroOrMore("The begin of a long time", longMs, "ms");
     }
 
     /** Rounds the fraction numerator / denominator, ms, zero or more; exact. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.skeinday.timing.WatchReading.Counted;
 import org.skeinday.units.FlightTime;
+import org.skeinday.units.Sentence;
 
 /** Watches that are further apart than hands are. */
 final class Spread {
@@ -54,6 +55,6 @@ final class Spread {
     }
 
     private static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return Sentence.begin(words);
     }
 }

@@ -18,7 +18,7 @@ public sealed interface TimeDecision {
         public ForAPerson {
             reasons = List.copyOf(reasons);
             if (reasons.isEmpty()) {
-                throw new IllegalArgumentException("What is put before a person needs a reason, but had none");
+                throw new IllegalArgumentException("What is put before a person must have a reason, but had none");
             }
         }
     }

@@ -1,6 +1,7 @@
 package org.skeinday.timing;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
 
 /**
  * How the watches of one flight become its official time.
@@ -14,9 +15,7 @@ public record TimeRule(Take take, @Nullable Take ifTwo, Rounding rounding, long 
         if (ifTwo == Take.MIDDLE) {
             throw new IllegalArgumentException("Of two watches there is no middle; take longer, shorter or mean");
         }
-        if (stepMs < 1 || stepMs > 60_000) {
-            throw new IllegalArgumentException("The step must be 0.001 to 60 s, but was " + stepMs + " ms");
-        }
+        Preconditions.within("The step", stepMs, 1, 60_000, "ms");
     }
 
     /** Decimals that a time of this step needs: 1 for 0.1 s, 0 for whole seconds. */

@@ -64,7 +64,7 @@ public sealed interface WatchReading {
 
     private static void named(String what, String needs, String text) {
         if (text.isBlank()) {
-            throw new IllegalArgumentException(what + " needs " + needs + ", but it was empty");
+            throw new IllegalArgumentException(what + " must have " + needs + ", but had none");
         }
     }
 }

@@ -1,5 +1,7 @@
 package org.skeinday.timing;
 
+import org.skeinday.units.Preconditions;
+
 /**
  * When the watches of one flight become its time by themselves, and when a person decides.
  *
@@ -19,12 +21,8 @@ public record WatchesRule(TimeRule time, int wanted, long spreadMs, IfOne ifOne)
     }
 
     public WatchesRule {
-        if (wanted < 1 || wanted > 9) {
-            throw new IllegalArgumentException("The rules must ask for 1 to 9 watches, but ask for " + wanted);
-        }
-        if (spreadMs < 0 || spreadMs > 60_000) {
-            throw new IllegalArgumentException("The spread limit must be 0 to 60 s, but was " + spreadMs + " ms");
-        }
+        Preconditions.within("The number of watches", wanted, 1, 9);
+        Preconditions.within("The spread limit", spreadMs, 0, 60_000, "ms");
     }
 
     /** With the own defaults: 0.3 s, and a person when one watch is left. */

@@ -14,27 +14,26 @@ public record FlightTime(long millis) implements Comparable<FlightTime> {
     private static final Pattern TYPED = Pattern.compile("(?:(\\d{1,4}):)?(\\d{1,5})(?:[.,](\\d{1,3}))?(?:\\s*s)?");
 
     public FlightTime {
-        if (millis < 0) {
-            throw new IllegalArgumentException("A time must be zero or more, but was " + millis + " ms");
-        }
+        Preconditions.zeroOrMore("A time", millis, "ms");
     }
 
     /**
      * Reads what people type: {@code 1:23.45}, {@code 83.45}, {@code 83,45}.
      *
-     * @throws IllegalArgumentException saying what is wrong and what would be right
+     * @throws Misread saying what is wrong and what would be right
      */
     public static FlightTime parse(String typed) {
         Matcher parts = TYPED.matcher(typed.strip());
         if (!parts.matches()) {
-            throw new IllegalArgumentException("'" + typed
-                    + "' is not a time; write minutes:seconds or seconds with up to three decimals, for example"
-                    + " 1:23.45 or 83.45");
+            throw new Misread(
+                    "'" + typed + "' is not a time",
+                    "write minutes:seconds or seconds with up to three decimals, for example 1:23.45 or 83.45");
         }
         long seconds = Long.parseLong(parts.group(2));
         if (parts.group(1) != null && (seconds > 59 || parts.group(2).length() != 2)) {
-            throw new IllegalArgumentException("'" + typed
-                    + "' is not a time; after the colon come two digits of seconds, 00 to 59, for example 1:05.2");
+            throw new Misread(
+                    "'" + typed + "' is not a time",
+                    "after the colon come two digits of seconds, 00 to 59, for example 1:05.2");
         }
         long minutes = parts.group(1) == null ? 0 : Long.parseLong(parts.group(1));
         String decimals = parts.group(3) == null ? "" : parts.group(3);

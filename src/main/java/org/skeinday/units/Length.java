@@ -44,10 +44,15 @@ public record Length(double millimetres) implements Comparable<Length> {
     /**
      * Reads a typed length; without a unit in the text it is in {@code defaultUnit}.
      *
-     * @throws IllegalArgumentException saying what is wrong and what would be right
+     * @throws Misread saying what is wrong and what would be right
      */
     public static Length parse(String typed, String defaultUnit) {
         return QuantityText.parse(Typing.KIND, typed, defaultUnit);
+    }
+
+    /** @param what names {@code unit}, to begin the refusal with. @throws Misread unless a length can be typed in it */
+    public static void knowUnit(String what, String unit) {
+        QuantityText.known(Typing.KIND, what, unit);
     }
 
     private static final class Typing {

@@ -22,10 +22,6 @@ public record Mass(double grams) implements Comparable<Mass> {
         return new Mass(oz * GRAMS_PER_OUNCE);
     }
 
-    public double ounces() {
-        return grams / GRAMS_PER_OUNCE;
-    }
-
     /** Reads a typed mass with its unit, for example 1.7 g, 1700 mg or 0.06 oz; at most 10 kg. */
     public static Mass parse(String typed) {
         return parse(typed, "");
@@ -34,10 +30,15 @@ public record Mass(double grams) implements Comparable<Mass> {
     /**
      * Reads a typed mass; without a unit in the text it is in {@code defaultUnit}.
      *
-     * @throws IllegalArgumentException saying what is wrong and what would be right
+     * @throws Misread saying what is wrong and what would be right
      */
     public static Mass parse(String typed, String defaultUnit) {
         return QuantityText.parse(Typing.KIND, typed, defaultUnit);
+    }
+
+    /** @param what names {@code unit}, to begin the refusal with. @throws Misread unless a mass can be typed in it */
+    public static void knowUnit(String what, String unit) {
+        QuantityText.known(Typing.KIND, what, unit);
     }
 
     private static final class Typing {

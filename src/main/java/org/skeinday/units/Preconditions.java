@@ -20,8 +20,13 @@ public final class Preconditions {
 
     /** @throws IllegalArgumentException unless {@code value} is finite and greater than {@code least} */
     public static double above(String what, double value, double least) {
+        return above(what, value, least, "");
+    }
+
+    /** @param unit to say after the number; empty for a plain number */
+    public static double above(String what, double value, double least, String unit) {
         if (!Double.isFinite(value) || value <= least) {
-            throw refused(what, "be above " + PlainNumber.of(least), PlainNumber.of(value));
+            throw refused(what, "be above " + PlainNumber.of(least), inUnit(PlainNumber.of(value), unit));
         }
         return value;
     }
@@ -39,7 +44,7 @@ public final class Preconditions {
     /** @param unit to say after the number; empty for a plain number */
     public static double zeroOrMore(String what, double value, String unit) {
         if (!Double.isFinite(value) || value < 0) {
-            throw refused(what, "be 0 or more", (PlainNumber.of(value) + " " + unit).strip());
+            throw refused(what, "be 0 or more", inUnit(PlainNumber.of(value), unit));
         }
         return value;
     }
@@ -52,11 +57,35 @@ public final class Preconditions {
         return value;
     }
 
-    /** The same for whole numbers; passes over what is not known. */
-    public static void within(String what, @Nullable Long value, long least, long most) {
-        if (value != null && (value < least || value > most)) {
-            throw refused(what, "be " + least + " to " + most, String.valueOf(value));
+    /** The same for whole numbers. */
+    public static long within(String what, long value, long least, long most) {
+        return within(what, value, least, most, "");
+    }
+
+    /** The same. @param unit to say after the numbers; empty for plain numbers */
+    public static long within(String what, long value, long least, long most, String unit) {
+        if (value < least || value > most) {
+            throw refused(
+                    what,
+                    "be " + least + " to " + inUnit(String.valueOf(most), unit),
+                    inUnit(String.valueOf(value), unit));
         }
+        return value;
+    }
+
+    /** The same; passes over what is not known. */
+    public static void within(String what, @Nullable Long value, long least, long most) {
+        if (value != null) {
+            within(what, (long) value, least, most);
+        }
+    }
+
+    /** @throws IllegalArgumentException for a whole number below {@code least} */
+    public static long atLeast(String what, long value, long least) {
+        if (value < least) {
+            throw refused(what, "be " + least + " or more", String.valueOf(value));
+        }
+        return value;
     }
 
     /** The same; passes over what is not known. */
@@ -110,6 +139,10 @@ public final class Preconditions {
             throw refused(what, "be one of " + String.join(", ", words), "'" + word + "'");
         }
         return word;
+    }
+
+    private static String inUnit(String number, String unit) {
+        return (number + " " + unit).strip();
     }
 
     private static IllegalArgumentException refused(String what, String must, String was) {

@@ -39,7 +39,7 @@ final class QuantityText {
     /**
      * Reads {@code typed}; where it names no unit, {@code defaultUnit} holds unless that is empty.
      *
-     * @throws IllegalArgumentException saying what is wrong and what would be right
+     * @throws Misread saying what is wrong and what would be right
      */
     static <T extends Comparable<T>> T parse(Kind<T> kind, String typed, String defaultUnit) {
         Matcher parts = TYPED.matcher(plain(typed));
@@ -48,26 +48,37 @@ final class QuantityText {
         }
         String unit = parts.group("unit") == null ? defaultUnit : parts.group("unit");
         if (unit.isBlank()) {
-            throw new IllegalArgumentException("'" + typed + "' has no unit; write for example " + kind.example());
+            throw new Misread("'" + typed + "' has no unit", "write for example " + kind.example());
         }
-        DoubleFunction<T> make = isMega(unit) ? null : kind.units().get(spelling(unit));
-        if (make == null) {
-            throw new IllegalArgumentException("'" + typed + "' has the unknown unit '" + unit.strip() + "'; known are "
-                    + kind.known() + ": write for example " + kind.example());
-        }
-        T value = make.apply(number(parts, typed));
+        T value = known(kind, "'" + typed + "'", unit).apply(number(parts, typed));
         if (value.compareTo(kind.most()) > 0) {
-            throw new IllegalArgumentException(
-                    "'" + typed + "' is too much for a " + kind.word() + " here; at most " + kind.mostWords());
+            throw new Misread(
+                    "'" + typed + "' is too much for a " + kind.word() + " here", "at most " + kind.mostWords());
         }
         return value;
     }
 
-    private static IllegalArgumentException notThis(Kind<?> kind, String typed) {
-        String why = plain(typed).startsWith("-")
-                ? "' is below zero; a " + kind.word() + " is zero or more"
-                : "' is not a " + kind.word() + "; write a number and a unit";
-        return new IllegalArgumentException("'" + typed + why + ", for example " + kind.example());
+    /**
+     * How a number in {@code unit} becomes a quantity.
+     *
+     * @param what has that unit, to begin the refusal with
+     * @throws Misread for a unit in which this quantity is not typed
+     */
+    static <T extends Comparable<T>> DoubleFunction<T> known(Kind<T> kind, String what, String unit) {
+        DoubleFunction<T> make = isMega(unit) ? null : kind.units().get(spelling(unit));
+        if (make == null) {
+            throw new Misread(
+                    what + " has the unknown unit '" + unit.strip() + "'",
+                    "known are " + kind.known() + ": write for example " + kind.example());
+        }
+        return make;
+    }
+
+    private static Misread notThis(Kind<?> kind, String typed) {
+        String example = ", for example " + kind.example();
+        return plain(typed).startsWith("-")
+                ? new Misread("'" + typed + "' is below zero", "a " + kind.word() + " is zero or more" + example)
+                : new Misread("'" + typed + "' is not a " + kind.word(), "write a number and a unit" + example);
     }
 
     /** One kind of space, of inch mark and of fraction, whatever the keyboard made of them. */
@@ -88,7 +99,7 @@ final class QuantityText {
         double whole = parts.group("whole") == null ? 0 : Double.parseDouble(parts.group("whole"));
         double below = Double.parseDouble(parts.group("below"));
         if (below == 0) {
-            throw new IllegalArgumentException("'" + typed + "' divides by zero; write for example 18 1/2 in");
+            throw new Misread("'" + typed + "' divides by zero", "write for example 18 1/2 in");
         }
         return whole + Double.parseDouble(parts.group("above")) / below;
     }

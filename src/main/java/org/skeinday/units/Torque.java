@@ -35,10 +35,6 @@ public record Torque(double newtonMillimetres) implements Comparable<Torque> {
         return newtonMillimetres / NMM_PER_INCH_OUNCE;
     }
 
-    public double gramCentimetres() {
-        return newtonMillimetres / NMM_PER_GRAM_CENTIMETRE;
-    }
-
     /** Reads a typed torque with its unit, for example 0.9 in-ozf, 6.4 mN·m or 65 gf·cm; at most 10 N·m. */
     public static Torque parse(String typed) {
         return parse(typed, "");
@@ -47,10 +43,15 @@ public record Torque(double newtonMillimetres) implements Comparable<Torque> {
     /**
      * Reads a typed torque; without a unit in the text it is in {@code defaultUnit}.
      *
-     * @throws IllegalArgumentException saying what is wrong and what would be right
+     * @throws Misread saying what is wrong and what would be right
      */
     public static Torque parse(String typed, String defaultUnit) {
         return QuantityText.parse(Typing.KIND, typed, defaultUnit);
+    }
+
+    /** @param what names {@code unit}, to begin the refusal with. @throws Misread unless a torque can be typed in it */
+    public static void knowUnit(String what, String unit) {
+        QuantityText.known(Typing.KIND, what, unit);
     }
 
     private static final class Typing {

@@ -55,10 +55,7 @@ public record WindBegun(
         checkTurns(targetCrankTurns, atFullCrankTurns);
         Preconditions.within("The back-off in crank turns", backOffCrankTurns, 0, 1_000);
         Preconditions.within("The use", use, 1, 100);
-        if (!STOPS.contains(stop)) {
-            throw new IllegalArgumentException(
-                    "What ends the wind must be one of " + STOPS + ", but was '" + stop + "'");
-        }
+        Preconditions.oneOf("What ends the wind", stop, STOPS);
     }
 
     private static void checkMeter(@Nullable Double division, @Nullable Double fullScale, @Nullable Double ceiling) {

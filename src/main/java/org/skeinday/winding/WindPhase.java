@@ -36,9 +36,7 @@ public record WindPhase(String id, String windId, String phase, long elapsedMs, 
     public WindPhase {
         Preconditions.filled("The phase's id", id);
         Preconditions.filled("The phase's wind", windId);
-        if (!PHASES.contains(phase)) {
-            throw new IllegalArgumentException("A phase must be one of " + PHASES + ", but was '" + phase + "'");
-        }
+        Preconditions.oneOf("A phase", phase, PHASES);
         Preconditions.within("Milliseconds since the first crank turn", elapsedMs, 0, WindMark.MOST_ELAPSED_MS);
     }
 }

@@ -3,6 +3,7 @@ package org.skeinday.winding;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.skeinday.units.Preconditions;
 
 /** The trade's defaults (common practice); the coach may type others. */
 public final class WindingPolicy {
@@ -44,9 +45,7 @@ public final class WindingPolicy {
     }
 
     private static int checked(int use) {
-        if (use < 1 || use > 100) {
-            throw new IllegalArgumentException("The use must be 1 (first) to 100, but was " + use);
-        }
+        Preconditions.within("The use", use, 1, 100);
         return use;
     }
 }

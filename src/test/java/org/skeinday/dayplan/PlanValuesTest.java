@@ -59,7 +59,10 @@ class PlanValuesTest {
                 refuses(
                         "The rest of m1 must be 0 to 1000000000, but was -1",
                         () -> problem(List.of(WIND), List.of()).withMotorRest(Map.of("m1", -1L))),
-                refuses("Work must be more than zero and finite, but was 0.0 and 1.0", () -> new Effort(0, 1)),
+                refuses("Work for the proof must be above 0, but was 0", () -> new Effort(0, 1)),
+                refuses(
+                        "Work for the goal must be above 0, but was Infinity",
+                        () -> new Effort(1, Double.POSITIVE_INFINITY)),
                 refuses(
                         "The plan must know the task fly, but knows [wind]",
                         () -> DayPlan.ofStarts(Map.of("wind", 1L)).start("fly")));

@@ -13,6 +13,7 @@ class VerdictTest {
                 List.of(new Shortfall(
                         Rule.MODEL_TOO_NEAR,
                         "stand",
+                        "",
                         "the line",
                         by,
                         Length.ofMillimetres(1200 - shortByMm),

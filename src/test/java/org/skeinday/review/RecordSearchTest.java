@@ -13,13 +13,13 @@ import org.skeinday.review.RecordSearch.Item;
 
 class RecordSearchTest {
     private static final List<Item> ITEMS = List.of(
-            new Item("motor", "m3", "A-03", "Lot 7, clockwise", 0),
-            new Item("motor", "m31", "A-31", "Lot 7", 0),
-            new Item("motor", "m30", "A-30", "Lot 70", 0),
-            new Item("model", "k1", "Kolibrí", "coaxial, two motors", 0),
-            new Item("note", "n1", "Kolibrí", "trim: tip weight, after the beam at 30 s", 5),
-            new Item("note", "n2", "Kolibrí", "repair: blade root glued", 9),
-            new Item("person", "p1", "Åsa Müller-Strauß", "winds, reads", 0));
+            new Item(FoundKind.MOTOR, "m3", "A-03", "Lot 7, clockwise", 0),
+            new Item(FoundKind.MOTOR, "m31", "A-31", "Lot 7", 0),
+            new Item(FoundKind.MOTOR, "m30", "A-30", "Lot 70", 0),
+            new Item(FoundKind.MODEL, "k1", "Kolibrí", "coaxial, two motors", 0),
+            new Item(FoundKind.NOTE, "n1", "Kolibrí", "trim: tip weight, after the beam at 30 s", 5),
+            new Item(FoundKind.NOTE, "n2", "Kolibrí", "repair: blade root glued", 9),
+            new Item(FoundKind.PERSON, "p1", "Åsa Müller-Strauß", "winds, reads", 0));
 
     private static final RecordSearch SEARCH = new RecordSearch(ITEMS);
 
@@ -51,8 +51,8 @@ class RecordSearchTest {
         assertEquals(List.of("n2", "n1", "k1"), found("kolibri"));
         assertEquals(List.of("n2"), found("kolibri glued"));
         assertEquals(List.of(), found("kolibri propeller"));
-        var both = new RecordSearch(
-                List.of(new Item("note", "text", "x", "beam", 9), new Item("note", "title", "beam", "x", 1)));
+        var both = new RecordSearch(List.of(
+                new Item(FoundKind.NOTE, "text", "x", "beam", 9), new Item(FoundKind.NOTE, "title", "beam", "x", 1)));
         assertEquals(
                 List.of("title", "text"),
                 both.find("beam").stream().map(Item::id).toList());
@@ -61,11 +61,11 @@ class RecordSearchTest {
     @Test
     void beginnings_insides_and_one_slip_of_the_keys_are_found_in_that_order() {
         var search = new RecordSearch(List.of(
-                new Item("note", "slip", "weigth", "", 9),
-                new Item("note", "one off", "weighs", "", 8),
-                new Item("note", "inside", "counterweight", "", 7),
-                new Item("note", "beginning", "weights", "", 6),
-                new Item("note", "whole", "weight", "", 5)));
+                new Item(FoundKind.NOTE, "slip", "weigth", "", 9),
+                new Item(FoundKind.NOTE, "one off", "weighs", "", 8),
+                new Item(FoundKind.NOTE, "inside", "counterweight", "", 7),
+                new Item(FoundKind.NOTE, "beginning", "weights", "", 6),
+                new Item(FoundKind.NOTE, "whole", "weight", "", 5)));
         assertEquals(
                 List.of("whole", "beginning", "inside", "one off"),
                 search.find("weight").stream().map(Item::id).toList());
@@ -83,7 +83,7 @@ class RecordSearchTest {
         assertEquals(List.of(), found(" -- "));
         List<Item> many = new ArrayList<>();
         for (int i = 0; i < 80; i++) {
-            many.add(new Item("note", "n" + i, "trim", "", i));
+            many.add(new Item(FoundKind.NOTE, "n" + i, "trim", "", i));
         }
         List<Item> shown = new RecordSearch(many).find("trim");
         assertEquals(RecordSearch.MOST, shown.size());

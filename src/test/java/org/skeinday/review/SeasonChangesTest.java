@@ -73,7 +73,7 @@ class SeasonChangesTest {
         ChangeNextTime typed = ChangeNextTime.typed("e", List.of(" tape first ", "", "two readers"));
         assertEquals(List.of("tape first", "two readers"), typed.lines());
         assertEquals(
-                "There may be 3 lines at most, but there were 4",
+                "What to change must have at most 3 lines, but had 4",
                 assertThrows(IllegalArgumentException.class, () -> new ChangeNextTime("e", List.of("1", "2", "3", "4")))
                         .getMessage());
         assertThrows(IllegalArgumentException.class, () -> new ChangeNextTime("e", List.of(" ")));

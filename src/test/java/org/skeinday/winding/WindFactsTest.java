@@ -67,7 +67,7 @@ class WindFactsTest {
                     WindFixture.begun(10, null, null, 200, null, null, word).stopRule());
         }
         refused(
-                "What ends the wind must be one of [count, torque, breaking], but was 'ceiling'",
+                "What ends the wind must be one of count, torque, breaking, but was 'ceiling'",
                 () -> WindFixture.begun(10, null, null, 200, null, null, "ceiling"));
     }
 
@@ -92,7 +92,7 @@ class WindFactsTest {
     @Test
     void a_phase_is_one_of_six_words() {
         refused(
-                "A phase must be one of [stepping-in, stopped, again, backed-off, broke, off-meter], but was 'halt'",
+                "A phase must be one of stepping-in, stopped, again, backed-off, broke, off-meter, but was 'halt'",
                 () -> new WindPhase("p", "w", "halt", 5, 5));
     }
 

@@ -71,7 +71,7 @@ public final class ResultActions {
             return Decision.refused("sign", "Elsewhere the officials sign; here the announced time is kept");
         }
         Signatures signatures = ResultRecord.signatures(tx, now.id());
-        if (!signatures.needed().contains(sign.as()) || signatures.has(sign.as())) {
+        if (!signatures.lacks(sign.as())) {
             return Decision.refused(
                     "sign", "There is nothing to sign here for " + sign.as().replace('-', ' '));
         }

@@ -16,6 +16,7 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.steps.ModelSubject;
 import org.skeinday.steps.Step;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
@@ -32,23 +33,23 @@ final class SaidBeside {
 
     private SaidBeside() {}
 
-    /** @param subject of a model's list the event and the model, with a tilde between them */
+    /** @param subject of a model's list a {@link ModelSubject} */
     static Optional<Decision> of(Tx tx, ActContext context, String subject, Step step, String answer) {
         return switch (step.answer()) {
             case NEWTONS -> pulled(tx, context, Double.parseDouble(answer));
             case LANE_LENGTH -> lane(tx, Length.parse(answer));
             case RATIO -> ratio(tx, context, answer);
             case MASS ->
-                ModelStore.find(tx, subject.substring(subject.indexOf('~') + 1))
-                        .filter(model -> isOwn(tx, subject, model))
+                ModelSubject.parse(subject)
+                        .flatMap(about ->
+                                ModelStore.find(tx, about.modelId()).filter(model -> isOwn(tx, about.eventId(), model)))
                         .flatMap(model -> weighed(model, answer));
             default -> Optional.empty();
         };
     }
 
     /** Of an own entry of the event that the list is of: a made-up subject weighs nobody's model. */
-    private static boolean isOwn(Tx tx, String subject, ModelAdded model) {
-        String event = subject.substring(0, Math.max(0, subject.indexOf('~')));
+    private static boolean isOwn(Tx tx, String event, ModelAdded model) {
         return EntryStore.ofEvent(tx, event).stream()
                 .filter(EntryAdded::own)
                 .flatMap(entry -> ModelStore.ofEntry(tx, entry.id()).stream())

@@ -44,9 +44,8 @@ public record TimeDoubts(List<String> found, Watches watches, WatchesRule rule, 
         return WindowStore.of(tx, event.id(), attempt.entryId())
                 .map(rules::window)
                 .filter(window -> attempt.releasedAtMs() != null)
-                .map(window -> rules.inside().equals("landing")
-                        ? landing(window, attempt, timed)
-                        : release(window, attempt, timed));
+                .map(window ->
+                        rules.mustLandInside() ? landing(window, attempt, timed) : release(window, attempt, timed));
     }
 
     /** The middle of the landings that the watches saw, each by its own release and duration. */

@@ -168,14 +168,14 @@ final class AttemptRecordPresenter {
                 .toList();
         boolean captain = caller.role().covers(Role.CAPTAIN);
         return signatures.needed().stream()
-                .map(as -> {
+                .map(signer -> {
                     Optional<AttemptSigned> given = signatures.given().stream()
-                            .filter(s -> s.signedAs().equals(as))
+                            .filter(s -> s.signedAs().equals(signer.as()))
                             .findFirst();
-                    boolean pin = !own.contains(as);
+                    boolean pin = !own.contains(signer.as());
                     return new RecordView.Sign(
-                            as,
-                            as.replace('-', ' '),
+                            signer.as(),
+                            signer.words(),
                             given.map(s -> "signed at " + moment(s.atMs()) + by(s.personId()))
                                     .orElse(""),
                             captain || !pin,

@@ -175,7 +175,7 @@ public final class NowPages {
                         mayAct(ctx),
                         other(ReaderUnits.of(ctx)),
                         List.of(),
-                        List.of(),
+                        PlanBeside.Said.NOTHING,
                         0,
                         List.of(),
                         null)));
@@ -185,7 +185,7 @@ public final class NowPages {
         PlanBeside.Said said = Apart.made(
                 "The plan of the day",
                 () -> plan.at(tx, nowMs),
-                words -> new PlanBeside.Said(false, List.of(words.replaceFirst("\\.$", ""))));
+                sentence -> new PlanBeside.Said(false, List.of(), sentence));
         UnitSystem units = ReaderUnits.of(ctx);
         List<EventAdded> others = others(tx, today.event());
         return new NowView(
@@ -201,7 +201,7 @@ public final class NowPages {
                 mayAct(ctx),
                 other(units),
                 Announced.open(tx, today, nowMs),
-                said.slipped(),
+                said,
                 said.isThere() ? (nowMs / LOOK_AGAIN_MS + 1) * LOOK_AGAIN_MS : 0,
                 events(today.event(), others),
                 todays(today.event(), others));

@@ -60,7 +60,7 @@ final class NowPresenter {
         this.nameOf = nameOf;
         this.zone = zone;
         this.steps = StepsStore.ofOwn(tx);
-        boolean landing = today.rules().inside().equals("landing");
+        boolean landing = today.rules().mustLandInside();
         this.sum = Apart.made(
                 "How long own attempts took",
                 () -> new BackwardSum(Estimate.ofAttempts(steps), landing),

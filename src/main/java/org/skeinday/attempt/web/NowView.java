@@ -12,7 +12,7 @@ import org.skeinday.platform.http.FormErrors;
  * @param closed the attempt that was closed last, while no other is under way; null for none
  * @param none why there is no card, empty when there is one
  * @param protests announced times that can still be protested
- * @param slipped what the plan of the day no longer keeps; empty while it holds or where there is none
+ * @param plan what the plan of the day says; nothing where there is none
  * @param again epoch ms at which the page is to be looked at again, since time passes for a plan; 0 for no such moment
  */
 public record NowView(
@@ -26,7 +26,7 @@ public record NowView(
         boolean mayAct,
         String otherUnits,
         List<Protest> protests,
-        List<String> slipped,
+        PlanBeside.Said plan,
         long again,
         List<Choice> events,
         @Nullable Choice todays) {

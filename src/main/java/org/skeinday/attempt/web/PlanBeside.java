@@ -9,12 +9,17 @@ public interface PlanBeside {
     /**
      * @param isThere whether a plan was taken
      * @param slipped what it no longer keeps, in words; empty while it holds
+     * @param missing that it cannot be shown, as a sentence; empty when it can
      */
-    record Said(boolean isThere, List<String> slipped) {
+    record Said(boolean isThere, List<String> slipped, String missing) {
         public static final Said NOTHING = new Said(false, List.of());
 
         public Said {
             slipped = List.copyOf(slipped);
+        }
+
+        public Said(boolean isThere, List<String> slipped) {
+            this(isThere, slipped, "");
         }
     }
 

@@ -171,7 +171,7 @@ public final class TimingPages {
         if (official == null || attempt.state() != State.CLOSED || today.event().dayKind() != DayKind.HOSTING) {
             return -1;
         }
-        return ResultRecord.signatures(tx, attempt.id()).missing().contains(AttemptSigned.watch(slot)) ? official : -1;
+        return ResultRecord.signatures(tx, attempt.id()).lacks(AttemptSigned.watch(slot)) ? official : -1;
     }
 
     /** A place taken over by another device stays in sight here: what is tapped on it is evidence too. */

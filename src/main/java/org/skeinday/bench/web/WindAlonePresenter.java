@@ -62,7 +62,7 @@ final class WindAlonePresenter {
                 "Motor " + life.motor().tag() + (breaking ? ", wound until it breaks" : ", without an attempt"),
                 "",
                 wind == null ? WindAlone.whyNot(tx, life).orElse("") : "",
-                lines(of.lines(), planned, breaking),
+                lines(of.lines(!breaking), planned, breaking),
                 wind != null && (isOver(wind) || isBrokenAndCleared(wind, viewer.device())));
         String address = "/winding/motor/" + life.motor().id();
         String asked = "?stop=" + (breaking ? WindAlone.BREAKING : "count") + (past.isEmpty() ? "" : "&past=" + past);
@@ -122,11 +122,7 @@ final class WindAlonePresenter {
 
     /** For which model, and where the wind ends when it ends with a break. */
     private List<BenchView.Line> lines(List<BenchView.Line> plan, MotorPlan planned, boolean breaking) {
-        List<BenchView.Line> lines = new ArrayList<>();
-        plan.stream()
-                .filter(line ->
-                        !breaking || !List.of("stop at", "ceiling", "back off").contains(line.label()))
-                .forEach(lines::add);
+        List<BenchView.Line> lines = new ArrayList<>(plan);
         if (planned.request() != null) {
             lines.add(new BenchView.Line(
                     "finish for",

@@ -200,17 +200,27 @@ final class WindingPresenter {
     }
 
     List<BenchView.Line> lines() {
+        return lines(true);
+    }
+
+    /** @param stops false for a wind that goes on until the motor breaks: nothing stops it before, nothing is backed off */
+    List<BenchView.Line> lines(boolean stops) {
         if (plan == null || planned.request() == null) {
             return List.of(new BenchView.Line("winding plan", planned.why()));
         }
-        return List.of(
-                new BenchView.Line("start at", units.length(plan.fullStretch()) + " hook to hook"),
-                new BenchView.Line("at full stretch", plan.atFullStretchCrankTurns() + " crank turns"),
-                new BenchView.Line("stop at", plan.targetCrankTurns() + " crank turns"),
-                new BenchView.Line("ceiling", planned.aim().ceilingWords(units)),
-                new BenchView.Line("launch torque wanted", planned.aim().launchWords(units)),
-                new BenchView.Line("back off", planned.request().backOff() + " crank turns at least"),
-                new BenchView.Line("finish at", units.length(plan.finish())));
+        List<BenchView.Line> lines = new ArrayList<>();
+        lines.add(new BenchView.Line("start at", units.length(plan.fullStretch()) + " hook to hook"));
+        lines.add(new BenchView.Line("at full stretch", plan.atFullStretchCrankTurns() + " crank turns"));
+        if (stops) {
+            lines.add(new BenchView.Line("stop at", plan.targetCrankTurns() + " crank turns"));
+            lines.add(new BenchView.Line("ceiling", planned.aim().ceilingWords(units)));
+        }
+        lines.add(new BenchView.Line("launch torque wanted", planned.aim().launchWords(units)));
+        if (stops) {
+            lines.add(new BenchView.Line("back off", planned.request().backOff() + " crank turns at least"));
+        }
+        lines.add(new BenchView.Line("finish at", units.length(plan.finish())));
+        return lines;
     }
 
     private List<WindingView.FloorMark> floor() {

@@ -244,7 +244,7 @@ final class PlanDayReader {
         int stations = Math.max(1, StationStore.all(tx).size());
         int watches = event.dayKind() == DayKind.VISITING ? 0 : event.timekeepers();
         return new EventSetting(
-                stations, 1, watches, watches, rules.inside().equals("release"), LONGEST_HOLD_S, true, crew(), rests());
+                stations, 1, watches, watches, !rules.mustLandInside(), LONGEST_HOLD_S, true, crew(), rests());
     }
 
     /** From the end of winding: the flight and the running back are part of the least rest that is asked for. */

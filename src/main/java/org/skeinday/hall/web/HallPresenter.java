@@ -24,6 +24,7 @@ import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.units.Length;
 import org.skeinday.units.PlainNumber;
+import org.skeinday.units.Sentence;
 import org.skeinday.units.UnitSystem;
 
 /** Puts the page Hall together for one reader. */
@@ -81,9 +82,7 @@ final class HallPresenter {
                 verdict.findings().stream()
                         .map(f -> new HallView.Wrong(f.text(units), f.rule().reason()))
                         .toList(),
-                verdict.unknown().stream()
-                        .map(u -> Character.toUpperCase(u.charAt(0)) + u.substring(1) + ".")
-                        .toList(),
+                verdict.unknown().stream().map(u -> Sentence.begin(u) + ".").toList(),
                 beside(hall, stretch),
                 airNow(measured.hall()),
                 Apart.made("The drawing", () -> Drawing.of(measured.place(), least, verdict, units), words -> null));

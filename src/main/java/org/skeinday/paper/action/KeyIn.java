@@ -129,13 +129,13 @@ public final class KeyIn {
 
     private static void watches(Card card, List<FlightTime> times, List<Integer> slots, Map<String, String> wrong) {
         for (int slot = 1; slot <= WATCHES; slot++) {
-            String typed = card.fields().getOrDefault("watch-" + slot, "");
+            String typed = card.fields().getOrDefault(CardOrder.nameOfWatch(slot), "");
             if (!typed.isEmpty()) {
                 try {
                     times.add(FlightTime.parse(typed));
                     slots.add(slot);
                 } catch (IllegalArgumentException e) {
-                    wrong.put("watch-" + slot, String.valueOf(e.getMessage()));
+                    wrong.put(CardOrder.nameOfWatch(slot), String.valueOf(e.getMessage()));
                 }
             }
         }
@@ -206,7 +206,7 @@ public final class KeyIn {
         if (announced.isEmpty() && wrong.isEmpty()) {
             boolean visiting = event.dayKind() == DayKind.VISITING;
             wrong.put(
-                    visiting ? "announced" : "watch-1",
+                    visiting ? "announced" : CardOrder.nameOfWatch(1),
                     visiting
                             ? "An attempt elsewhere needs the time that the officials announced."
                             : "A card needs at least one watch.");

@@ -31,6 +31,7 @@ import org.skeinday.paper.AttemptCard.Line;
 import org.skeinday.paper.CardOrder;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
+import org.skeinday.units.Sentence;
 import org.skeinday.units.UnitSystem;
 
 /** The cards of an event: one for each attempt that own entries still have. */
@@ -50,7 +51,7 @@ final class Cards {
         this.windings = AttemptStore.windings(tx);
         this.sum = new BackwardSum(
                 Estimate.ofAttempts(StepsStore.ofOwn(tx)),
-                FlightRulesStore.of(tx, event.id()).inside().equals("landing"));
+                FlightRulesStore.of(tx, event.id()).mustLandInside());
     }
 
     List<AttemptCard> all() {
@@ -107,7 +108,7 @@ final class Cards {
     }
 
     private static String capital(String label) {
-        return Character.toUpperCase(label.charAt(0)) + label.substring(1);
+        return Sentence.begin(label);
     }
 
     private void tasks(EntryAdded entry, List<Line> lines) {
@@ -119,7 +120,7 @@ final class Cards {
                     .map(nameOf)
                     .findFirst()
                     .orElse("");
-            lines.add(new Line(Character.toUpperCase(task.charAt(0)) + task.substring(1), who));
+            lines.add(new Line(Sentence.begin(task), who));
         }
     }
 

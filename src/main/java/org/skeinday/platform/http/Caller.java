@@ -13,7 +13,7 @@ public record Caller(String device, String person, Role role, boolean onLaptop) 
 
     public Caller {
         if (device.isBlank()) {
-            throw new IllegalArgumentException("A caller needs a device id, but it was empty");
+            throw new IllegalArgumentException("A caller must have a device id, but had none");
         }
     }
 

@@ -27,6 +27,6 @@ public enum Role {
             }
         }
         throw new IllegalArgumentException(
-                "A role is viewer, helper, timekeeper, captain or coach, but was '" + word + "'");
+                "A role must be viewer, helper, timekeeper, captain or coach, but was '" + word + "'");
     }
 }

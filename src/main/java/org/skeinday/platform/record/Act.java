@@ -52,7 +52,7 @@ public record Act(
 
     public Act {
         if (!id.matches("[0-9a-f]{32}")) {
-            throw new IllegalArgumentException("An act's id is 32 hexadecimal digits, but was '" + id + "'");
+            throw new IllegalArgumentException("An act's id must be 32 hexadecimal digits, but was '" + id + "'");
         }
     }
 }

@@ -38,12 +38,12 @@ public final class RemoveRow {
         }
         List<String> hangs = hangsOn(thing, day, remove.id());
         return hangs.isEmpty()
-                ? Decision.decided(PutRow.TOPICS, fact(thing, remove.id()))
+                ? takenOut(thing, remove.id())
                 : Decision.refused("This " + thing.one() + " stays: it has " + String.join(" and ", hangs)
                         + ". Take those out first, or leave it.");
     }
 
-    private static Fact fact(Sheet thing, String id) {
+    private static Decision takenOut(Sheet thing, String id) {
         return switch (thing) {
             case EVENTS -> removed("event.removed", id);
             case MODELS -> removed("model.removed", id);
@@ -53,10 +53,9 @@ public final class RemoveRow {
             case WINDOWS -> removed("window.removed", id);
             case STATIONS -> removed("station.removed", id);
             case NOTES -> removed("note.removed", id);
-            case CREW -> crewRemoved(id);
-            case TERMS, RULES, FLIGHTS ->
-                throw new IllegalArgumentException(
-                        "A flight is evidence: mark it not valid, with the reason. Terms and rules can be changed, not taken out.");
+            case CREW -> Decision.decided(PutRow.TOPICS, crewRemoved(id));
+            case TERMS, RULES -> Decision.refused("The " + thing.one() + " can be changed, not taken out.");
+            case FLIGHTS -> Decision.refused("A flight is evidence: mark it not valid, with the reason.");
         };
     }
 
@@ -65,8 +64,8 @@ public final class RemoveRow {
         return Fact.of("crew.removed", new CrewRemoved(line.personId(), line.eventId()));
     }
 
-    private static Fact removed(String kind, String id) {
-        return Fact.of(kind, new Removed(id));
+    private static Decision removed(String kind, String id) {
+        return Decision.decided(PutRow.TOPICS, Fact.of(kind, new Removed(id)));
     }
 
     /** In words, for example "2 windows"; empty when nothing would lose its ground. */

@@ -13,6 +13,7 @@ import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.prepare.FieldHints;
 import org.skeinday.prepare.Sheet;
+import org.skeinday.units.Sentence;
 
 /** The columns of a file as the fields of a form: what can be chosen is chosen, the rest is typed. */
 final class Fields {
@@ -80,7 +81,7 @@ final class Fields {
 
     private static String label(String column) {
         String words = column.equals("k") ? "K" : column;
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return Sentence.begin(words);
     }
 
     /** What several may be ticked of. */

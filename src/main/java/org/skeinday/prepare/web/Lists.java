@@ -14,6 +14,7 @@ import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.prepare.PrepareSteps;
 import org.skeinday.prepare.Sheet;
+import org.skeinday.units.Sentence;
 
 /** A list of one kind of thing, with what is still to be done about each. */
 final class Lists {
@@ -53,7 +54,7 @@ final class Lists {
                 .findFirst()
                 .orElse("There is none yet.");
         List<String> columns = thing.shown().stream()
-                .map(c -> c.equals("k") ? "K" : Character.toUpperCase(c.charAt(0)) + c.substring(1))
+                .map(c -> c.equals("k") ? "K" : Sentence.begin(c))
                 .toList();
         String address = "/prepare/" + thing.path();
         return new RowsView(

@@ -54,14 +54,14 @@ public final class BeginSeason {
         try {
             return LocalDate.parse(typed);
         } catch (DateTimeParseException e) {
-            throw new IllegalArgumentException("A day is written as 2027-09-01, but was '" + typed + "'", e);
+            throw new IllegalArgumentException("A day must be written as 2027-09-01, but was '" + typed + "'", e);
         }
     }
 
     /** @throws IllegalArgumentException saying what would be right */
     public static int months(String typed) {
         if (!typed.matches("\\d{1,3}") || Integer.parseInt(typed) < 1 || Integer.parseInt(typed) > 600) {
-            throw new IllegalArgumentException("Months are a whole number from 1 to 600, but were '" + typed + "'");
+            throw new IllegalArgumentException("Months must be a whole number from 1 to 600, but were '" + typed + "'");
         }
         return Integer.parseInt(typed);
     }

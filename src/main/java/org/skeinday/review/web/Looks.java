@@ -3,7 +3,6 @@ package org.skeinday.review.web;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.review.FlightGroup;
@@ -11,6 +10,7 @@ import org.skeinday.review.FlightRow;
 import org.skeinday.review.Grouping;
 import org.skeinday.review.Named;
 import org.skeinday.review.Season;
+import org.skeinday.units.Sentence;
 
 /** What can be looked at: an event, a day, a season, a model, batch or motor. */
 final class Looks {
@@ -78,8 +78,7 @@ final class Looks {
                 groups.sort(Comparator.comparing(FlightGroup::name));
             }
             all.add(new EveningView.Group(
-                    by.word().substring(0, 1).toUpperCase(Locale.ROOT)
-                            + by.word().substring(1),
+                    Sentence.begin(by.word()),
                     groups.stream().map(g -> option(by, g, chosen)).toList()));
         }
         return all;
@@ -95,6 +94,6 @@ final class Looks {
     static String title(Grouping by, FlightGroup group) {
         return by == Grouping.EVENT || by == Grouping.DAY
                 ? group.name()
-                : by.word().substring(0, 1).toUpperCase(Locale.ROOT) + by.word().substring(1) + " " + group.name();
+                : Sentence.begin(by.word()) + " " + group.name();
     }
 }

@@ -23,6 +23,7 @@ import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.review.FoundKind;
 import org.skeinday.review.RecordSearch;
 import org.skeinday.review.store.ReviewFacts;
 
@@ -43,16 +44,16 @@ final class SearchItems {
     /** Where it is to be seen. */
     static String address(RecordSearch.Item item) {
         return switch (item.kind()) {
-            case "event" -> "/prepare/events/row/" + item.id();
-            case "model" -> "/prepare/models/row/" + item.id();
-            case "batch" -> "/prepare/batches/row/" + item.id();
-            case "motor" -> "/bench/motor/" + item.id();
-            case "person" -> "/prepare/crew";
-            case "entry" -> "/prepare/entries/row/" + item.id();
-            case "trim or repair" -> "/prepare/notes/row/" + item.id();
-            case "change next time" -> "/evening?look=event:" + item.id();
-            case "attempt" -> "/attempt/" + item.id();
-            default -> "/evening/flight/" + item.id();
+            case EVENT -> "/prepare/events/row/" + item.id();
+            case MODEL -> "/prepare/models/row/" + item.id();
+            case BATCH -> "/prepare/batches/row/" + item.id();
+            case MOTOR -> "/bench/motor/" + item.id();
+            case PERSON -> "/prepare/crew";
+            case ENTRY -> "/prepare/entries/row/" + item.id();
+            case NOTE -> "/prepare/notes/row/" + item.id();
+            case CHANGE -> "/evening?look=event:" + item.id();
+            case ATTEMPT -> "/attempt/" + item.id();
+            case FLIGHT -> "/evening/flight/" + item.id();
         };
     }
 
@@ -63,37 +64,37 @@ final class SearchItems {
         return items;
     }
 
-    private void add(String kind, String id, String title, String text, long at) {
+    private void add(FoundKind kind, String id, String title, String text, long at) {
         items.add(new RecordSearch.Item(kind, id, title, text, at));
     }
 
     private void things() {
         EventStore.all(tx).forEach(e -> {
             names.put(e.id(), e.name());
-            add("event", e.id(), e.name(), words(e.day(), e.hall(), e.kind()), at(e.day()));
+            add(FoundKind.EVENT, e.id(), e.name(), words(e.day(), e.hall(), e.kind()), at(e.day()));
         });
         ModelStore.all(tx).forEach(m -> {
             names.put(m.id(), m.name());
-            add("model", m.id(), m.name(), m.team(), 0);
+            add(FoundKind.MODEL, m.id(), m.name(), m.team(), 0);
         });
         BatchStore.all(tx).forEach(b -> {
             names.put(b.id(), b.name());
-            add("batch", b.id(), b.name(), words(b.openedDay()), 0);
+            add(FoundKind.BATCH, b.id(), b.name(), words(b.openedDay()), 0);
         });
         MotorStore.all(tx).forEach(m -> {
             names.put(m.id(), m.tag());
-            add("motor", m.id(), m.tag(), words("batch " + name(m.batchId()), m.team()), 0);
+            add(FoundKind.MOTOR, m.id(), m.tag(), words("batch " + name(m.batchId()), m.team()), 0);
         });
-        people.forEach((id, name) -> add("person", id, name, "", 0));
+        people.forEach((id, name) -> add(FoundKind.PERSON, id, name, "", 0));
         EntryStore.all(tx).forEach(e -> {
             names.put(e.id(), e.name());
-            add("entry", e.id(), e.name(), words(e.team(), e.division(), name(e.eventId())), 0);
+            add(FoundKind.ENTRY, e.id(), e.name(), words(e.team(), e.division(), name(e.eventId())), 0);
         });
         ModelStore.notes(tx)
-                .forEach(n -> add("trim or repair", n.id(), name(n.modelId()), words(n.kind(), n.note()), n.atMs()));
+                .forEach(n -> add(FoundKind.NOTE, n.id(), name(n.modelId()), words(n.kind(), n.note()), n.atMs()));
         ReviewFacts.changes(tx)
                 .forEach(d -> add(
-                        "change next time",
+                        FoundKind.CHANGE,
                         d.change().eventId(),
                         d.event(),
                         String.join(" · ", d.change().lines()),
@@ -109,7 +110,7 @@ final class SearchItems {
             AttemptNoted note = notes.getOrDefault(a.id(), AttemptNoted.blank(a.id()));
             Long released = a.releasedAtMs();
             add(
-                    "attempt",
+                    FoundKind.ATTEMPT,
                     a.id(),
                     name(a.entryId()) + ", attempt " + a.number(),
                     words(
@@ -130,7 +131,7 @@ final class SearchItems {
             String day = LocalDate.ofInstant(Instant.ofEpochMilli(f.flownAtMs()), zone)
                     .toString();
             add(
-                    "flight",
+                    FoundKind.FLIGHT,
                     f.id(),
                     "Flight of " + day,
                     words(name(f.modelId()), name(f.motorId()), f.note(), f.invalidReason()),

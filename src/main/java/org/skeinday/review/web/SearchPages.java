@@ -35,7 +35,7 @@ public final class SearchPages {
                 record.read(tx -> new SearchItems(tx, record.people().names(), clock.getZone()).all());
         List<RecordSearch.Item> found = new RecordSearch(items).find(shortened);
         List<SearchView.Hit> hits = found.stream()
-                .map(i -> new SearchView.Hit(i.kind(), i.title(), i.text(), SearchItems.address(i)))
+                .map(i -> new SearchView.Hit(i.kind().words(), i.title(), i.text(), SearchItems.address(i)))
                 .toList();
         page.show(ctx, "Search", "review/search.jte", new SearchView(shortened, hits, hits.size() < RecordSearch.MOST));
     }

@@ -16,6 +16,7 @@ import org.skeinday.steps.RunRules;
 import org.skeinday.steps.TakenBack;
 import org.skeinday.steps.store.ListStore;
 import org.skeinday.steps.store.RunStore;
+import org.skeinday.units.Sentence;
 
 /** Taps that are put right: taken back as a slip, or corrected later with a reason. */
 public final class PutRight {
@@ -47,7 +48,7 @@ public final class PutRight {
         var fact = new TakenBack(
                 context.ownId(), undone.runId(), undone.id(), atMs, context.personOrNull(), context.device());
         return RunRules.refuses(undone, fact, RunStore.PAUSES)
-                .map(no -> Decision.refused(Character.toUpperCase(no.charAt(0)) + no.substring(1)))
+                .map(no -> Decision.refused(Sentence.begin(no)))
                 .orElseGet(() -> StepActions.decided(List.of(Fact.of("step.taken-back", fact))));
     }
 

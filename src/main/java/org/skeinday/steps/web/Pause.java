@@ -10,6 +10,7 @@ import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.steps.Checklist;
+import org.skeinday.steps.ModelSubject;
 import org.skeinday.steps.Moment;
 import org.skeinday.steps.Run;
 import org.skeinday.steps.RunFact;
@@ -73,7 +74,8 @@ final class Pause {
         for (Checklist list : ListStore.all(tx)) {
             switch (list.moment()) {
                 case MODEL_INSPECTION ->
-                    models().forEach(m -> places.add(place(list, event.id() + "~" + m.id(), m.name())));
+                    models().forEach(m ->
+                            places.add(place(list, new ModelSubject(event.id(), m.id()).toString(), m.name())));
                 case BEFORE_WINDING, BEFORE_LOADING ->
                     called().ifPresent(a -> places.add(place(list, a.id(), a.title())));
                 case AFTER_LANDING ->

@@ -16,6 +16,7 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.steps.Checklist;
 import org.skeinday.steps.ItemAnswer;
 import org.skeinday.units.PlainNumber;
+import org.skeinday.units.Sentence;
 import org.skeinday.units.UnitSystem;
 
 /**
@@ -78,8 +79,7 @@ record PlaceWords(
         if (!about.isEmpty()) {
             return new PlaceWords(false, about.size() + " too close", "", about, Optional.empty(), Optional.empty());
         }
-        Stream<String> unknown =
-                verdict.unknown().stream().map(u -> Character.toUpperCase(u.charAt(0)) + u.substring(1) + ".");
+        Stream<String> unknown = verdict.unknown().stream().map(u -> Sentence.begin(u) + ".");
         Stream<String> less = hall.map(HallDescribed::lessThanUsual).orElse(List.of()).stream()
                 .map(l -> "Less than usual is kept here. " + l + ".");
         return new PlaceWords(
