@@ -116,7 +116,7 @@ public final class App implements AutoCloseable {
         }
         Addresses addresses = new Addresses(settings.host());
         this.invitation = new Invitation(addresses, codes, this::port);
-        this.pin = new CoachPin(record.people(), random);
+        this.pin = new CoachPin(record.people(), settings.pace().pinRounds(), random);
         this.network = new Network(new KeptPlaces(addresses, this::port, settings.data()), clock);
         this.backups = new Backups(settings.data(), clock);
         this.lent = new LentLaptop(() -> record.read(DeviceStore::isLaptopLent));

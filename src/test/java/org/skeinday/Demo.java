@@ -17,7 +17,7 @@ import org.skeinday.platform.record.ActStore;
 
 /** The demo's event in a data folder, imported once for all tests of a run and copied to each. */
 public final class Demo {
-    /** The coach's in every copy. Its slow hash is made once a run: at each start it was nine tenths of the work. */
+    /** The coach's in every copy; its hash is made once a run, with the fewer rounds that tests' waits have. */
     public static final String PIN = "274613";
 
     private static final Path TEMPLATE = make();
@@ -29,11 +29,15 @@ public final class Demo {
         try {
             Path folder = Files.createTempDirectory("skeinday-demo").resolve("day");
             DemoDay.load(folder, Clock.systemDefaultZone(), new SecureRandom());
-            pin(folder, PinHash.of(PIN, new SecureRandom()));
+            pin(folder, PinHash.of(PIN, pace().pinRounds(), new SecureRandom()));
             return folder;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static Pace pace() {
+        return Pace.normal().dividedBy(20);
     }
 
     private static void pin(Path folder, String hash) throws IOException {
@@ -66,7 +70,7 @@ public final class Demo {
 
     /** The program on whatever is in {@code folder}, a new one too. */
     public static App startEmpty(Path folder) throws IOException {
-        var settings = new App.Settings(folder, 0, false, Pace.normal().dividedBy(20));
+        var settings = new App.Settings(folder, 0, false, pace());
         return App.start(settings, Clock.systemDefaultZone(), new SecureRandom());
     }
 

@@ -10,10 +10,13 @@ public final class CoachPin {
     private static final int PINS = 1_000_000;
 
     private final People people;
+    private final int rounds;
     private final SecureRandom random;
 
-    public CoachPin(People people, SecureRandom random) {
+    /** @param rounds of the hash that is kept, as of {@link PinHash#of} */
+    public CoachPin(People people, int rounds, SecureRandom random) {
         this.people = people;
+        this.rounds = rounds;
         this.random = random;
     }
 
@@ -29,7 +32,7 @@ public final class CoachPin {
     /** In place of the one that was lost. */
     public String makeAnother() throws IOException {
         String pin = String.format("%06d", random.nextInt(PINS));
-        people.keepPin(PinHash.of(pin, random));
+        people.keepPin(PinHash.of(pin, rounds, random));
         return pin;
     }
 

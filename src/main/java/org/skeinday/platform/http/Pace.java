@@ -13,6 +13,7 @@ import java.time.Duration;
  * @param answer a page gives a request up after this long and asks again
  * @param undo how long an act can be taken back with one tap
  * @param clockLook between two looks at whether the laptop's clock has jumped
+ * @param pinRounds of the hash of the coach's PIN ({@link PinHash}), which make each guess slow
  * @param close a program that was asked to stop has ended after this long
  */
 public record Pace(
@@ -24,6 +25,7 @@ public record Pace(
         Duration answer,
         Duration undo,
         Duration clockLook,
+        int pinRounds,
         Duration close) {
     /** A busy machine must not make a page give up what is about to be answered. */
     private static final Duration LEAST_ANSWER = Duration.ofSeconds(3);
@@ -38,6 +40,7 @@ public record Pace(
                 Duration.ofSeconds(12),
                 Duration.ofSeconds(10),
                 Duration.ofSeconds(1),
+                210_000,
                 Duration.ofSeconds(5));
     }
 
@@ -52,6 +55,7 @@ public record Pace(
                 longer(answer.dividedBy(n), LEAST_ANSWER),
                 undo.dividedBy(n),
                 clockLook.dividedBy(n),
+                pinRounds / n,
                 close);
     }
 
