@@ -5,9 +5,9 @@ public enum AttemptAct {
     CALL("Call", Way.ON),
     FIRST_TURN("Start winding", Way.ON),
     LAST_TURN("Wound", Way.ON),
+    RELEASED("Released", Way.ON),
     /** After the last turn some more are put on: the hold begins anew. */
     MORE_TURNS("More turns", Way.ON),
-    RELEASED("Released", Way.ON),
     NOT_RELEASED("Not released after all", Way.BACK),
     LANDED("Landed", Way.ON),
     STILL_FLYING("Still flying", Way.BACK),

@@ -13,8 +13,17 @@ import java.util.Set;
 public final class AttemptActs {
     private AttemptActs() {}
 
+    /** Without a motor, as other teams' attempts are, nothing is known to break or to be run back. */
+    public static Set<AttemptAct> of(LiveAttempt attempt, Hands hands) {
+        Set<AttemptAct> acts = of(attempt.phase(), hands);
+        if (attempt.motorId() == null) {
+            acts.removeAll(EnumSet.of(BROKE, RUN_BACK));
+        }
+        return acts;
+    }
+
     /** @param hands of whoever asks */
-    public static Set<AttemptAct> of(AttemptPhase phase, Hands hands) {
+    static Set<AttemptAct> of(AttemptPhase phase, Hands hands) {
         return switch (hands) {
             case NONE -> none();
             case ON_THE_MOTOR -> onTheMotor(phase.name());
@@ -59,7 +68,7 @@ public final class AttemptActs {
             case NEXT -> EnumSet.of(CALL);
             case CALLED -> EnumSet.of(FIRST_TURN, RELEASED, TAKE_SPARE, ABANDON);
             case WINDING -> EnumSet.of(LAST_TURN, RELEASED, BROKE, RUN_BACK, ABANDON);
-            case HOLDING -> EnumSet.of(RELEASED, BROKE, RUN_BACK, ABANDON);
+            case HOLDING -> EnumSet.of(RELEASED, MORE_TURNS, BROKE, RUN_BACK, ABANDON);
             case BROKE -> brokeForCaptain((AttemptPhase.Broke) phase);
             case RUN_BACK -> EnumSet.of(BROKE, RUN_BACK);
             case IN_THE_AIR -> inTheAir((AttemptPhase.InTheAir) phase);

@@ -104,6 +104,15 @@ public record AttemptEvidence(
         return winds.stream().filter(wind -> !isOver(wind)).reduce((earlier, later) -> later);
     }
 
+    /** Whether nothing came after this wind: it was not run back, and no later one is of the same motor. */
+    public boolean isLastOfItsMotor(Wind wind) {
+        return windsNotRunBack().stream()
+                .filter(one -> one.begun().motorId().equals(wind.begun().motorId()))
+                .reduce((earlier, later) -> later)
+                .filter(last -> last.begun().id().equals(wind.begun().id()))
+                .isPresent();
+    }
+
     /** Winds that were not run back, in order. */
     public List<Wind> windsNotRunBack() {
         return winds.stream().filter(wind -> !isRunBack(wind)).toList();

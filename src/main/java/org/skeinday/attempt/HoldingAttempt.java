@@ -6,4 +6,9 @@ public record HoldingAttempt(String id) implements Attempt.BeforeRelease {
     public State state() {
         return State.HOLDING;
     }
+
+    /** It was not the last turn: more go on. */
+    public AttemptTakenBack windOn(long atMs) {
+        return new AttemptTakenBack(id, State.WINDING.word(), atMs);
+    }
 }

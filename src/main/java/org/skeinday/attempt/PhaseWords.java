@@ -51,7 +51,7 @@ public final class PhaseWords {
 
     /** For an act in a phase that does not have it: which phase it is, and what can be done. */
     public static String wrongPhase(LiveAttempt attempt, Hands hands) {
-        Set<AttemptAct> acts = AttemptActs.of(attempt.phase(), hands);
+        Set<AttemptAct> acts = AttemptActs.of(attempt, hands);
         String words = acts.stream().map(AttemptAct::words).collect(Collectors.joining(", "));
         return "This attempt is " + inSentence(attempt) + ". "
                 + (words.isEmpty() ? "Nothing more is done to it." : "What can be done now: " + words + ".");

@@ -119,7 +119,8 @@ public final class AimActions {
         Attempt.BeforeRelease before = (Attempt.BeforeRelease) Attempt.of(now);
         Optional<String> no = EntryStore.find(tx, now.entryId())
                 .flatMap(entry -> WhyNotFly.wrongMotor(tx, entry, take.motor()))
-                .or(life::whyNotFlown);
+                .or(life::whyNotFlown)
+                .or(() -> WhyNotFly.notReady(tx, now.eventId(), take.motor()));
         if (no.isPresent()) {
             return Decision.refused(no.get());
         }

@@ -32,6 +32,7 @@ public final class AttemptActions {
         return List.of(
                 new ActKind<>("attempt.call", CallAttempt.Call.class, CallAttempt::decide),
                 quicker.told("attempt.move", MoveAttempt.Move.class, MoveAttempt::decide, MoveAttempt.Move::attempt),
+                quicker.told("attempt.more-turns", MoreTurns.More.class, MoreTurns::decide, MoreTurns.More::attempt),
                 quicker.told("attempt.take-back", TakeBack.Step.class, TakeBack::decide, TakeBack.Step::attempt),
                 quicker.told(
                         "attempt.give-up",

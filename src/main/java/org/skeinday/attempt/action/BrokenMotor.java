@@ -57,10 +57,14 @@ public final class BrokenMotor {
     static List<Fact> takenBack(Tx tx, ActContext context, String motor, Optional<Wind> present) {
         long atMs = context.now().toEpochMilli();
         List<Fact> facts = new ArrayList<>();
-        present.filter(w -> w.broke().isPresent())
-                .ifPresent(w -> facts.add(Fact.of("wind.phase", tap(context, w, WindPhase.AGAIN, atMs))));
+        present.filter(w -> w.broke().isPresent()).ifPresent(w -> facts.add(again(context, w, atMs)));
         breaks(tx, motor).forEach(step -> facts.add(Fact.of("motor.step.undone", new Removed(step.id()))));
         return facts;
+    }
+
+    /** The wind goes on, as its reader's key would say it. */
+    static Fact again(ActContext context, Wind wind, long atMs) {
+        return Fact.of("wind.phase", tap(context, wind, WindPhase.AGAIN, atMs));
     }
 
     /** The break that stands, and those of records in which several were written one upon the other; the last first. */

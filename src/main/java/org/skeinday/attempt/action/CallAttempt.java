@@ -71,6 +71,10 @@ public final class CallAttempt {
         if (no.isPresent()) {
             return Decision.refused(no.get());
         }
+        Optional<String> notReady = WhyNotFly.notReady(tx, event.id(), motor);
+        if (notReady.isPresent()) {
+            return Decision.refused("motor", notReady.get());
+        }
         var planned = new PlannedAttempt(context.ownId(), event.id(), entry.id(), own.size() + 1);
         List<Fact> facts = new ArrayList<>();
         long atMs = context.now().toEpochMilli();

@@ -5,14 +5,14 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptGivenUp;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.State;
-import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
+import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
@@ -30,11 +30,12 @@ public final class GiveUpAttempt {
             @Nullable Boolean again) {}
 
     static Decision decide(Tx tx, ActContext context, GiveUp giveUp) {
-        LiveAttempt live = LiveAttempts.find(tx, giveUp.attempt()).orElse(null);
-        AttemptNow now = AttemptStore.find(tx, giveUp.attempt()).orElse(null);
-        if (live == null || now == null) {
+        AttemptEvidence known = LiveAttempts.evidence(tx, giveUp.attempt()).orElse(null);
+        if (known == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
+        LiveAttempt live = LiveAttempt.of(known);
+        AttemptNow now = known.now();
         String reason = giveUp.reason().strip();
         Attempt attempt = Attempt.of(now);
         AttemptAct act = attempt instanceof Attempt.AfterRelease ? AttemptAct.DECLARE_VOID : AttemptAct.ABANDON;
@@ -47,7 +48,7 @@ public final class GiveUpAttempt {
                         live,
                         attempt instanceof Attempt.AfterRelease after
                                 ? declaredVoid(after, context, giveUp, reason)
-                                : abandoned((Attempt.BeforeRelease) attempt, context, live, reason)));
+                                : abandoned(tx, (Attempt.BeforeRelease) attempt, context, known, reason)));
     }
 
     private static AttemptGivenUp declaredVoid(
@@ -58,11 +59,23 @@ public final class GiveUpAttempt {
 
     /** What is wound must be run back before anything else. */
     private static AttemptGivenUp abandoned(
-            Attempt.BeforeRelease attempt, ActContext context, LiveAttempt live, String reason) {
+            Tx tx, Attempt.BeforeRelease attempt, ActContext context, AttemptEvidence known, String reason) {
         AttemptGivenUp fact = attempt.scrub(context.now().toEpochMilli(), reason);
-        AttemptPhase.Name phase = live.phase().name();
-        boolean wound = phase == AttemptPhase.Name.WINDING || phase == AttemptPhase.Name.HOLDING;
-        return wound && live.motorId() != null ? fact.wound() : fact;
+        String motor = known.now().motorId();
+        return motor != null && isWound(tx, known, motor) ? fact.wound() : fact;
+    }
+
+    /** By its phase, by a wind that a reader tapped, or by what was noted of its motor: whoever spoke is believed. */
+    private static boolean isWound(Tx tx, AttemptEvidence known, String motor) {
+        return switch (LiveAttempt.of(known).phase().name()) {
+            case WINDING, HOLDING -> true;
+            case BROKE -> false;
+            default ->
+                known.presentWind().filter(wind -> wind.broke().isEmpty()).isPresent()
+                        || MotorLifeStore.find(tx, motor)
+                                .filter(life -> life.stage().isLoaded())
+                                .isPresent();
+        };
     }
 
     private static Decision ended(Tx tx, ActContext context, LiveAttempt attempt, AttemptGivenUp fact) {

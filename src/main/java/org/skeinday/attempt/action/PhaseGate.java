@@ -28,7 +28,7 @@ public final class PhaseGate {
 
     /** Why the attempt does not have this act now; empty when it does. */
     static Optional<Decision> refused(Tx tx, ActContext context, LiveAttempt attempt, AttemptAct act, Hands hands) {
-        if (AttemptActs.of(attempt.phase(), hands).contains(act)) {
+        if (AttemptActs.of(attempt, hands).contains(act)) {
             return Optional.empty();
         }
         String words = PhaseWords.wrongPhase(attempt, hands);

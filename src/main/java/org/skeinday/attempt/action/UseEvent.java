@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.BreakRecord;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.EventAtHand;
 import org.skeinday.contest.store.EventStore;
@@ -36,10 +38,20 @@ public final class UseEvent {
                 .flatMap(now -> AttemptStore.ofEvent(tx, now.id()).stream()
                         .filter(a -> a.state().isOpen())
                         .findFirst());
+        boolean first = EventStore.next(tx).stream()
+                .filter(now -> !now.id().equals(event.id()))
+                .flatMap(now -> BreakRecord.mayComeFirst(tx, now.id()).stream())
+                .flatMap(id -> LiveAttempts.find(tx, id).stream())
+                .anyMatch(live -> live.phase().name().isUrgent());
+        if (first) {
+            return Decision.refused(
+                    "A motor broke or still has turns on: answer what stands on top of every page before"
+                            + " you go to another event");
+        }
         return open.isPresent()
                 ? Decision.refused("An attempt is under way: close it or give it up before you go to another event")
                 : Decision.decided(
-                        Set.of("attempts", "contest", "motors", "checks", "places", "day"),
+                        Set.of("attempts", "contest", "motors", "checks", "places", "day", "first"),
                         Fact.of("event.at-hand", new EventAtHand(event.id())));
     }
 }

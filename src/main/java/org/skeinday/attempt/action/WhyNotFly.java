@@ -6,9 +6,13 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.RightTeam;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.MotorsInHand;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.MotorStage;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
@@ -44,6 +48,30 @@ public final class WhyNotFly {
     /** Why a motor is not flown as it is; empty when it may be, or there is none. */
     static Optional<String> whyNotFlown(Tx tx, @Nullable String motor) {
         return motor == null ? Optional.empty() : MotorLifeStore.find(tx, motor).flatMap(MotorLife::whyNotFlown);
+    }
+
+    /** Why an attempt cannot begin with a motor, or go on with it: it has turns on, was just flown, or is another's. */
+    static Optional<String> notReady(Tx tx, String event, @Nullable String motor) {
+        return motor == null
+                ? Optional.empty()
+                : MotorLifeStore.find(tx, motor).flatMap(life -> notReady(tx, event, life));
+    }
+
+    private static Optional<String> notReady(Tx tx, String event, MotorLife life) {
+        String tag = life.motor().tag();
+        Optional<String> holder = Optional.ofNullable(
+                        MotorsInHand.byMotor(tx, event).get(life.motor().id()))
+                .flatMap(attempt -> AttemptStore.find(tx, attempt))
+                .map(attempt -> tag + " is in the hands of " + entryName(tx, attempt) + "'s attempt " + attempt.number()
+                        + ", which is not over: choose another motor");
+        boolean hasTurns = life.stage().isLoaded() || life.stage() == MotorStage.FLOWN;
+        return holder.or(() -> hasTurns
+                ? Optional.of(tag + " is " + life.stage().word() + ": run it back first, or choose another motor")
+                : Optional.empty());
+    }
+
+    private static String entryName(Tx tx, AttemptNow attempt) {
+        return EntryStore.find(tx, attempt.entryId()).map(EntryAdded::name).orElse("another entry");
     }
 
     /** Why an entry cannot have another attempt now; empty when it can. @param own its attempts so far */

@@ -21,7 +21,7 @@ final class CardActs {
 
     /** The acts of the phase, for the captain. */
     static Set<AttemptAct> of(LiveAttempt live) {
-        return AttemptActs.of(live.phase(), Hands.CAPTAIN);
+        return AttemptActs.of(live, Hands.CAPTAIN);
     }
 
     /** The way on first. */
@@ -45,13 +45,13 @@ final class CardActs {
             case RELEASED -> move(act, State.RELEASED);
             case LANDED -> move(act, State.LANDED);
             case BROKE -> Optional.of(new NowView.Deed("/attempt/broke", act.words(), "broke"));
+            case MORE_TURNS -> Optional.of(new NowView.Deed("/attempt/more-turns", act.words(), "more-turns"));
             case NOT_BROKEN -> Optional.of(new NowView.Deed("/attempt/not-broken", act.words(), "not-broken"));
             case NOT_RELEASED, STILL_FLYING -> Optional.of(new NowView.Deed("/attempt/take-back", act.words(), "back"));
             case CLOSE ->
                 Optional.of(new NowView.Deed(
                         "/attempt/close", day == DayKind.VISITING ? "Count the announced time" : act.words(), ""));
             case CALL,
-                    MORE_TURNS,
                     PEOPLE_SAFE,
                     SAY_WHERE,
                     TAKE_SPARE,

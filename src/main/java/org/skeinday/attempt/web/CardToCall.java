@@ -85,12 +85,15 @@ final class CardToCall {
                         entry.own()));
     }
 
-    /** Other motors for an attempt, in the order in which they would be taken. */
-    List<NowView.Choice> spares(EntryAdded entry, AttemptNow attempt) {
+    /** Other motors for an attempt, in the order in which they would be taken. @param quiet whether nothing is advised */
+    List<NowView.Choice> spares(EntryAdded entry, AttemptNow attempt, boolean quiet) {
         return new MotorsAtHand(tx)
                 .offers(entry, ModelStore.ofEntry(tx, entry.id())).stream()
                         .filter(offer -> !offer.motor().id().equals(attempt.motorId()))
-                        .map(this::choice)
+                        .map(offer -> quiet
+                                ? new NowView.Choice(
+                                        offer.motor().id(), offer.motor().tag())
+                                : choice(offer))
                         .toList();
     }
 

@@ -6,9 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.MotorChoice;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.MotorsInHand;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.store.EntryStore;
@@ -58,12 +60,16 @@ public final class MotorsAtHand {
     }
 
     /**
-     * Those that it has declared, else the team's, that can be flown (not handed in, gritty, broken, lost or retired) and
-     * turn the right way, as {@link MotorChoice} ranks them.
+     * Those that it has declared, else the team's, that can be flown (not handed in, gritty, broken, lost or retired; not
+     * wound, not just flown, in no attempt's hand) and turn the right way, as {@link MotorChoice} ranks them.
      */
     List<Offer> offers(EntryAdded entry, List<ModelAdded> models) {
-        List<MotorLife> free =
-                motors.stream().filter(life -> life.whyNotFlown().isEmpty()).toList();
+        Set<String> inHand = MotorsInHand.byMotor(tx, entry.eventId()).keySet();
+        List<MotorLife> free = motors.stream()
+                .filter(life -> life.whyNotFlown().isEmpty())
+                .filter(life -> !life.stage().isLoaded() && life.stage() != MotorStage.FLOWN)
+                .filter(life -> !inHand.contains(life.motor().id()))
+                .toList();
         return ranked(entry, models, free).stream()
                 .map(r -> offer(r.life().motor(), r.reason()))
                 .toList();

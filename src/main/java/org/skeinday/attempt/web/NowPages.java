@@ -92,6 +92,7 @@ public final class NowPages {
                                 field(ctx, "slot").matches("[1-3]") ? Integer.parseInt(field(ctx, "slot")) : 0,
                                 field(ctx, "verdict"),
                                 field(ctx, "judged"))));
+        plain(routes, "/attempt/more-turns", "attempt.more-turns", "attempt", "seen");
         plain(routes, "/attempt/take-back", "attempt.take-back", "attempt", "seen");
         plain(routes, "/attempt/collision", "attempt.collision", "attempt", "to>say");
         plain(routes, "/event/use", "event.use", "event");
@@ -112,13 +113,13 @@ public final class NowPages {
                                         name -> field(ctx, name.replaceFirst(">.*", ""))))));
     }
 
-    private static CallAttempt.Call call(Context ctx) {
+    private CallAttempt.Call call(Context ctx) {
         String number = field(ctx, "number");
-        return new CallAttempt.Call(
-                field(ctx, "entry"),
-                ctx.formParam("model"),
-                ctx.formParam("motor"),
-                number.matches("\\d{1,3}") ? Integer.valueOf(number) : null);
+        String entry = field(ctx, "entry");
+        Integer offered = number.matches("\\d{1,3}") ? Integer.valueOf(number) : null;
+        return field(ctx, "assigned").equals("yes")
+                ? record.read(tx -> AssignedCall.of(tx, entry, offered))
+                : new CallAttempt.Call(entry, ctx.formParam("model"), ctx.formParam("motor"), offered);
     }
 
     static String field(Context ctx, String name) {

@@ -104,7 +104,7 @@ final class NowPresenter {
                 before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
                 missing(attempt, live, quiet, collision, doubts, lines, nowMs),
-                acts(attempt, live, entry, collision, nowMs));
+                acts(attempt, live, entry, collision, quiet.isPresent(), nowMs));
     }
 
     /** What is wound, or may be wound next: with nothing broken, and nothing to be run back. */
@@ -142,15 +142,19 @@ final class NowPresenter {
     }
 
     private NowCard.Acts acts(
-            AttemptNow attempt, LiveAttempt live, EntryAdded entry, Optional<Collision> collision, long nowMs) {
-        boolean spares = live.phase().name() == AttemptPhase.Name.BROKE
-                && CardActs.of(live).contains(AttemptAct.TAKE_SPARE);
+            AttemptNow attempt,
+            LiveAttempt live,
+            EntryAdded entry,
+            Optional<Collision> collision,
+            boolean quiet,
+            long nowMs) {
+        boolean spares = entry.own() && CardActs.of(live).contains(AttemptAct.TAKE_SPARE);
         return new NowCard.Acts(
                 WatchStore.seen(tx, attempt).text(),
                 CardActs.deeds(live, today.rules(), collision, nowMs),
                 List.of(),
                 List.of(),
-                spares ? new CardToCall(tx, today, sum, units, nameOf).spares(entry, attempt) : List.of(),
+                spares ? new CardToCall(tx, today, sum, units, nameOf).spares(entry, attempt, quiet) : List.of(),
                 CardActs.judges(live, today.event().timekeepers()),
                 CardActs.announces(live),
                 false);

@@ -35,6 +35,16 @@ public record NowView(
         return form.message(field);
     }
 
+    /** What stands above the page: what belongs to no field, and to none that is in sight. */
+    public String wrongAbove() {
+        return wrong("") + wrong("entry") + (isAboutTheCall() ? "" : wrong("model") + wrong("motor"));
+    }
+
+    /** Whether the form that was refused is the one that calls the entry of the card. */
+    public boolean isAboutTheCall() {
+        return card != null && card.isToCall() && card.live().entryId().equals(form.typed("entry"));
+    }
+
     /** Label and value. */
     public record Line(String label, String value) {}
 

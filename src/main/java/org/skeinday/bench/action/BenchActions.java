@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.store.MotorsInHand;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.motor.MotorAdded;
@@ -30,6 +31,9 @@ import org.skeinday.units.Torque;
 /** What helpers do to motors, taking it back, and putting a motor first. */
 public final class BenchActions {
     public static final Set<String> TOPICS = Set.of("motors");
+    /** What is done to a motor in hand may end its attempt's wind and come before everything else. */
+    private static final Set<String> IN_HAND = Set.of("motors", "attempts", "winds", "checks", "first");
+
     private static final int LONGEST_REASON = 400;
 
     /** Where no event tells the winder (common practice). */
@@ -129,10 +133,18 @@ public final class BenchActions {
             var told = new MotorStep.Told(reason, turns, torque, typedTorque.isEmpty() ? null : typedTorque);
             var by = new MotorStep.By(context.ownId(), atMs, context.person(), context.device());
             Wait wait = deed.waits().map(name -> MotorLifeStore.wait(tx, name)).orElse(null);
-            return Decision.decided(TOPICS, Fact.of("motor.step", life.step(deed, by, wait, told)));
+            return Decision.decided(topics(tx, life), Fact.of("motor.step", life.step(deed, by, wait, told)));
         } catch (IllegalArgumentException e) {
             return Decision.refused("torque", String.valueOf(e.getMessage()));
         }
+    }
+
+    private static Set<String> topics(Tx tx, MotorLife life) {
+        boolean inHand = EventStore.next(tx)
+                .filter(event -> MotorsInHand.byMotor(tx, event.id())
+                        .containsKey(life.motor().id()))
+                .isPresent();
+        return inHand ? IN_HAND : TOPICS;
     }
 
     static double ratio(Tx tx) {
@@ -141,7 +153,7 @@ public final class BenchActions {
 
     static Decision undo(Tx tx, ActContext context, Undo undo) {
         return MotorLifeStore.stands(tx, undo.step())
-                ? Decision.decided(TOPICS, Fact.of("motor.step.undone", new Removed(undo.step())))
+                ? Decision.decided(IN_HAND, Fact.of("motor.step.undone", new Removed(undo.step())))
                 : Decision.refused("Something was done to this motor since then: it cannot be taken back any more");
     }
 

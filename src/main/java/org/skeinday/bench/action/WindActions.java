@@ -236,6 +236,9 @@ public final class WindActions {
         try {
             var fact = new WindPhase(context.ownId(), phase.wind(), phase.phase(), phase.elapsedMs(), atMs);
             facts.add(Fact.of("wind.phase", fact));
+            if (isOver(tx, wind)) { // kept as evidence; it moves nothing any more
+                return new Decision.Decided(facts, Map.of(), TOPICS);
+            }
             acted(context, wind, phase.phase()).ifPresent(facts::add);
             BrokenMotor.goes(tx, context, wind, fact).ifPresent(facts::add);
             if (phase.phase().equals(WindPhase.OFF_METER) && wind.broke().isPresent()) {
@@ -248,6 +251,14 @@ public final class WindActions {
             holding(tx, context, wind, atMs, facts);
         }
         return new Decision.Decided(facts, Map.of(), FIRST.contains(phase.phase()) ? PhaseGate.FIRST : TOPICS);
+    }
+
+    /** Its motor was run back since, or wound once more for the attempt. */
+    private static boolean isOver(Tx tx, Wind wind) {
+        return Optional.ofNullable(wind.begun().attemptId())
+                .flatMap(attempt -> LiveAttempts.evidence(tx, attempt))
+                .filter(known -> !known.isLastOfItsMotor(wind))
+                .isPresent();
     }
 
     /** What moves its attempt, for whoever comes second. */

@@ -166,9 +166,7 @@ final class WindingPresenter {
                         : null,
                 shows ? beside.picture() : null,
                 flown != null && before && !quiet && (wind == null || !own) ? beside.aims(flown.id(), form) : null,
-                flown != null
-                                && at != null
-                                && AttemptActs.of(at.phase(), Hands.READER).contains(AttemptAct.TAKE_SPARE)
+                flown != null && at != null && AttemptActs.of(at, Hands.READER).contains(AttemptAct.TAKE_SPARE)
                         ? beside.spares(flown)
                         : List.of(),
                 List.of(),

@@ -21,8 +21,7 @@ import org.skeinday.prepare.Prepared;
 /** A season holds several events; all pages are about one of them. */
 @Timeout(60)
 class EventAtHandWebTest {
-    private static final Map<String, String> LATER =
-            Map.of("name", "Winter Reed Cup", "day", "2031-01-18", "kind", "hosting");
+    static final Map<String, String> LATER = Map.of("name", "Winter Reed Cup", "day", "2031-01-18", "kind", "hosting");
 
     @TempDir
     Path root;

@@ -1,0 +1,48 @@
+package org.skeinday.attempt.action;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Attempt;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptEvidence;
+import org.skeinday.attempt.Hands;
+import org.skeinday.attempt.HoldingAttempt;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.store.LiveAttempts;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+
+/** More turns go on after the last one, as the captain says who has no reader: the hold begins anew with the last of them. */
+final class MoreTurns {
+    /** @param seen what the form showed, as {@link org.skeinday.attempt.Seen} writes it */
+    record More(String attempt, @Nullable String seen) {}
+
+    private MoreTurns() {}
+
+    static Decision decide(Tx tx, ActContext context, More more) {
+        AttemptEvidence known = LiveAttempts.evidence(tx, more.attempt()).orElse(null);
+        if (known == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        return AttemptActions.outdated(more.seen(), known.now())
+                .or(() -> PhaseGate.refused(tx, context, LiveAttempt.of(known), AttemptAct.MORE_TURNS, Hands.CAPTAIN))
+                .orElseGet(() -> new Decision.Decided(
+                        List.of(
+                                goesOn(context, known),
+                                PhaseGate.acted(context, known.now().id(), AttemptAct.MORE_TURNS)),
+                        Map.of(),
+                        PhaseGate.TOPICS));
+    }
+
+    /** Where a reader taps the wind its keys go on with it. */
+    private static Fact goesOn(ActContext context, AttemptEvidence known) {
+        long atMs = context.now().toEpochMilli();
+        Optional<Fact> tapped = known.presentWind().map(wind -> BrokenMotor.again(context, wind, atMs));
+        return tapped.orElseGet(
+                () -> Fact.of("attempt.taken-back", ((HoldingAttempt) Attempt.of(known.now())).windOn(atMs)));
+    }
+}
