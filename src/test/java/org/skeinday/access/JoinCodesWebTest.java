@@ -202,6 +202,37 @@ class JoinCodesWebTest {
     }
 
     @Test
+    void ending_a_device_makes_the_codes_new_at_once_and_keeps_who_has_joined() throws Exception {
+        String ended = joined("", link(), "", "helper");
+        String stays = joined("", link(), CodeOfDay.handedOut(app.port()), "captain");
+        String link = link();
+        String typed = app.typedCode();
+        assertTrue(laptop.get("/devices").body().contains("id=\"new-codes\" name=\"codes\" value=\"new\" checked"));
+        laptop.form("/devices/" + meta(ended, "device") + "/end", Map.of("codes", "new"));
+        isRefused("scan it again", join("", link, "", "viewer")); // its browser was cleared
+        isRefused("neither the code", join("", "", typed, "viewer"));
+        assertEquals("captain", who(stays));
+        assertEquals("viewer", who(joined(ended, link(), "", "viewer")));
+    }
+
+    @Test
+    void codes_stay_where_the_coach_unticks_it_and_where_a_captain_ends_a_device() throws Exception {
+        String captain = joined("", "", CodeOfDay.handedOut(app.port()), "captain");
+        String one = joined("", link(), "", "helper");
+        String other = joined("", link(), "", "helper");
+        String link = link();
+        laptop.form("/devices/" + meta(one, "device") + "/end", Map.of());
+        assertEquals(link, link());
+        assertFalse(device(captain).get("/devices").body().contains("new-codes"));
+        assertEquals(
+                204,
+                device(captain)
+                        .form("/devices/" + meta(other, "device") + "/end", Map.of("codes", "new"))
+                        .statusCode());
+        assertEquals(link, link(), "a captain makes no codes");
+    }
+
+    @Test
     void wrong_codes_are_slowed_and_who_is_refused_is_told_why() throws Exception {
         isRefused("Type the code", join("", "", "", "viewer"));
         for (int i = 0; i < 5; i++) {

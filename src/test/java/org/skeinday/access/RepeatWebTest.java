@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,6 +17,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.fault.CalledAttempt;
 
 /** Every form of the table of routes is posted twice as it is, as a tablet does whose answer was lost. */
 @Timeout(240)
@@ -62,6 +64,51 @@ class RepeatWebTest {
             assertEquals(200, second.statusCode(), second.body());
             assertEquals(once, house.head());
         }
+    }
+
+    /** They are the folder's and not the record's: each has to know its repeat by itself. */
+    @Test
+    void codes_are_made_once_by_a_form_that_is_sent_twice() throws Exception {
+        try (var house = new House(root.resolve("day"))) {
+            for (String path : List.of("/codes/today", "/codes/new")) {
+                Map<String, String> press = Map.of("act", house.laptop.newId());
+                HttpResponse<String> first = house.laptop.form(path, press);
+                assertEquals(200, first.statusCode(), first.body());
+                String codes = codes(house);
+                HttpResponse<String> second = house.laptop.form(path, press);
+                assertEquals(first.body(), second.body(), path);
+                assertEquals(codes, codes(house), path);
+                house.laptop.form(path, Map.of());
+                assertNotEquals(codes, codes(house), "another press is another one");
+                assertEquals(
+                        400,
+                        house.laptop.form(path, Map.of("act", "none")).statusCode(),
+                        "without a number it could not be known");
+            }
+        }
+    }
+
+    @Test
+    void a_device_that_is_ended_twice_by_one_press_is_ended_once_whatever_codes_were_made_between() throws Exception {
+        try (var house = new House(root.resolve("day"))) {
+            house.joined("helper");
+            String path = "/devices/"
+                    + CalledAttempt.value(house.laptop.get("/devices").body(), "/devices/([^/\"]+)/end") + "/end";
+            Map<String, String> press = Map.of("act", house.laptop.newId(), "codes", "new");
+            assertEquals(204, house.laptop.form(path, press).statusCode());
+            String once = house.head();
+            String codes = codes(house);
+            assertEquals(204, house.laptop.form(path, press).statusCode());
+            assertEquals(codes, codes(house));
+            house.laptop.form("/codes/new", Map.of());
+            assertEquals(204, house.laptop.form(path, press).statusCode());
+            assertEquals(once, house.head());
+        }
+    }
+
+    private static String codes(House house) throws IOException {
+        return Files.readString(house.folder.resolve("join-code"))
+                + Files.readString(house.folder.resolve("typed-codes"));
     }
 
     private void twice(House house, String path, Bodies bodies) throws Exception {

@@ -141,10 +141,10 @@ class FrameBrowserIT {
         }
 
         @Override
-        public void renew() {}
+        public void renew(String act) {}
 
         @Override
-        public void handOut() {}
+        public void handOut(String act) {}
     }
 
     /** One address, and nothing kept. */

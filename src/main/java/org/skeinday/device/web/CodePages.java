@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.function.Consumer;
+import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 
@@ -12,8 +13,8 @@ final class CodePages {
     private final JoinCodes codes;
     private final Consumer<Context> shown;
 
-    private interface Deed {
-        void done() throws IOException;
+    interface Deed {
+        void done(String act) throws IOException;
     }
 
     /** @param shown answers with the page's part, once it is done */
@@ -28,11 +29,16 @@ final class CodePages {
     }
 
     private void answer(Context context, Deed deed) {
+        done(context, deed);
+        shown.accept(context);
+    }
+
+    /** Under the number of the form: sent again it is done once. */
+    static void done(Context context, Deed deed) {
         try {
-            deed.done();
+            deed.done(FormActs.number(context));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        shown.accept(context);
     }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.function.Supplier;
+import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.record.Act;
 import org.skeinday.platform.record.Acts;
@@ -29,17 +30,16 @@ final class DeviceActs {
      * @param person who says so, empty for nobody in particular
      */
     void submit(String kind, String device, String person, ObjectNode content) {
-        submit(newId.get(), kind, device, person, content);
+        submit(new Act(newId.get(), kind, device, person, clock.instant(), content));
     }
 
     /** The same under the number that the form came with, so that pressing twice counts once. */
     void submit(Context form, String kind, String device, String person, ObjectNode content) {
-        String id = form.formParam("act");
-        submit(id != null && id.matches("[0-9a-f]{32}") ? id : newId.get(), kind, device, person, content);
+        Act act = new Act(FormActs.number(form), kind, device, person, clock.instant(), content);
+        submit(act.sentAs(FormActs.request(form)));
     }
 
-    private void submit(String id, String kind, String device, String person, ObjectNode content) {
-        Act act = new Act(id, kind, device, person, clock.instant(), content);
+    private void submit(Act act) {
         Answer answer = acts.submit(act);
         if (answer instanceof Answer.Unknown unknown) {
             throw Refusal.notFound(unknown.reason());

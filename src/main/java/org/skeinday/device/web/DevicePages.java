@@ -174,6 +174,9 @@ public final class DevicePages {
                 Access.callerOf(context).person(),
                 content);
         door.endStreams().accept(context.pathParam("id"));
+        if (Access.callerOf(context).role() == Role.COACH && "new".equals(context.formParam("codes"))) {
+            CodePages.done(context, door.codes()::renew);
+        }
         context.header("HX-Redirect", "/devices");
         context.status(204);
     }

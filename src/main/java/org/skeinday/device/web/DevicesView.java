@@ -18,6 +18,11 @@ public record DevicesView(
         boolean lent,
         FormErrors form,
         @Nullable Codes codes) {
+    /** Whether who ends a device may make new codes with it. */
+    public boolean mayRenew() {
+        return codes != null;
+    }
+
     /** One device, in finished words. @param here whether a page of it is open and in sight */
     public record Row(String id, String who, String role, String joined, boolean here) {}
 

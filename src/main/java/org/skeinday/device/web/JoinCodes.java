@@ -15,9 +15,13 @@ public interface JoinCodes {
     /** What the coach has handed out to timekeepers and captains today; empty when nothing was, or not today. */
     Optional<String> ofDay();
 
-    /** Makes another link and another typed code; the old ones and the code of the day open nothing any more. */
-    void renew() throws IOException;
+    /**
+     * Makes another link and another typed code; the old ones and the code of the day open nothing any more.
+     *
+     * @param act number of the form that asks for it: sent again it changes nothing
+     */
+    void renew(String act) throws IOException;
 
-    /** Makes another code of the day; the one before opens nothing any more. */
-    void handOut() throws IOException;
+    /** Makes another code of the day; the one before opens nothing any more. @param act as for {@link #renew} */
+    void handOut(String act) throws IOException;
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -17,11 +18,15 @@ import org.skeinday.platform.record.WholeFile;
 
 /**
  * The codes in the data folder, so that what hangs on the wall holds over a restart: the link's in its own file, those that
- * are typed in another, the door's in its first line and the code of the day with its day in the second. What is no code is
- * made anew: an empty or half written one must never let anybody in.
+ * are typed in another, the door's in its first line, the code of the day with its day in the second and in the third the
+ * forms that made other codes, so that one that is sent again makes none. What is no code is made anew: an empty or half
+ * written one must never let anybody in.
  */
 public final class KeptCodes implements JoinCodes {
     static final String FILE = "typed-codes";
+
+    /** As many forms are told again from their repeats: those of a day in which a device is ended every few minutes. */
+    private static final int ACTS = 100;
 
     private final Path data;
     private final SecureRandom random;
@@ -31,10 +36,16 @@ public final class KeptCodes implements JoinCodes {
     private volatile JoinCode link;
     private volatile Typed typed;
 
-    /** @param ofDay code and day, apart by a space; empty for none */
-    private record Typed(String door, String ofDay) {
+    /** @param ofDay code and day, apart by a space; empty for none @param acts that made other codes, the newest last */
+    private record Typed(String door, String ofDay, List<String> acts) {
         String text() {
-            return door + "\n" + (ofDay.isEmpty() ? "" : ofDay + "\n");
+            return door + "\n" + ofDay + "\n" + String.join(" ", acts) + "\n";
+        }
+
+        List<String> actsWith(String act) {
+            List<String> more = new ArrayList<>(acts);
+            more.add(act);
+            return List.copyOf(more.subList(Math.max(0, more.size() - ACTS), more.size()));
         }
     }
 
@@ -70,7 +81,12 @@ public final class KeptCodes implements JoinCodes {
         String ofDay = lines.size() > 1 ? lines.get(1) : "";
         boolean whole = ofDay.matches("\\S{6} \\d{4}-\\d{2}-\\d{2}")
                 && TypedCode.read(ofDay.substring(0, TypedCode.SIGNS)).isPresent();
-        return new Typed(TypedCode.read(lines.get(0)).orElseGet(this::fresh), whole ? ofDay : "");
+        List<String> acts = lines.size() > 2
+                ? Arrays.stream(lines.get(2).split(" "))
+                        .filter(act -> act.matches("[0-9a-f]{32}"))
+                        .toList()
+                : List.of();
+        return new Typed(TypedCode.read(lines.get(0)).orElseGet(this::fresh), whole ? ofDay : "", acts);
     }
 
     private String fresh() {
@@ -102,16 +118,23 @@ public final class KeptCodes implements JoinCodes {
         return LocalDate.now(clock).toString();
     }
 
+    /** The form is noted with the last of both files: killed in between, its repeat makes all of them new. */
     @Override
-    public synchronized void renew() throws IOException {
-        keep(new Typed(fresh(), ""));
+    public synchronized void renew(String act) throws IOException {
+        if (typed.acts().contains(act)) {
+            return;
+        }
         link = KeptJoinCode.another(data, () -> RandomHex.of(random));
+        keep(new Typed(fresh(), "", typed.actsWith(act)));
         changed.run();
     }
 
     @Override
-    public synchronized void handOut() throws IOException {
-        keep(new Typed(typed.door(), fresh() + " " + today()));
+    public synchronized void handOut(String act) throws IOException {
+        if (typed.acts().contains(act)) {
+            return;
+        }
+        keep(new Typed(typed.door(), fresh() + " " + today(), typed.actsWith(act)));
         changed.run();
     }
 

@@ -52,11 +52,7 @@ public final class FormActs {
     }
 
     private Answer submit(Context context, String kind, Object content, Function<Act, Answer> submitting) {
-        String id = context.formParam("act");
-        if (id == null || !id.matches("[0-9a-f]{32}")) {
-            throw Refusal.malformed(
-                    "This form came without the number of its entry. Load the page again and repeat it.");
-        }
+        String id = number(context);
         Caller caller = Access.callerOf(context);
         JsonNode told = Json.MAPPER.valueToTree(content);
         Act act = new Act(id, kind, caller.device(), caller.person(), clock.instant(), told);
@@ -65,10 +61,28 @@ public final class FormActs {
                 .orElseGet(() -> submitting.apply(context.isMultipart() ? act : act.sentAs(request(context))));
     }
 
-    /** All that was typed and where it was sent; of files that came with it the content is all there is. */
-    private static String request(Context context) {
+    /**
+     * The number that the page's script has given this form.
+     *
+     * @throws Refusal 400 when there is none
+     */
+    public static String number(Context context) {
+        String id = context.formParam("act");
+        if (id == null || !id.matches("[0-9a-f]{32}")) {
+            throw Refusal.malformed(
+                    "This form came without the number of its entry. Load the page again and repeat it.");
+        }
+        return id;
+    }
+
+    /**
+     * All that was typed and where it was sent; of files that came with it the content is all there is. Without the PIN: the
+     * record keeps a sum of this, by which a million of them would be tried in a second.
+     */
+    public static String request(Context context) {
         Map<String, Object> fields = new TreeMap<>(context.formParamMap());
         fields.remove("act");
+        fields.remove("pin");
         return context.path() + "\n" + Json.MAPPER.valueToTree(fields);
     }
 

@@ -60,10 +60,10 @@ class CodeGateTest {
         }
 
         @Override
-        public void renew() {}
+        public void renew(String act) {}
 
         @Override
-        public void handOut() {}
+        public void handOut(String act) {}
     }
 
     private Opens opened(String from, String typed) {

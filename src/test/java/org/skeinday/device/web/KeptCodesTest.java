@@ -20,6 +20,9 @@ import org.junit.jupiter.api.io.TempDir;
 class KeptCodesTest {
     private static final String TODAY = "2026-05-09T10:00:00Z";
 
+    private static final String ONE = "1".repeat(32);
+    private static final String OTHER = "2".repeat(32);
+
     @TempDir
     Path data;
 
@@ -32,7 +35,7 @@ class KeptCodesTest {
     void all_three_hold_over_a_restart() throws IOException {
         KeptCodes first = at(TODAY);
         assertEquals(Optional.empty(), first.ofDay(), "none before the coach hands one out");
-        first.handOut();
+        first.handOut(ONE);
         KeptCodes again = at(TODAY);
         assertEquals(first.link(), again.link());
         assertEquals(first.typed(), again.typed());
@@ -42,7 +45,7 @@ class KeptCodesTest {
 
     @Test
     void the_code_of_the_day_ends_at_midnight() throws IOException {
-        at(TODAY).handOut();
+        at(TODAY).handOut(ONE);
         assertTrue(at("2026-05-09T23:59:59Z").ofDay().isPresent());
         assertEquals(Optional.empty(), at("2026-05-10T00:00:00Z").ofDay());
     }
@@ -50,16 +53,33 @@ class KeptCodesTest {
     @Test
     void new_ones_leave_nothing_of_the_old() throws IOException {
         KeptCodes codes = at(TODAY);
-        codes.handOut();
+        codes.handOut(ONE);
         String link = codes.link().text();
         String typed = codes.typed();
-        codes.renew();
+        codes.renew(OTHER);
         assertNotEquals(link, codes.link().text());
         assertEquals(codes.link(), at(TODAY).link(), "kept");
         assertNotEquals(typed, codes.typed());
         assertEquals(Optional.empty(), codes.ofDay());
         String file = Files.readString(data.resolve(KeptCodes.FILE)) + Files.readString(data.resolve("join-code"));
         assertFalse(file.contains(link) || file.contains(typed), file);
+    }
+
+    @Test
+    void a_form_that_is_sent_again_makes_no_other_codes_over_a_restart_too() throws IOException {
+        KeptCodes codes = at(TODAY);
+        codes.renew(ONE);
+        codes.handOut(OTHER);
+        String before = codes.link().text() + codes.typed() + codes.ofDay();
+        codes.renew(ONE);
+        codes.handOut(OTHER);
+        assertEquals(before, codes.link().text() + codes.typed() + codes.ofDay());
+        KeptCodes again = at(TODAY);
+        again.renew(ONE);
+        again.handOut(OTHER);
+        assertEquals(before, again.link().text() + again.typed() + again.ofDay());
+        again.handOut("3".repeat(32));
+        assertNotEquals(before, again.link().text() + again.typed() + again.ofDay());
     }
 
     @Test
