@@ -20,7 +20,11 @@ final class ActsFirst extends Handler.Wrapper {
 
     private static final int LEAST_READERS = 2;
 
+    /** Of one address at once: who takes its answers slowly keeps half of the threads at most. */
+    private static final int READERS_OF_ONE = READERS / 2;
+
     private final QueuedThreadPool readers;
+    private final FairShare fair;
 
     /** @param idleMs a thread that has had nothing to read for this long ends */
     ActsFirst(int idleMs) {
@@ -29,6 +33,7 @@ final class ActsFirst extends Handler.Wrapper {
         readers.setName("read");
         readers.setReservedThreads(0);
         addBean(readers);
+        fair = new FairShare(readers, READERS_OF_ONE);
     }
 
     @Override
@@ -36,7 +41,7 @@ final class ActsFirst extends Handler.Wrapper {
         if (!HttpMethod.GET.is(request.getMethod()) && !HttpMethod.HEAD.is(request.getMethod())) {
             return super.handle(request, response, callback);
         }
-        readers.execute(() -> read(request, response, callback));
+        fair.run(String.valueOf(Request.getRemoteAddr(request)), () -> read(request, response, callback));
         return true;
     }
 

@@ -159,7 +159,9 @@ public final class Server implements AutoCloseable {
             server.insertHandler(perAddress);
             ActsFirst actsFirst = new ActsFirst(IDLE_MS);
             perAddress.insertHandler(actsFirst);
-            actsFirst.insertHandler(new SlowBodies(settings.pace().slowClient()));
+            SlowBodies slowBodies = new SlowBodies(settings.pace().slowClient());
+            actsFirst.insertHandler(slowBodies);
+            slowBodies.insertHandler(new SlowTakers(settings.pace().slowClient(), SlowTakers.BYTES_PER_SECOND));
             server.setErrorHandler(new ProtocolErrors());
         });
         c.jetty.addConnector((server, http) -> {
