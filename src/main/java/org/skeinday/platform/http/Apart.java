@@ -27,7 +27,10 @@ public final class Apart {
             return making.get();
         } catch (Refusal | DatabaseTrouble e) { // the whole page has another answer then
             throw e;
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | Error e) {
+            if (e instanceof VirtualMachineError && !(e instanceof StackOverflowError)) {
+                throw e; // Java itself is in trouble: that is for the whole page, which is asked for again
+            }
             LOG.error("Not made, its page stands without it: {}", what, e);
             return instead.apply(what + " cannot be shown just now. All else here holds; the log has the reason.");
         }

@@ -16,6 +16,32 @@ class ApartTest {
                 Apart.made("The picture", () -> Optional.<String>empty().orElseThrow(), words -> words));
     }
 
+    private static String deeper(int n) {
+        return deeper(n + 1) + n;
+    }
+
+    @Test
+    void a_fault_of_the_program_that_is_an_error_takes_down_no_page_either() {
+        String words = "The picture cannot be shown just now. All else here holds; the log has the reason.";
+        assertEquals(words, Apart.<String>made("The picture", () -> deeper(0), said -> said));
+        assertEquals(
+                words,
+                Apart.<String>made(
+                        "The picture",
+                        () -> {
+                            throw new AssertionError("never so");
+                        },
+                        said -> said));
+        assertThrows(
+                OutOfMemoryError.class,
+                () -> Apart.<String>made(
+                        "It",
+                        () -> {
+                            throw new OutOfMemoryError("as when there is none left");
+                        },
+                        said -> said));
+    }
+
     @Test
     void a_refusal_and_a_database_that_is_being_opened_again_are_for_the_whole_page() {
         assertThrows(
