@@ -2,6 +2,7 @@ package org.skeinday.exchange;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.skeinday.units.Misread;
 import org.skeinday.units.Sentence;
 
@@ -39,8 +40,13 @@ public record CellError(String file, int line, String column, String wrong, Stri
 
     /** The first ones as texts, and how many more there are. */
     public static List<String> told(List<CellError> errors) {
-        List<String> told = new ArrayList<>(
-                errors.stream().limit(MOST_TOLD).map(CellError::text).toList());
+        return told(errors, CellError::text);
+    }
+
+    /** The same of what is said otherwise. @param text what is wrong, where, and what would be right */
+    public static <E> List<String> told(List<E> errors, Function<E, String> text) {
+        List<String> told =
+                new ArrayList<>(errors.stream().limit(MOST_TOLD).map(text).toList());
         int more = errors.size() - MOST_TOLD;
         if (more > 0) {
             told.add("and " + more + " more");

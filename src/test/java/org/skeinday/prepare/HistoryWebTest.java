@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
@@ -92,6 +93,48 @@ class HistoryWebTest {
         assertEquals(200, taken.statusCode(), taken.body());
         assertTrue(taken.body().contains("2 rows are in the record now."), taken.body());
         assertTrue(laptop.get("/prepare/flights").body().contains("from the old notebook"));
+    }
+
+    /** One flight each minute. */
+    private static String history(int flights) {
+        String[] lines = OWN.split("\n");
+        var text = new StringBuilder(lines[0]).append('\n');
+        for (int i = 0; i < flights; i++) {
+            String moment =
+                    LocalDateTime.of(2026, 3, 1, 8, 0).plusMinutes(i).toString().replace('T', ' ');
+            text.append(lines[1].replace("2026-04-01 18:00", moment)).append('\n');
+        }
+        return text.toString();
+    }
+
+    @Test
+    void of_many_wrong_cells_the_first_twenty_are_named_and_the_others_counted() throws Exception {
+        String text = history(300).replace("Reed One", "Reed Own");
+        for (String path : new String[] {"/import/history/look", "/import/history/take"}) {
+            String body = laptop.form(path, form(text)).body();
+            assertEquals(21, body.split("<li>", -1).length - 1, body);
+            assertTrue(body.contains("300 cells are not right yet"), body);
+            assertTrue(body.contains("<li>and 280 more</li>"), body);
+        }
+    }
+
+    @Test
+    void a_long_history_says_how_far_it_is_and_then_that_it_is_in() throws Exception {
+        Map<String, String> form = new HashMap<>(form(history(3_000)));
+        form.put("act", laptop.newId());
+        String told = laptop.form("/import/history/take", form).body();
+        int asked = 0;
+        while (told.contains("Taking them in")) {
+            assertTrue(told.contains("hx-get=\"/import/told?act=" + form.get("act")), told);
+            assertTrue(told.contains("Every page can be read meanwhile"), told);
+            assertFalse(told.contains("Send it again"), told);
+            Thread.sleep(100);
+            asked++;
+            told = laptop.get("/import/told?act=" + form.get("act")).body();
+        }
+        System.out.println("Asked again for a history of 3,000 flights: " + asked + " times");
+        assertTrue(told.contains("in the record now"), told);
+        assertTrue(laptop.form("/import/history/take", form).body().contains("3000 rows are in the record now"));
     }
 
     @Test

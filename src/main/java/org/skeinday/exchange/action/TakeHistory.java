@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.ColumnMapping;
 import org.skeinday.exchange.PlainSheet;
 import org.skeinday.platform.db.Tx;
@@ -55,6 +56,14 @@ public final class TakeHistory {
                         ZoneId.of(history.zone()));
     }
 
+    /** The first cells that are wrong, in words, and how many more there are. */
+    private static List<String> told(ColumnMapping.Taken taken) {
+        return CellError.told(
+                taken.errors(),
+                e -> "Row " + e.row() + ": " + e.error().wrong() + "; "
+                        + e.error().right());
+    }
+
     static Decision decide(Tx tx, ActContext context, History history, Map<String, String> people) {
         ColumnMapping.Taken taken;
         try {
@@ -64,10 +73,11 @@ public final class TakeHistory {
         }
         if (!taken.errors().isEmpty()) {
             Map<String, String> wrong = new LinkedHashMap<>();
-            taken.errors()
+            taken.errors().stream()
+                    .limit(ImportFiles.MOST_NAMED)
                     .forEach(e -> wrong.merge(
                             e.row() + ":" + e.error().column(), e.error().text(), (a, b) -> a + "\n" + b));
-            return new Decision.Refused(String.join("\n", wrong.values()), wrong);
+            return new Decision.Refused(String.join("\n", told(taken)), wrong);
         }
         List<Fact> facts = taken.facts().stream()
                 .map(named -> Fact.of(named.kind(), named.body()))

@@ -4,11 +4,9 @@ import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
-import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
@@ -25,15 +23,11 @@ import org.skeinday.platform.record.NewIds;
 /** A team's spreadsheets in, looked through first and taken whole. */
 public final class FilePages {
     private final PrepareContext desk;
-
-    /** Then the page says how far it has come, and asks again. */
-    private static final Duration PATIENCE = Duration.ofSeconds(2);
-
-    private static final String TAKEN = "All of it is in the record now.";
-    private static final String GOES_ON = "Every page can be read meanwhile; what is entered waits until this is done.";
+    private final UnderWay underWay;
 
     public FilePages(PrepareContext desk) {
         this.desk = desk;
+        this.underWay = new UnderWay(desk);
     }
 
     public void register(Routes routes) {
@@ -47,7 +41,7 @@ public final class FilePages {
                                 "prepare/import.jte",
                                 new ImportView("", List.of(), List.of(), List.copyOf(DayFiles.known()))));
         routes.postFiles("/import/look", Role.COACH, this::look);
-        routes.get("/import/told", Role.COACH, this::told);
+        underWay.register(routes);
         routes.postFiles("/import/take", Role.COACH, this::take);
     }
 
@@ -97,41 +91,16 @@ public final class FilePages {
             show(ctx, read, "Nothing was taken.");
             return;
         }
-        Answer answer = desk.forms().submit(ctx, "exchange.import", files, PATIENCE);
-        if (answer instanceof Answer.NotYet notYet) {
-            underWay(ctx, String.valueOf(ctx.formParam("act")), notYet.reason());
+        Answer answer = desk.forms().submit(ctx, "exchange.import", files, UnderWay.PATIENCE);
+        if (answer instanceof Answer.NotYet) {
+            underWay.tell(ctx, FormActs.number(ctx));
             return;
         }
         String words = FormActs.words(ctx, answer);
         List<String> rows = rows(read);
-        show(ctx, words.isEmpty() ? new ImportView(TAKEN, rows, List.of(), List.of()) : refused(words));
-    }
-
-    /** What became of files whose page did not wait. */
-    private void told(Context ctx) {
-        String act = String.valueOf(ctx.queryParam("act"));
-        Optional<Answer> told = desk.forms().told(act);
-        if (told.isPresent() && told.get() instanceof Answer.NotYet notYet) {
-            underWay(ctx, act, notYet.reason());
-        } else if (told.isPresent() && told.get() instanceof Answer.Saved) {
-            show(ctx, new ImportView(TAKEN, List.of(), List.of(), List.of()));
-        } else {
-            show(ctx, refused(told.map(FilePages::reason).orElse("Take them in once more.")));
-        }
-    }
-
-    private static String reason(Answer answer) {
-        return answer instanceof Answer.Refused refused
-                ? refused.reason()
-                : answer instanceof Answer.DiskFull full ? full.reason() : "Take them in once more.";
-    }
-
-    private static ImportView refused(String why) {
-        return new ImportView("Nothing was taken.", List.of(), why.lines().toList(), List.of());
-    }
-
-    private void underWay(Context ctx, String act, String words) {
-        show(ctx, new ImportView("Taking them in", List.of(words, GOES_ON), List.of(), List.of(), act));
+        show(
+                ctx,
+                words.isEmpty() ? new ImportView(UnderWay.TAKEN, rows, List.of(), List.of()) : UnderWay.refused(words));
     }
 
     private void show(Context ctx, ImportView view) {

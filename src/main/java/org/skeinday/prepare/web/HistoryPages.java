@@ -20,6 +20,7 @@ import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
+import org.skeinday.platform.record.Answer;
 import org.skeinday.platform.record.NewIds;
 
 /** A history that was kept elsewhere: a plain spreadsheet, what its columns mean, what would be taken, then all of it. */
@@ -28,7 +29,6 @@ public final class HistoryPages {
     private static final List<String> FILES = List.of("flights.csv", "motors.csv", "batches.csv", "models.csv");
 
     private static final int PREVIEW = 5;
-    private static final int MOST_WRONG = 50;
     private static final int MOST_COLUMNS = 60;
 
     private final PrepareContext desk;
@@ -138,7 +138,12 @@ public final class HistoryPages {
             show(ctx, history, sheet, "Nothing was taken.", false);
             return;
         }
-        String words = FormActs.words(ctx, desk.forms().submit(ctx, "exchange.history", history));
+        Answer answer = desk.forms().submit(ctx, "exchange.history", history, UnderWay.PATIENCE);
+        if (answer instanceof Answer.NotYet) {
+            new UnderWay(desk).tell(ctx, FormActs.number(ctx));
+            return;
+        }
+        String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
             fragment(
                     ctx,
@@ -155,7 +160,8 @@ public final class HistoryPages {
                             List.of()));
             return;
         }
-        show(ctx, history, sheet, "Nothing was taken. " + words, false);
+        boolean told = !checked(history).errors().isEmpty(); // then the cells are named one by one
+        show(ctx, history, sheet, "Nothing was taken." + (told ? "" : " " + words), false);
     }
 
     private static String rows(int n) {
@@ -177,10 +183,7 @@ public final class HistoryPages {
                 .map(Column::name)
                 .filter(name -> meant.contains(name) || history.same().containsKey(name))
                 .toList();
-        List<String> wrong = checked.errors().stream()
-                .limit(MOST_WRONG)
-                .map(e -> words(e, sheet.header()))
-                .toList();
+        List<String> wrong = CellError.told(checked.errors(), e -> words(e, sheet.header()));
         fragment(
                 ctx,
                 new HistoryView(

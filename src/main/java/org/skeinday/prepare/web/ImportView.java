@@ -7,9 +7,11 @@ import java.util.List;
  *
  * @param words empty before any was looked at
  * @param act that is still being written, to be asked about; empty when there is nothing to wait for
+ * @param far how far that has come, in words
  */
-public record ImportView(String words, List<String> rows, List<String> errors, List<String> known, String act) {
+public record ImportView(
+        String words, List<String> rows, List<String> errors, List<String> known, String act, String far) {
     ImportView(String words, List<String> rows, List<String> errors, List<String> known) {
-        this(words, rows, errors, known, "");
+        this(words, rows, errors, known, "", "");
     }
 }
