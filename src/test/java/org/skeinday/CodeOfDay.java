@@ -18,7 +18,8 @@ public final class CodeOfDay {
 
     /** Hands out another one; the one before opens nothing any more. */
     public static String handedOut(int port) throws IOException, InterruptedException {
-        HttpResponse<String> answer = new Visitor(port, "", NUMBERS.incrementAndGet()).form("/codes/today", java.util.Map.of());
+        HttpResponse<String> answer =
+                new Visitor(port, "", NUMBERS.incrementAndGet()).form("/codes/today", java.util.Map.of());
         Matcher shown = SHOWN.matcher(answer.body());
         if (answer.statusCode() != 200 || !shown.find()) {
             throw new AssertionError(answer.statusCode() + " " + answer.body());

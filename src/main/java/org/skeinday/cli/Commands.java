@@ -14,6 +14,7 @@ import org.skeinday.Catalogue;
 import org.skeinday.platform.folder.DataFolder;
 import org.skeinday.platform.record.ActStore;
 import org.skeinday.platform.record.Json;
+import org.skeinday.platform.record.OwnerOnly;
 import org.skeinday.platform.record.Verify;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,8 +24,8 @@ import picocli.CommandLine.Spec;
 
 /** The commands that need the whole program. */
 public final class Commands {
-    private static final List<String> NAMES =
-            List.of("serve", "demo", "import", "export", "verify", "rebuild", "backup", "restore", "preflight");
+    private static final List<String> NAMES = List.of(
+            "serve", "demo", "import", "export", "verify", "rebuild", "backup", "restore", "lost-people", "preflight");
 
     private Commands() {}
 
@@ -60,6 +61,8 @@ public final class Commands {
                 return new BackupCommands.BackUp();
             case "restore":
                 return new BackupCommands.Restore();
+            case "lost-people":
+                return new LostPeopleCommand();
             case "preflight":
                 return new BackupCommands.PreflightCheck();
             default:
@@ -156,6 +159,10 @@ public final class Commands {
         if (!DataFolder.holdsRecord(folder)) {
             throw new IllegalArgumentException(
                     folder + " holds no record of Skeinday, so it is not moved. Name another folder with --data.");
+        }
+        if (OwnerOnly.isAmongOthers(folder)) {
+            throw new IllegalArgumentException("Things of others are in " + folder
+                    + ", so it is not moved. Name another folder for the demo with --data.");
         }
         ActStore.refuseWhileRunning(folder);
         Files.move(

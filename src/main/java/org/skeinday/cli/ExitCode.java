@@ -7,6 +7,7 @@ import org.skeinday.platform.record.Damaged;
 /** What went wrong, as a number for scripts. */
 final class ExitCode {
     static final int PORT = 3;
+    static final int DAMAGED = 5;
 
     private ExitCode() {}
 
@@ -15,7 +16,7 @@ final class ExitCode {
             return 4;
         }
         if (e instanceof Damaged) {
-            return 5;
+            return DAMAGED;
         }
         return e instanceof IOException ? 6 : 1;
     }

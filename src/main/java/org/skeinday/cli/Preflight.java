@@ -118,13 +118,13 @@ final class Preflight {
     }
 
     private void backups() throws IOException {
-        List<Path> made = Backup.in(folder.resolve(Backups.FOLDER));
-        if (made.isEmpty()) {
+        Optional<Path> newest = Backup.newest(folder, folder.resolve(Backups.FOLDER));
+        if (newest.isEmpty()) {
             say(
                     !DataFolder.holdsRecord(folder),
                     "There is no backup yet" + (DataFolder.holdsRecord(folder) ? ": run backup." : ", and no record."));
         } else {
-            Path last = made.get(made.size() - 1);
+            Path last = newest.get();
             boolean whole = isWhole(last);
             say(
                     whole,

@@ -59,7 +59,7 @@ public final class Backups {
         for (Path place : places()) {
             try {
                 Backup.Made made = Backup.makeIfChanged(data, place, clock.instant());
-                Backup.prune(place);
+                Backup.prune(data, place);
                 LOG.info("{} records are in {}", made.records(), made.folder().getFileName());
             } catch (Damaged e) {
                 LOG.warn("No backup was made in {}: {}", place, e.getMessage());

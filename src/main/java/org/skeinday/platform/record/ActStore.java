@@ -6,6 +6,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Set;
 import java.util.function.Function;
 import org.skeinday.platform.db.Database;
 import org.skeinday.platform.db.DatabaseTrouble;
@@ -56,7 +57,7 @@ public final class ActStore implements AutoCloseable {
     static ActStore open(Path folder, Projection projection, Clock clock, JournalFile.Opener opener)
             throws IOException {
         try {
-            return opened(folder, projection, clock, opener);
+            return opened(folder, projection, clock, opener, Set.of());
         } catch (FileSystemException e) {
             throw new IOException( // its own message is no more than the path
                     "The data folder " + folder + " cannot be used: " + why(e)
@@ -65,24 +66,38 @@ public final class ActStore implements AutoCloseable {
         }
     }
 
+    /**
+     * The same, though these people have no name: whoever opens it so records them as erased.
+     *
+     * @param nameless ids of people
+     */
+    static ActStore openWithout(Path folder, Projection projection, Clock clock, Set<String> nameless)
+            throws IOException {
+        return opened(folder, projection, clock, JournalFile::onDisk, nameless);
+    }
+
     private static String why(FileSystemException e) {
         String reason = e instanceof AccessDeniedException ? "not allowed" : e.getReason();
         return e.getFile() + ": " + (reason == null ? e.getClass().getSimpleName() : reason);
     }
 
-    private static ActStore opened(Path folder, Projection projection, Clock clock, JournalFile.Opener opener)
+    private static ActStore opened(
+            Path folder, Projection projection, Clock clock, JournalFile.Opener opener, Set<String> nameless)
             throws IOException {
         OwnerOnly.makeFolder(folder);
         FolderLock lock = FolderLock.take(folder);
         try {
             Format.refuseNewer(folder);
+            OwnerOnly.noteOthers(folder);
             OwnerOnly.tightenAll(folder);
             WholeFile.dropLeft(folder);
             Files.deleteIfExists(folder.resolve(DATABASE + ".trace.db")); // of older programs, with names in it
             FolderMark.refuseWithoutJournal(folder);
             Journal.make(folder);
             FolderMark mark = FolderMark.read(folder);
-            var record = new ActStore(folder, projection, clock, opener, lock, People.open(folder, mark.folder()));
+            People people = People.open(folder, mark.folder());
+            people.goWithout(nameless);
+            var record = new ActStore(folder, projection, clock, opener, lock, people);
             record.files.openFirst();
             record.sealable = true;
             Format.keep(folder);

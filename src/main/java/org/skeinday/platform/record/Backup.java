@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -94,9 +95,9 @@ public final class Backup {
      * @return the newest one where nothing has changed, else the new one
      */
     public static Made makeIfChanged(Path data, Path place, Instant now) throws IOException {
-        List<Path> all = in(place);
-        if (!all.isEmpty()) {
-            Path newest = all.get(all.size() - 1);
+        Optional<Path> last = newest(data, place);
+        if (last.isPresent()) {
+            Path newest = last.get();
             JournalReader.End end = JournalReader.check(data.resolve(Journal.FILE));
             if (isOf(end, newest) && sameFile(data.resolve(People.FILE), newest.resolve(People.FILE))) {
                 return new Made(newest, end.n(), end.hash());
@@ -140,8 +141,25 @@ public final class Backup {
         }
     }
 
-    /** The backups in a place, the oldest first. */
-    public static List<Path> in(Path place) throws IOException {
+    /** The newest in a place, as this folder's record has it; empty where there is none. */
+    public static Optional<Path> newest(Path data, Path place) throws IOException {
+        List<Path> all = BackupList.inOrder(place, FolderMark.read(data));
+        return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+    }
+
+    /** The name that a backup would have that was made when one was last put back; empty when that never was. */
+    static String lastSetAside(Path data) throws IOException {
+        try (Stream<Path> there = Files.list(data)) {
+            return there.map(path -> path.getFileName().toString())
+                    .filter(name -> name.startsWith(SET_ASIDE))
+                    .max(Comparator.naturalOrder())
+                    .map(name -> PREFIX + name.substring(SET_ASIDE.length()))
+                    .orElse("");
+        }
+    }
+
+    /** The backups in a place by the clock, the oldest first. */
+    static List<Path> in(Path place) throws IOException {
         if (!Files.isDirectory(place)) {
             return List.of();
         }
@@ -154,14 +172,25 @@ public final class Backup {
         }
     }
 
-    /** Removes the oldest beyond {@link #KEPT}, and what a kill has left half made: names would stand in it for ever. */
-    public static void prune(Path place) throws IOException {
-        List<Path> all = in(place);
+    /**
+     * Removes the oldest of this folder beyond {@link #KEPT}, and what a kill has left half made: names would stand in it
+     * for ever. Those of another folder in the same place are left to it.
+     */
+    public static void prune(Path data, Path place) throws IOException {
+        FolderMark mark = FolderMark.read(data);
+        List<Path> all = new ArrayList<>();
+        for (Path backup : BackupList.inOrder(place, mark)) {
+            if (!BackupList.isOfOther(backup, mark)) {
+                all.add(backup);
+            }
+        }
         for (Path old : all.subList(0, Math.max(0, all.size() - KEPT))) {
             remove(old);
         }
-        String newest =
-                all.isEmpty() ? "" : all.get(all.size() - 1).getFileName().toString();
+        String newest = all.stream()
+                .map(path -> path.getFileName().toString())
+                .max(Comparator.naturalOrder())
+                .orElse("");
         try (Stream<Path> there = Files.list(place)) {
             for (Path part : there.filter(Files::isDirectory).toList()) {
                 String name = part.getFileName().toString();

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +25,8 @@ record BackupList(Path backup, long records, String head, String folder, String 
     static final String FILE = "backup.json";
 
     private static final String SUM = "sum";
+    private static final Comparator<BackupList> BY_AGE =
+            Comparator.comparingLong(BackupList::records).thenComparing(BackupList::name);
 
     /** @throws Damaged when there is none, or none that can be read */
     static BackupList read(Path backup) throws IOException {
@@ -69,14 +73,56 @@ record BackupList(Path backup, long records, String head, String folder, String 
 
     /** The newest in a place that is of this folder and this line of it. */
     static Optional<BackupList> newestOf(Path place, FolderMark mark) throws IOException {
-        List<Path> all = Backup.in(place);
-        for (int i = all.size() - 1; i >= 0 && !mark.line().isEmpty(); i--) {
-            Optional<BackupList> list = readable(all.get(i));
-            if (list.isPresent() && list.get().isOf(mark)) {
-                return list;
-            }
+        return mark.line().isEmpty()
+                ? Optional.empty()
+                : all(place).filter(list -> list.isOf(mark)).max(BY_AGE);
+    }
+
+    /**
+     * The newest that was made since a backup was last put back, for a folder whose mark does not say of which line it is:
+     * what was made before that is of a line that was left.
+     */
+    static Optional<BackupList> newestSinceRestore(Path data) throws IOException {
+        String since = Backup.lastSetAside(data);
+        return all(data.resolve(Backup.FOLDER))
+                .filter(list -> list.name().compareTo(since) > 0)
+                .max(BY_AGE);
+    }
+
+    /**
+     * The backups in a place, the newest of this folder's line last: by how far they have come, since a clock may be set
+     * back, then by the clock. Before them all others, by the clock alone.
+     */
+    static List<Path> inOrder(Path place, FolderMark mark) throws IOException {
+        List<Path> all = new ArrayList<>(Backup.in(place));
+        List<Path> own = all(place)
+                .filter(list -> list.isOf(mark))
+                .sorted(BY_AGE)
+                .map(BackupList::backup)
+                .toList();
+        all.removeAll(own);
+        all.addAll(own);
+        return all;
+    }
+
+    /** Whether another folder's backups are made in the same place: that one sees to them. */
+    static boolean isOfOther(Path backup, FolderMark mark) throws IOException {
+        return readable(backup)
+                .filter(list -> !list.folder().isEmpty() && !mark.folder().isEmpty())
+                .filter(list -> !list.folder().equals(mark.folder()))
+                .isPresent();
+    }
+
+    private static Stream<BackupList> all(Path place) throws IOException {
+        List<BackupList> lists = new ArrayList<>();
+        for (Path backup : Backup.in(place)) {
+            readable(backup).ifPresent(lists::add);
         }
-        return Optional.empty();
+        return lists.stream();
+    }
+
+    private String name() {
+        return backup.getFileName().toString();
     }
 
     static boolean anyWithRecords(Path place) throws IOException {

@@ -1,5 +1,6 @@
 package org.skeinday.platform.record;
 
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,8 +43,12 @@ public final class Erasing {
                     "name", "Type the name exactly as it stands here, to erase this person and no other");
         }
         return Decision.decided(
-                Set.of("contest", "attempts", "checks", "devices"),
-                Fact.of(KIND, new PersonErased(erase.person(), context.now().toEpochMilli())));
+                Set.of("contest", "attempts", "checks", "devices"), fact(erase.person(), context.now()));
+    }
+
+    /** That this person was erased, then. */
+    static Fact fact(String person, Instant at) {
+        return Fact.of(KIND, new PersonErased(person, at.toEpochMilli()));
     }
 
     /** The people whom these facts erase. */

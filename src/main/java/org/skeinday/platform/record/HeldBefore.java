@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a journal held before, by its folder's mark and by the newest backup of its line: it never holds less. */
 final class HeldBefore implements JournalReader.Lines {
@@ -32,8 +33,23 @@ final class HeldBefore implements JournalReader.Lines {
         FolderMark mark = FolderMark.read(data);
         BackupList.newestOf(place, mark)
                 .ifPresent(newest -> held.claim("the backup " + newest.backup(), newest.records(), newest.head()));
-        held.neverEmpty = mark.line().isEmpty() && BackupList.anyWithRecords(place);
+        if (mark.line().isEmpty()) {
+            held.claimWithoutMark(place);
+        }
         return held;
+    }
+
+    /** Of a folder of before there were marks, or one whose mark is gone: its own backups tell as much. */
+    private void claimWithoutMark(Path place) throws IOException {
+        neverEmpty = BackupList.anyWithRecords(place);
+        if (absolute(place).equals(absolute(data.resolve(Backup.FOLDER)))) { // elsewhere they may be of any folder
+            BackupList.newestSinceRestore(data)
+                    .ifPresent(newest -> claim("the backup " + newest.backup(), newest.records(), newest.head()));
+        }
+    }
+
+    private static Path absolute(Path path) {
+        return path.toAbsolutePath().normalize();
     }
 
     private void claim(String by, long n, String head) {
@@ -74,9 +90,11 @@ final class HeldBefore implements JournalReader.Lines {
     }
 
     private String wayOut() throws IOException {
-        List<Path> backups = Backup.in(data.resolve(Backup.FOLDER));
-        String newest =
-                backups.isEmpty() ? "BACKUP" : backups.get(backups.size() - 1).toString();
-        return "Put the newest backup back, what is there is set aside: restore " + newest + " --data " + data;
+        FolderMark mark = FolderMark.read(data);
+        Optional<Path> newest = mark.line().isEmpty()
+                ? BackupList.newestSinceRestore(data).map(BackupList::backup)
+                : Backup.newest(data, data.resolve(Backup.FOLDER));
+        return "Put the newest backup back, what is there is set aside: restore "
+                + newest.map(Path::toString).orElse("BACKUP") + " --data " + data;
     }
 }

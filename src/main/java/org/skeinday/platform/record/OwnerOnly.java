@@ -19,6 +19,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -31,6 +32,14 @@ public final class OwnerOnly {
     private static final Logger LOG = LoggerFactory.getLogger(OwnerOnly.class);
     /** Folders in a data folder that are the program's own, with all that is in them. */
     private static final Set<String> OWN = Set.of(Backup.FOLDER, "logs", "solver");
+
+    private static final String AMONG_OTHERS = "skeinday-among-others.txt";
+
+    /** Names of all that the program itself puts into a data folder, beside {@link #OWN}. */
+    private static final Pattern MADE =
+            Pattern.compile("(skeinday[-.].*|journal\\.jsonl|torn-after-.*|people(-set-aside-.*)?"
+                    + "\\.json|lock|running-at|database-.*|copy-being-made.*|record-format|join-code|typed-codes|port|host|joined-at"
+                    + "|second-place|set-aside-.*)(\\.part|" + Pattern.quote(WholeFile.ASIDE) + ")?");
 
     private static final Set<PosixFilePermission> OWNERS = PosixFilePermissions.fromString("rwx------");
 
@@ -73,9 +82,14 @@ public final class OwnerOnly {
      * files in it and the program's own folders. Other folders that somebody keeps there, and links, are left alone.
      */
     public static void tightenAll(Path data) {
-        tighten(data);
+        boolean amongOthers = isAmongOthers(data);
+        if (!amongOthers) {
+            tighten(data);
+        }
         for (Path inside : list(data)) {
-            if (Files.isRegularFile(inside, LinkOption.NOFOLLOW_LINKS)) {
+            if (amongOthers) {
+                tightenFile(inside);
+            } else if (Files.isRegularFile(inside, LinkOption.NOFOLLOW_LINKS)) {
                 tighten(inside);
             } else if (Files.isDirectory(inside, LinkOption.NOFOLLOW_LINKS) && isOwn(inside)) {
                 deep(inside);
@@ -83,9 +97,41 @@ public final class OwnerOnly {
         }
     }
 
+    /**
+     * Before a folder becomes a data folder: where things of others are in it (somebody named a home folder), a file says
+     * so from then on, and nothing but the program's own files is ever closed to others there.
+     */
+    static void noteOthers(Path data) throws IOException {
+        boolean used = Stream.of(Journal.FILE, FolderMark.FILE, ActStore.DATABASE + ".mv.db")
+                .anyMatch(file -> Files.exists(data.resolve(file)));
+        if (!used && list(data).stream().anyMatch(inside -> !isMade(inside))) {
+            WholeFile.write(
+                    data.resolve(AMONG_OTHERS),
+                    "Skeinday keeps its data here among files of others: who may read those is left as it is.\n");
+        }
+    }
+
+    /** Whether things of others were in this folder before. */
+    public static boolean isAmongOthers(Path data) {
+        return Files.exists(data.resolve(AMONG_OTHERS));
+    }
+
+    /** Whether this is a file or folder of a name that the program gives. */
+    private static boolean isMade(Path inside) {
+        String name = inside.getFileName().toString();
+        return OWN.contains(name) || MADE.matcher(name).matches();
+    }
+
     private static boolean isOwn(Path folder) {
         String name = folder.getFileName().toString();
         return OWN.contains(name) || name.startsWith(Backup.SET_ASIDE);
+    }
+
+    /** Folders there may be others' of the same name; those that the program makes are closed from the first. */
+    private static void tightenFile(Path inside) {
+        if (Files.isRegularFile(inside, LinkOption.NOFOLLOW_LINKS) && isMade(inside)) {
+            tighten(inside);
+        }
     }
 
     private static void deep(Path folder) {

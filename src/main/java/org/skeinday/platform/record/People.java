@@ -17,6 +17,7 @@ public final class People {
     private final Path path;
     private PeopleFile now;
     private boolean kept;
+    private Set<String> nameless = Set.of();
 
     private People(Path path, PeopleFile now, boolean kept) {
         this.path = path;
@@ -41,6 +42,11 @@ public final class People {
         } catch (Damaged e) {
             throw new Damaged(e.getMessage() + ". " + PeopleInBackups.wayOut(folder, Set.of()));
         }
+    }
+
+    /** Lets these be without a name, while they are recorded as erased. */
+    synchronized void goWithout(Set<String> persons) {
+        nameless = Set.copyOf(persons);
     }
 
     /** The id of the folder that these people belong to. */
@@ -94,6 +100,7 @@ public final class People {
     /** @throws Damaged when a person of the journal, not erased, has no name here */
     synchronized void refuseMissing(PeopleOfJournal journal) throws IOException {
         Set<String> missing = journal.missingIn(now.names());
+        missing.removeAll(nameless);
         if (!missing.isEmpty()) {
             throw new Damaged(path + " lacks the names of " + missing.size() + " of the record's people. "
                     + PeopleInBackups.wayOut(path.resolveSibling("."), missing));

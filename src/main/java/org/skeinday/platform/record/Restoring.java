@@ -31,6 +31,7 @@ public final class Restoring {
         Backup.Made made = BackupCheck.check(backup);
         OwnerOnly.makeFolder(data);
         try (FolderLock lock = FolderLock.take(data)) {
+            OwnerOnly.noteOthers(data);
             for (Step step : steps(backup, data, now)) {
                 step.run();
             }

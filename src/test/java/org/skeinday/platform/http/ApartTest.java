@@ -17,7 +17,7 @@ class ApartTest {
     }
 
     private static String deeper(int n) {
-        return deeper(n + 1) + n;
+        return n < 0 ? "" : deeper(n + 1) + n; // deeper than any stack, though not for ever
     }
 
     @Test

@@ -147,7 +147,7 @@ class BackupTest {
         Files.writeString(old.resolve("backup.json.written-aside"), "{}");
         Path now = Files.createDirectories(place.resolve("backup-20260509-081530.part"));
         Backup.make(data, place, AT);
-        Backup.prune(place);
+        Backup.prune(data, place);
         assertTrue(Files.notExists(old));
         assertTrue(Files.exists(now));
     }
@@ -177,7 +177,7 @@ class BackupTest {
         for (int i = 0; i < 23; i++) {
             Backup.make(data, place, AT.plusSeconds(i));
         }
-        Backup.prune(place);
+        Backup.prune(data, place);
         List<Path> left = Backup.in(place);
         assertEquals(20, left.size());
         assertEquals("backup-20260509-081503", left.get(0).getFileName().toString());
