@@ -62,7 +62,7 @@ public final class Commands {
             case "restore":
                 return new BackupCommands.Restore();
             case "lost-people":
-                return new LostPeopleCommand();
+                return new LostPeopleCommand(Clock.systemUTC(), new SecureRandom());
             case "preflight":
                 return new BackupCommands.PreflightCheck();
             default:

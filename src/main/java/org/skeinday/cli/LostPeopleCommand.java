@@ -1,10 +1,12 @@
 package org.skeinday.cli;
 
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.Catalogue;
 import org.skeinday.platform.record.LostPeople;
+import org.skeinday.platform.record.RandomHex;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -29,6 +31,14 @@ final class LostPeopleCommand extends Commands.OnFolder {
     @Nullable
     Integer erase;
 
+    private final Clock clock;
+    private final SecureRandom random;
+
+    LostPeopleCommand(Clock clock, SecureRandom random) {
+        this.clock = clock;
+        this.random = random;
+    }
+
     @Override
     public Integer call() throws Exception {
         Path folder = existing(folder("skeinday"));
@@ -51,7 +61,7 @@ final class LostPeopleCommand extends Commands.OnFolder {
                     + gone + " --data " + folder);
             return ExitCode.DAMAGED;
         }
-        long records = people.mend(lost, Catalogue.projection(), Clock.systemUTC());
+        long records = people.mend(lost, Catalogue.projection(), clock, RandomHex.of(random));
         out().println(lost.found().size() + " names came back from backups, " + gone
                 + " people were recorded as erased; " + records + " records.");
         if (lost.unreadable()) {

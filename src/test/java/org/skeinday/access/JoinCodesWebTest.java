@@ -206,7 +206,7 @@ class JoinCodesWebTest {
         String ended = joined("", link(), "", "helper");
         String stays = joined("", link(), CodeOfDay.handedOut(app.port()), "captain");
         String link = link();
-        String typed = app.typedCode();
+        String typed = app.invitation().typedCode();
         assertTrue(laptop.get("/devices").body().contains("id=\"new-codes\" name=\"codes\" value=\"new\" checked"));
         laptop.form("/devices/" + meta(ended, "device") + "/end", Map.of("codes", "new"));
         isRefused("scan it again", join("", link, "", "viewer")); // its browser was cleared

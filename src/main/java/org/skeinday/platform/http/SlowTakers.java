@@ -18,8 +18,6 @@ final class SlowTakers extends Handler.Wrapper {
     /** Slower than any network of a hall: own default. */
     static final long BYTES_PER_SECOND = 4_000;
 
-    private static final long NANOS = TimeUnit.SECONDS.toNanos(1);
-
     private final Duration grace;
     private final long bytesPerSecond;
 
@@ -34,11 +32,19 @@ final class SlowTakers extends Handler.Wrapper {
         return super.handle(request, new Timed(request, response), callback);
     }
 
-    /** Its connection is closed when the answer is not taken in time, which ends whoever waits for it. */
+    /**
+     * Its connection is closed when the answer is not taken in time, which ends whoever waits for it. Looked at now and
+     * then while something of it is on its way; each look that finds it so counts as the time since the one before.
+     */
     private final class Timed extends Response.Wrapper {
+        private static final int LOOKS_IN_GRACE = 20;
+
         private final Scheduler scheduler;
+        private final long lookMs = Math.max(10, grace.toMillis() / LOOKS_IN_GRACE);
         private long bytes;
-        private long spentNanos;
+        private long spentMs;
+        private boolean underWay;
+        private boolean lookedAt;
 
         Timed(Request request, Response response) {
             super(request, response);
@@ -47,22 +53,37 @@ final class SlowTakers extends Handler.Wrapper {
 
         @Override
         public void write(boolean last, ByteBuffer content, Callback callback) {
-            bytes += content == null ? 0 : content.remaining();
-            long left = Math.max(1, grace.toNanos() + bytes * NANOS / bytesPerSecond - spentNanos);
-            long begun = System.nanoTime();
-            Scheduler.Task late = scheduler.schedule(this::close, left, TimeUnit.NANOSECONDS);
-            super.write(
-                    last,
-                    content,
-                    Callback.from(
-                            () -> {
-                                late.cancel();
-                                spentNanos += System.nanoTime() - begun;
-                            },
-                            callback));
+            begun(content == null ? 0 : content.remaining());
+            super.write(last, content, Callback.from(this::taken, callback));
         }
 
-        private void close() {
+        private synchronized void begun(int more) {
+            bytes += more;
+            underWay = true;
+            if (!lookedAt) {
+                lookedAt = true;
+                lookLater();
+            }
+        }
+
+        private synchronized void taken() {
+            underWay = false;
+        }
+
+        private void lookLater() {
+            scheduler.schedule(this::look, lookMs, TimeUnit.MILLISECONDS);
+        }
+
+        private synchronized void look() {
+            if (!underWay) {
+                lookedAt = false;
+                return;
+            }
+            spentMs += lookMs;
+            if (spentMs <= grace.toMillis() + bytes * 1000 / bytesPerSecond) {
+                lookLater();
+                return;
+            }
             getRequest()
                     .getConnectionMetaData()
                     .getConnection()

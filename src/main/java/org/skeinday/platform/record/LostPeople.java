@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,14 +66,15 @@ public final class LostPeople {
      * Brings back what was found and records the others as erased, as one act. Killed in between, the folder refuses to
      * start as before.
      *
+     * @param act 32 random hexadecimal digits
      * @return records that the journal has then
      */
-    public long mend(Found lost, Projection projection, Clock clock) throws IOException {
+    public long mend(Found lost, Projection projection, Clock clock, String act) throws IOException {
         try (FolderLock lock = FolderLock.take(folder)) {
             keepFound(lost, clock);
         }
         try (ActStore record = ActStore.openWithout(folder, projection, clock, lost.gone())) {
-            return lost.gone().isEmpty() ? record.journal().n() : erase(record, lost.gone(), clock);
+            return lost.gone().isEmpty() ? record.journal().n() : erase(record, lost.gone(), clock, act);
         }
     }
 
@@ -113,9 +113,9 @@ public final class LostPeople {
         }
     }
 
-    private static long erase(ActStore record, Set<String> gone, Clock clock) throws IOException {
+    private static long erase(ActStore record, Set<String> gone, Clock clock, String id) throws IOException {
         var content = Json.MAPPER.valueToTree(new EraseLost(List.copyOf(gone)));
-        var act = new Act(RandomHex.of(new SecureRandom()), KIND, "laptop", "", clock.instant(), content);
+        var act = new Act(id, KIND, "laptop", "", clock.instant(), content);
         var kind = new ActKind<>(KIND, EraseLost.class, LostPeople::decide);
         try (Writer writer = new Writer(record, List.of(kind), clock, WriterSettings.normal(), (topics, n) -> {})) {
             Answer answer = writer.await(act, words -> {});
