@@ -6,8 +6,6 @@ package org.skeinday.attempt;
  */
 public sealed interface Attempt permits PlannedAttempt, Attempt.BeforeRelease, Attempt.AfterRelease, EndedAttempt {
 
-    State state();
-
     /** Called and not yet released: it may be released, or scrubbed (the motor is run back). */
     sealed interface BeforeRelease extends Attempt permits CalledAttempt, WindingAttempt, HoldingAttempt {
         String id();
@@ -45,7 +43,7 @@ public sealed interface Attempt permits PlannedAttempt, Attempt.BeforeRelease, A
             case HOLDING -> new HoldingAttempt(now.id());
             case RELEASED -> new ReleasedAttempt(now.id());
             case LANDED -> new LandedAttempt(now.id());
-            case CLOSED, SCRUBBED, VOID -> new EndedAttempt(now.id(), now.state());
+            case CLOSED, SCRUBBED, VOID -> new EndedAttempt(now.id());
         };
     }
 }

@@ -2,11 +2,6 @@ package org.skeinday.attempt;
 
 /** Called: the entry is on its way to the floor. */
 public record CalledAttempt(String id) implements Attempt.BeforeRelease {
-    @Override
-    public State state() {
-        return State.CALLED;
-    }
-
     public AttemptMoved startWinding(long atMs) {
         return new AttemptMoved(id, State.WINDING.word(), atMs);
     }

@@ -4,11 +4,6 @@ import org.skeinday.timing.OfficialTime;
 
 /** Down again; its time is not official yet. */
 public record LandedAttempt(String id) implements Attempt.AfterRelease {
-    @Override
-    public State state() {
-        return State.LANDED;
-    }
-
     /** The landing was a mistake. */
     public AttemptTakenBack fliesOn(long atMs) {
         return new AttemptTakenBack(id, State.RELEASED.word(), atMs);

@@ -2,11 +2,6 @@ package org.skeinday.attempt;
 
 /** The motor is being wound. */
 public record WindingAttempt(String id) implements Attempt.BeforeRelease {
-    @Override
-    public State state() {
-        return State.WINDING;
-    }
-
     /** The last turn is on; from here the torque bleeds. */
     public AttemptMoved hold(long atMs) {
         return new AttemptMoved(id, State.HOLDING.word(), atMs);

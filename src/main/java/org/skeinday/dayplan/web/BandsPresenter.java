@@ -41,8 +41,8 @@ final class BandsPresenter {
 
     private DayView.Bands draw(String finding, long nowMs) {
         List<DayView.Lane> lanes = new ArrayList<>();
-        byAttempt().forEach((name, own) -> lanes.add(lane(name, own, lanes.size(), false)));
-        byPerson().forEach((name, own) -> lanes.add(lane(name, own, lanes.size(), true)));
+        byAttempt().forEach((name, own) -> lanes.add(lane(name, own, lanes.size())));
+        byPerson().forEach((name, own) -> lanes.add(lane(name, own, lanes.size())));
         return new DayView.Bands(
                 finding,
                 LEFT + WIDTH,
@@ -52,18 +52,17 @@ final class BandsPresenter {
                 ticks());
     }
 
-    private DayView.Lane lane(String name, List<PlanTaken.Planned> own, int at, boolean person) {
+    private DayView.Lane lane(String name, List<PlanTaken.Planned> own, int at) {
         return new DayView.Lane(
-                name, TOP + at * LANE, own.stream().map(t -> bar(t, person)).toList());
+                name, TOP + at * LANE, own.stream().map(this::bar).toList());
     }
 
-    private DayView.Bar bar(PlanTaken.Planned planned, boolean person) {
+    private DayView.Bar bar(PlanTaken.Planned planned) {
         PartTask task = PartTask.parse(planned.task());
         return new DayView.Bar(
                 x(planned.startMs()),
                 Math.max(3, x(planned.endMs()) - x(planned.startMs())),
                 task.part() == null ? "other" : EnumWords.of(task.part()),
-                person ? task.attempt() : "",
                 words.task(planned.task()) + ", " + words.clock(planned.startMs()) + " to "
                         + words.clock(planned.endMs()));
     }

@@ -123,7 +123,7 @@ public record DayView(
     public record Lane(String name, int y, List<Bar> bars) {}
 
     /** @param kind part's word, for its look */
-    public record Bar(int x, int width, String kind, String label, String title) {}
+    public record Bar(int x, int width, String kind, String title) {}
 
     public record Tick(int x, String words) {}
 }

@@ -10,12 +10,10 @@ import java.util.List;
 final class Journal implements AutoCloseable {
     static final String FILE = "journal.jsonl";
 
-    private final Path path;
     private final JournalFile file;
     private volatile JournalReader.End end;
 
-    private Journal(Path path, JournalFile file, JournalReader.End end) {
-        this.path = path;
+    private Journal(JournalFile file, JournalReader.End end) {
         this.file = file;
         this.end = end;
     }
@@ -34,7 +32,7 @@ final class Journal implements AutoCloseable {
             file.truncate(end.length());
             file.force();
         }
-        return new Journal(path, file, end);
+        return new Journal(file, end);
     }
 
     /** Makes an empty one where there is none, before anything else is made that tells of a used folder. */

@@ -13,7 +13,7 @@ final class ChangePresenter {
 
     static ChangeView view(Tx tx, Named event) {
         List<String> there = ReviewFacts.change(tx, event.id()).lines();
-        return new ChangeView(event.id(), event.name(), three(there), there, "", false);
+        return new ChangeView(event.id(), three(there), there, "", false);
     }
 
     static List<String> three(List<String> lines) {

@@ -9,5 +9,4 @@ import java.util.List;
  * @param seen the lines as they are in the record
  * @param problem why nothing was saved, empty when nothing went wrong
  */
-public record ChangeView(
-        String event, String name, List<String> lines, List<String> seen, String problem, boolean saved) {}
+public record ChangeView(String event, List<String> lines, List<String> seen, String problem, boolean saved) {}

@@ -164,7 +164,6 @@ public final class EveningPages {
                 "review/_change.jte",
                 new ChangeView(
                         of.id(),
-                        of.name(),
                         words.isEmpty() ? there.lines() : ChangePresenter.three(lines),
                         there.seen(),
                         words,
