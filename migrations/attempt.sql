@@ -23,6 +23,9 @@ create table attempt (
   flown_again boolean default false not null,
   -- Given up while its motor was wound, until somebody says how many turns were on.
   turns_on boolean default false not null,
+  -- Its window as it stood when it was released: a window that is moved later changes no verdict.
+  window_opens_ms bigint,
+  window_closes_ms bigint,
   unique (entry_id, number)
 );
 -- A watch whose device failed can go to another device; what the first one still sends is kept as well.

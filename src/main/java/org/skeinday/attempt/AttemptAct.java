@@ -20,6 +20,8 @@ public enum AttemptAct {
     TAKE_SPARE("Another motor", Way.ON),
     /** The motor is run back, and somebody says how many turns were on. */
     RUN_BACK("Run it back", Way.BOTH),
+    /** A hand watch has no tap: what it shows is typed. */
+    TYPE_TIME("Type a watch's time", Way.ASIDE),
     JUDGE_WATCH("A watch failed, or must be left out", Way.ASIDE),
     ANNOUNCE("Note the announced time", Way.ASIDE),
     COLLIDED("Collision", Way.ASIDE),

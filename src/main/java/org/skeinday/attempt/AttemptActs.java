@@ -56,9 +56,9 @@ public final class AttemptActs {
     private static Set<AttemptAct> timekeeper(AttemptPhase.Name phase) {
         return switch (phase) {
             case CALLED, WINDING, HOLDING -> EnumSet.of(RELEASED);
-            case IN_THE_AIR -> EnumSet.of(NOT_RELEASED, LANDED);
-            case LANDED -> EnumSet.of(STILL_FLYING);
-            case OFFICIAL -> EnumSet.of(SIGN);
+            case IN_THE_AIR -> EnumSet.of(NOT_RELEASED, LANDED, TYPE_TIME);
+            case LANDED -> EnumSet.of(STILL_FLYING, TYPE_TIME);
+            case OFFICIAL -> EnumSet.of(SIGN, TYPE_TIME);
             default -> none();
         };
     }
@@ -72,8 +72,8 @@ public final class AttemptActs {
             case BROKE -> brokeForCaptain((AttemptPhase.Broke) phase);
             case RUN_BACK -> EnumSet.of(BROKE, RUN_BACK);
             case IN_THE_AIR -> inTheAir((AttemptPhase.InTheAir) phase);
-            case LANDED -> EnumSet.of(CLOSE, STILL_FLYING, JUDGE_WATCH, ANNOUNCE, COLLIDED, DECLARE_VOID);
-            case OFFICIAL -> EnumSet.of(SIGN, REOPEN, PROTEST);
+            case LANDED -> EnumSet.of(CLOSE, STILL_FLYING, TYPE_TIME, JUDGE_WATCH, ANNOUNCE, COLLIDED, DECLARE_VOID);
+            case OFFICIAL -> EnumSet.of(SIGN, TYPE_TIME, REOPEN, PROTEST);
             case VOID -> EnumSet.of(REOPEN);
             case ABANDONED -> none();
         };
@@ -99,7 +99,8 @@ public final class AttemptActs {
 
     /** A motor breaks once. */
     private static Set<AttemptAct> inTheAir(AttemptPhase.InTheAir flies) {
-        Set<AttemptAct> acts = EnumSet.of(LANDED, NOT_RELEASED, BROKE, JUDGE_WATCH, ANNOUNCE, COLLIDED, DECLARE_VOID);
+        Set<AttemptAct> acts =
+                EnumSet.of(LANDED, NOT_RELEASED, BROKE, TYPE_TIME, JUDGE_WATCH, ANNOUNCE, COLLIDED, DECLARE_VOID);
         if (flies.motorBroke()) {
             acts.remove(BROKE);
         }

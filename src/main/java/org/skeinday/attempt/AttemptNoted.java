@@ -36,6 +36,27 @@ public record AttemptNoted(
         return new AttemptNoted(attemptId, null, null, null, null, null, null, null, null, null, false);
     }
 
+    /** What a card says, and where it says nothing what was noted before. */
+    public AttemptNoted over(AttemptNoted before) {
+        boolean peak = peakTorqueNmm != null;
+        return new AttemptNoted(
+                attemptId,
+                either(spareMotorId, before.spareMotorId),
+                peak ? peakTorqueNmm : before.peakTorqueNmm,
+                peak ? peakTorqueTyped : before.peakTorqueTyped,
+                either(backOffCrankTurns, before.backOffCrankTurns),
+                either(remainingCrankTurns, before.remainingCrankTurns),
+                either(contacts, before.contacts),
+                either(note, before.note),
+                either(announcedMs, before.announcedMs),
+                either(announcedAtMs, before.announcedAtMs),
+                fromPaper || before.fromPaper);
+    }
+
+    private static <T> @Nullable T either(@Nullable T one, @Nullable T other) {
+        return one == null ? other : one;
+    }
+
     /** The same with what the wind came to. */
     public AttemptNoted wound(@Nullable Double peakNmm, @Nullable String peakTyped, @Nullable Double backOff) {
         return new AttemptNoted(

@@ -2,7 +2,12 @@ package org.skeinday.attempt;
 
 import org.jspecify.annotations.Nullable;
 
-/** An attempt as it stands. Times are milliseconds since 1970, null for steps that were not reached. */
+/**
+ * An attempt as it stands. Times are milliseconds since 1970, null for steps that were not reached.
+ *
+ * @param flewIn its window as it stood when it was released, which is what the release is judged by; null before, without a
+ *     window, and for what a file brought
+ */
 public record AttemptNow(
         String id,
         String eventId,
@@ -18,4 +23,9 @@ public record AttemptNow(
         @Nullable String voidReason,
         @Nullable Long landedAtMs,
         @Nullable Long closedAtMs,
-        boolean flownAgain) {}
+        boolean flownAgain,
+        @Nullable Window flewIn) {
+
+    /** From {@code opensMs} to before {@code closesMs}. */
+    public record Window(long opensMs, long closesMs) {}
+}

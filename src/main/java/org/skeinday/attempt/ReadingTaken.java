@@ -28,7 +28,10 @@ public record ReadingTaken(
     /** Longest flight that is no slip of the keys: 2 hours. */
     public static final long LONGEST_MS = 2 * 60 * 60 * 1000;
 
-    public static final List<String> INSTRUMENTS = List.of("watch", "device");
+    /** A watch in a hand, whose time was typed in. */
+    public static final String HAND_WATCH = "watch";
+
+    public static final List<String> INSTRUMENTS = List.of(HAND_WATCH, "device");
 
     public ReadingTaken {
         Preconditions.within("A timekeeper's place", slot, 1, 3);

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.skeinday.timing.Contact;
 import org.skeinday.timing.HeldFlight;
 import org.skeinday.timing.HoldRule;
@@ -89,6 +90,24 @@ public final class Readings {
                 String.valueOf(reading.slot()),
                 new FlightTime(ms),
                 held.map(HeldFlight::how).orElse(contacts));
+    }
+
+    /** When the first watch that counts saw the release, epoch ms; empty where none of them did. */
+    public static Optional<Long> released(Timed timed) {
+        return timed.marks().release(setAside(timed.judged())).map(WatchMarked::atMs);
+    }
+
+    /** When the first watch that counts saw it land, epoch ms; empty where none of them saw both ends. */
+    public static Optional<Long> landed(Timed timed) {
+        return landings(timed).map(WatchMarked::atMs).min(Long::compare);
+    }
+
+    /** Where watches that count saw it land: each by its own release and duration. */
+    public static Stream<WatchMarked> landings(Timed timed) {
+        Set<Integer> without = setAside(timed.judged());
+        return thatCount(timed.readings()).stream()
+                .filter(r -> !without.contains(r.slot()))
+                .flatMap(r -> timed.marks().release(r.slot()).stream().map(m -> m.movedBy(r.durationMs())));
     }
 
     /** Places whose watch the captain has judged failed or left out. */

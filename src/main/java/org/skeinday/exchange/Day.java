@@ -111,7 +111,7 @@ public record Day(
                 others(file, "windows.csv", windows, w -> w.id().equals(id)),
                 others(file, CrewFile.NAME, crew, c -> CrewLineId.of(c).is(id)),
                 others(file, "flights.csv", flights, f -> f.id().equals(id)),
-                attempts,
+                others(file, "attempts.csv", attempts, a -> a.id().equals(id)),
                 hows,
                 watches,
                 readings,

@@ -4,16 +4,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.WatchMarked;
+import org.skeinday.attempt.store.FlightWindows;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.store.FlightRulesStore;
-import org.skeinday.contest.store.WindowStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.timing.FlightWindow;
 import org.skeinday.timing.ReleaseVerdict;
@@ -41,7 +40,7 @@ public record TimeDoubts(List<String> found, Watches watches, WatchesRule rule, 
 
     private static Optional<ReleaseVerdict> verdict(
             Tx tx, AttemptNow attempt, EventAdded event, FlightRules rules, Timed timed) {
-        return WindowStore.of(tx, event.id(), attempt.entryId())
+        return FlightWindows.of(tx, attempt)
                 .map(rules::window)
                 .filter(window -> attempt.releasedAtMs() != null)
                 .map(window ->
@@ -50,10 +49,7 @@ public record TimeDoubts(List<String> found, Watches watches, WatchesRule rule, 
 
     /** The middle of the landings that the watches saw, each by its own release and duration. */
     private static ReleaseVerdict landing(FlightWindow window, AttemptNow attempt, Timed timed) {
-        Set<Integer> without = Readings.setAside(timed.judged());
-        List<WatchMarked> landings = Readings.thatCount(timed.readings()).stream()
-                .filter(r -> !without.contains(r.slot()))
-                .flatMap(r -> timed.marks().release(r.slot()).stream().map(m -> m.movedBy(r.durationMs())))
+        List<WatchMarked> landings = Readings.landings(timed)
                 .sorted(Comparator.comparingLong(WatchMarked::atMs))
                 .toList();
         Long landed = attempt.landedAtMs();

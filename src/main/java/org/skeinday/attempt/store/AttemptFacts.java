@@ -30,11 +30,14 @@ import org.skeinday.attempt.MotorTaken;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.WatchJudged;
 import org.skeinday.attempt.WatchMark;
 import org.skeinday.attempt.WatchMarked;
 import org.skeinday.attempt.WatchTaken;
+import org.skeinday.contest.store.WindowStore;
 import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.db.schema.tables.records.AttemptRecord;
@@ -55,7 +58,7 @@ public final class AttemptFacts {
                 FactKind.of("watch.taken", WatchTaken.class, AttemptFacts::watchTaken),
                 FactKind.of("watch.marked", WatchMarked.class, AttemptFacts::watchMarked),
                 FactKind.of("attempt.taken-back", AttemptTakenBack.class, AttemptFacts::takenBack),
-                FactKind.of("watch.judged", WatchJudged.class, Rows.into(ATTEMPT_WATCH_JUDGED)),
+                FactKind.of("watch.judged", WatchJudged.class, AttemptFacts::judged),
                 FactKind.of("attempt.reading", ReadingTaken.class, Rows.into(ATTEMPT_READING)),
                 FactKind.of("attempt.imported", AttemptImported.class, AttemptFacts::imported),
                 FactKind.of("attempt.wound", AttemptWound.class, AttemptFacts::wound),
@@ -158,6 +161,33 @@ public final class AttemptFacts {
                 fact.attemptId(),
                 new Rows.Value<>(ATTEMPT.STATE, fact.state()),
                 new Rows.Value<>(timeOf(State.of(fact.state())), fact.atMs()));
+        if (State.of(fact.state()) == State.RELEASED) {
+            keepWindow(tx, fact.attemptId());
+        }
+    }
+
+    /** A release is judged once, by the windows of that moment. */
+    private static void keepWindow(Tx tx, String attempt) {
+        AttemptStore.find(tx, attempt)
+                .flatMap(now -> WindowStore.of(tx, now.eventId(), now.entryId()))
+                .ifPresent(window -> Rows.set(
+                        tx,
+                        ATTEMPT.ID,
+                        attempt,
+                        new Rows.Value<>(ATTEMPT.WINDOW_OPENS_MS, window.opensAtMs()),
+                        new Rows.Value<>(ATTEMPT.WINDOW_CLOSES_MS, window.closesAtMs())));
+    }
+
+    /** Release and landing are those of the watches that count. */
+    private static void judged(Tx tx, WatchJudged fact) {
+        Rows.into(ATTEMPT_WATCH_JUDGED).accept(tx, fact);
+        Timed timed = WatchStore.timed(tx, fact.attemptId());
+        Readings.released(timed)
+                .ifPresent(atMs ->
+                        Rows.set(tx, ATTEMPT.ID, fact.attemptId(), new Rows.Value<>(ATTEMPT.RELEASED_AT_MS, atMs)));
+        Readings.landed(timed)
+                .ifPresent(atMs ->
+                        Rows.set(tx, ATTEMPT.ID, fact.attemptId(), new Rows.Value<>(ATTEMPT.LANDED_AT_MS, atMs)));
     }
 
     private static TableField<AttemptRecord, Long> timeOf(State state) {

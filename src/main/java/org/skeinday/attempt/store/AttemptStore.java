@@ -18,6 +18,7 @@ import org.jooq.Field;
 import org.jooq.Record2;
 import org.jooq.SelectJoinStep;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
@@ -253,6 +254,12 @@ public final class AttemptStore {
                 .fetchMap(ATTEMPT.ID, ATTEMPT.HOW);
     }
 
+    private static AttemptNow.@Nullable Window flewIn(AttemptRecord r) {
+        Long opens = r.getWindowOpensMs();
+        Long closes = r.getWindowClosesMs();
+        return opens == null || closes == null ? null : new AttemptNow.Window(opens, closes);
+    }
+
     static AttemptNow value(AttemptRecord r) {
         return new AttemptNow(
                 r.getId(),
@@ -269,6 +276,7 @@ public final class AttemptStore {
                 r.getVoidReason(),
                 r.getLandedAtMs(),
                 r.getClosedAtMs(),
-                r.getFlownAgain());
+                r.getFlownAgain(),
+                flewIn(r));
     }
 }

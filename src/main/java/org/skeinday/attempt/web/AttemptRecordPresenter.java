@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptActs;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptReopened;
 import org.skeinday.attempt.AttemptSigned;
+import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Protest;
@@ -58,6 +61,7 @@ final class AttemptRecordPresenter {
         boolean quiet = AttemptStore.quietOf(tx, attempt.id()).isPresent();
         boolean captain = caller.role().covers(Role.CAPTAIN);
         boolean closed = attempt.state() == State.CLOSED;
+        boolean untold = quiet || WatchesTold.of(tx, attempt, event, captain).hidden();
         boolean signs = closed && event.dayKind() == DayKind.HOSTING;
         List<Protest> protests = ResultRecord.protests(tx).getOrDefault(attempt.id(), List.of());
         Long official = attempt.officialMs();
@@ -67,9 +71,9 @@ final class AttemptRecordPresenter {
                 event.name() + ", " + event.day(),
                 PageWords.cell(live, event),
                 Strips.of(live),
-                lines(quiet),
-                quiet ? List.of() : readings(),
-                quiet ? List.of() : marks(),
+                lines(quiet, untold),
+                untold ? List.of() : readings(),
+                untold ? List.of() : marks(),
                 times(),
                 signs ? signs(ResultRecord.signatures(tx, attempt.id()), caller) : List.of(),
                 protests.stream().map(this::marked).toList(),
@@ -77,11 +81,15 @@ final class AttemptRecordPresenter {
                 captain,
                 captain && (closed || (attempt.state() == State.VOID && attempt.releasedAtMs() != null)),
                 official == null ? -1 : official,
+                caller.role().covers(Role.TIMEKEEPER)
+                                && AttemptActs.of(live, Hands.TIMEKEEPER).contains(AttemptAct.TYPE_TIME)
+                        ? event.timekeepers()
+                        : 0,
                 ResultActions.until(tx, event, attempt).orElse(0L),
                 form);
     }
 
-    private List<NowView.Line> lines(boolean quiet) {
+    private List<NowView.Line> lines(boolean quiet, boolean untold) {
         List<NowView.Line> lines = new ArrayList<>();
         @Nullable String how = attempt.how();
         @Nullable String reason = attempt.voidReason();
@@ -95,13 +103,17 @@ final class AttemptRecordPresenter {
         lines.add(new NowView.Line("called", moment(attempt.calledAtMs())));
         lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
         lines.add(new NowView.Line("released", moment(attempt.releasedAtMs())));
-        if (!quiet) {
+        if (!untold) {
             lines.add(new NowView.Line("landed", moment(attempt.landedAtMs())));
             TimeDoubts.of(tx, attempt, event)
                     .verdict()
                     .ifPresent(v -> lines.add(new NowView.Line("window", v.words())));
         } else {
-            lines.add(new NowView.Line("readings", "not told to anybody until this attempt is closed"));
+            lines.add(new NowView.Line(
+                    "readings",
+                    quiet
+                            ? "not told to anybody until this attempt is closed"
+                            : "told once each watch has its own time"));
         }
         ResultRecord.collision(tx, attempt.id())
                 .ifPresent(c -> lines.add(new NowView.Line(

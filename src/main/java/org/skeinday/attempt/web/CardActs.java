@@ -56,6 +56,7 @@ final class CardActs {
                     SAY_WHERE,
                     TAKE_SPARE,
                     RUN_BACK,
+                    TYPE_TIME,
                     JUDGE_WATCH,
                     ANNOUNCE,
                     COLLIDED,

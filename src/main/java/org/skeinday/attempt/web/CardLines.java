@@ -3,6 +3,7 @@ package org.skeinday.attempt.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
@@ -10,7 +11,6 @@ import org.skeinday.attempt.BackwardSum;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.StepTimes;
 import org.skeinday.attempt.Timed;
-import org.skeinday.attempt.action.TimeDoubts;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EntryAdded;
@@ -51,7 +51,7 @@ final class CardLines {
             LiveAttempt live,
             EntryAdded entry,
             Optional<ModelAdded> model,
-            Optional<TimeDoubts> doubts,
+            WatchesTold told,
             long nowMs) {
         List<NowView.Line> lines = new ArrayList<>();
         model.ifPresent(m -> lines.add(new NowView.Line("model", m.name())));
@@ -59,14 +59,18 @@ final class CardLines {
             return lines;
         }
         boolean quiet = AttemptStore.quietNow(tx).isPresent();
-        Timed timed = WatchStore.timed(tx, attempt.id());
+        Timed timed = told.timed();
+        boolean untold = quiet || told.hidden();
         lines.add(new NowView.Line(
                 "watches",
-                quiet
+                untold
                         ? WatchWords.counted(timed.readings())
                         : WatchWords.watches(tx, attempt, timed, today.event().timekeepers())));
-        if (!quiet) {
-            Apart.made("What the time would be", () -> doubts.flatMap(WatchWords::wouldBe), CardLines::beside)
+        if (live.phase().name() == AttemptPhase.Name.LANDED) {
+            told.awaited().words(who(attempt)).ifPresent(words -> lines.add(new NowView.Line("waits for", words)));
+        }
+        if (!untold) {
+            Apart.made("What the time would be", () -> told.doubts().flatMap(WatchWords::wouldBe), CardLines::beside)
                     .ifPresent(lines::add);
         }
         lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
@@ -76,13 +80,21 @@ final class CardLines {
         if (live.phase().name() == AttemptPhase.Name.HOLDING) {
             lines.add(new NowView.Line("by hand signal", "floor clear, permission, timekeepers ready"));
         }
-        Announced.of(AttemptStore.note(tx, attempt.id()), timed.readings(), quiet)
+        Announced.of(AttemptStore.note(tx, attempt.id()), timed.readings(), untold)
                 .ifPresent(words -> lines.add(new NowView.Line(ANNOUNCED, words)));
         if (attempt.state().isBeforeRelease() && entry.own() && !quiet) {
             Apart.made("What is left of the window", () -> left(attempt, entry, nowMs), CardLines::beside)
                     .ifPresent(lines::add);
         }
         return lines;
+    }
+
+    private IntFunction<String> who(AttemptNow attempt) {
+        return slot -> WatchStore.watches(tx, attempt.id()).stream()
+                .filter(watch -> watch.slot() == slot)
+                .map(watch -> nameOf.apply(watch.personId()))
+                .findFirst()
+                .orElse("");
     }
 
     private static Optional<NowView.Line> beside(String words) {

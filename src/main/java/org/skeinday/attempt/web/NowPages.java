@@ -13,6 +13,7 @@ import org.skeinday.attempt.action.AimActions;
 import org.skeinday.attempt.action.CallAttempt;
 import org.skeinday.attempt.action.GiveUpAttempt;
 import org.skeinday.attempt.action.JudgeWatch;
+import org.skeinday.attempt.action.TypeWatchTime;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
@@ -92,6 +93,10 @@ public final class NowPages {
                                 field(ctx, "slot").matches("[1-3]") ? Integer.parseInt(field(ctx, "slot")) : 0,
                                 field(ctx, "verdict"),
                                 field(ctx, "judged"))));
+        routes.post(
+                "/attempt/type-time",
+                Role.CAPTAIN,
+                ctx -> deed(ctx, "watch.type", typedTime(ctx, field(ctx, "attempt"))));
         plain(routes, "/attempt/more-turns", "attempt.more-turns", "attempt", "seen");
         plain(routes, "/attempt/take-back", "attempt.take-back", "attempt", "seen");
         plain(routes, "/attempt/collision", "attempt.collision", "attempt", "to>say");
@@ -120,6 +125,13 @@ public final class NowPages {
         return field(ctx, "assigned").equals("yes")
                 ? record.read(tx -> AssignedCall.of(tx, entry, offered))
                 : new CallAttempt.Call(entry, ctx.formParam("model"), ctx.formParam("motor"), offered);
+    }
+
+    /** What {@code _type-time.jte} sends. */
+    static TypeWatchTime.Typed typedTime(Context ctx, String attempt) {
+        String slot = field(ctx, "typed-slot");
+        return new TypeWatchTime.Typed(
+                attempt, slot.matches("[1-9]") ? Integer.parseInt(slot) : 0, field(ctx, "typed"));
     }
 
     static String field(Context ctx, String name) {
@@ -179,7 +191,8 @@ public final class NowPages {
                         PlanBeside.Said.NOTHING,
                         0,
                         List.of(),
-                        null)));
+                        null,
+                        0)));
     }
 
     private NowView view(Context ctx, FormErrors form, Tx tx, Today today, long nowMs) {
@@ -195,7 +208,8 @@ public final class NowPages {
                         + PageWords.devices(TermsStore.of(tx, today.event().id()))
                         + PageWords.flightRules(today),
                 form,
-                new NowPresenter(tx, today, units, record.people()::name, clock.getZone()).card(nowMs, shown(ctx)),
+                new NowPresenter(tx, today, units, record.people()::name, clock.getZone(), mayAct(ctx))
+                        .card(nowMs, shown(ctx)),
                 today.justClosed().map(a -> closed(today, a)).orElse(null),
                 today.whyNone(),
                 today.byWindow().stream().map(entry -> line(today, entry)).toList(),
@@ -205,7 +219,8 @@ public final class NowPages {
                 said,
                 said.isThere() ? (nowMs / LOOK_AGAIN_MS + 1) * LOOK_AGAIN_MS : 0,
                 events(today.event(), others),
-                todays(today.event(), others));
+                todays(today.event(), others),
+                today.event().timekeepers());
     }
 
     /** That can be worked on: the one at hand, then the others by day; empty where there is no choice. */

@@ -27,7 +27,6 @@ import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
-import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
@@ -51,14 +50,19 @@ final class NowPresenter {
     private final List<StepTimes> steps;
     private final BackwardSum sum;
     private final ZoneId zone;
+    private final boolean captain;
 
-    /** @param nameOf display name of a person's id */
-    NowPresenter(Tx tx, Today today, UnitSystem units, UnaryOperator<String> nameOf, ZoneId zone) {
+    /**
+     * @param nameOf display name of a person's id
+     * @param captain whether the reader sees each watch at once: who times must not
+     */
+    NowPresenter(Tx tx, Today today, UnitSystem units, UnaryOperator<String> nameOf, ZoneId zone, boolean captain) {
         this.tx = tx;
         this.today = today;
         this.units = units;
         this.nameOf = nameOf;
         this.zone = zone;
+        this.captain = captain;
         this.steps = StepsStore.ofOwn(tx);
         boolean landing = today.rules().mustLandInside();
         this.sum = Apart.made(
@@ -92,8 +96,9 @@ final class NowPresenter {
         Optional<TimeDoubts> doubts = live.phase().name() == AttemptPhase.Name.LANDED
                 ? Optional.of(TimeDoubts.of(tx, attempt, today.event()))
                 : Optional.empty();
+        WatchesTold told = WatchesTold.of(tx, attempt, today.event(), doubts, captain);
         List<NowView.Line> lines =
-                new CardLines(tx, today, units, nameOf, sum, steps).of(attempt, live, entry, model, doubts, nowMs);
+                new CardLines(tx, today, units, nameOf, sum, steps).of(attempt, live, entry, model, told, nowMs);
         WindowClock clock = WindowClock.of(before ? today.flightWindow(entry) : Optional.empty(), nowMs);
         return new NowCard(
                 live,
@@ -103,7 +108,7 @@ final class NowPresenter {
                 clock,
                 before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
-                missing(attempt, live, quiet, collision, doubts, lines, nowMs),
+                missing(attempt, live, quiet, collision, told, lines, nowMs),
                 acts(attempt, live, entry, collision, quiet.isPresent(), nowMs));
     }
 
@@ -120,12 +125,12 @@ final class NowPresenter {
             LiveAttempt live,
             Optional<Quiet> quiet,
             Optional<Collision> collision,
-            Optional<TimeDoubts> doubts,
+            WatchesTold told,
             List<NowView.Line> lines,
             long nowMs) {
-        List<String> found = doubts.map(TimeDoubts::found).orElse(List.of());
+        List<String> found = told.doubts().map(TimeDoubts::found).orElse(List.of());
         boolean saidOutside =
-                quiet.isEmpty() && doubts.filter(NowPresenter::isOutside).isPresent();
+                quiet.isEmpty() && told.doubts().filter(NowPresenter::isOutside).isPresent();
         List<String> cautions = new ArrayList<>(found(found, quiet.isPresent(), collision, nowMs));
         if (!saidOutside) {
             outside(attempt, live, nowMs).ifPresent(cautions::add);
@@ -196,8 +201,8 @@ final class NowPresenter {
 
     /** After a break nothing is said of windows: people come first. */
     private Optional<String> outside(AttemptNow attempt, LiveAttempt live, long nowMs) {
-        Optional<WindowAdded> window = today.window(today.entry(attempt.entryId()));
-        return window.filter(w -> !live.phase().name().isUrgent())
+        return today.windowOf(attempt)
+                .filter(w -> !live.phase().name().isUrgent())
                 .flatMap(w -> PageWords.outside(w, isBeforeRelease(live) ? (Long) nowMs : attempt.releasedAtMs()));
     }
 }

@@ -13,6 +13,7 @@ import org.skeinday.platform.http.FormErrors;
  * @param none why there is no card, empty when there is one
  * @param protests announced times that can still be protested
  * @param plan what the plan of the day says; nothing where there is none
+ * @param watches as many as the event's rules ask for
  * @param again epoch ms at which the page is to be looked at again, since time passes for a plan; 0 for no such moment
  */
 public record NowView(
@@ -29,7 +30,8 @@ public record NowView(
         PlanBeside.Said plan,
         long again,
         List<Choice> events,
-        @Nullable Choice todays) {
+        @Nullable Choice todays,
+        int watches) {
 
     public String wrong(String field) {
         return form.message(field);

@@ -51,6 +51,10 @@ public final class RecordPages {
                         ctx,
                         "attempt.settle",
                         new ResultActions.Settle(NowPages.field(ctx, "protest"), NowPages.field(ctx, "how"))));
+        routes.post(
+                "/attempt/{id}/type-time",
+                Role.TIMEKEEPER,
+                ctx -> deed(ctx, "watch.type", NowPages.typedTime(ctx, ctx.pathParam("id"))));
         routes.post("/attempt/{id}/reopen", Role.CAPTAIN, this::reopen);
     }
 

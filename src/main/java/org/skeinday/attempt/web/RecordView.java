@@ -14,6 +14,7 @@ import org.skeinday.steps.web.StripView;
  * @param signs who signs; empty where nobody does
  * @param maySettle whether the reader settles protests and opens results again
  * @param officialMs the time that is shown, for who signs it; -1 for none
+ * @param typesTimes how many watches the reader may type the time of; 0 for none
  * @param until epoch ms when the time to protest is over, 0 for never or no result
  */
 public record RecordView(
@@ -32,6 +33,7 @@ public record RecordView(
         boolean maySettle,
         boolean mayReopen,
         long officialMs,
+        int typesTimes,
         long until,
         FormErrors form) {
 

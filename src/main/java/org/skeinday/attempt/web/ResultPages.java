@@ -186,7 +186,7 @@ public final class ResultPages {
     }
 
     private static String outside(Today today, AttemptNow attempt) {
-        return today.window(today.entry(attempt.entryId()))
+        return today.windowOf(attempt)
                 .flatMap(w -> PageWords.outside(w, attempt.releasedAtMs()))
                 .map(words -> ". Released " + words)
                 .orElse("");

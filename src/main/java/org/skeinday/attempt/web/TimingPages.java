@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptActs;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptSigned;
+import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.State;
@@ -23,6 +26,7 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
@@ -47,9 +51,22 @@ public final class TimingPages {
     }
 
     public void register(Routes routes) {
-        routes.get("/timing", Role.TIMEKEEPER, ctx -> page.show(ctx, "Timing", "attempt/timing.jte", view(ctx, "")));
+        routes.get(
+                "/timing",
+                Role.TIMEKEEPER,
+                ctx -> page.show(ctx, "Timing", "attempt/timing.jte", view(ctx, FormErrors.none())));
         routes.get("/timing/part", Role.TIMEKEEPER, ctx -> part(ctx, ""));
         routes.post("/watch/take", Role.TIMEKEEPER, this::take);
+        routes.post(
+                "/watch/type",
+                Role.TIMEKEEPER,
+                ctx -> part(
+                        ctx,
+                        FormActs.errors(
+                                ctx,
+                                forms.submit(
+                                        ctx, "watch.type", NowPages.typedTime(ctx, NowPages.field(ctx, "attempt"))),
+                                "")));
         routes.post("/watch/sign", Role.TIMEKEEPER, this::sign);
     }
 
@@ -80,17 +97,21 @@ public final class TimingPages {
     }
 
     private void part(Context ctx, String message) {
-        page.fragment(ctx, "attempt/_timing.jte", view(ctx, message));
+        part(ctx, FormErrors.none().with("", message));
     }
 
-    private TimingView view(Context ctx, String message) {
+    private void part(Context ctx, FormErrors form) {
+        page.fragment(ctx, "attempt/_timing.jte", view(ctx, form));
+    }
+
+    private TimingView view(Context ctx, FormErrors form) {
         Caller caller = Access.callerOf(ctx);
         return record.read(tx -> Today.read(tx)
-                .flatMap(today -> toTime(tx, today, caller).map(attempt -> view(tx, today, attempt, caller, message)))
-                .orElse(nobody(message)));
+                .flatMap(today -> toTime(tx, today, caller).map(attempt -> view(tx, today, attempt, caller, form)))
+                .orElse(nobody(form)));
     }
 
-    private TimingView nobody(String message) {
+    private TimingView nobody(FormErrors form) {
         return new TimingView(
                 "Nobody is called",
                 "",
@@ -102,8 +123,10 @@ public final class TimingPages {
                 -1,
                 0,
                 false,
-                message,
+                form,
                 "",
+                "",
+                0,
                 List.of());
     }
 
@@ -120,7 +143,7 @@ public final class TimingPages {
                 .or(() -> AttemptStore.lastTimedBy(tx, today.event().id(), caller.device()));
     }
 
-    private TimingView view(Tx tx, Today today, AttemptNow attempt, Caller caller, String message) {
+    private TimingView view(Tx tx, Today today, AttemptNow attempt, Caller caller, FormErrors form) {
         List<WatchTaken> taken = WatchStore.watches(tx, attempt.id());
         int slot = ownPlace(tx, attempt, taken, caller);
         boolean givenOver = slot > 0
@@ -143,8 +166,10 @@ public final class TimingPages {
                 signing(tx, today, attempt, slot),
                 slot,
                 givenOver,
-                message,
+                form,
                 reading(tx, today, attempt, slot),
+                waits(tx, today, attempt, taken),
+                typesTimes(today, attempt),
                 places(today.event().timekeepers(), taken));
     }
 
@@ -159,6 +184,27 @@ public final class TimingPages {
                 ? own
                 : own + (own.isEmpty() ? "" : ". ") + "Official time: " + PageWords.time(official, today.event())
                         + (hasSigned(tx, attempt, slot) ? ". Signed." : "");
+    }
+
+    /** What its time still waits for, and whom; empty for nothing. */
+    private String waits(Tx tx, Today today, AttemptNow attempt, List<WatchTaken> taken) {
+        return attempt.state() != State.LANDED || AttemptStore.quietNow(tx).isPresent()
+                ? ""
+                : WatchesTold.of(tx, attempt, today.event(), true)
+                        .awaited()
+                        .words(slot -> taken.stream()
+                                .filter(watch -> watch.slot() == slot)
+                                .map(watch -> record.people().name(watch.personId()))
+                                .findFirst()
+                                .orElse(""))
+                        .orElse("");
+    }
+
+    /** How many watches a hand watch may stand for; 0 while none may. */
+    private static int typesTimes(Today today, AttemptNow attempt) {
+        return AttemptActs.of(today.live(attempt.id()), Hands.TIMEKEEPER).contains(AttemptAct.TYPE_TIME)
+                ? today.event().timekeepers()
+                : 0;
     }
 
     private static boolean hasSigned(Tx tx, AttemptNow attempt, int slot) {

@@ -1,6 +1,7 @@
 package org.skeinday.attempt.web;
 
 import java.util.List;
+import org.skeinday.platform.http.FormErrors;
 import org.skeinday.steps.web.StripView;
 
 /**
@@ -15,7 +16,10 @@ import org.skeinday.steps.web.StripView;
  * @param signing the official time to sign here, -1 for none
  * @param slot this device's place, 0 before one was taken
  * @param givenOver whether another device has taken this place over since
- * @param readings what this device has measured for it, in words, empty before
+ * @param form what was typed last and why it was refused; under "" what belongs to no field
+ * @param reading what this device has measured for it, in words empty before
+ * @param waits what its time still waits for, and whom; empty for nothing
+ * @param typesTimes how many watches a hand watch may stand for; 0 while none may
  */
 public record TimingView(
         String title,
@@ -28,8 +32,10 @@ public record TimingView(
         long signing,
         int slot,
         boolean givenOver,
-        String message,
+        FormErrors form,
         String reading,
+        String waits,
+        int typesTimes,
         List<Place> places) {
     /** A place to take. @param takenBy in words, empty when it is free */
     public record Place(int slot, String takenBy) {}

@@ -12,6 +12,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.store.FlightWindows;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
@@ -71,6 +72,11 @@ record Today(
         return windows.stream()
                 .filter(w -> w.entryId() == null || w.entryId().equals(entry.id()))
                 .findFirst();
+    }
+
+    /** The window that an attempt is judged by: as it stood at its release, before it as it stands. */
+    Optional<WindowAdded> windowOf(AttemptNow attempt) {
+        return FlightWindows.atRelease(attempt).or(() -> window(entry(attempt.entryId())));
     }
 
     boolean hasAttemptLeft(EntryAdded entry) {

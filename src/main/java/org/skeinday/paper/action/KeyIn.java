@@ -10,9 +10,11 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.attempt.action.MotorGoes;
+import org.skeinday.attempt.action.PhaseGate;
 import org.skeinday.attempt.action.WhyNotFly;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.DayKind;
@@ -22,6 +24,7 @@ import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.exchange.CellError;
+import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.exchange.action.ExchangeDayReader;
@@ -72,9 +75,18 @@ public final class KeyIn {
         watches(card, times, slots, wrong);
         Optional<OfficialTime> official = official(tx, event, card, times, slots, wrong);
         Map<String, String> cells = cells(card, event, entry, official.orElse(null), wrong, context.now());
+        Optional<AttemptNow> known =
+                CompleteAttempt.find(tx, entry, card.fields().getOrDefault("attempt", ""));
+        Day there = ExchangeDayReader.all(tx, people);
         DayFiles.Read read = DayRows.read(
-                "attempts.csv", cells, ExchangeDayReader.all(tx, people), context::nextId, ZoneId.of(card.zone()));
-        noMore(tx, event, entry).ifPresent(why -> wrong.putIfAbsent("attempt", why));
+                "attempts.csv",
+                cells,
+                known.map(a -> there.without("attempts.csv", a.id())).orElse(there),
+                CompleteAttempt.ids(context, known),
+                ZoneId.of(card.zone()));
+        if (known.isEmpty()) {
+            noMore(tx, event, entry).ifPresent(why -> wrong.putIfAbsent("attempt", why));
+        }
         read.errors().forEach(error -> wrong.putIfAbsent(field(error), error.inForm()));
         if (wrong.isEmpty()) {
             Optional.ofNullable(imported(read).motorId())
@@ -84,15 +96,17 @@ public final class KeyIn {
         if (!wrong.isEmpty()) {
             return new Decision.Refused(String.join(" ", wrong.values()), wrong);
         }
-        List<Fact> facts = new ArrayList<>();
-        read.facts().forEach(named -> facts.add(Fact.of(named.kind(), named.body())));
+        List<Fact> facts = new ArrayList<>(known.map(a -> new CompleteAttempt(tx, context, a).facts(read))
+                .orElseGet(() -> read.facts().stream()
+                        .map(named -> Fact.of(named.kind(), named.body()))
+                        .toList()));
         String attempt = imported(read).id();
         for (int i = 0; i < times.size(); i++) {
             var reading = new ReadingTaken(
                     context.nextId(),
                     attempt,
                     slots.get(i),
-                    "watch",
+                    ReadingTaken.HAND_WATCH,
                     null,
                     times.get(i).millis(),
                     context.now().toEpochMilli(),
@@ -105,7 +119,7 @@ public final class KeyIn {
             MotorGoes.step(tx, context, motor, MotorDeed.FLY, context.now().toEpochMilli())
                     .ifPresent(facts::add);
         }
-        return new Decision.Decided(facts, Map.of(), java.util.Set.of("attempts", "motors"));
+        return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 
     /** A card takes no more attempts than a call does. */

@@ -112,13 +112,19 @@ public final class KeyInPages {
         return attempts.stream().filter(a -> a.entryId().equals(entry.id())).count();
     }
 
-    /** What the card most likely says: the next number, the only model. */
+    /** What the card most likely says: the number of the attempt that is not over, else the next, the only model. */
     private static Map<String, String> first(Tx tx, EventAdded event, String entry) {
         Map<String, String> first = new LinkedHashMap<>();
-        long had = AttemptStore.ofEvent(tx, event.id()).stream()
+        List<AttemptNow> own = AttemptStore.ofEvent(tx, event.id()).stream()
                 .filter(a -> a.entryId().equals(entry))
-                .count();
-        first.put("attempt", String.valueOf(had + 1));
+                .toList();
+        first.put(
+                "attempt",
+                String.valueOf(own.stream()
+                        .filter(a -> a.state().isOpen())
+                        .map(AttemptNow::number)
+                        .findFirst()
+                        .orElse(own.size() + 1)));
         List<String> models =
                 ModelStore.ofEntry(tx, entry).stream().map(m -> m.name()).toList();
         first.put("model", models.size() == 1 ? models.get(0) : "");

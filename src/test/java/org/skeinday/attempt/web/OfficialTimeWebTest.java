@@ -308,7 +308,7 @@ class OfficialTimeWebTest {
                 one.get("/timing/part").body());
         assertSays(
                 422,
-                "This attempt is holding. What can be done now: Released, More turns, Broke, Run it back, Abandon attempt.",
+                "This attempt is holding. What can be done now: Released, More turns, Abandon attempt.",
                 laptop.form("/attempt/take-back", Map.of("attempt", attempt)));
     }
 

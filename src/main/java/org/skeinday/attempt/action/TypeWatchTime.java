@@ -1,0 +1,95 @@
+package org.skeinday.attempt.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.skeinday.attempt.Attempt;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Hands;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.Readings;
+import org.skeinday.attempt.ReleasedAttempt;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
+import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.units.FlightTime;
+
+/**
+ * The time of a hand watch, typed in by whoever has it: of an attempt released or landed by whoever, before its time is
+ * official and after. In the air it says that the model has landed; an official time is changed by opening it again only.
+ * It stands in place of what was typed for that watch before; what a device measured stays beside it.
+ */
+public final class TypeWatchTime {
+    /** @param time as typed, for example 1:43.62 */
+    public record Typed(String attempt, int slot, String time) {}
+
+    private TypeWatchTime() {}
+
+    static Decision decide(Tx tx, ActContext context, Typed typed) {
+        LiveAttempt live = LiveAttempts.find(tx, typed.attempt()).orElse(null);
+        if (live == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        AttemptNow now = AttemptStore.find(tx, live.id()).orElseThrow();
+        int timekeepers = EventStore.find(tx, now.eventId()).orElseThrow().timekeepers();
+        if (typed.slot() < 1 || typed.slot() > timekeepers) {
+            return Decision.refused(
+                    "typed-slot",
+                    "The rules ask for watch 1 to " + timekeepers + ", but this was watch " + typed.slot());
+        }
+        FlightTime time;
+        try {
+            time = FlightTime.parse(typed.time());
+        } catch (IllegalArgumentException e) {
+            return Decision.refused("typed", String.valueOf(e.getMessage()));
+        }
+        if (time.millis() > ReadingTaken.LONGEST_MS) {
+            return Decision.refused("typed", "A flight lasts 2 hours at most, but this was " + time.text(0));
+        }
+        return PhaseGate.refused(tx, context, live, AttemptAct.TYPE_TIME, Hands.TIMEKEEPER)
+                .orElseGet(() -> new Decision.Decided(
+                        facts(tx, context, now, typed.slot(), time), Map.of(), AttemptActions.MOVED));
+    }
+
+    private static List<Fact> facts(Tx tx, ActContext context, AttemptNow now, int slot, FlightTime time) {
+        List<Fact> facts = new ArrayList<>();
+        if (Attempt.of(now) instanceof ReleasedAttempt released) {
+            facts.add(Fact.of("attempt.moved", released.land(landedAtMs(context, now, time))));
+            facts.add(PhaseGate.acted(context, now.id(), AttemptAct.LANDED));
+        }
+        facts.add(Fact.of("attempt.reading", reading(tx, context, now.id(), slot, time)));
+        return facts;
+    }
+
+    /** As far as the watch tells it; never after now. */
+    private static long landedAtMs(ActContext context, AttemptNow now, FlightTime time) {
+        long nowMs = context.now().toEpochMilli();
+        Long released = now.releasedAtMs();
+        return released == null ? nowMs : Math.min(nowMs, released + time.millis());
+    }
+
+    private static ReadingTaken reading(Tx tx, ActContext context, String attempt, int slot, FlightTime time) {
+        Optional<String> before = Readings.thatCount(WatchStore.readings(tx, attempt)).stream()
+                .filter(r -> r.slot() == slot && r.instrument().equals(ReadingTaken.HAND_WATCH))
+                .map(ReadingTaken::id)
+                .findFirst();
+        return new ReadingTaken(
+                context.ownId(),
+                attempt,
+                slot,
+                ReadingTaken.HAND_WATCH,
+                context.personOrNull(),
+                time.millis(),
+                context.now().toEpochMilli(),
+                before.orElse(null),
+                null);
+    }
+}

@@ -1,0 +1,45 @@
+package org.skeinday.attempt.web;
+
+import java.util.Optional;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AwaitedWatches;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.Timed;
+import org.skeinday.attempt.action.TimeDoubts;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.platform.db.Tx;
+
+/**
+ * What of an attempt's watches a reader of a page is told: while it is quiet nobody is told a time, and who is no captain is
+ * told none before each watch has its own, so that nobody who times sees another's first.
+ *
+ * @param doubts what stands against taking the time; empty where it is not told
+ */
+record WatchesTold(Timed timed, AwaitedWatches awaited, boolean hidden, Optional<TimeDoubts> doubts) {
+
+    static WatchesTold of(Tx tx, AttemptNow attempt, EventAdded event, Optional<TimeDoubts> doubts, boolean captain) {
+        Timed timed = WatchStore.timed(tx, attempt.id());
+        boolean landed = attempt.state() == State.LANDED;
+        boolean differ = landed && doubts.filter(d -> !d.found().isEmpty()).isPresent();
+        AwaitedWatches awaited = AwaitedWatches.of(timed, event.timekeepers(), differ);
+        boolean flown = landed || attempt.state() == State.RELEASED;
+        boolean hidden = flown && !captain && !awaited.areAllIn();
+        return new WatchesTold(timed, awaited, hidden, hidden ? Optional.empty() : doubts);
+    }
+
+    static WatchesTold of(Tx tx, AttemptNow attempt, EventAdded event, boolean captain) {
+        return of(
+                tx,
+                attempt,
+                event,
+                attempt.state() == State.LANDED ? Optional.of(TimeDoubts.of(tx, attempt, event)) : Optional.empty(),
+                captain);
+    }
+
+    /** Neither here nor, while it is quiet, anywhere. */
+    boolean showsNoTime(Tx tx) {
+        return hidden || AttemptStore.quietNow(tx).isPresent();
+    }
+}

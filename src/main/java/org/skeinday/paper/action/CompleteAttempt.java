@@ -1,0 +1,94 @@
+package org.skeinday.paper.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Attempt;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptWound;
+import org.skeinday.attempt.Quiet;
+import org.skeinday.attempt.ReleasedAttempt;
+import org.skeinday.attempt.action.PhaseGate;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.exchange.DayFiles;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Fact;
+
+/** A card of an attempt that the program knows, and that is not over: it is gone on with to its end as the card says. */
+final class CompleteAttempt {
+    private final Tx tx;
+    private final ActContext context;
+    private final AttemptNow now;
+
+    CompleteAttempt(Tx tx, ActContext context, AttemptNow now) {
+        this.tx = tx;
+        this.context = context;
+        this.now = now;
+    }
+
+    /** The attempt of this number that is not over. @param number as typed */
+    static Optional<AttemptNow> find(Tx tx, EntryAdded entry, String number) {
+        return AttemptStore.ofEvent(tx, entry.eventId()).stream()
+                .filter(a -> a.entryId().equals(entry.id()) && a.state().isOpen())
+                .filter(a -> String.valueOf(a.number()).equals(number.strip()))
+                .findFirst();
+    }
+
+    /** The ids of what the card's row makes: the attempt is the one that is there. */
+    static Supplier<String> ids(ActContext context, Optional<AttemptNow> known) {
+        List<String> first = new ArrayList<>(known.map(AttemptNow::id).stream().toList());
+        return () -> first.isEmpty() ? context.nextId() : first.remove(0);
+    }
+
+    /** @param read the card as a row, read for this attempt's id */
+    List<Fact> facts(DayFiles.Read read) {
+        List<Fact> facts = new ArrayList<>();
+        for (DayFiles.Named named : read.facts()) {
+            if (named.body() instanceof AttemptImported card) {
+                facts.addAll(upToTheLanding(card));
+            } else if (named.body() instanceof AttemptNoted noted) {
+                facts.add(Fact.of(named.kind(), noted.over(AttemptStore.note(tx, now.id()))));
+            } else {
+                facts.add(Fact.of(named.kind(), named.body()));
+            }
+        }
+        AttemptStore.quietOf(tx, now.id())
+                .ifPresent(q -> facts.add(Fact.of(
+                        "quiet.ended",
+                        new Quiet(now.id(), q.fromMs(), context.now().toEpochMilli()))));
+        facts.add(PhaseGate.acted(context, now.id(), AttemptAct.CLOSE));
+        return facts;
+    }
+
+    /** When it was released and landed no card says: where nobody tapped it, now. */
+    private List<Fact> upToTheLanding(AttemptImported card) {
+        List<Fact> facts = new ArrayList<>();
+        long atMs = context.now().toEpochMilli();
+        Attempt attempt = Attempt.of(now);
+        if (attempt instanceof Attempt.BeforeRelease before) {
+            String motor = card.motorId();
+            if (motor != null && !motor.equals(now.motorId())) {
+                facts.add(Fact.of("attempt.motor", before.take(motor, atMs)));
+            }
+            facts.add(Fact.of("attempt.moved", before.release(atMs)));
+            attempt = new ReleasedAttempt(now.id());
+        }
+        if (attempt instanceof ReleasedAttempt released) {
+            facts.add(Fact.of("attempt.moved", released.land(atMs)));
+        }
+        Optional.ofNullable(wound(card)).ifPresent(wound -> facts.add(Fact.of("attempt.wound", wound)));
+        return facts;
+    }
+
+    private @Nullable AttemptWound wound(AttemptImported card) {
+        Integer stop = card.stopCountCrankTurns();
+        return stop == null ? null : new AttemptWound(now.id(), stop, card.launchTorqueNmm(), card.launchTorqueTyped());
+    }
+}

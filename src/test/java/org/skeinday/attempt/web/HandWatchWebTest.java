@@ -1,0 +1,205 @@
+package org.skeinday.attempt.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.skeinday.fault.CalledAttempt.value;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.browser.SteppedClock;
+import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.http.Pace;
+import org.skeinday.platform.record.Json;
+import org.skeinday.prepare.Prepared;
+
+/** Watches that cannot tap, watches that are taken out, and windows that move when all is flown. */
+@Timeout(60)
+class HandWatchWebTest {
+    @TempDir
+    Path root;
+
+    private final SteppedClock clock = new SteppedClock(Clock.systemDefaultZone());
+    private App app;
+    private Visitor laptop;
+    private Visitor one;
+    private Visitor two;
+    private String attempt;
+
+    @BeforeEach
+    void start() throws Exception {
+        var settings = new App.Settings(
+                Demo.into(root.resolve("day")), 0, false, Pace.normal().dividedBy(20));
+        app = App.start(settings, clock, new SecureRandom());
+        laptop = new Visitor(app.port(), "", 41);
+        new Prepared(laptop).window("Curlew", clock, 0, 10);
+        CalledAttempt.callOnly(laptop);
+        attempt = CalledAttempt.letWind(laptop);
+        one = Demo.joined(app, "timekeeper", "", 42);
+        two = Demo.joined(app, "timekeeper", "", 43);
+        one.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
+        two.form("/watch/take", Map.of("attempt", attempt, "slot", "2"));
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private void tap(Visitor who, String kind, int slot, Integer ms) throws Exception {
+        ObjectNode content = Json.MAPPER
+                .createObjectNode()
+                .put("attempt", attempt)
+                .put("slot", slot)
+                .put("serverMs", clock.millis())
+                .put("boundMs", 5);
+        String state = who.tap(kind, ms == null ? content : content.put("ms", ms))
+                .path("state")
+                .asText();
+        assertEquals("saved", state, kind);
+    }
+
+    private static HttpResponse<String> typed(Visitor who, String post, String attempt, int slot, String time)
+            throws Exception {
+        return who.form(post, Map.of("attempt", attempt, "typed-slot", String.valueOf(slot), "typed", time));
+    }
+
+    private HttpResponse<String> close(String why) throws Exception {
+        return laptop.form("/attempt/close", Map.of("attempt", attempt, "why", why));
+    }
+
+    private static void says(int status, String words, HttpResponse<String> answer) {
+        assertEquals(status, answer.statusCode(), answer.body());
+        assertTrue(answer.body().contains(words), words + " in " + answer.body());
+    }
+
+    private String record() throws Exception {
+        return laptop.get("/attempt/" + attempt).body();
+    }
+
+    @Test
+    void a_hand_watch_is_typed_on_the_laptop_for_a_flight_that_a_device_has_timed() throws Exception {
+        says(422, "What can be done now", typed(laptop, "/attempt/type-time", attempt, 2, "1:01.30"));
+        tap(one, "watch.release", 1, null);
+        clock.stepBy(Duration.ofMillis(61_000));
+        tap(one, "watch.landing", 1, 61_000);
+        says(200, "the time of watch 2", laptop.get("/now"));
+        says(422, "is not a time", typed(laptop, "/attempt/type-time", attempt, 2, "1.01.30"));
+        says(422, "watch 1 to 2", typed(laptop, "/attempt/type-time", attempt, 3, "1:01.30"));
+        says(200, "2: 1:03.30", typed(laptop, "/attempt/type-time", attempt, 2, "1:03.30"));
+        says(200, "the watches are in doubt: the captain decides", laptop.get("/now"));
+        says(200, "2: 1:01.20", typed(laptop, "/attempt/type-time", attempt, 2, "1:01.20"));
+        assertFalse(laptop.get("/now").body().contains("waits for"), "in place of the slip, with nothing to ask");
+        assertEquals(200, close("").statusCode());
+        assertTrue(record().contains("1:01.2"), record());
+        assertTrue(record().contains("hand watch"), record());
+    }
+
+    @Test
+    void a_hand_watch_alone_lands_a_flight_that_only_the_laptop_saw_go() throws Exception {
+        laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "released"));
+        clock.stepBy(Duration.ofMillis(70_000));
+        says(200, "Waits for the time of watch 1", typed(two, "/watch/type", attempt, 2, "1:02.00"));
+        says(200, "landed", laptop.get("/now"));
+        assertEquals(200, typed(one, "/watch/type", attempt, 1, "1:02.10").statusCode());
+        assertEquals(200, close("Nobody saw the release").statusCode());
+        assertTrue(record().contains("1:02.1"), record());
+    }
+
+    @Test
+    void what_is_typed_after_the_end_is_kept_and_changes_no_official_time() throws Exception {
+        fly(61_000);
+        assertEquals(200, close("").statusCode());
+        says(
+                200,
+                "came in after the closing",
+                one.form("/attempt/" + attempt + "/type-time", Map.of("typed-slot", "1", "typed", "1:09.00")));
+        assertTrue(laptop.get("/results").body().contains("1:01.0"), "the time that holds");
+    }
+
+    @Test
+    void who_times_reads_no_other_watch_before_all_have_told_their_own() throws Exception {
+        tap(one, "watch.release", 1, null);
+        clock.stepBy(Duration.ofMillis(61_000));
+        tap(two, "watch.landing", 2, 61_070);
+        for (String page : new String[] {"/now", "/timing/part", "/attempt/" + attempt}) {
+            assertFalse(
+                    one.get(page).body().contains("1:01.07"),
+                    page + ": " + one.get(page).body());
+        }
+        says(200, "1 has a reading", one.get("/now"));
+        says(200, "2: 1:01.07", laptop.get("/now"));
+        tap(one, "watch.landing", 1, 61_000);
+        says(200, "2: 1:01.07", one.get("/now"));
+    }
+
+    @Test
+    void a_watch_that_is_taken_out_moves_release_and_landing_to_those_that_count() throws Exception {
+        tap(one, "watch.release", 1, null); // a slip: half a minute before the model went
+        clock.stepBy(Duration.ofMillis(30_000));
+        tap(two, "watch.release", 2, null);
+        clock.stepBy(Duration.ofMillis(61_000));
+        tap(one, "watch.landing", 1, 91_000);
+        tap(two, "watch.landing", 2, 61_000);
+        String early = value(record(), "<dt>released</dt><dd>([^<]+)<");
+        laptop.form(
+                "/watch/judge",
+                Map.of("attempt", attempt, "slot", "1", "verdict", "failed", "judged", "It was pressed too early"));
+        String late = value(record(), "<dt>released</dt><dd>([^<]+)<");
+        assertEquals(30, seconds(late) - seconds(early), 1, early + " and " + late);
+        laptop.form(
+                "/watch/judge",
+                Map.of("attempt", attempt, "slot", "1", "verdict", "counts", "judged", "It was right after all"));
+        assertEquals(early, value(record(), "<dt>released</dt><dd>([^<]+)<"));
+    }
+
+    private static int seconds(String clockTime) {
+        String[] parts = clockTime.replaceAll("[^0-9:]", "").split(":");
+        return Integer.parseInt(parts[1]) * 60 + Integer.parseInt(parts[2]);
+    }
+
+    @Test
+    void a_window_that_is_moved_afterwards_changes_no_verdict() throws Exception {
+        fly(61_000);
+        assertEquals(200, close("").statusCode());
+        String verdict = value(record(), "<dt>window</dt><dd>([^<]+)<");
+        assertTrue(verdict.contains("inside the window"), verdict);
+        new Prepared(laptop).window("Curlew", clock, 30, 40);
+        assertEquals(verdict, value(record(), "<dt>window</dt><dd>([^<]+)<"));
+        assertFalse(laptop.get("/results").body().contains("before the window opens"), "nor on the sheet");
+    }
+
+    private void fly(int ms) throws Exception {
+        tap(one, "watch.release", 1, null);
+        tap(two, "watch.release", 2, null);
+        clock.stepBy(Duration.ofMillis(ms));
+        tap(one, "watch.landing", 1, ms);
+        tap(two, "watch.landing", 2, ms + 50);
+    }
+
+    @Test
+    void a_card_completes_the_attempt_that_is_not_over() throws Exception {
+        laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "winding"));
+        String entry = value(laptop.get("/key-in").body(), "<option value=\"([^\"]+)\"[^>]*>Curlew</option>");
+        Map<String, String> card = new HashMap<>(Map.of("entry", entry, "attempt", "1", "model", "Reed One"));
+        card.putAll(Map.of("motor", "A3", "stop-count", "201", "watch-1", "1:43.61", "watch-2", "1:43.72"));
+        says(200, "Saved from paper: Curlew, attempt 1", laptop.form("/key-in", card));
+        String sheet = laptop.get("/results").body();
+        assertTrue(sheet.contains("1:43.7") && sheet.contains("from paper"), sheet);
+        assertTrue(record().contains("1:43.61") && record().contains("1:43.72"), record());
+    }
+}
