@@ -3,8 +3,9 @@ package org.skeinday.attempt.web;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
@@ -80,8 +81,8 @@ public final class NowPages {
                         "attempt.take-motor",
                         new AimActions.Take(
                                 field(ctx, "attempt"), field(ctx, "motor"), field(ctx, "seenMotor"), null, null)));
-        plain(routes, "/attempt/gate", "gate.pass", "attempt", "adult", "passed>reason");
-        plain(routes, "/attempt/close", "attempt.close", "attempt", "seen", "why>reason");
+        plain(routes, "/attempt/gate", "gate.pass", Map.of("passed", "reason"), "attempt", "adult");
+        plain(routes, "/attempt/close", "attempt.close", Map.of("why", "reason"), "attempt", "seen");
         routes.post(
                 "/watch/judge",
                 Role.CAPTAIN,
@@ -99,23 +100,24 @@ public final class NowPages {
                 ctx -> deed(ctx, "watch.type", typedTime(ctx, field(ctx, "attempt"))));
         plain(routes, "/attempt/more-turns", "attempt.more-turns", "attempt", "seen");
         plain(routes, "/attempt/take-back", "attempt.take-back", "attempt", "seen");
-        plain(routes, "/attempt/collision", "attempt.collision", "attempt", "to>say");
+        plain(routes, "/attempt/collision", "attempt.collision", Map.of("to", "say"), "attempt");
         plain(routes, "/event/use", "event.use", "event");
-        plain(routes, "/attempt/announce", "attempt.announce", "attempt", "announced>time");
+        plain(routes, "/attempt/announce", "attempt.announce", Map.of("announced", "time"), "attempt");
     }
 
-    /** A deed whose content is what the form says. @param fields of the form, with another name in the act after a {@code >} */
+    /** A deed whose content is what the form says. */
     private void plain(Routes routes, String address, String kind, String... fields) {
-        routes.post(
-                address,
-                Role.CAPTAIN,
-                ctx -> deed(
-                        ctx,
-                        kind,
-                        Stream.of(fields)
-                                .collect(Collectors.toMap(
-                                        name -> name.replaceFirst(".*>", ""),
-                                        name -> field(ctx, name.replaceFirst(">.*", ""))))));
+        plain(routes, address, kind, Map.of(), fields);
+    }
+
+    /** The same. @param renamed fields of the form that have another name in the act, by their name in the form */
+    private void plain(Routes routes, String address, String kind, Map<String, String> renamed, String... fields) {
+        routes.post(address, Role.CAPTAIN, ctx -> {
+            Map<String, String> content = new HashMap<>();
+            Stream.of(fields).forEach(name -> content.put(name, field(ctx, name)));
+            renamed.forEach((name, inAct) -> content.put(inAct, field(ctx, name)));
+            deed(ctx, kind, content);
+        });
     }
 
     private CallAttempt.Call call(Context ctx) {

@@ -58,7 +58,10 @@ public final class WindingPages {
                 "/winding/part",
                 Role.HELPER,
                 ctx -> page.fragment(ctx, "bench/_winding.jte", view(ctx, FormErrors.none())));
-        routes.post("/winding/gate", Role.HELPER, ctx -> told(ctx, "gate.pass", "passed", "adult", "passed>reason"));
+        routes.post(
+                "/winding/gate",
+                Role.HELPER,
+                ctx -> told(ctx, "gate.pass", "passed", Map.of("passed", "reason"), "adult"));
         routes.post("/winding/count", Role.HELPER, this::count);
         routes.post(
                 "/winding/aim", Role.HELPER, ctx -> told(ctx, "attempt.aim", "launch", "launch", "ceiling", "unit"));
@@ -90,12 +93,17 @@ public final class WindingPages {
 
     /** An act about an attempt, with these fields of the form. @param otherwise beside which other words stand */
     private void told(Context ctx, String kind, String otherwise, String... fields) {
+        told(ctx, kind, otherwise, Map.of(), fields);
+    }
+
+    /** The same. @param renamed fields of the form that have another name in the act, by their name in the form */
+    private void told(Context ctx, String kind, String otherwise, Map<String, String> renamed, String... fields) {
         FormErrors typed = FormErrors.of(ctx);
         Map<String, String> content = new HashMap<>(Map.of("attempt", typed.typed("attempt")));
         for (String field : fields) {
-            String[] names = field.split(">"); // the form's name, and the act's where it is another
-            content.put(names[names.length - 1], typed.typed(names[0]));
+            content.put(field, typed.typed(field));
         }
+        renamed.forEach((name, inAct) -> content.put(inAct, typed.typed(name)));
         FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, content), otherwise);
         page.fragment(ctx, "bench/_winding.jte", view(ctx, form));
     }
