@@ -213,3 +213,20 @@ create table attempt_last_act (
   person_id varchar(80),
   device varchar(80) not null
 );
+-- What the plan of the day in force says of an attempt, by its name in the plan; one row each.
+create table attempt_planned (
+  event_id varchar(80) not null,
+  name varchar(200) not null,
+  motor varchar(80),
+  winds varchar(80),
+  loads varchar(80),
+  primary key (event_id, name)
+);
+-- Who does what of an attempt, as somebody said for this one.
+create table attempt_hand (
+  entry_id varchar(80) not null,
+  number int not null,
+  task varchar(20) not null,
+  person_id varchar(80) not null,
+  primary key (entry_id, number, task)
+);

@@ -8,10 +8,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.BeforeAll;
@@ -29,6 +33,11 @@ import org.skeinday.platform.record.Json;
 class EarlierProgramTest {
     private static final Path JOURNALS = Path.of("src/test/resources/earlier/journals.txt.gz");
     private static final String NEXT_FILE = "=== ";
+
+    /** Tables that are made of facts of before, and were not there then. */
+    private static final Set<String> MADE_SINCE = Set.of("attempt_planned");
+    /** Since then those of the watches that count: a watch that was taken out moves them. */
+    private static final Set<String> OF_WATCHES_THAT_COUNT = Set.of("released_at_ms", "landed_at_ms");
 
     /** Text by day and name of file. */
     private static Map<String, Map<String, String>> days;
@@ -63,10 +72,28 @@ class EarlierProgramTest {
             for (Map.Entry<String, List<String>> table : were.entrySet()) {
                 String columns = table.getValue().get(0);
                 List<String> lines = record.read(tx -> TableText.lines(tx, table.getKey(), columns));
-                assertEquals(String.join("\n", table.getValue()), String.join("\n", lines), table.getKey());
+                Set<String> other = table.getKey().equals("attempt") && were.containsKey("attempt_watch_judged")
+                        ? OF_WATCHES_THAT_COUNT
+                        : Set.of();
+                assertEquals(without(other, table.getValue()), without(other, lines), table.getKey());
             }
-            assertEquals(List.copyOf(were.keySet()), record.read(TableText::filled));
+            List<String> filled = new ArrayList<>(record.read(TableText::filled));
+            filled.removeAll(MADE_SINCE);
+            assertEquals(List.copyOf(were.keySet()), filled);
         }
+    }
+
+    private static String without(Set<String> columns, List<String> lines) {
+        List<String> names = List.of(lines.get(0).split("\\|", -1));
+        return lines.stream()
+                .map(line -> {
+                    List<String> cells = List.of(line.split("\\|", -1));
+                    return IntStream.range(0, cells.size())
+                            .filter(i -> i >= names.size() || !columns.contains(names.get(i)))
+                            .mapToObj(cells::get)
+                            .collect(Collectors.joining("|"));
+                })
+                .collect(Collectors.joining("\n"));
     }
 
     private Path folder(String day) throws IOException {

@@ -7,11 +7,9 @@ import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
-import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.CrewStore;
-import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.Ceiling;
@@ -64,7 +62,7 @@ public final class Aims {
         AttemptAimed wanted = attempt == null
                 ? AttemptStore.lastAim(tx, entry.id()).orElse(AttemptAimed.nothing(""))
                 : AttemptStore.aim(tx, attempt);
-        Level level = level(tx, entry);
+        Level level = level(tx, entry, number(tx, entry, attempt));
         Double typed = wanted.ceilingNmm();
         Ceiling ceiling =
                 typed == null ? fromBreakTests(tx, motor, level) : Ceiling.typed(Torque.ofNewtonMillimetres(typed));
@@ -72,12 +70,16 @@ public final class Aims {
         return new Aim(ceiling, launch == null ? null : Torque.ofNewtonMillimetres(launch), level);
     }
 
-    /** Of the one named for this entry; who winds to the full ceiling is practised, and where nobody counts, so are all. */
-    public static Level level(Tx tx, EntryAdded entry) {
-        Optional<String> winder = EntryStore.tasksOf(tx, entry.id()).stream()
-                .filter(t -> t.task().equals("winds"))
-                .map(EntryTask::personId)
-                .findFirst();
+    private static int number(Tx tx, EntryAdded entry, @Nullable String attempt) {
+        return attempt == null
+                ? AttemptStore.nextNumber(tx, entry)
+                : AttemptStore.find(tx, attempt).orElseThrow().number();
+    }
+
+    /** Of the one who winds this attempt; who winds to the full ceiling is practised, and where nobody counts, so are all. */
+    public static Level level(Tx tx, EntryAdded entry, int number) {
+        Optional<String> winder = Assignments.named(tx, entry, number, "winds")
+                .map(assigned -> assigned.people().get(0));
         Optional<Integer> clean = winder.flatMap(id -> CrewStore.ofEvent(tx, entry.eventId()).stream()
                 .filter(c -> c.personId().equals(id))
                 .flatMap(c -> Optional.ofNullable(c.cleanWinds()).stream())

@@ -50,6 +50,7 @@ public final class AttemptFacts {
     public static List<FactKind> kinds() {
         List<FactKind> kinds = new ArrayList<>(ResultRecord.kinds());
         kinds.addAll(BreakRecord.kinds());
+        kinds.addAll(Assignments.kinds());
         kinds.addAll(List.of(
                 FactKind.of("attempt.called", AttemptCalled.class, AttemptFacts::called),
                 FactKind.of("attempt.moved", AttemptMoved.class, AttemptFacts::moved),

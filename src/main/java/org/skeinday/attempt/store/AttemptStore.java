@@ -27,6 +27,7 @@ import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.LoggedFlights;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.State;
+import org.skeinday.contest.EntryAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.db.schema.tables.records.AttemptRecord;
 
@@ -44,6 +45,11 @@ public final class AttemptStore {
                 .where(ATTEMPT.EVENT_ID.eq(eventId))
                 .orderBy(ATTEMPT.ENTRY_ID, ATTEMPT.NUMBER)
                 .fetch(AttemptStore::value);
+    }
+
+    /** Of the attempt that is called next: scrubbed ones have a number too. */
+    public static int nextNumber(Tx tx, EntryAdded entry) {
+        return tx.sql().fetchCount(ATTEMPT, ATTEMPT.ENTRY_ID.eq(entry.id())) + 1;
     }
 
     public static Optional<AttemptNow> find(Tx tx, String id) {

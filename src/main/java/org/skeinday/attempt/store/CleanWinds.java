@@ -4,8 +4,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.skeinday.attempt.AttemptNow;
-import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.store.BatchStore;
@@ -46,10 +44,8 @@ public final class CleanWinds {
             return Optional.ofNullable(wind.begun().personId()).filter(id -> !id.isEmpty());
         }
         return AttemptStore.find(tx, attempt)
-                .map(AttemptNow::entryId)
-                .flatMap(entry -> EntryStore.tasksOf(tx, entry).stream()
-                        .filter(t -> t.task().equals("winds"))
-                        .map(EntryTask::personId)
-                        .findFirst());
+                .flatMap(a -> EntryStore.find(tx, a.entryId())
+                        .flatMap(entry -> Assignments.named(tx, entry, a.number(), "winds")))
+                .map(assigned -> assigned.people().get(0));
     }
 }

@@ -73,6 +73,9 @@ final class CardLines {
             Apart.made("What the time would be", () -> told.doubts().flatMap(WatchWords::wouldBe), CardLines::beside)
                     .ifPresent(lines::add);
         }
+        if (attempt.state().isBeforeRelease() && entry.own()) {
+            lines.addAll(WhoDoesWhat.of(tx, entry, attempt.number(), nameOf).lines());
+        }
         lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
         if (live.phase().name() == AttemptPhase.Name.CALLED && entry.own()) {
             lines.addAll(HallLines.apart(tx, attempt.eventId(), units));

@@ -5,19 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.BackwardSum;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.OneNumber;
-import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
-import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
-import org.skeinday.contest.store.CrewStore;
-import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.platform.db.Tx;
@@ -82,7 +77,11 @@ final class CardToCall {
                         List.of(),
                         List.of(),
                         false,
-                        entry.own()));
+                        entry.own(),
+                        entry.own()
+                                ? WhoDoesWhat.of(tx, entry, live.number(), nameOf)
+                                        .choices(tx, entry.eventId())
+                                : List.of()));
     }
 
     /** Other motors for an attempt, in the order in which they would be taken. @param quiet whether nothing is advised */
@@ -119,7 +118,8 @@ final class CardToCall {
             if (TermsStore.of(tx, today.event().id()).asksForQuiet()) {
                 lines.add(QUIET);
             }
-            lines.addAll(whoDoesWhat(entry));
+            lines.addAll(
+                    WhoDoesWhat.of(tx, entry, today.nextNumber(entry), nameOf).lines());
             lines.addAll(HallLines.apart(tx, today.event().id(), units));
             window.filter(w -> w.closesAtMs() > nowMs)
                     .map(w -> Apart.made(
@@ -142,31 +142,5 @@ final class CardToCall {
 
     private static String wound(int windings) {
         return windings == 0 ? "never wound" : "wound " + windings + (windings == 1 ? " time" : " times");
-    }
-
-    private List<NowView.Line> whoDoesWhat(EntryAdded entry) {
-        List<EntryTask> named = EntryStore.tasksOf(tx, entry.id());
-        List<CrewAdded> crew = CrewStore.ofEvent(tx, today.event().id());
-        return List.of(
-                new NowView.Line("winds / reads", who(named, crew, "winds") + " / " + who(named, crew, "reads")),
-                new NowView.Line("loads / releases", who(named, crew, "loads") + " / " + who(named, crew, "releases")));
-    }
-
-    /** Who is named for it, else all who are cleared. */
-    private String who(List<EntryTask> named, List<CrewAdded> crew, String task) {
-        return named.stream()
-                .filter(t -> t.task().equals(task))
-                .findFirst()
-                .map(t -> nameOf.apply(t.personId()))
-                .orElseGet(() -> cleared(crew, task));
-    }
-
-    private String cleared(List<CrewAdded> crew, String task) {
-        String names = crew.stream()
-                .filter(c -> c.does(task))
-                .map(c -> nameOf.apply(c.personId()))
-                .distinct()
-                .collect(Collectors.joining(" or "));
-        return names.isEmpty() ? "–" : names;
     }
 }

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Set;
 import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.MotorChoice;
+import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.MotorsInHand;
 import org.skeinday.contest.EntryAdded;
@@ -61,7 +62,8 @@ public final class MotorsAtHand {
 
     /**
      * Those that it has declared, else the team's, that can be flown (not handed in, gritty, broken, lost or retired; not
-     * wound, not just flown, in no attempt's hand) and turn the right way, as {@link MotorChoice} ranks them.
+     * wound, not just flown, in no attempt's hand) and turn the right way: first the one that the plan in force has for its
+     * next attempt, then as {@link MotorChoice} ranks them.
      */
     List<Offer> offers(EntryAdded entry, List<ModelAdded> models) {
         Set<String> inHand = MotorsInHand.byMotor(tx, entry.eventId()).keySet();
@@ -70,9 +72,21 @@ public final class MotorsAtHand {
                 .filter(life -> !life.stage().isLoaded() && life.stage() != MotorStage.FLOWN)
                 .filter(life -> !inHand.contains(life.motor().id()))
                 .toList();
-        return ranked(entry, models, free).stream()
+        List<Offer> offers = new ArrayList<>(ranked(entry, models, free).stream()
                 .map(r -> offer(r.life().motor(), r.reason()))
-                .toList();
+                .toList());
+        Assignments.plannedMotor(tx, entry, AttemptStore.nextNumber(tx, entry)).ifPresent(tag -> first(offers, tag));
+        return offers;
+    }
+
+    /** The plan of the day comes before what would be best by itself. */
+    private static void first(List<Offer> offers, String planned) {
+        for (int i = 0; i < offers.size(); i++) {
+            if (offers.get(i).motor().tag().equals(planned)) {
+                offers.add(0, offers.remove(i));
+                return;
+            }
+        }
     }
 
     private List<Ranked> ranked(EntryAdded entry, List<ModelAdded> models, List<MotorLife> among) {

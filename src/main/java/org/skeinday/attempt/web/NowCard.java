@@ -80,6 +80,7 @@ public record NowCard(
      * @param spares other motors for it, after a break or before winding
      * @param judges watches of which the captain may say what holds; empty when not now
      * @param announces whether the time of officials elsewhere is typed in here
+     * @param hands who can do what; empty where nobody can be named any more
      * @param choose whether motors and fractions can be chosen for the attempts left
      */
     public record Acts(
@@ -90,5 +91,6 @@ public record NowCard(
             List<NowView.Choice> spares,
             List<Integer> judges,
             boolean announces,
-            boolean choose) {}
+            boolean choose,
+            List<NowView.Hand> hands) {}
 }

@@ -6,19 +6,15 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
-import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.action.AimActions;
 import org.skeinday.attempt.action.CallAttempt;
 import org.skeinday.attempt.action.GiveUpAttempt;
 import org.skeinday.attempt.action.JudgeWatch;
 import org.skeinday.attempt.action.TypeWatchTime;
-import org.skeinday.contest.EntryAdded;
-import org.skeinday.contest.EventAdded;
+import org.skeinday.attempt.store.Assignments;
 import org.skeinday.contest.store.EntryStore;
-import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.hall.web.ReaderUnits;
@@ -98,6 +94,7 @@ public final class NowPages {
                 "/attempt/type-time",
                 Role.CAPTAIN,
                 ctx -> deed(ctx, "watch.type", typedTime(ctx, field(ctx, "attempt"))));
+        routes.post("/attempt/name-hands", Role.CAPTAIN, ctx -> deed(ctx, "attempt.name-hands", hands(ctx)));
         plain(routes, "/attempt/more-turns", "attempt.more-turns", "attempt", "seen");
         plain(routes, "/attempt/take-back", "attempt.take-back", "attempt", "seen");
         plain(routes, "/attempt/collision", "attempt.collision", Map.of("to", "say"), "attempt");
@@ -127,6 +124,16 @@ public final class NowPages {
         return field(ctx, "assigned").equals("yes")
                 ? record.read(tx -> AssignedCall.of(tx, entry, offered))
                 : new CallAttempt.Call(entry, ctx.formParam("model"), ctx.formParam("motor"), offered);
+    }
+
+    private static Map<String, Object> hands(Context ctx) {
+        String number = field(ctx, "number");
+        return Map.of(
+                "entry", field(ctx, "entry"),
+                "number", number.matches("\\d{1,3}") ? Integer.parseInt(number) : 0,
+                "people",
+                        Assignments.TASKS.stream()
+                                .collect(Collectors.toMap(task -> task, task -> field(ctx, "hand-" + task))));
     }
 
     /** What {@code _type-time.jte} sends. */
@@ -203,7 +210,7 @@ public final class NowPages {
                 () -> plan.at(tx, nowMs),
                 sentence -> new PlanBeside.Said(false, List.of(), sentence));
         UnitSystem units = ReaderUnits.of(ctx);
-        List<EventAdded> others = others(tx, today.event());
+        EventsAtHand events = EventsAtHand.beside(tx, today.event());
         return new NowView(
                 today.event().name(),
                 PageWords.rules(today.event())
@@ -212,52 +219,17 @@ public final class NowPages {
                 form,
                 new NowPresenter(tx, today, units, record.people()::name, clock.getZone(), mayAct(ctx))
                         .card(nowMs, shown(ctx)),
-                today.justClosed().map(a -> closed(today, a)).orElse(null),
+                today.justClosed().map(a -> EntryLines.closed(today, a)).orElse(null),
                 today.whyNone(),
-                today.byWindow().stream().map(entry -> line(today, entry)).toList(),
+                EntryLines.of(today, clock.getZone()),
                 mayAct(ctx),
                 other(units),
                 Announced.open(tx, today, nowMs),
                 said,
                 said.isThere() ? (nowMs / LOOK_AGAIN_MS + 1) * LOOK_AGAIN_MS : 0,
-                events(today.event(), others),
-                todays(today.event(), others),
+                events.choices(),
+                events.of(LocalDate.now(clock).toString()),
                 today.event().timekeepers());
-    }
-
-    /** That can be worked on: the one at hand, then the others by day; empty where there is no choice. */
-    private static List<NowView.Choice> events(EventAdded atHand, List<EventAdded> others) {
-        return others.isEmpty()
-                ? List.of()
-                : Stream.concat(Stream.of(atHand), others.stream())
-                        .map(event -> new NowView.Choice(event.id(), event.name() + ", " + event.day()))
-                        .toList();
-    }
-
-    /** Today's event, where people still work on another day's. */
-    private NowView.@Nullable Choice todays(EventAdded atHand, List<EventAdded> others) {
-        String today = LocalDate.now(clock).toString();
-        return atHand.day().equals(today)
-                ? null
-                : others.stream()
-                        .filter(event -> event.day().equals(today))
-                        .findFirst()
-                        .map(event -> new NowView.Choice(event.id(), event.name()))
-                        .orElse(null);
-    }
-
-    private static List<EventAdded> others(Tx tx, EventAdded atHand) {
-        return EventStore.all(tx).stream()
-                .filter(event -> !event.ofPractice() && !event.id().equals(atHand.id()))
-                .toList();
-    }
-
-    /** The page goes on to the next attempt by itself: what the last one came to must not get lost over it. */
-    private static NowView.Choice closed(Today today, AttemptNow attempt) {
-        return new NowView.Choice(
-                attempt.id(),
-                today.entry(attempt.entryId()).name() + ", attempt " + attempt.number() + ": "
-                        + PageWords.cell(today.live(attempt.id()), today.event()) + ", official.");
     }
 
     private static boolean mayAct(Context ctx) {
@@ -272,28 +244,5 @@ public final class NowPages {
     private static String shown(Context ctx) {
         String asked = ctx.queryParam("attempt");
         return asked == null ? field(ctx, "attempt") : asked;
-    }
-
-    private NowView.EntryLine line(Today today, EntryAdded entry) {
-        boolean left = today.hasAttemptLeft(entry);
-        String state = today.of(entry).stream()
-                .filter(today::isOpen)
-                .map(a -> PhaseWords.of(today.live(a.id())))
-                .findFirst()
-                .orElse(left ? "waiting" : "done");
-        return new NowView.EntryLine(
-                entry.name(),
-                entry.team(),
-                PageWords.window(today, entry, clock.getZone()),
-                PageWords.times(today, entry),
-                state,
-                entry.id(),
-                today.nextNumber(entry),
-                left,
-                today.of(entry).stream()
-                        .filter(today::isOpen)
-                        .map(AttemptNow::id)
-                        .findFirst()
-                        .orElse(""));
     }
 }

@@ -162,7 +162,10 @@ final class NowPresenter {
                 spares ? new CardToCall(tx, today, sum, units, nameOf).spares(entry, attempt, quiet) : List.of(),
                 CardActs.judges(live, today.event().timekeepers()),
                 CardActs.announces(live),
-                false);
+                false,
+                entry.own() && live.phase().name() == AttemptPhase.Name.CALLED
+                        ? WhoDoesWhat.of(tx, entry, attempt.number(), nameOf).choices(tx, entry.eventId())
+                        : List.of());
     }
 
     private OptionalLong latestStart(EntryAdded entry) {

@@ -53,6 +53,9 @@ public record NowView(
     /** A motor to choose. */
     public record Choice(String id, String words) {}
 
+    /** A task of an attempt. @param person id of who is named for it, empty for nobody @param people who are cleared for it */
+    public record Hand(String task, String person, List<Choice> people) {}
+
     /** A button: a form that sends one act. */
     public record Deed(String address, String word, String to) {}
 

@@ -7,8 +7,14 @@ import static org.skeinday.platform.db.schema.Tables.DAYPLAN_TAKEN;
 import static org.skeinday.platform.db.schema.Tables.DAYPLAN_TASK;
 import static org.skeinday.platform.db.schema.Tables.DAYPLAN_WINDOW;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Part;
+import org.skeinday.attempt.store.Assignments;
+import org.skeinday.dayplan.PartTask;
 import org.skeinday.dayplan.PlanTaken;
 import org.skeinday.dayplan.PlannedDuration;
 import org.skeinday.dayplan.Setback;
@@ -90,6 +96,7 @@ public final class PlanStore {
                 .insertInto(DAYPLAN_TAKEN, DAYPLAN_TAKEN.EVENT_ID, DAYPLAN_TAKEN.AT_MS, DAYPLAN_TAKEN.PERSON_ID)
                 .values(fact.eventId(), fact.atMs(), fact.personId())
                 .execute();
+        Assignments.plan(tx, fact.eventId(), assigned(fact));
         for (String attempt : fact.givenUp()) {
             tx.sql()
                     .insertInto(DAYPLAN_GIVEN_UP, DAYPLAN_GIVEN_UP.EVENT_ID, DAYPLAN_GIVEN_UP.ATTEMPT)
@@ -121,6 +128,39 @@ public final class PlanStore {
                     .execute();
             keepPlanned(tx, fact, task);
         }
+    }
+
+    /** What it says of each attempt: the motor, and who winds and loads. */
+    private static List<Assignments.Planned> assigned(PlanTaken fact) {
+        Map<String, Assignments.Planned> byName = new LinkedHashMap<>();
+        for (PlanTaken.Planned task : fact.tasks()) {
+            PartTask about = PartTask.parse(task.task());
+            if (about.part() != null) {
+                byName.merge(about.attempt(), assigned(about, task), PlanStore::both);
+            }
+        }
+        return List.copyOf(byName.values());
+    }
+
+    private static Assignments.Planned assigned(PartTask about, PlanTaken.Planned task) {
+        @Nullable String first = task.who().stream().findFirst().orElse(null);
+        return new Assignments.Planned(
+                about.attempt(),
+                task.motor(),
+                about.part() == Part.WIND ? first : null,
+                about.part() == Part.LOAD ? first : null);
+    }
+
+    private static Assignments.Planned both(Assignments.Planned one, Assignments.Planned other) {
+        return new Assignments.Planned(
+                one.name(),
+                either(one.motor(), other.motor()),
+                either(one.winds(), other.winds()),
+                either(one.loads(), other.loads()));
+    }
+
+    private static @Nullable String either(@Nullable String one, @Nullable String other) {
+        return one == null ? other : one;
     }
 
     /** A task that runs already stands in the plan as it went: it was planned before. */

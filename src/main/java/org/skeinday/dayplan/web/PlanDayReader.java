@@ -14,13 +14,13 @@ import org.skeinday.attempt.Estimate;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.Part;
 import org.skeinday.attempt.StepTimes;
+import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.StepsStore;
 import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EntryAdded;
-import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.WindowAdded;
@@ -31,6 +31,7 @@ import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.contest.store.WindowStore;
 import org.skeinday.dayplan.AttemptAhead;
+import org.skeinday.dayplan.EventChains;
 import org.skeinday.dayplan.EventSetting;
 import org.skeinday.dayplan.ParallelTasks;
 import org.skeinday.dayplan.Person;
@@ -208,22 +209,29 @@ final class PlanDayReader {
         return begun;
     }
 
-    /** Whom the plan in force names, else who is named for the entry: nobody notes it while it runs. */
+    /** Who does it: nobody notes it while it runs. Only winding and loading are named for an attempt. */
     private @Nullable String who(EntryAdded entry, int number, Part part) {
-        String task = entry.name() + " " + number + " " + part.word();
-        Optional<String> planned = taken == null
+        Optional<String> who = switch (part) {
+            case WIND -> named(entry, number, EventSetting.WINDS);
+            case LOAD -> named(entry, number, EventSetting.LOADS);
+            case PREPARE, FLY, RUN_BACK -> planned(EventChains.task(entry.name(), number, part));
+        };
+        return who.filter(person -> setbacks.stream().noneMatch(s -> SetbacksNow.isAway(s, person, nowMs)))
+                .orElse(null);
+    }
+
+    private Optional<String> named(EntryAdded entry, int number, String does) {
+        return Assignments.named(tx, entry, number, does)
+                .map(assigned -> assigned.people().get(0));
+    }
+
+    private Optional<String> planned(String task) {
+        return taken == null
                 ? Optional.empty()
                 : taken.tasks().stream()
                         .filter(t -> t.task().equals(task))
                         .flatMap(t -> t.who().stream())
                         .findFirst();
-        String does = part == Part.WIND ? EventSetting.WINDS : part == Part.LOAD ? EventSetting.LOADS : "";
-        return planned.or(() -> EntryStore.tasksOf(tx, entry.id()).stream()
-                        .filter(t -> t.task().equals(does))
-                        .map(EntryTask::personId)
-                        .findFirst())
-                .filter(person -> setbacks.stream().noneMatch(s -> SetbacksNow.isAway(s, person, nowMs)))
-                .orElse(null);
     }
 
     private static @Nullable Long later(@Nullable Long[] starts, int from) {

@@ -1,6 +1,7 @@
 package org.skeinday.paper.web;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,12 +13,13 @@ import org.skeinday.attempt.Estimate;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.Aims;
+import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.StepsStore;
 import org.skeinday.attempt.web.HallLines;
 import org.skeinday.attempt.web.MotorsAtHand;
+import org.skeinday.attempt.web.WhoDoesWhat;
 import org.skeinday.contest.EntryAdded;
-import org.skeinday.contest.EntryTask;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
@@ -66,11 +68,26 @@ final class Cards {
                 long had = own.stream().filter(a -> a.state() != State.SCRUBBED).count();
                 List<MotorAdded> motors = atHand.of(entry, ModelStore.ofEntry(tx, entry.id()));
                 for (int i = 0; i < event.attempts() - had; i++) {
-                    cards.add(card(entry, own.size() + i + 1, motor(motors, i), motor(motors, i + 1)));
+                    int number = own.size() + i + 1;
+                    List<MotorAdded> order = plannedFirst(entry, number, motors, i);
+                    cards.add(card(entry, number, motor(order, 0), motor(order, 1)));
                 }
             }
         }
         return cards;
+    }
+
+    /** From the one whose turn it is; before it the one that the plan in force has for this attempt. */
+    private List<MotorAdded> plannedFirst(EntryAdded entry, int number, List<MotorAdded> motors, int turn) {
+        List<MotorAdded> order = new ArrayList<>(motors);
+        Collections.rotate(order, -turn);
+        Assignments.plannedMotor(tx, entry, number)
+                .flatMap(tag -> order.stream().filter(m -> m.tag().equals(tag)).findFirst())
+                .ifPresent(planned -> {
+                    order.remove(planned);
+                    order.add(0, planned);
+                });
+        return order;
     }
 
     private static Optional<MotorAdded> motor(List<MotorAdded> motors, int i) {
@@ -89,7 +106,7 @@ final class Cards {
         lines.add(new Line("Model", model == null ? "" : model.name()));
         lines.add(new Line("Motor", motor.map(MotorAdded::tag).orElse("")));
         lines.add(new Line("Spare", spare.map(MotorAdded::tag).orElse("")));
-        tasks(entry, lines);
+        tasks(entry, number, lines);
         Optional<MotorPlan> plan = motor.map(m -> Apart.made(
                 "The winding plan",
                 () -> Aims.plan(tx, entry, null, m, model, wound(m)),
@@ -111,17 +128,9 @@ final class Cards {
         return Sentence.begin(label);
     }
 
-    private void tasks(EntryAdded entry, List<Line> lines) {
-        List<EntryTask> tasks = EntryStore.tasksOf(tx, entry.id());
-        for (String task : List.of("winds", "reads", "loads", "releases")) {
-            String who = tasks.stream()
-                    .filter(t -> t.task().equals(task))
-                    .map(EntryTask::personId)
-                    .map(nameOf)
-                    .findFirst()
-                    .orElse("");
-            lines.add(new Line(Sentence.begin(task), who));
-        }
+    private void tasks(EntryAdded entry, int number, List<Line> lines) {
+        WhoDoesWhat who = WhoDoesWhat.of(tx, entry, number, nameOf);
+        Assignments.TASKS.forEach(task -> lines.add(new Line(Sentence.begin(task), who.named(task))));
     }
 
     private void winding(MotorPlan motor, List<Line> lines, List<Line> marks) {

@@ -73,7 +73,7 @@ public final class PaperPages {
         String none = cards.isEmpty()
                 ? "There is no own entry with an attempt left. Enter your team in Prepare, page Entries, and mark it own."
                 : "";
-        return new CardsView(cards, ABORT_RULES, none, CAUTIONS);
+        return new CardsView(cards, ABORT_RULES, moment(clock.millis()), none, CAUTIONS);
     }
 
     private TagsView tags(Context ctx) {

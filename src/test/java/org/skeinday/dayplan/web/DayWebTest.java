@@ -324,7 +324,7 @@ class DayWebTest {
         take();
         String entry = CalledAttempt.value(
                 laptop.get("/now").body(),
-                "name=\"entry\" value=\"([^\"]+)\"><input[^>]*><button aria-label=\"Call Curlew\"");
+                "name=\"entry\" value=\"([^\"]+)\">(?:<input[^>]*>)*<button aria-label=\"Call Curlew\"");
         laptop.form("/attempt/call", Map.of("entry", entry));
         clock.stepBy(Duration.ofMinutes(62));
         String proposed = propose(Map.of()).body();

@@ -1,0 +1,143 @@
+package org.skeinday.attempt.store;
+
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_HAND;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_PLANNED;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Assigned;
+import org.skeinday.attempt.HandNamed;
+import org.skeinday.contest.CrewAdded;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EntryTask;
+import org.skeinday.contest.store.CrewStore;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.platform.db.Rows;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.db.schema.tables.records.AttemptPlannedRecord;
+import org.skeinday.platform.record.FactKind;
+
+/**
+ * Who does what of an attempt, and with which motor the plan of the day has it: said by hand for this attempt, else by the
+ * plan in force, else for the entry. The one place for it, from which every page reads.
+ */
+public final class Assignments {
+    /** Tasks of an attempt that a person is named for; who times is told by the watches. */
+    public static final List<String> TASKS = List.of("winds", "reads", "loads", "releases");
+
+    private Assignments() {}
+
+    /**
+     * What a plan says of one attempt.
+     *
+     * @param name of the attempt in the plan: entry and number
+     * @param motor its tag
+     * @param winds id of a person
+     * @param loads id of a person
+     */
+    public record Planned(
+            String name,
+            @Nullable String motor,
+            @Nullable String winds,
+            @Nullable String loads) {}
+
+    public static List<FactKind> kinds() {
+        return List.of(FactKind.of("attempt.hand", HandNamed.class, Assignments::named));
+    }
+
+    private static void named(Tx tx, HandNamed fact) {
+        tx.sql()
+                .deleteFrom(ATTEMPT_HAND)
+                .where(ATTEMPT_HAND.ENTRY_ID.eq(fact.entryId()))
+                .and(ATTEMPT_HAND.NUMBER.eq(fact.number()))
+                .and(ATTEMPT_HAND.TASK.eq(fact.task()))
+                .execute();
+        if (!fact.personId().isEmpty()) {
+            Rows.into(ATTEMPT_HAND).accept(tx, fact);
+        }
+    }
+
+    /** From now on this plan of an event is in force, in place of any before. */
+    public static void plan(Tx tx, String event, List<Planned> attempts) {
+        Rows.remove(tx, ATTEMPT_PLANNED.EVENT_ID, event);
+        for (Planned one : attempts) {
+            tx.sql()
+                    .insertInto(
+                            ATTEMPT_PLANNED,
+                            ATTEMPT_PLANNED.EVENT_ID,
+                            ATTEMPT_PLANNED.NAME,
+                            ATTEMPT_PLANNED.MOTOR,
+                            ATTEMPT_PLANNED.WINDS,
+                            ATTEMPT_PLANNED.LOADS)
+                    .values(event, one.name(), one.motor(), one.winds(), one.loads())
+                    .execute();
+        }
+    }
+
+    /** By task, in the order of {@link #TASKS}. @param number of the attempt, called or to be called */
+    public static Map<String, Assigned> of(Tx tx, EntryAdded entry, int number) {
+        List<CrewAdded> crew = CrewStore.ofEvent(tx, entry.eventId());
+        Map<String, Assigned> all = new LinkedHashMap<>();
+        for (String task : TASKS) {
+            all.put(task, named(tx, entry, number, task).orElseGet(() -> cleared(crew, task)));
+        }
+        return all;
+    }
+
+    /** Who is named for a task; empty where nobody is. */
+    public static Optional<Assigned> named(Tx tx, EntryAdded entry, int number, String task) {
+        return byHand(tx, entry, number, task)
+                .map(person -> new Assigned(List.of(person), Assigned.Source.BY_HAND))
+                .or(() -> byPlan(tx, entry, number, task)
+                        .map(person -> new Assigned(List.of(person), Assigned.Source.PLAN)))
+                .or(() -> EntryStore.tasksOf(tx, entry.id()).stream()
+                        .filter(t -> t.task().equals(task))
+                        .map(EntryTask::personId)
+                        .findFirst()
+                        .map(person -> new Assigned(List.of(person), Assigned.Source.ENTRY)));
+    }
+
+    /** Tag of the motor that the plan in force has for an attempt; empty where it names none. */
+    public static Optional<String> plannedMotor(Tx tx, EntryAdded entry, int number) {
+        return planned(tx, entry, number).map(AttemptPlannedRecord::getMotor);
+    }
+
+    private static Optional<String> byHand(Tx tx, EntryAdded entry, int number, String task) {
+        return tx.sql()
+                .select(ATTEMPT_HAND.PERSON_ID)
+                .from(ATTEMPT_HAND)
+                .where(ATTEMPT_HAND.ENTRY_ID.eq(entry.id()))
+                .and(ATTEMPT_HAND.NUMBER.eq(number))
+                .and(ATTEMPT_HAND.TASK.eq(task))
+                .fetchOptional(ATTEMPT_HAND.PERSON_ID);
+    }
+
+    private static Optional<String> byPlan(Tx tx, EntryAdded entry, int number, String task) {
+        return switch (task) {
+            case "winds" -> planned(tx, entry, number).map(AttemptPlannedRecord::getWinds);
+            case "loads" -> planned(tx, entry, number).map(AttemptPlannedRecord::getLoads);
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<AttemptPlannedRecord> planned(Tx tx, EntryAdded entry, int number) {
+        return tx.sql()
+                .selectFrom(ATTEMPT_PLANNED)
+                .where(ATTEMPT_PLANNED.EVENT_ID.eq(entry.eventId()))
+                .and(ATTEMPT_PLANNED.NAME.eq(entry.name() + " " + number))
+                .fetchOptional();
+    }
+
+    private static Assigned cleared(List<CrewAdded> crew, String task) {
+        return new Assigned(
+                crew.stream()
+                        .filter(c -> c.does(task))
+                        .map(CrewAdded::personId)
+                        .distinct()
+                        .toList(),
+                Assigned.Source.CLEARED);
+    }
+}
