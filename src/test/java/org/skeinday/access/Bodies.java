@@ -1,11 +1,15 @@
 package org.skeinday.access;
 
+import java.io.IOException;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.Demo;
 import org.skeinday.Visitor;
 
 /** What each form is filled in with so that it is taken: what its page offers, and what a person would type. */
@@ -30,6 +34,18 @@ final class Bodies {
             Map.entry("/units", Map.of("units", "inch")),
             Map.entry("/light", Map.of("light", "dark")),
             Map.entry("/laptop/lend", Map.of()),
+            Map.entry("/laptop/back", Map.of("pin", Demo.PIN)),
+            Map.entry("/attempt/{id}/sign", Map.of("as", "captain", "pin", Demo.PIN)),
+            Map.entry("/attempt/{id}/reopen", Map.of("pin", Demo.PIN, "reason", "a watch was misread")),
+            Map.entry("/attempt/{id}/settle", Map.of("words", "The time stands")),
+            Map.entry("/attempt/close", Map.of("why", "as read")),
+            Map.entry("/attempt/parted", Map.of("place", "strand")),
+            Map.entry("/attempt/run-back", Map.of("turns", "150")),
+            Map.entry("/watch/judge", Map.of("slot", "1", "what", "failed", "why", "it stood still")),
+            Map.entry("/winding/count", Map.of("turns", "150", "crank-turns", "150")),
+            Map.entry("/winding/landed", Map.of("left", "20", "turns-left", "20", "touched", "no")),
+            Map.entry("/winding/motor/{motor}/count", Map.of("turns", "150", "crank-turns", "150")),
+            Map.entry("/evening/flight/{id}", Map.of("valid", "yes")),
             Map.entry("/attempt/give-up", Map.of("reason", "the frame broke", "again", "yes")));
 
     /** What a form is about: where its page does not offer it yet, what another page offers. */
@@ -38,11 +54,25 @@ final class Bodies {
     private final House house;
     private final Visitor laptop;
     private final Map<String, Map<String, String>> offered = new HashMap<>();
+    /** The page that fills in most of a form, by the form's address: what it shows is read anew before it is sent back. */
+    private final Map<String, String> pages = new HashMap<>();
 
     Bodies(House house) throws Exception {
         this.house = house;
         this.laptop = house.laptop;
-        offered.putAll(Crawl.of(house, laptop).forms());
+        Crawl crawl = Crawl.of(house, laptop);
+        offered.putAll(crawl.forms());
+        Map<String, Integer> most = new HashMap<>();
+        crawl.pages()
+                .forEach((page, answer) -> Crawl.formsOn(answer.body()).forEach((form, fields) -> {
+                    int filled = (int) fields.values().stream()
+                            .filter(value -> !value.isEmpty())
+                            .count();
+                    if (filled > most.getOrDefault(form, -1)) {
+                        most.put(form, filled);
+                        pages.put(form, page);
+                    }
+                }));
     }
 
     private @Nullable String there(String field) {
@@ -56,8 +86,19 @@ final class Bodies {
                                 .orElse(null);
     }
 
-    /** Where this route is posted to, with ids that are there. */
+    /** Where this route is posted to: as some page offers it, else with ids that are there. */
     String path(String route) {
+        String filled = filled(route);
+        Pattern alike = Pattern.compile(route.replaceAll("\\{[^}]*}", "[^/]+"));
+        return pages.containsKey(filled)
+                ? filled
+                : pages.keySet().stream()
+                        .filter(form -> alike.matcher(form).matches())
+                        .min(Comparator.naturalOrder())
+                        .orElse(filled);
+    }
+
+    private String filled(String route) {
         return house.rights().stream()
                 .filter(right -> right.method().equals("POST") && right.path().equals(route))
                 .findFirst()
@@ -66,8 +107,13 @@ final class Bodies {
     }
 
     /** Those that pages offer, and what a person types. @param route as the table of routes has it */
-    Map<String, String> of(String route) {
-        Map<String, String> fields = new LinkedHashMap<>(offered.getOrDefault(path(route), Map.of()));
+    Map<String, String> of(String route) throws IOException, InterruptedException {
+        String path = path(route);
+        Map<String, String> fields = new LinkedHashMap<>(offered.getOrDefault(path, Map.of()));
+        if (pages.containsKey(path)) {
+            String page = laptop.get(pages.get(path)).body();
+            fields.putAll(Crawl.formsOn(page).getOrDefault(path, Map.of()));
+        }
         fields.putAll(TYPED.getOrDefault(route, Map.of()));
         THERE.forEach(name -> fields.computeIfAbsent(name, this::there));
         fields.put("act", laptop.newId());

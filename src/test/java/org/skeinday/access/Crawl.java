@@ -63,20 +63,39 @@ final class Crawl {
     /** Fields by the address that their form posts to, with the value that the page offers. */
     Map<String, Map<String, String>> forms() {
         Map<String, Map<String, String>> forms = new HashMap<>();
-        for (HttpResponse<String> page : pages.values()) {
-            Matcher form = FORM.matcher(page.body());
-            while (form.find()) {
-                int end = page.body().indexOf("</form>", form.end());
-                String inside = page.body().substring(form.end(), end < 0 ? form.end() : end);
-                Map<String, String> fields = forms.computeIfAbsent(form.group(1), at -> new LinkedHashMap<>());
-                Matcher field = FIELD.matcher(inside);
-                choices(inside).forEach(fields::putIfAbsent);
-                while (field.find()) {
-                    fields.putIfAbsent(field.group(1), field.group(2) == null ? "" : field.group(2));
-                }
+        pages.values().forEach(page -> addForms(page.body(), forms));
+        return forms;
+    }
+
+    /** The same of one page. */
+    static Map<String, Map<String, String>> formsOn(String page) {
+        Map<String, Map<String, String>> forms = new HashMap<>();
+        addForms(page, forms);
+        return forms;
+    }
+
+    private static void addForms(String page, Map<String, Map<String, String>> forms) {
+        Matcher form = FORM.matcher(page);
+        while (form.find()) {
+            int end = page.indexOf("</form>", form.end());
+            String inside = page.substring(form.end(), end < 0 ? form.end() : end);
+            Map<String, String> fields = forms.computeIfAbsent(form.group(1), at -> new LinkedHashMap<>());
+            Matcher field = FIELD.matcher(inside);
+            choices(inside).forEach(fields::putIfAbsent);
+            while (field.find()) {
+                fields.putIfAbsent(field.group(1), field.group(2) == null ? "" : asTyped(field.group(2)));
             }
         }
-        return forms;
+    }
+
+    private static String asTyped(String attribute) {
+        return attribute
+                .replace("&#34;", "\"")
+                .replace("&quot;", "\"")
+                .replace("&#39;", "'")
+                .replace("&lt;", "<")
+                .replace("&gt;", ">")
+                .replace("&amp;", "&");
     }
 
     /** What is chosen in each list, else the first that can be. */

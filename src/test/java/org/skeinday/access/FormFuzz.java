@@ -1,8 +1,11 @@
 package org.skeinday.access;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -25,7 +28,8 @@ final class FormFuzz {
             "/laptop/stop", "/laptop/pin", "/laptop/lend", "/taps", "/taps/file", "/devices/{id}/end", "/people/erase");
 
     /** In this order: each ends the attempt that the others are about. */
-    private static final List<String> LAST = List.of("/attempt/take-back", "/attempt/close", "/attempt/give-up");
+    private static final List<String> LAST =
+            List.of("/attempt/{id}/reopen", "/attempt/take-back", "/attempt/close", "/attempt/give-up");
 
     /** What the writer says when a deed or its rows failed: no answer over 499, and no refusal of ours either. */
     private static final String FAULT = "through a fault of the program";
@@ -45,6 +49,54 @@ final class FormFuzz {
         this.random = new SplittableRandom(seed);
     }
 
+    /**
+     * The same on another day for the forms that were not taken so far, so that those are asked too that need a wind or a
+     * flight.
+     *
+     * @param before what was asked on other days, which is counted with this one
+     */
+    private List<String> askOthers(FormFuzz before, int rounds) throws Exception {
+        taken.addAll(before.taken);
+        notYet.putAll(before.notYet);
+        sent = before.sent;
+        reached = before.reached;
+        List<String> open = new ArrayList<>(asked());
+        bodies = new Bodies(house); // what was entered opens other forms
+        open.addAll(asked());
+        askAgain(open, rounds);
+        return found;
+    }
+
+    private List<String> asked() throws Exception {
+        List<String> open = new ArrayList<>();
+        for (String route : forms()) {
+            if (!taken.contains(route) && isTaken(route, bodies.of(route))) {
+                open.add(route);
+            }
+        }
+        return open;
+    }
+
+    /**
+     * Asks the forms that need a wind, a break, a flight or an official time.
+     *
+     * @param root for the days, one for each stage
+     */
+    FormFuzz onOtherDays(Path root, Staged... stages) throws Exception {
+        FormFuzz all = this;
+        for (Staged stage : stages) {
+            try (House day = House.at(root.resolve("day-" + stage), stage)) {
+                FormFuzz more = new FormFuzz(day, random.nextLong());
+                assertEquals(List.of(), more.askOthers(all, 3), stage.toString());
+                all = more;
+            }
+        }
+        System.out.println("Forms: " + all.taken().size() + " of " + forms().size()
+                + " were taken at least once on all days, " + all.reached() + " of " + all.sent() + " requests");
+        all.notYet().forEach((form, said) -> System.out.println("Still never taken: " + form + " " + said));
+        return all;
+    }
+
     /** Errors of ours, and refusals that changed the record. @param rounds through all forms */
     List<String> ask(int rounds) throws Exception {
         List<String> open = new ArrayList<>();
@@ -61,6 +113,11 @@ final class FormFuzz {
                 open.add(route);
             }
         }
+        askAgain(open, rounds);
+        return found;
+    }
+
+    private void askAgain(List<String> open, int rounds) throws Exception {
         for (int round = 0; round < rounds; round++) {
             for (String route : List.copyOf(open)) {
                 if (!mended(route)) {
@@ -68,7 +125,6 @@ final class FormFuzz {
                 }
             }
         }
-        return found;
     }
 
     private static Map<String, String> withoutAct(Map<String, String> fields) {

@@ -9,12 +9,14 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The same as {@link FuzzWebTest} for longer, under {@code -Pbench}: ten seeds with 3,000 requests each, and 60 rounds of all forms. */
 class FuzzBenchmark {
+    private static final int SEEDS = Integer.getInteger("skeinday.seeds", 10);
+
     @TempDir
     Path root;
 
     @Test
     void ten_seeds_find_nothing() throws Exception {
-        for (long seed = 1; seed <= 10; seed++) {
+        for (long seed = 1; seed <= SEEDS; seed++) {
             try (House house = new House(root.resolve("day-" + seed))) {
                 Fuzz fuzz = new Fuzz(house, seed);
                 assertEquals(List.of(), fuzz.ask(3_000), "seed " + seed);
@@ -30,6 +32,7 @@ class FuzzBenchmark {
             assertEquals(List.of(), fuzz.ask(60), "seed " + seed);
             System.out.println("Forms, seed " + seed + ": " + fuzz.reached() + " of " + fuzz.sent()
                     + " requests were taken, of " + fuzz.taken().size() + " forms");
+            fuzz.onOtherDays(root.resolve("others-" + seed), Staged.values());
         }
     }
 }

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Nothing that can be sent makes an error of ours, and what is refused changes nothing. */
-@Timeout(120)
+@Timeout(240)
 class FuzzWebTest {
     private static final long SEED = Long.getLong("skeinday.seed", 20260509);
     private static final int REQUESTS = Integer.getInteger("skeinday.requests", 400);
@@ -47,6 +47,8 @@ class FuzzWebTest {
             assertEquals(List.of(), found, "seed " + SEED);
             assertTrue(fuzz.reached() * 2 >= fuzz.sent(), fuzz.reached() + " of " + fuzz.sent() + " reached a deed");
             assertTrue(fuzz.taken().size() >= 20, "taken: " + fuzz.taken());
+            FormFuzz all = fuzz.onOtherDays(root, Staged.LANDED); // all stages: FuzzBenchmark
+            assertTrue(all.taken().size() >= 33, "taken: " + all.taken());
         }
     }
 }

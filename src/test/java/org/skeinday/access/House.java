@@ -40,20 +40,29 @@ final class House implements AutoCloseable {
 
     /** The same with waits as they are named. */
     House(Path folder, Pace pace) throws Exception {
-        this(folder, pace, true);
+        this(folder, pace, true, Staged.CALLED);
+    }
+
+    /** The demo with its first attempt brought so far, and a device that asks to be captain. */
+    static House at(Path folder, Staged stage) throws Exception {
+        var house = new House(folder, Pace.normal().dividedBy(20), true, stage);
+        String token = house.app.joinLink().replaceFirst(".*#", "");
+        Map<String, String> asks = Map.of("token", token, "code", "", "role", "captain", "person", "");
+        new Visitor(house.app.port(), "", 2_599).form("/join", asks);
+        return house;
     }
 
     /** A day that is in the folder already. */
     static House asItIs(Path folder) throws Exception {
-        return new House(folder, Pace.normal().dividedBy(20), false);
+        return new House(folder, Pace.normal().dividedBy(20), false, Staged.CALLED);
     }
 
-    private House(Path folder, Pace pace, boolean demo) throws Exception {
+    private House(Path folder, Pace pace, boolean demo, Staged stage) throws Exception {
         this.folder = folder;
         var settings = new App.Settings(demo ? Demo.into(folder) : folder, 0, false, pace);
         this.app = App.start(settings, Clock.systemDefaultZone(), new SecureRandom());
         this.laptop = new Visitor(app.port(), "", 260);
-        this.attempt = CalledAttempt.call(laptop);
+        this.attempt = stage.reach(laptop);
         find();
     }
 

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -80,6 +82,46 @@ class ExchangeBrowserIT {
             Hand.tap(phone, By.cssSelector("form button.primary"));
             Sight.waitFor(phone, "What the columns mean");
             Sight.look(phone, "history-mapping-phone");
+        }
+    }
+
+    @Test
+    void a_large_file_and_a_long_history_say_how_far_they_are() throws Exception {
+        Path files = root.resolve("motors.csv");
+        var motors = new StringBuilder("tag,batch,team,direction,loop (in),mass (g)\n");
+        var flights = new StringBuilder("flown,event,model,motor,crank turns,ratio,time,valid\n");
+        for (int i = 0; i < 8_000; i++) {
+            String moment =
+                    LocalDateTime.of(2026, 3, 1, 8, 0).plusMinutes(i).toString().replace('T', ' ');
+            motors.append("M").append(i).append(",A,Reedbank Rotors,cw,18,1.6\n");
+            flights.append(moment).append(",Saltmarsh Practice Evening,Reed One,A1,200,10,1:35.2,yes\n");
+        }
+        Files.writeString(files, motors);
+        Path history = root.resolve("notebook.csv");
+        Files.writeString(history, flights);
+        for (Browsers.Size size : List.of(Browsers.Size.PHONE, Browsers.Size.LAPTOP)) {
+            String name = "-" + size.name().toLowerCase(Locale.ROOT);
+            try (App app = Demo.start(root.resolve("large" + name))) {
+                ChromeDriver browser = Browsers.of(size);
+                browser.get(at(app, "/import"));
+                Hand.type(browser, By.id("files"), files.toString());
+                Sight.button(browser, "Take them in").click();
+                Sight.waitFor(browser, "#looked", "Every page can be read meanwhile");
+                Sight.look(browser, "import-under-way" + name);
+                Sight.waitFor(browser, "#looked", "All of it is in the record now.");
+                Sight.look(browser, "import-done" + name);
+                browser.get(at(app, "/import/history"));
+                Hand.type(browser, By.cssSelector("input[type=file]"), history.toString());
+                Hand.tap(browser, By.cssSelector("form button.primary"));
+                Sight.waitFor(browser, "#history", "8000 rows can be taken in.");
+                Sight.button(browser, "Take them in").click();
+                Sight.waitFor(browser, "#history", "Every page can be read meanwhile");
+                Sight.look(browser, "history-under-way" + name);
+                Sight.waitFor(browser, "#history", "All of it is in the record now.");
+                Demo.joined(app, "helper", "", 43);
+                browser.get(at(app, "/devices"));
+                Sight.look(browser, "devices-ending" + name);
+            }
         }
     }
 

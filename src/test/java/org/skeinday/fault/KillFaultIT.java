@@ -35,6 +35,9 @@ class KillFaultIT {
     private static final int ROUNDS = Integer.getInteger("skeinday.rounds", 8);
     private static final long SEED = Long.getLong("skeinday.seed", 20_261_125L);
 
+    /** A first start has made as many files and folders when it is ready. */
+    private static final int FIRST_FILES = 12;
+
     private final SplittableRandom random = new SplittableRandom(SEED);
     private int rebuildsKilled;
     private int startsKilled;
@@ -146,7 +149,11 @@ class KillFaultIT {
                 while (!Files.exists(data.resolve("lock")) && System.nanoTime() < until) {
                     Thread.sleep(1);
                 }
-                Thread.sleep(random.nextLong(0, 700));
+                if (kill == 0) {
+                    untilFiles(data, 1 + round % FIRST_FILES, until); // at each of its writes in turn
+                } else {
+                    Thread.sleep(random.nextLong(0, 700));
+                }
                 process.destroyForcibly().waitFor();
             }
             int port = Program.freePort();
@@ -161,6 +168,17 @@ class KillFaultIT {
                 program.kill();
             }
             assertEquals(0, Program.run("verify", "--data", data.toString()));
+        }
+    }
+
+    private static void untilFiles(Path data, int files, long until) throws Exception {
+        while (Files.exists(data) && System.nanoTime() < until) {
+            try (var there = Files.list(data)) {
+                if (there.count() >= files) {
+                    return;
+                }
+            }
+            Thread.sleep(1);
         }
     }
 

@@ -76,6 +76,7 @@ public final class WindingPages {
     }
 
     private void count(Context ctx) {
+        refuseUnknownFlight(ctx);
         FormErrors form = counted(ctx, forms);
         page.fragment(ctx, "bench/_winding.jte", view(ctx, form));
     }
@@ -104,8 +105,22 @@ public final class WindingPages {
             content.put(field, typed.typed(field));
         }
         renamed.forEach((name, inAct) -> content.put(inAct, typed.typed(name)));
+        refuseUnknownFlight(ctx);
         FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, content), otherwise);
         page.fragment(ctx, "bench/_winding.jte", view(ctx, form));
+    }
+
+    /** Before anything is saved: what is answered 404 has changed nothing. */
+    private void refuseUnknownFlight(Context ctx) {
+        String shown = shown(ctx);
+        if (!shown.isEmpty()) {
+            record.read(tx -> asked(tx, shown));
+        }
+    }
+
+    private static AttemptNow asked(Tx tx, String shown) {
+        return AttemptStore.find(tx, shown)
+                .orElseThrow(() -> new Refusal(404, "There is no such attempt; look again."));
     }
 
     /** A flight that was asked for by name, in the address or by the form; else the attempt under way. */
@@ -120,10 +135,7 @@ public final class WindingPages {
         String shown = shown(ctx);
         return record.read(tx -> {
             Optional<AttemptNow> underWay = MotorDemand.toWind(tx);
-            Optional<AttemptNow> attempt = shown.isEmpty()
-                    ? underWay
-                    : Optional.of(AttemptStore.find(tx, shown)
-                            .orElseThrow(() -> new Refusal(404, "There is no such attempt; look again.")));
+            Optional<AttemptNow> attempt = shown.isEmpty() ? underWay : Optional.of(asked(tx, shown));
             boolean listed = attempt.filter(a -> a.state().isBeforeRelease()).isEmpty();
             List<WindingView.Past> flights = listed ? PastFlights.of(tx, LAST_FLIGHTS, shown) : List.of();
             return attempt.flatMap(a -> life(tx, a)
