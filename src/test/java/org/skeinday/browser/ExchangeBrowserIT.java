@@ -90,7 +90,7 @@ class ExchangeBrowserIT {
         Path files = root.resolve("motors.csv");
         var motors = new StringBuilder("tag,batch,team,direction,loop (in),mass (g)\n");
         var flights = new StringBuilder("flown,event,model,motor,crank turns,ratio,time,valid\n");
-        for (int i = 0; i < 8_000; i++) {
+        for (int i = 0; i < 20_000; i++) {
             String moment =
                     LocalDateTime.of(2026, 3, 1, 8, 0).plusMinutes(i).toString().replace('T', ' ');
             motors.append("M").append(i).append(",A,Reedbank Rotors,cw,18,1.6\n");
@@ -113,7 +113,7 @@ class ExchangeBrowserIT {
                 browser.get(at(app, "/import/history"));
                 Hand.type(browser, By.cssSelector("input[type=file]"), history.toString());
                 Hand.tap(browser, By.cssSelector("form button.primary"));
-                Sight.waitFor(browser, "#history", "8000 rows can be taken in.");
+                Sight.waitFor(browser, "#history", "20000 rows can be taken in.");
                 Sight.button(browser, "Take them in").click();
                 Sight.waitFor(browser, "#history", "Every page can be read meanwhile");
                 Sight.look(browser, "history-under-way" + name);

@@ -137,6 +137,16 @@ class HistoryWebTest {
         assertTrue(laptop.form("/import/history/take", form).body().contains("3000 rows are in the record now"));
     }
 
+    /** The page sends the spreadsheet back as a field of its form. */
+    @Test
+    void a_spreadsheet_as_long_as_files_may_be_comes_back_with_its_form() throws Exception {
+        String text = history(10_000);
+        assertTrue(text.length() > 500_000);
+        HttpResponse<String> looked = laptop.upload("/import/history/look", "left.csv", new byte[0], form(text));
+        assertEquals(200, looked.statusCode(), looked.body().substring(0, 300));
+        assertTrue(looked.body().contains("10000 rows can be taken in."));
+    }
+
     @Test
     void bad_input_is_refused_in_words_and_a_helper_has_no_such_page() throws Exception {
         assertEquals(422, open("x.xlsx", new byte[] {1, 2, 3}).statusCode());

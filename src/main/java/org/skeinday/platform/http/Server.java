@@ -153,6 +153,8 @@ public final class Server implements AutoCloseable {
 
     private static void listen(JavalinConfig c, Settings settings) {
         c.jetty.threadPool = threads();
+        // a spreadsheet may come back as a field of its form; how large the body of each route may be says BodyLimit
+        c.jetty.modifyServletContextHandler(handler -> handler.setMaxFormContentSize(Routes.IMPORT_BODY));
         c.jetty.modifyServer(server -> {
             ThreadLimitHandler perAddress = new ThreadLimitHandler();
             perAddress.setThreadLimit(THREADS_OF_ONE);
