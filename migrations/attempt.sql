@@ -230,3 +230,13 @@ create table attempt_hand (
   person_id varchar(80) not null,
   primary key (entry_id, number, task)
 );
+-- When the whole hall was stopped, and why; it stands still until it goes on.
+create table attempt_hall_stop (
+  id varchar(80) primary key,
+  event_id varchar(80) not null,
+  at_ms bigint not null,
+  reason varchar(20) not null,
+  words varchar(400) not null,
+  person_id varchar(80),
+  resumed_at_ms bigint
+);

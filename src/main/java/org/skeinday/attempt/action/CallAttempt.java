@@ -60,6 +60,10 @@ public final class CallAttempt {
         if (EventStore.next(tx).filter(e -> e.id().equals(event.id())).isEmpty()) {
             return new Decision.Outdated("People work on another event now. Look again, then decide.");
         }
+        Optional<Decision> stopped = StopHall.refused(tx, event.id());
+        if (stopped.isPresent()) {
+            return stopped.get();
+        }
         List<AttemptNow> own = AttemptStore.ofEvent(tx, event.id()).stream()
                 .filter(a -> a.entryId().equals(entry.id()))
                 .toList();

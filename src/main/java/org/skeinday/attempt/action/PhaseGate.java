@@ -8,6 +8,7 @@ import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LastAct;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.PhaseWords;
+import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.BreakRecord;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -24,18 +25,25 @@ public final class PhaseGate {
     /** The same, where it may come before everything else on every page. */
     public static final Set<String> FIRST = Set.of("attempts", "motors", "winds", "checks", "first");
 
+    /** What puts turns on: never while the hall stands still. */
+    private static final Set<AttemptAct> WINDS = Set.of(AttemptAct.FIRST_TURN, AttemptAct.MORE_TURNS);
+
     private PhaseGate() {}
 
     /** Why the attempt does not have this act now; empty when it does. */
     static Optional<Decision> refused(Tx tx, ActContext context, LiveAttempt attempt, AttemptAct act, Hands hands) {
         if (AttemptActs.of(attempt, hands).contains(act)) {
-            return Optional.empty();
+            return WINDS.contains(act) ? hallStopped(tx, attempt) : Optional.empty();
         }
         String words = PhaseWords.wrongPhase(attempt, hands);
         return Optional.of(
                 isJustMovedByAnother(tx, context, attempt.id())
                         ? new Decision.Outdated(words)
                         : Decision.refused(words));
+    }
+
+    private static Optional<Decision> hallStopped(Tx tx, LiveAttempt attempt) {
+        return AttemptStore.find(tx, attempt.id()).flatMap(now -> StopHall.refused(tx, now.eventId()));
     }
 
     private static boolean isJustMovedByAnother(Tx tx, ActContext context, String attempt) {

@@ -51,6 +51,7 @@ public final class AttemptFacts {
         List<FactKind> kinds = new ArrayList<>(ResultRecord.kinds());
         kinds.addAll(BreakRecord.kinds());
         kinds.addAll(Assignments.kinds());
+        kinds.addAll(HallStops.kinds());
         kinds.addAll(List.of(
                 FactKind.of("attempt.called", AttemptCalled.class, AttemptFacts::called),
                 FactKind.of("attempt.moved", AttemptMoved.class, AttemptFacts::moved),

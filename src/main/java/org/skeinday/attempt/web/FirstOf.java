@@ -2,10 +2,15 @@ package org.skeinday.attempt.web;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.BreakRecord;
+import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.EntryStore;
@@ -20,10 +25,32 @@ final class FirstOf {
 
     static List<FirstView.Item> items(Tx tx) {
         return EventStore.next(tx).stream()
-                .flatMap(event -> BreakRecord.mayComeFirst(tx, event.id()).stream())
+                .flatMap(event -> mayComeFirst(tx, event.id()))
                 .flatMap(id -> LiveAttempts.find(tx, id).stream())
                 .flatMap(live -> item(tx, live).stream())
                 .toList();
+    }
+
+    /** Null while the hall goes on. */
+    static FirstView.@Nullable Stop stop(Tx tx, boolean mayResume) {
+        return EventStore.next(tx)
+                .flatMap(event -> HallStops.now(tx, event.id()))
+                .map(stop -> new FirstView.Stop(stop.id(), stop.why(), stop.atMs(), mayResume))
+                .orElse(null);
+    }
+
+    /** While the hall stands still, all that is wound too: it is run back. */
+    private static Stream<String> mayComeFirst(Tx tx, String event) {
+        Stream<String> first = BreakRecord.mayComeFirst(tx, event).stream();
+        return HallStops.now(tx, event).isEmpty()
+                ? first
+                : Stream.concat(
+                                first,
+                                AttemptStore.ofEvent(tx, event).stream()
+                                        .filter(a -> a.motorId() != null
+                                                && (a.state() == State.WINDING || a.state() == State.HOLDING))
+                                        .map(AttemptNow::id))
+                        .distinct();
     }
 
     private static Optional<FirstView.Item> item(Tx tx, LiveAttempt live) {
@@ -37,7 +64,11 @@ final class FirstOf {
         if (phase instanceof AttemptPhase.Broke broke) {
             return !broke.peopleSafe() ? FirstView.Ask.PEOPLE_SAFE : broke.where() == null ? FirstView.Ask.WHERE : null;
         }
-        return phase.name() == AttemptPhase.Name.RUN_BACK ? FirstView.Ask.RUN_BACK : null;
+        return switch (phase.name()) {
+            case RUN_BACK, WINDING, HOLDING ->
+                FirstView.Ask.RUN_BACK; // these two come here while the hall is stopped only
+            default -> null;
+        };
     }
 
     private static String title(Tx tx, LiveAttempt live) {

@@ -27,10 +27,30 @@ public final class FirstPages {
     public void register(Routes routes) {
         page.sayFirst(TEMPLATE, ctx -> view(ctx, FormErrors.none()));
         routes.get("/first", Role.VIEWER, ctx -> page.fragment(ctx, TEMPLATE, view(ctx, FormErrors.none())));
+        routes.post(
+                "/hall/stop",
+                Role.CAPTAIN,
+                ctx -> stop(
+                        ctx,
+                        "hall.stop",
+                        Map.of(
+                                "reason",
+                                NowPages.field(ctx, "stop-reason"),
+                                "words",
+                                NowPages.field(ctx, "stop-words"))));
+        routes.post(
+                "/hall/resume",
+                Role.CAPTAIN,
+                ctx -> stop(ctx, "hall.resume", Map.of("stop", NowPages.field(ctx, "stop"))));
         routes.post("/attempt/people-safe", Role.HELPER, ctx -> told(ctx, "attempt.people-safe", ""));
         routes.post("/attempt/parted", Role.HELPER, ctx -> told(ctx, "attempt.parted", "place"));
         routes.post("/attempt/broke-too", Role.HELPER, ctx -> told(ctx, "attempt.broke", ""));
         routes.post("/attempt/run-back", Role.HELPER, ctx -> told(ctx, "attempt.run-back", "turns"));
+    }
+
+    private void stop(Context ctx, String kind, Map<String, String> content) {
+        FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, content), "");
+        page.fragment(ctx, TEMPLATE, view(ctx, form));
     }
 
     private void told(Context ctx, String kind, String field) {
@@ -45,6 +65,8 @@ public final class FirstPages {
 
     private FirstView view(Context ctx, FormErrors form) {
         boolean mayTell = Access.callerOf(ctx).role().covers(Role.HELPER);
-        return new FirstView(record.read(FirstOf::items), mayTell, form, NowPages.field(ctx, "attempt"));
+        boolean mayResume = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
+        return record.read(tx -> new FirstView(
+                FirstOf.items(tx), mayTell, form, NowPages.field(ctx, "attempt"), FirstOf.stop(tx, mayResume)));
     }
 }

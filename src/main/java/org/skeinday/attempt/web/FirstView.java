@@ -1,6 +1,7 @@
 package org.skeinday.attempt.web;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.BreakPlace;
 import org.skeinday.platform.http.FormErrors;
 
@@ -9,9 +10,24 @@ import org.skeinday.platform.http.FormErrors;
  *
  * @param items empty while there is nothing
  * @param mayTell whether this device may answer
+ * @param stop null while the hall goes on
  * @param about the attempt that the form was about, empty for none
  */
-public record FirstView(List<Item> items, boolean mayTell, FormErrors form, String about) {
+public record FirstView(
+        List<Item> items,
+        boolean mayTell,
+        FormErrors form,
+        String about,
+        @Nullable Stop stop) {
+    /**
+     * The hall stands still.
+     *
+     * @param why in words
+     * @param since epoch ms
+     * @param mayResume whether this device may say that it goes on
+     */
+    public record Stop(String id, String why, long since, boolean mayResume) {}
+
     /** What is asked. */
     public enum Ask {
         PEOPLE_SAFE,

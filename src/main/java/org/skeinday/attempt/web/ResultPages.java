@@ -10,11 +10,13 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.HallStopped;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EntryAdded;
@@ -50,7 +52,7 @@ public final class ResultPages {
 
     private ResultView view() {
         return record.read(tx -> Today.read(tx).map(today -> view(tx, today, quiet(tx))))
-                .orElse(new ResultView("No event yet", "Score", List.of(), List.of(), List.of()));
+                .orElse(new ResultView("No event yet", "Score", List.of(), List.of(), List.of(), List.of()));
     }
 
     /** When Skeinday gave no help, in words, by attempt. */
@@ -70,7 +72,16 @@ public final class ResultPages {
                 PageWords.score(today),
                 IntStream.rangeClosed(1, columns(today)).boxed().toList(),
                 rows(today),
-                hows(tx, today, quiet));
+                hows(tx, today, quiet),
+                HallStops.ofEvent(tx, today.event().id()).stream()
+                        .map(this::stop)
+                        .toList());
+    }
+
+    private String stop(HallStopped stop) {
+        Long until = stop.resumedAtMs();
+        return PageWords.clock(stop.atMs(), clock.getZone())
+                + (until == null ? " on" : " to " + PageWords.clock(until, clock.getZone())) + ": " + stop.why();
     }
 
     /** Repeats need columns of their own. */

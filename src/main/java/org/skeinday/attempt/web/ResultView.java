@@ -2,8 +2,9 @@ package org.skeinday.attempt.web;
 
 import java.util.List;
 
-/** The result sheet in finished words. */
-public record ResultView(String title, String scoreWords, List<Integer> numbers, List<Row> rows, List<How> hows) {
+/** The result sheet in finished words. @param stops when the hall stood still, and why */
+public record ResultView(
+        String title, String scoreWords, List<Integer> numbers, List<Row> rows, List<How> hows, List<String> stops) {
     /** One entry. */
     public record Row(String place, String entry, List<Cell> attempts, String score) {}
 

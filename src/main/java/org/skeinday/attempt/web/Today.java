@@ -13,6 +13,7 @@ import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.FlightWindows;
+import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
@@ -27,14 +28,19 @@ import org.skeinday.standing.FlightTally;
 import org.skeinday.standing.Scoring;
 import org.skeinday.timing.FlightWindow;
 
-/** The day at hand as one snapshot: the latest event that is no practice, its entries, windows and attempts. */
+/**
+ * The day at hand as one snapshot: the latest event that is no practice, its entries, windows and attempts.
+ *
+ * @param stopped whether the hall stands still: then no window runs
+ */
 record Today(
         EventAdded event,
         FlightRules rules,
         List<EntryAdded> entries,
         List<WindowAdded> windows,
         List<AttemptNow> attempts,
-        Map<String, LiveAttempt> byId) {
+        Map<String, LiveAttempt> byId,
+        boolean stopped) {
 
     static final String NO_EVENT = "There is no day yet. On the page Prepare a coach sets one up in about ten minutes.";
 
@@ -50,7 +56,8 @@ record Today(
                 EntryStore.ofEvent(tx, event.id()),
                 WindowStore.ofEvent(tx, event.id()),
                 known.stream().map(AttemptEvidence::now).toList(),
-                known.stream().map(LiveAttempt::of).collect(Collectors.toMap(LiveAttempt::id, Function.identity())));
+                known.stream().map(LiveAttempt::of).collect(Collectors.toMap(LiveAttempt::id, Function.identity())),
+                HallStops.now(tx, event.id()).isPresent());
     }
 
     /** One of these attempts as every page shows it. */
@@ -97,9 +104,9 @@ record Today(
         return Scoring.of(event, rules);
     }
 
-    /** The same window with its last call. */
+    /** The same window with its last call; none that could run while the hall stands still. */
     Optional<FlightWindow> flightWindow(EntryAdded entry) {
-        return window(entry).map(rules::window);
+        return stopped ? Optional.empty() : window(entry).map(rules::window);
     }
 
     /** The attempt that is under way; the one called last when there are several. */

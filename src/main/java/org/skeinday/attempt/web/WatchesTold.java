@@ -6,7 +6,6 @@ import org.skeinday.attempt.AwaitedWatches;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.action.TimeDoubts;
-import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.platform.db.Tx;
@@ -36,10 +35,5 @@ record WatchesTold(Timed timed, AwaitedWatches awaited, boolean hidden, Optional
                 event,
                 attempt.state() == State.LANDED ? Optional.of(TimeDoubts.of(tx, attempt, event)) : Optional.empty(),
                 captain);
-    }
-
-    /** Neither here nor, while it is quiet, anywhere. */
-    boolean showsNoTime(Tx tx) {
-        return hidden || AttemptStore.quietNow(tx).isPresent();
     }
 }

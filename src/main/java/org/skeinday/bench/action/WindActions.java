@@ -17,6 +17,7 @@ import org.skeinday.attempt.action.BreakMotor;
 import org.skeinday.attempt.action.BrokenMotor;
 import org.skeinday.attempt.action.MotorGoes;
 import org.skeinday.attempt.action.PhaseGate;
+import org.skeinday.attempt.action.StopHall;
 import org.skeinday.attempt.action.WhyNotFly;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.Aims;
@@ -142,12 +143,13 @@ public final class WindActions {
         }
         long calledMs = attempt.calledAtMs() == null ? 0 : attempt.calledAtMs();
         long atMs = TapTime.of(context, begin.serverMs(), begin.boundMs(), calledMs);
-        Optional<String> waits =
-                attempt.state() == State.CALLED && context.now().toEpochMilli() - atMs < HAPPENED_MS
-                        ? WindingGate.refused(tx, attempt)
-                        : Optional.empty();
+        boolean toCome = context.now().toEpochMilli() - atMs < HAPPENED_MS; // what has happened is kept
+        Optional<Decision> waits = toCome ? StopHall.refused(tx, attempt.eventId()) : Optional.empty();
+        if (waits.isEmpty() && toCome && attempt.state() == State.CALLED) {
+            waits = WindingGate.refused(tx, attempt).map(Decision::refused);
+        }
         if (waits.isPresent()) {
-            return Decision.refused(waits.get());
+            return waits.get();
         }
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("wind.begun", begun(tx, context, attempt, life.motor(), atMs)));

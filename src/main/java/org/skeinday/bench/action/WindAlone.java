@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aim;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.action.StopHall;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
@@ -119,6 +120,10 @@ public final class WindAlone {
         Optional<String> no = whyNot(tx, life);
         if (no.isPresent()) {
             return Decision.refused(no.get());
+        }
+        Optional<Decision> stopped = EventStore.next(tx).flatMap(event -> StopHall.refused(tx, event.id()));
+        if (stopped.isPresent()) {
+            return stopped.get();
         }
         if (begin.beats() != null && begin.stop().equals(BREAKING)) {
             return Decision.refused("A break test is counted and never cranked to a metronome: what a metronome counts"

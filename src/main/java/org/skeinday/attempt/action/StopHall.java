@@ -1,0 +1,93 @@
+package org.skeinday.attempt.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.skeinday.attempt.HallResumed;
+import org.skeinday.attempt.HallStopped;
+import org.skeinday.attempt.StopReason;
+import org.skeinday.attempt.store.HallStops;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.WindowAdded;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.WindowStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+
+/**
+ * Everything stands still: nothing is called or wound, what is wound is run back, what flies is timed to its end, windows
+ * wait. When it goes on, each window that had not closed has moved by as long as it stood still.
+ */
+public final class StopHall {
+    private static final Set<String> EVERYWHERE = Set.of("attempts", "motors", "winds", "checks", "first", "prepare");
+
+    /** @param reason a word of {@link StopReason} @param words what else is to be said; may be empty */
+    record Stop(String reason, String words) {}
+
+    /** @param stop id of the stop that the page showed */
+    record Resume(String stop) {}
+
+    private StopHall() {}
+
+    static Decision stop(Tx tx, ActContext context, Stop stop) {
+        EventAdded event = EventStore.next(tx).orElse(null);
+        if (event == null) {
+            return Decision.refused("There is no day whose hall could be stopped");
+        }
+        if (HallStops.now(tx, event.id()).isPresent()) {
+            return new Decision.Outdated("The hall is stopped already");
+        }
+        String words = stop.words().strip();
+        if (words.length() > AttemptActions.LONGEST_REASON) {
+            return Decision.refused("stop-words", AttemptActions.tooLong(words));
+        }
+        HallStopped fact;
+        try {
+            fact = new HallStopped(
+                    context.ownId(),
+                    event.id(),
+                    context.now().toEpochMilli(),
+                    stop.reason(),
+                    words,
+                    context.personOrNull(),
+                    null);
+        } catch (IllegalArgumentException e) {
+            return Decision.refused("stop-words", String.valueOf(e.getMessage()));
+        }
+        return new Decision.Decided(List.of(Fact.of("hall.stopped", fact)), Map.of(), EVERYWHERE);
+    }
+
+    static Decision resume(Tx tx, ActContext context, Resume resume) {
+        Optional<HallStopped> now = EventStore.next(tx).flatMap(event -> HallStops.now(tx, event.id()));
+        if (now.filter(stop -> stop.id().equals(resume.stop())).isEmpty()) {
+            return new Decision.Outdated("The hall goes on already: look again");
+        }
+        HallStopped stop = now.get();
+        long atMs = Math.max(stop.atMs(), context.now().toEpochMilli());
+        List<Fact> facts = new ArrayList<>();
+        for (WindowAdded window : WindowStore.ofEvent(tx, stop.eventId())) {
+            if (window.closesAtMs() > stop.atMs()) {
+                facts.add(Fact.of("window.changed", shifted(window, stop.atMs(), atMs - stop.atMs())));
+            }
+        }
+        facts.add(Fact.of("hall.resumed", new HallResumed(stop.id(), atMs)));
+        return new Decision.Decided(facts, Map.of(), EVERYWHERE);
+    }
+
+    /** One that was open keeps what it had left; one that was to come, its length and its distance to the others. */
+    private static WindowAdded shifted(WindowAdded window, long stoppedMs, long byMs) {
+        long opens = window.opensAtMs() > stoppedMs ? window.opensAtMs() + byMs : window.opensAtMs();
+        return new WindowAdded(window.id(), window.eventId(), window.entryId(), opens, window.closesAtMs() + byMs);
+    }
+
+    /** Why nothing begins while the hall stands still; empty while it does not. */
+    public static Optional<Decision> refused(Tx tx, String event) {
+        return HallStops.now(tx, event)
+                .map(stop -> Decision.refused(
+                        "The hall is stopped (" + stop.why() + "): nothing is called or wound before it goes on"));
+    }
+}

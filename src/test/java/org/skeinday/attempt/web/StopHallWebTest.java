@@ -1,0 +1,158 @@
+package org.skeinday.attempt.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.skeinday.fault.CalledAttempt.value;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.browser.SteppedClock;
+import org.skeinday.fault.CalledAttempt;
+import org.skeinday.platform.http.Pace;
+import org.skeinday.platform.record.Json;
+import org.skeinday.prepare.Prepared;
+
+/** The whole hall stands still: what is wound is run back, windows wait, and go on shifted together. */
+@Timeout(120)
+class StopHallWebTest {
+    private static final String RUN_BACK = "Run it back: how many turns are on?";
+
+    @TempDir
+    Path root;
+
+    private final SteppedClock clock = new SteppedClock(Clock.systemDefaultZone());
+    private App app;
+    private Visitor laptop;
+    private Visitor phone;
+
+    @BeforeEach
+    void start() throws Exception {
+        var settings = new App.Settings(
+                Demo.into(root.resolve("day")), 0, false, Pace.normal().dividedBy(20));
+        app = App.start(settings, clock, new SecureRandom());
+        laptop = new Visitor(app.port(), "", 51);
+        phone = Demo.joined(app, "helper", "", 52);
+        new Prepared(laptop).window("Curlew", clock, -5, 10);
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private HttpResponse<String> stopHall(String reason, String words) throws Exception {
+        return laptop.form("/hall/stop", Map.of("stop-reason", reason, "stop-words", words));
+    }
+
+    private HttpResponse<String> goOn() throws Exception {
+        String stop = value(laptop.get("/first").body(), "name=\"stop\" value=\"([^\"]+)\"");
+        return laptop.form("/hall/resume", Map.of("stop", stop));
+    }
+
+    private static void says(int status, String words, HttpResponse<String> answer) {
+        assertEquals(status, answer.statusCode(), answer.body());
+        assertTrue(answer.body().contains(words), words + " in " + answer.body());
+    }
+
+    /** When the window closes, as the page counts down to it, epoch ms. */
+    private long closes(String page) {
+        return Long.parseLong(value(page, "window closes in(?:</p>\\s*<p class=\"huge\"| <b) data-until=\"(\\d+)\""));
+    }
+
+    private String holding() throws Exception {
+        String now = laptop.get("/now").body();
+        String entry = value(now, "name=\"entry\" value=\"([^\"]+)\"");
+        String motor = value(now, "(?s)name=\"motor\".*?<option value=\"([^\"]+)\"");
+        laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor));
+        String attempt = CalledAttempt.letWind(laptop);
+        for (String to : new String[] {"winding", "holding"}) {
+            laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to));
+        }
+        return attempt;
+    }
+
+    @Test
+    void what_is_wound_is_run_back_nothing_begins_and_windows_go_on_with_what_they_had_left() throws Exception {
+        String attempt = holding();
+        long before = closes(laptop.get("/now").body());
+        says(200, "The hall is stopped: injury: a hand", stopHall("injury", "a hand"));
+        for (Visitor who : new Visitor[] {laptop, phone}) {
+            says(200, "The hall is stopped: injury", who.get("/bench"));
+            says(200, RUN_BACK, who.get("/first"));
+        }
+        assertFalse(phone.get("/first").body().contains("The hall goes on"), "a helper does not say so");
+        assertFalse(laptop.get("/now").body().contains("window closes in"), "no window runs");
+        String motor = value(phone.get("/first").body(), "name=\"motor\" value=\"([^\"]+)\"");
+        phone.form("/attempt/run-back", Map.of("attempt", attempt, "motor", motor, "turns", "180"));
+        assertFalse(phone.get("/first").body().contains(RUN_BACK), "it is run back");
+        says(
+                422,
+                "The hall is stopped (injury: a hand): nothing is called or wound before it goes on",
+                laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "winding")));
+        JsonNode tap = phone.tap(
+                "wind.begin",
+                Json.MAPPER.createObjectNode().put("attempt", attempt).put("motor", motor));
+        assertTrue(tap.toString().contains("The hall is stopped"), tap.toString());
+        clock.stepBy(Duration.ofMinutes(9));
+        assertEquals(200, goOn().statusCode());
+        assertFalse(laptop.get("/now").body().contains("The hall is stopped"));
+        assertEquals(before + 9 * 60_000, closes(laptop.get("/now").body()), 5_000);
+        String sheet = laptop.get("/results").body();
+        assertTrue(sheet.contains("The hall stood still") && sheet.contains("injury: a hand"), sheet);
+    }
+
+    @Test
+    void nobody_is_called_while_it_stands_and_one_stop_is_enough() throws Exception {
+        assertEquals(200, stopHall("lights", "").statusCode());
+        says(409, "stopped already", stopHall("fire", ""));
+        String entry = value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        says(422, "The hall is stopped (lights out)", laptop.form("/attempt/call", Map.of("entry", entry)));
+        assertEquals(200, goOn().statusCode());
+        says(409, "goes on already", laptop.form("/hall/resume", Map.of("stop", "another")));
+        assertEquals(200, laptop.form("/attempt/call", Map.of("entry", entry)).statusCode());
+    }
+
+    @Test
+    void a_window_that_had_closed_stays_closed_and_one_to_come_keeps_its_distance() throws Exception {
+        new Prepared(laptop).window("Plover", clock, -30, -20);
+        new Prepared(laptop).window("Avocet", clock, 20, 30);
+        String plover = window("Plover");
+        String avocet = window("Avocet");
+        stopHall("fire", "");
+        clock.stepBy(Duration.ofMinutes(60));
+        goOn();
+        assertEquals(plover, window("Plover"));
+        assertEquals(minutes(avocet) + 60, minutes(window("Avocet")), 1);
+    }
+
+    private String window(String entry) throws Exception {
+        return value(laptop.get("/now").body(), "<b>" + entry + "</b>.*?</p>\\s*<p class=\"when\">([0-9:]+) ");
+    }
+
+    private static int minutes(String clockTime) {
+        String[] parts = clockTime.split(":");
+        return Integer.parseInt(parts[0]) * 60 + Integer.parseInt(parts[1]);
+    }
+
+    @Test
+    void it_still_stands_after_a_restart() throws Exception {
+        stopHall("other", "the roof drips");
+        app.close();
+        app = Demo.startEmpty(root.resolve("day"));
+        says(200, "The hall is stopped: another reason: the roof drips", new Visitor(app.port(), "", 53).get("/bench"));
+    }
+}
