@@ -7,6 +7,7 @@ import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.OneNumber;
 import org.skeinday.attempt.PhaseWords;
+import org.skeinday.contest.DayKind;
 import org.skeinday.steps.Cautions;
 import org.skeinday.steps.web.StripView;
 
@@ -39,6 +40,15 @@ public record NowCard(
     /** Its phase in words. */
     public String state() {
         return PhaseWords.of(live);
+    }
+
+    /** Elsewhere a window starts at the word of an official, until the model goes. */
+    public boolean startsWindow() {
+        return live.day() == DayKind.VISITING
+                && switch (live.phase().name()) {
+                    case NEXT, CALLED, WINDING, HOLDING -> true;
+                    default -> false;
+                };
     }
 
     /** Whether the captain can do this now. */

@@ -95,6 +95,8 @@ public final class NowPages {
                 Role.CAPTAIN,
                 ctx -> deed(ctx, "watch.type", typedTime(ctx, field(ctx, "attempt"))));
         routes.post("/attempt/name-hands", Role.CAPTAIN, ctx -> deed(ctx, "attempt.name-hands", hands(ctx)));
+        plain(routes, "/window/starts", "window.start", "entry");
+        routes.post("/window/moved", Role.CAPTAIN, ctx -> deed(ctx, "window.move", moved(ctx)));
         plain(routes, "/attempt/more-turns", "attempt.more-turns", "attempt", "seen");
         plain(routes, "/attempt/take-back", "attempt.take-back", "attempt", "seen");
         plain(routes, "/attempt/collision", "attempt.collision", Map.of("to", "say"), "attempt");
@@ -124,6 +126,12 @@ public final class NowPages {
         return field(ctx, "assigned").equals("yes")
                 ? record.read(tx -> AssignedCall.of(tx, entry, offered))
                 : new CallAttempt.Call(entry, ctx.formParam("model"), ctx.formParam("motor"), offered);
+    }
+
+    private static Map<String, Object> moved(Context ctx) {
+        String seconds = field(ctx, "seconds");
+        return Map.of(
+                "entry", field(ctx, "entry"), "seconds", seconds.matches("-?\\d{1,3}") ? Integer.parseInt(seconds) : 0);
     }
 
     private static Map<String, Object> hands(Context ctx) {
