@@ -28,7 +28,7 @@ function start(place) {
   if (!told.wind && state && told.done.split(' ').includes(state.wind)) state = null; // wound once more
   // Another device began, or this one lost what it knew: the server's wind is gone on with from here.
   if (told.wind && state?.wind !== told.wind) {
-    state = { wind: told.wind, at: Number(told.began), level: Number(told.level), phase: told.phaseNow, taps: [], ...(told.inMs ? { inMs: Number(told.inMs) } : {}) };
+    state = { wind: told.wind, at: Number(told.began), level: Number(told.level), phase: told.phaseNow, phases: Number(told.phases), taps: [], ...(told.inMs ? { inMs: Number(told.inMs) } : {}) };
   }
   const elapsed = () => Math.max(0, Math.round(serverNow() - state.at));
   const keep = (next) => { state = next; localStorage.setItem(key, JSON.stringify(state)); show(); };
@@ -43,7 +43,7 @@ function start(place) {
     if (state) return;
     state = { taps: [] };
     const id = told.motor ? send('wind.alone', alone()) : send('wind.begin', { attempt: told.attempt, motor: told.of });
-    keep({ ...state, wind: `${id}-0`, at: Math.round(serverNow()), level: 0, phase: 'winding' });
+    keep({ ...state, wind: `${id}-0`, at: Math.round(serverNow()), level: 0, phase: 'winding', phases: 0 });
     tellOthers('begun');
   }
   // A metronome on the page, if it is on, goes with the wind.
@@ -63,7 +63,7 @@ function start(place) {
     if (!state) return;
     const ms = elapsed();
     send('wind.phase', { wind: state.wind, phase: name, elapsedMs: ms });
-    keep({ ...state, phase: name !== 'again' ? name : state.inMs ? 'stepping-in' : 'winding', ...(name === 'stepping-in' ? { inMs: ms } : {}) });
+    keep({ ...state, phases: (state.phases ?? 0) + 1, phase: name !== 'again' ? name : state.inMs ? 'stepping-in' : 'winding', ...(name === 'stepping-in' ? { inMs: ms } : {}) });
     tellOthers(name);
   }
   // Crank turns by the pace at full stretch, once walking in began; about, and never more than a tenth beyond the plan.
@@ -136,9 +136,11 @@ function start(place) {
   // The captain, or whoever was nearest, said so first: the keys go on from there, once nothing of this device is on its way.
   async function adopt() {
     if (!state || !told.wind || state.wind !== told.wind || state.phase === told.phaseNow) return;
-    const waiting = (await kept()).some((tap) => state.taps?.includes(tap.id) && !tap.reason);
-    if (waiting || !place.isConnected) return;
-    keep({ ...state, phase: told.phaseNow, ...(told.inMs ? { inMs: Number(told.inMs) } : {}) });
+    const own = (await kept()).filter((tap) => state.taps?.includes(tap.id));
+    // A part that was made before this device's last tap came in knows less than this device does.
+    const older = Number(told.phases) < (state.phases ?? 0) && !own.some((tap) => tap.reason);
+    if (older || own.some((tap) => !tap.reason) || !place.isConnected || state.phase === told.phaseNow) return;
+    keep({ ...state, phases: Number(told.phases), phase: told.phaseNow, ...(told.inMs ? { inMs: Number(told.inMs) } : {}) });
     tellOthers(told.phaseNow);
   }
   const down = (name, deed) => find(name).addEventListener('pointerdown', (event) => {

@@ -71,7 +71,7 @@ final class Sight {
     /** Until this part of the page says so. */
     static void waitFor(ChromeDriver browser, String selector, String words) {
         new WebDriverWait(browser, Duration.ofSeconds(30))
-                .withMessage(() -> "'" + words + "' in " + words(browser, selector))
+                .withMessage(() -> "'" + words + "' in " + words(browser, selector) + " of " + words(browser, "body"))
                 .until(b -> words(browser, selector).contains(words));
     }
 

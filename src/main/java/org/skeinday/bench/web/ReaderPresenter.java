@@ -90,7 +90,7 @@ final class ReaderPresenter {
     /** How far the wind has come, for a device that goes on with it. */
     private WindingView.Told told() {
         if (wind == null) {
-            return new WindingView.Told("0", "winding", "");
+            return new WindingView.Told("0", "winding", "", 0);
         }
         String phase = switch (wind.phase()) {
             case WINDING_AT_FULL_STRETCH -> "winding";
@@ -105,7 +105,11 @@ final class ReaderPresenter {
                 .map(p -> String.valueOf(p.elapsedMs()))
                 .findFirst()
                 .orElse("");
-        return new WindingView.Told(String.valueOf(wind.level(Long.MAX_VALUE)), phase, in);
+        return new WindingView.Told(
+                String.valueOf(wind.level(Long.MAX_VALUE)),
+                phase,
+                in,
+                wind.phases().size());
     }
 
     private String perMark(double nmm) {

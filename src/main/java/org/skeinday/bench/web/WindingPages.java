@@ -178,7 +178,7 @@ public final class WindingPages {
                 false,
                 false,
                 null,
-                new WindingView.Reader("", "", "", "", "", "", "", "", "", "", "", new WindingView.Told("", "", "")),
+                new WindingView.Reader("", "", "", "", "", "", "", "", "", "", "", new WindingView.Told("", "", "", 0)),
                 null,
                 WindingView.More.none(flights),
                 WindingView.At.NOWHERE,

@@ -154,8 +154,12 @@ public record WindingView(
             String wanted,
             Told told) {}
 
-    /** How far a wind has come: the needle's mark, the phase, when it was stepped in. */
-    public record Told(String level, String phase, String inMs) {}
+    /**
+     * How far a wind has come: the needle's mark, the phase, when it was stepped in.
+     *
+     * @param phases how many taps that changed the phase have come in: a device that has sent more knows better
+     */
+    public record Told(String level, String phase, String inMs, int phases) {}
 
     /**
      * After the wind: its turns, doubts and figures.
