@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.BreakTrial;
 import org.skeinday.motor.StopRule;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
 
@@ -24,7 +25,7 @@ public final class WindsFile {
     private static final String NORMALISED = "normalised turns";
 
     private static final Column MOTOR = Column.text("motor", 40);
-    private static final Column STOP = Column.choice("stop", "count", List.of("count", "torque", "breaking"));
+    private static final Column STOP = Column.choice("stop", StopRule.COUNT.word(), EnumWords.of(StopRule.class));
     private static final Column BROKE = Column.yesNo("broke", "no").filled();
 
     private static final List<Column> OF_MOTORS = List.of(
@@ -98,10 +99,11 @@ public final class WindsFile {
     private static Optional<BreakTrial> trial(Row row, @Nullable Size size, @Nullable Double turns) {
         boolean broke = row.yes("broke");
         String motor = row.text("motor").isEmpty() ? "line " + row.line() : row.text("motor");
-        StopRule stop = stop(row);
+        String word = row.word("stop");
         if (row.isWrong() || turns == null) {
             return Optional.empty();
         }
+        StopRule stop = StopRule.of(word);
         return Optional.of(
                 size == null
                         ? new BreakTrial(motor, turns, stop, broke)
@@ -120,13 +122,5 @@ public final class WindsFile {
         } else if (!motor.isEmpty() && row.yes("broke")) {
             broken.put(motor, row.line());
         }
-    }
-
-    private static StopRule stop(Row row) {
-        return switch (row.word("stop")) {
-            case "torque" -> StopRule.TORQUE;
-            case "breaking" -> StopRule.BREAKING;
-            default -> StopRule.COUNT;
-        };
     }
 }

@@ -1,9 +1,7 @@
 package org.skeinday.winding;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.StopRule;
-import org.skeinday.units.EnumWords;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -43,8 +41,6 @@ public record WindBegun(
         @Nullable String personId,
         long atMs,
         boolean paced) {
-    public static final List<String> STOPS = List.of("count", "torque", "breaking");
-
     private static final int MOST_CRANK_TURNS = 10_000;
 
     public WindBegun {
@@ -55,7 +51,7 @@ public record WindBegun(
         checkTurns(targetCrankTurns, atFullCrankTurns);
         Preconditions.within("The back-off in crank turns", backOffCrankTurns, 0, 1_000);
         Preconditions.within("The use", use, 1, 100);
-        Preconditions.oneOf("What ends the wind", stop, STOPS);
+        StopRule.of(stop);
     }
 
     private static void checkMeter(@Nullable Double division, @Nullable Double fullScale, @Nullable Double ceiling) {
@@ -86,6 +82,6 @@ public record WindBegun(
     }
 
     public StopRule stopRule() {
-        return EnumWords.parse("What ends a wind", StopRule.class, stop);
+        return StopRule.of(stop);
     }
 }

@@ -123,7 +123,7 @@ public final class BenchActions {
                 deed == MotorDeed.BREAK && step.torque() != null ? step.torque().strip() : "";
         if (!typedTurns.isEmpty() && !typedTurns.matches("[1-9]\\d{0,4}")) {
             return Decision.refused(
-                    "crankTurns", "Crank turns are a whole number from 1 to 99999, but were '" + typedTurns + "'");
+                    "crankTurns", "Crank turns must be a whole number from 1 to 99999, but were '" + typedTurns + "'");
         }
         Double turns = typedTurns.isEmpty() ? null : Integer.parseInt(typedTurns) * ratio(tx);
         try {

@@ -34,6 +34,7 @@ import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.StopRule;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -189,7 +190,8 @@ public final class WindActions {
                 plan == null ? null : plan.atFullStretchCrankTurns(),
                 planned.aim().level().backOff(),
                 ceiling,
-                ceiling == null ? "count" : "torque", // a wind that may end on torque says nothing of breaking
+                (ceiling == null ? StopRule.COUNT : StopRule.TORQUE)
+                        .word(), // a wind that may end on torque says nothing of breaking
                 planned.use(),
                 context.device(),
                 context.person(),

@@ -21,6 +21,7 @@ import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.StopRule;
 import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
@@ -34,9 +35,6 @@ import org.skeinday.winding.WindingPlan;
 
 /** A motor wound without an attempt: for practice, or until it breaks. */
 public final class WindAlone {
-    /** What ends the wind of a break test. */
-    public static final String BREAKING = "breaking";
-
     private WindAlone() {}
 
     /**
@@ -50,7 +48,12 @@ public final class WindAlone {
             String stop,
             @Nullable Integer beats,
             @Nullable Long serverMs,
-            @Nullable Long boundMs) {}
+            @Nullable Long boundMs) {
+        /** @throws IllegalArgumentException for another word than the rules have */
+        StopRule stopRule() {
+            return StopRule.of(stop);
+        }
+    }
 
     /** Why this motor must not be wound now, in words; empty when it may. */
     public static Optional<String> whyNot(Tx tx, MotorLife life) {
@@ -125,11 +128,11 @@ public final class WindAlone {
         if (stopped.isPresent()) {
             return stopped.get();
         }
-        if (begin.beats() != null && begin.stop().equals(BREAKING)) {
-            return Decision.refused("A break test is counted and never cranked to a metronome: what a metronome counts"
-                    + " enters no fit, and the motor would be broken for nothing");
-        }
         try {
+            if (begin.beats() != null && begin.stopRule() == StopRule.BREAKING) {
+                return Decision.refused("A break test is counted and never cranked to a metronome: what a metronome"
+                        + " counts enters no fit, and the motor would be broken for nothing");
+            }
             return new Decision.Decided(facts(tx, context, life, begin), Map.of(), WindActions.TOPICS);
         } catch (IllegalArgumentException e) {
             return Decision.refused(String.valueOf(e.getMessage()));
@@ -140,9 +143,10 @@ public final class WindAlone {
         long sinceMs = life.step() == null ? 0 : life.step().atMs();
         long atMs = TapTime.of(context, begin.serverMs(), begin.boundMs(), sinceMs);
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of("wind.begun", begun(tx, context, life.motor(), begin, atMs)));
+        WindBegun begun = begun(tx, context, life.motor(), begin, atMs);
+        facts.add(Fact.of("wind.begun", begun));
         if (begin.beats() != null) {
-            facts.add(Fact.of("wind.paced", new WindPaced(context.ownId(), begin.beats())));
+            facts.add(Fact.of("wind.paced", new WindPaced(begun.id(), begin.beats())));
         }
         return facts;
     }
@@ -161,7 +165,7 @@ public final class WindAlone {
                 ratio(tx, station),
                 station == null ? null : station.divisionNmm(),
                 station == null ? null : station.fullScaleNmm(),
-                plan == null || begin.stop().equals(BREAKING) ? null : plan.targetCrankTurns(),
+                plan == null || begin.stopRule() == StopRule.BREAKING ? null : plan.targetCrankTurns(),
                 plan == null ? null : plan.atFullStretchCrankTurns(),
                 planned.aim().level().backOff(),
                 null,

@@ -8,6 +8,7 @@ import org.skeinday.attempt.web.MotorDemand;
 import org.skeinday.bench.action.WindAlone;
 import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.StopRule;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
@@ -75,8 +76,13 @@ public final class AlonePages {
                 .row(life, Map.of(), MotorLifeStore.byHand(tx), WindAlone.windings(tx, life.motor()));
         var cautions = new CautionsFor(tx, ctx, clock);
         AloneView view = new WindAlonePresenter(tx, life, units, clock.millis())
-                .view(viewer, asked(ctx, "stop"), asked(ctx, "past"), row, clock.getZone(), form);
+                .view(viewer, stopRule(ctx), asked(ctx, "past"), row, clock.getZone(), form);
         return view.cautioned(view.isBreaking() ? cautions.ofBreaking() : cautions.withoutChecks(), cautions.today());
+    }
+
+    /** A break test is asked for by its word, and by nothing else. */
+    private static StopRule stopRule(Context ctx) {
+        return asked(ctx, "stop").equals(StopRule.BREAKING.word()) ? StopRule.BREAKING : StopRule.COUNT;
     }
 
     private static String asked(Context ctx, String name) {

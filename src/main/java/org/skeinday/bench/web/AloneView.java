@@ -1,6 +1,7 @@
 package org.skeinday.bench.web;
 
 import java.util.List;
+import org.skeinday.motor.StopRule;
 import org.skeinday.steps.Cautions;
 
 /**
@@ -21,7 +22,7 @@ public record AloneView(
         String batch,
         String address,
         String part,
-        String stop,
+        StopRule stop,
         String done,
         String again,
         List<BenchView.Line> past) {
@@ -31,6 +32,6 @@ public record AloneView(
     }
 
     public boolean isBreaking() {
-        return stop.equals("breaking");
+        return stop == StopRule.BREAKING;
     }
 }

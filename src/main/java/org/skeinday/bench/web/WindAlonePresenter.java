@@ -14,6 +14,7 @@ import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.MotorStage;
+import org.skeinday.motor.StopRule;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.units.UnitSystem;
@@ -47,10 +48,11 @@ final class WindAlonePresenter {
                         || !wind.begun().device().equals(device));
     }
 
-    /** @param stop asked for, of a wind that is not begun yet @param past id of a wind that nobody asks about any more */
-    AloneView view(Viewer viewer, String stop, String past, BenchView.Row row, ZoneId zone, FormErrors form) {
+    /** @param asked what is to end a wind that is not begun yet @param past id of a wind that nobody asks about any more */
+    AloneView view(Viewer viewer, StopRule asked, String past, BenchView.Row row, ZoneId zone, FormErrors form) {
         @Nullable Wind wind = shown(past);
-        boolean breaking = (wind == null ? stop : wind.begun().stop()).equals(WindAlone.BREAKING);
+        StopRule stop = wind == null ? asked : wind.begun().stopRule();
+        boolean breaking = stop == StopRule.BREAKING;
         MotorPlan planned = WindingPresenter.orNone(() -> WindAlone.plan(
                 tx,
                 life.motor(),
@@ -65,14 +67,14 @@ final class WindAlonePresenter {
                 lines(of.lines(!breaking), planned, breaking),
                 wind != null && (isOver(wind) || isBrokenAndCleared(wind, viewer.device())));
         String address = "/winding/motor/" + life.motor().id();
-        String asked = "?stop=" + (breaking ? WindAlone.BREAKING : "count") + (past.isEmpty() ? "" : "&past=" + past);
+        String same = "?stop=" + stop.word() + (past.isEmpty() ? "" : "&past=" + past);
         return new AloneView(
                 of.view(about, viewer.device(), viewer.quiet(), nowMs, form),
                 row,
                 life.motor().batchId(),
                 address,
-                address + "/part" + asked,
-                breaking ? WindAlone.BREAKING : "count",
+                address + "/part" + same,
+                stop,
                 winds.stream().filter(this::isOver).map(w -> w.begun().id()).collect(Collectors.joining(" ")),
                 again(wind, address),
                 past(zone));

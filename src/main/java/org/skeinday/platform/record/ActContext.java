@@ -30,9 +30,14 @@ public record ActContext(String actId, Instant now, ZoneId zone, String device, 
         return person.isEmpty() ? null : person;
     }
 
-    /** The id of the one thing that the act is about: the device that made the act knows it beforehand. */
+    /**
+     * The id for the one new thing that the act is about: the device that made the act knows it beforehand. Whoever needs
+     * it twice keeps it; what another act made is named by {@link #ownIdOf}.
+     *
+     * @throws IllegalStateException when it was asked for before
+     */
     public String ownId() {
-        return ownIdOf(actId);
+        return ids.own();
     }
 
     /** An id for something else that the act makes; another one each time. */

@@ -33,9 +33,8 @@ final class NoteKind {
             return Decision.refused("text", "A note needs words");
         }
         var fact = new NoteKept(context.ownId(), note.text(), context.now().toEpochMilli());
-        Map<String, String> names = note.text().startsWith("name ")
-                ? Map.of(context.ownId(), note.text().substring(5))
-                : Map.of();
+        Map<String, String> names =
+                note.text().startsWith("name ") ? Map.of(fact.id(), note.text().substring(5)) : Map.of();
         if (note.text().startsWith("crew ")) {
             Map<String, String> person = Map.of(fact.id(), note.text().substring(5));
             return new Decision.Decided(
