@@ -2,6 +2,7 @@ package org.skeinday.attempt;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -34,8 +35,7 @@ public record AttemptImported(
         @Nullable Long officialMs,
         @Nullable String voidReason,
         @Nullable Boolean flownAgain) {
-    public static final List<String> STATES =
-            List.of("planned", "called", "winding", "holding", "released", "landed", "closed", "scrubbed", "void");
+    public static final List<String> STATES = EnumWords.of(State.class);
 
     public AttemptImported {
         Preconditions.atLeast("An attempt's number", number, 1);

@@ -1,5 +1,6 @@
 package org.skeinday.exchange;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -7,12 +8,13 @@ import java.util.TreeMap;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.State;
 
 /** {@code attempts.csv}: official tries as they stand. */
 final class AttemptsFile implements DayFile {
     static final int MOST_ATTEMPTS = 999;
 
-    private static final Set<String> GIVEN_UP = Set.of("scrubbed", "void");
+    private static final Set<State> GIVEN_UP = EnumSet.of(State.SCRUBBED, State.VOID);
 
     private static final List<Column> COLUMNS = List.of(
             Column.text("event", 120),
@@ -74,7 +76,9 @@ final class AttemptsFile implements DayFile {
         Integer stop = Numbers.whole(row, "stop count", 0, 100_000);
         Quantity launch = Quantity.Kind.TORQUE.read(row, "launch torque");
         Long official = Numbers.time(row, "official", 0, ReadingTaken.LONGEST_MS);
-        checkEnd(row, state);
+        if (!state.isEmpty()) {
+            checkEnd(row, State.of(state));
+        }
         String id = intake.newId();
         if (number == null || entry.isEmpty()) {
             return;
@@ -112,29 +116,32 @@ final class AttemptsFile implements DayFile {
     }
 
     /** A closed attempt has its time, one given up its reason, and no other has either. */
-    private static void checkEnd(Row row, String state) {
-        boolean closed = state.equals("closed");
+    private static void checkEnd(Row row, State state) {
+        boolean closed = state == State.CLOSED;
         only(row, "official", closed, state, "write the official time");
         only(row, "reason", GIVEN_UP.contains(state), state, "write why it was given up");
-        if (row.yes("flown again") && !state.equals("void")) {
+        if (row.yes("flown again") && state != State.VOID) {
             row.error(
                     "flown again",
-                    "an attempt that is " + state + " is not flown again",
-                    "leave this empty, or write void as its state");
+                    "an attempt that is " + state.word() + " is not flown again",
+                    "leave this empty, or write " + State.VOID.word() + " as its state");
         }
         if (!row.isEmpty("how") && !closed) {
-            row.error("how", "an attempt that is " + state + " has no official time to explain", "leave this empty");
+            row.error(
+                    "how",
+                    "an attempt that is " + state.word() + " has no official time to explain",
+                    "leave this empty");
         }
         if (!row.isEmpty("how") && closed && row.isEmpty("ended")) {
             row.error("ended", "how the time came about is known, but not when", "write when the attempt was closed");
         }
     }
 
-    private static void only(Row row, String column, boolean has, String state, String right) {
-        if (!state.isEmpty() && has == row.isEmpty(column)) {
+    private static void only(Row row, String column, boolean has, State state, String right) {
+        if (has == row.isEmpty(column)) {
             row.error(
                     column,
-                    "an attempt that is " + state + (has ? " needs this" : " has none"),
+                    "an attempt that is " + state.word() + (has ? " needs this" : " has none"),
                     has ? right : "leave this empty, or correct the state");
         }
     }

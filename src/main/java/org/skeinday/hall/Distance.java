@@ -1,8 +1,8 @@
 package org.skeinday.hall;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.Length;
 import org.skeinday.units.Preconditions;
 
@@ -44,7 +44,7 @@ public enum Distance {
 
     /** As facts and fields have it. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return EnumWords.of(this);
     }
 
     public static Optional<Distance> ofWord(String word) {

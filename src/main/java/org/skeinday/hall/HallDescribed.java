@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.Length;
 import org.skeinday.units.PlainNumber;
 import org.skeinday.units.Preconditions;
@@ -51,8 +52,7 @@ public record HallDescribed(
     /** @param word of a {@link Distance} */
     public record Kept(String word, double mm, String typed) {
         public Kept {
-            Distance.ofWord(word)
-                    .orElseThrow(() -> new IllegalArgumentException("'" + word + "' is no distance of a winding place"))
+            EnumWords.parse("A distance of a winding place", Distance.class, word)
                     .check(Length.ofMillimetres(mm));
         }
     }

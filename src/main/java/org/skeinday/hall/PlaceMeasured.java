@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.Length;
 import org.skeinday.units.Preconditions;
 
@@ -80,29 +81,41 @@ public record PlaceMeasured(
             Side.ofWord(side);
         }
 
+        public How way() {
+            return How.ofWord(how);
+        }
+
         Taped at() {
-            return How.ofWord(how)
-                    .taped(Length.ofMillimetres(firstMm), Length.ofMillimetres(secondMm), Side.ofWord(side));
+            return way().taped(Length.ofMillimetres(firstMm), Length.ofMillimetres(secondMm), Side.ofWord(side));
         }
     }
 
     /** What the two numbers are. */
     public enum How {
-        /** From the mount along the line, and beside it. */
-        BESIDE,
-        /** Behind the mount, and beside the lengthened line. */
-        BEHIND,
-        /** From each end. */
-        ENDS;
+        BESIDE("from mount along, then beside"),
+        /** Beside the lengthened line. */
+        BEHIND("behind mount, then beside"),
+        ENDS("from mount, from winder end");
 
-        public static final List<String> WORDS = List.of("beside", "behind", "ends");
+        private final String words;
 
+        How(String words) {
+            this.words = words;
+        }
+
+        /** As the record has it. */
+        public String word() {
+            return EnumWords.of(this);
+        }
+
+        /** For people. */
+        public String words() {
+            return words;
+        }
+
+        /** @throws IllegalArgumentException for another word */
         static How ofWord(String word) {
-            if (!WORDS.contains(word)) {
-                throw new IllegalArgumentException(
-                        "'" + word + "' is no way to measure; write one of " + String.join(", ", WORDS));
-            }
-            return values()[WORDS.indexOf(word)];
+            return EnumWords.parse("The way to measure", How.class, word);
         }
 
         Taped taped(Length first, Length second, Side side) {

@@ -1,6 +1,6 @@
 package org.skeinday.hall;
 
-import java.util.Arrays;
+import org.skeinday.units.EnumWords;
 
 /** Which side of the winding line, seen from the mount towards the winder. */
 public enum Side {
@@ -18,15 +18,11 @@ public enum Side {
     }
 
     public String word() {
-        return this == LEFT ? "left" : "right";
+        return EnumWords.of(this);
     }
 
     /** @throws IllegalArgumentException for another word */
     public static Side ofWord(String word) {
-        return Arrays.stream(values())
-                .filter(s -> s.word().equals(word))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "'" + word + "' is no side; write left or right, seen from the mount"));
+        return EnumWords.parse("The side, seen from the mount,", Side.class, word);
     }
 }

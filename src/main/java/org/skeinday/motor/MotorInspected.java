@@ -24,8 +24,12 @@ public record MotorInspected(
         Preconditions.oneOf("A motor's place", place, PLACES);
     }
 
+    public MotorPlace motorPlace() {
+        return EnumWords.parse("A motor's place", MotorPlace.class, place);
+    }
+
     /** Handed in: nobody may wind, load or open it. */
     public boolean handedIn() {
-        return place.equals(MotorPlace.IN.word());
+        return motorPlace() == MotorPlace.IN;
     }
 }

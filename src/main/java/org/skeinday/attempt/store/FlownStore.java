@@ -24,6 +24,7 @@ import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
+import org.skeinday.attempt.State;
 import org.skeinday.attempt.Validity;
 import org.skeinday.platform.db.Tx;
 
@@ -35,6 +36,10 @@ public final class FlownStore {
                     .from(WINDING_WIND)
                     .where(WINDING_WIND.ATTEMPT_ID.eq(ATTEMPT.ID).and(WINDING_WIND.MOTOR_ID.eq(ATTEMPT.MOTOR_ID)))),
             CONTEST_EVENT.WINDER_RATIO);
+
+    private static final List<String> LEFT_THE_HAND = Stream.of(State.RELEASED, State.LANDED, State.CLOSED, State.VOID)
+            .map(State::word)
+            .toList();
 
     private FlownStore() {}
 
@@ -95,7 +100,7 @@ public final class FlownStore {
                 .leftJoin(ATTEMPT_JUDGED)
                 .on(ATTEMPT_JUDGED.ATTEMPT_ID.eq(ATTEMPT.ID))
                 .where(which)
-                .and(ATTEMPT.STATE.in("released", "landed", "closed", "void"))
+                .and(ATTEMPT.STATE.in(LEFT_THE_HAND))
                 .orderBy(ATTEMPT.RELEASED_AT_MS, ATTEMPT.ID)
                 .fetch(r -> flown(r, readings));
     }

@@ -64,10 +64,10 @@ public final class HallLines {
 
     private static String spot(PlaceMeasured.Thing t) {
         String beside = t.secondTyped() + " to the " + t.side();
-        return switch (t.how()) {
-            case "behind" -> t.firstTyped() + " behind the mount, " + beside;
-            case "ends" -> t.firstTyped() + " from the mount, " + t.secondTyped() + " from the winder end, " + t.side();
-            default -> t.firstTyped() + " from the mount, " + beside;
+        return switch (t.way()) {
+            case BEHIND -> t.firstTyped() + " behind the mount, " + beside;
+            case ENDS -> t.firstTyped() + " from the mount, " + t.secondTyped() + " from the winder end, " + t.side();
+            case BESIDE -> t.firstTyped() + " from the mount, " + beside;
         };
     }
 }

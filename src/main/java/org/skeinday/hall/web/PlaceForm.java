@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.hall.PlaceMeasured;
+import org.skeinday.hall.Side;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.units.UnitSystem;
 
@@ -71,10 +72,10 @@ public record PlaceForm(
                 i,
                 form.typedOr("kind" + i, thing == null ? "stand" : thing.kind()),
                 form.typedOr("name" + i, thing == null ? "" : thing.name()),
-                form.typedOr("how" + i, thing == null ? "beside" : thing.how()),
+                form.typedOr("how" + i, thing == null ? PlaceMeasured.How.BESIDE.word() : thing.how()),
                 form.typedOr("first" + i, thing == null ? "" : thing.firstTyped()),
                 form.typedOr("second" + i, thing == null ? "" : thing.secondTyped()),
-                form.typedOr("side" + i, thing == null ? "left" : thing.side()),
+                form.typedOr("side" + i, thing == null ? Side.LEFT.word() : thing.side()),
                 form.typedOr("blows" + i, text(thing == null ? null : thing.blowsHour())),
                 form.message("thing" + i));
     }
@@ -99,11 +100,12 @@ public record PlaceForm(
         };
     }
 
-    public static String howWords(String how) {
-        return switch (how) {
-            case "beside" -> "from mount along, then beside";
-            case "behind" -> "behind mount, then beside";
-            default -> "from mount, from winder end";
-        };
+    /** Ways to measure, in the order in which a form offers them. */
+    public static List<PlaceMeasured.How> ways() {
+        return List.of(PlaceMeasured.How.values());
+    }
+
+    public static List<Side> sides() {
+        return List.of(Side.values());
     }
 }

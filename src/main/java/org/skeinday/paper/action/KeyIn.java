@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.attempt.action.MotorGoes;
 import org.skeinday.attempt.action.PhaseGate;
@@ -202,7 +203,7 @@ public final class KeyIn {
         }
         cells.put("event", event.name());
         cells.put("entry", entry.name());
-        cells.put("state", "closed");
+        cells.put("state", State.CLOSED.word());
         cells.put("from paper", "yes");
         cells.put("ended", DayRows.moment(now.toEpochMilli(), ZoneId.of(card.zone())));
         String announced = cells.getOrDefault("announced", ""); // when it was is not on the card

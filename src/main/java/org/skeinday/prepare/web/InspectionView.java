@@ -1,6 +1,7 @@
 package org.skeinday.prepare.web;
 
 import java.util.List;
+import org.skeinday.motor.MotorPlace;
 
 /**
  * Inspection, in finished words.
@@ -13,7 +14,6 @@ public record InspectionView(String event, String limit, boolean reinspection, L
      *
      * @param declaredBy entries, empty when none has declared it
      * @param margin under the limit, empty when there is none
-     * @param place team, in or back
      * @param seen the motor's row as it is shown, as JSON
      */
     public record Row(
@@ -24,7 +24,12 @@ public record InspectionView(String event, String limit, boolean reinspection, L
             String inspected,
             String margin,
             boolean over,
-            String place,
+            MotorPlace place,
             String seen,
             String message) {}
+
+    /** Where a motor can be, in the order in which the form offers it. */
+    public List<MotorPlace> places() {
+        return List.of(MotorPlace.values());
+    }
 }

@@ -152,7 +152,7 @@ public final class MotorPages {
                 inspected.map(i -> i.massTyped() == null ? "" : i.massTyped()).orElse(""),
                 margin,
                 margin.startsWith("-"),
-                inspected.map(MotorInspected::place).orElse(MotorPlace.TEAM.word()),
+                inspected.map(MotorInspected::motorPlace).orElse(MotorPlace.TEAM),
                 RowForm.json(cells(day, motor.id())),
                 wrong.isEmpty() ? "" : String.join(" ", wrong.values()));
     }
