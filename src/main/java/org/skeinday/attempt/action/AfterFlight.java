@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptWound;
+import org.skeinday.attempt.Contacts;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.Validity;
@@ -31,7 +32,6 @@ import org.skeinday.winding.CrankTurns;
 public final class AfterFlight {
     private static final Set<String> TOPICS = Set.of("attempts", "winds", "motors");
     private static final int LONGEST_REASON = 400;
-    private static final String COUNTED_CONTACTS = "none|[0-9]{1,4} contacts?";
 
     private AfterFlight() {}
 
@@ -176,11 +176,10 @@ public final class AfterFlight {
     static Optional<Decision> contacts(Tx tx, AttemptNow now, String typed) {
         AttemptNoted noted = AttemptStore.note(tx, now.id());
         String before = noted.contacts() == null ? "" : noted.contacts();
-        if (!before.isEmpty() && !before.matches(COUNTED_CONTACTS)) {
+        if (!before.isEmpty() && Contacts.parse(before).isEmpty()) {
             return Optional.empty();
         }
-        int count = Integer.parseInt(typed.strip());
-        String words = count == 0 ? "none" : count + (count == 1 ? " contact" : " contacts");
+        String words = new Contacts(Integer.parseInt(typed.strip())).words();
         return Optional.of(
                 new Decision.Decided(List.of(Fact.of("attempt.noted", noted.touched(words))), Map.of(), TOPICS));
     }

@@ -20,7 +20,7 @@ public final class SaidInLists {
 
     private SaidInLists() {}
 
-    /** As {@link org.skeinday.steps.action.Said} asks it. */
+    /** As {@link org.skeinday.steps.action.StepEffect} asks it. */
     public static Optional<Decision> elsewhere(Tx tx, ActContext context, String subject, Step step, String answer) {
         return AttemptStore.find(tx, subject)
                 .map(attempt -> ofAttempt(tx, context, attempt, step, answer))
