@@ -162,7 +162,7 @@ public sealed interface AttemptPhase {
     }
 
     /** Given up after its release. @param again whether it is flown again and uses up nothing */
-    record Void(long sinceMs, String reason, boolean again) implements Begun {
+    record DeclaredVoid(long sinceMs, String reason, boolean again) implements Begun {
         @Override
         public Name name() {
             return Name.VOID;

@@ -67,7 +67,7 @@ public record LiveAttempt(
                 new AttemptPhase.Official(
                         orZero(now.closedAtMs()), orZero(now.officialMs()), known.signaturesMissing());
             case SCRUBBED -> abandoned(known);
-            case VOID -> new AttemptPhase.Void(orZero(now.closedAtMs()), reason(now), now.flownAgain());
+            case VOID -> new AttemptPhase.DeclaredVoid(orZero(now.closedAtMs()), reason(now), now.flownAgain());
         };
     }
 

@@ -11,7 +11,7 @@ import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.DayPart;
 import org.skeinday.exchange.RecordTables;
 import org.skeinday.exchange.action.ExchangeDayReader;
-import org.skeinday.platform.db.Tables;
+import org.skeinday.platform.db.TableContents;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.review.Season;
 import picocli.CommandLine.Option;
@@ -44,7 +44,7 @@ final class TakenOut {
     /** @throws IllegalArgumentException when there is no such event */
     static DayFiles.Written of(Tx tx, Choice choice, Map<String, String> people, ZoneId zone) {
         if (choice.tables) {
-            Map<String, List<List<String>>> tables = Tables.texts(tx);
+            Map<String, List<List<String>>> tables = TableContents.texts(tx);
             Map<String, Integer> rows = new java.util.TreeMap<>();
             tables.forEach((name, table) -> rows.put(RecordTables.file(name), table.size() - 1));
             return new DayFiles.Written(RecordTables.write(tables, people), rows);

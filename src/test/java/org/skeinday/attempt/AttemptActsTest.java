@@ -33,7 +33,7 @@ class AttemptActsTest {
                 new AttemptPhase.Landed(1, 1, 2),
                 new AttemptPhase.Official(1, 61_200, 2),
                 new AttemptPhase.Abandoned(1, "late"),
-                new AttemptPhase.Void(1, "wrong model", true));
+                new AttemptPhase.DeclaredVoid(1, "wrong model", true));
     }
 
     @Test

@@ -273,7 +273,7 @@ class LiveAttemptTest {
     @Test
     void given_up_after_its_release_it_is_void() {
         state = State.VOID;
-        assertEquals(new AttemptPhase.Void(500, "reason", false), live().phase());
+        assertEquals(new AttemptPhase.DeclaredVoid(500, "reason", false), live().phase());
     }
 
     @Test

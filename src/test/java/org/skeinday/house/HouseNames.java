@@ -16,9 +16,15 @@ import java.util.stream.Stream;
 final class HouseNames {
     private static final Pattern IMPORT = Pattern.compile("^import (?:static )?([\\w.]+)\\.(\\w+);", Pattern.MULTILINE);
 
+    private static final Pattern DECLARED =
+            Pattern.compile("(?:^|[{};]) *(?:\\w+ )*(?:class|record|enum|interface) (\\w+)", Pattern.MULTILINE);
+
     private HouseNames() {}
 
-    /** Types of one simple name in two rooms: a reader must never ask which of them is meant. */
+    /**
+     * Types of one simple name in two rooms: a reader must never ask which of them is meant. Nested ones are no twins: they
+     * are read with the name of the type around them.
+     */
     static List<String> twins(Path main) throws IOException {
         Map<String, Set<String>> homes = new TreeMap<>();
         for (Path file : types(main)) {
@@ -31,13 +37,18 @@ final class HouseNames {
                 .toList();
     }
 
-    /** Types that are called like one of java.lang, which every file sees. */
+    /** Types, nested ones too, that are called like one of java.lang, which every file sees. */
     static List<String> shadows(Path main) throws IOException {
-        return types(main).stream()
-                .map(HouseNames::simple)
-                .filter(HouseNames::isInJavaLang)
-                .sorted()
-                .toList();
+        TreeSet<String> found = new TreeSet<>();
+        for (Path file : types(main)) {
+            Matcher declared = DECLARED.matcher(Files.readString(file));
+            while (declared.find()) {
+                if (isInJavaLang(declared.group(1))) {
+                    found.add(declared.group(1) + " in " + simple(file));
+                }
+            }
+        }
+        return List.copyOf(found);
     }
 
     /** Files that import a type of a library which is called like one of their own room. */

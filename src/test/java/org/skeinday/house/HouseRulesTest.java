@@ -191,6 +191,7 @@ class HouseRulesTest {
         other.add("winding", "Doubt", "");
         other.add("platform.record", "Record", "");
         other.add("timing", "Clock", "");
+        other.add("timing", "Phase", "record Void(long sinceMs) {}");
         other.add("timing", "AsksTheClock", "java.time.Clock clock;");
         Path sources = other.sources();
         Path asks = sources.resolve("org/skeinday/timing/AsksTheClock.java");
@@ -200,7 +201,7 @@ class HouseRulesTest {
                 HouseNames.twins(sources).stream()
                         .map(words -> words.replace('\\', '/'))
                         .toList());
-        assertEquals(List.of("Record"), HouseNames.shadows(sources));
+        assertEquals(List.of("Record in Record", "Void in Phase"), HouseNames.shadows(sources));
         assertEquals(List.of("AsksTheClock imports java.time.Clock"), HouseNames.likeALibrary(sources));
     }
 }

@@ -67,6 +67,10 @@ public final class FirstPages {
         boolean mayTell = Access.callerOf(ctx).role().covers(Role.HELPER);
         boolean mayResume = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
         return record.read(tx -> new FirstView(
-                FirstOf.items(tx), mayTell, form, NowPages.field(ctx, "attempt"), FirstOf.stop(tx, mayResume)));
+                FirstPresenter.items(tx),
+                mayTell,
+                form,
+                NowPages.field(ctx, "attempt"),
+                FirstPresenter.stop(tx, mayResume)));
     }
 }

@@ -10,7 +10,7 @@ import java.util.function.Supplier;
 import org.skeinday.platform.db.Database;
 import org.skeinday.platform.db.Ledger;
 import org.skeinday.platform.db.OtherSchema;
-import org.skeinday.platform.db.Tables;
+import org.skeinday.platform.db.TableContents;
 import org.skeinday.platform.db.UnusableDatabase;
 import org.skeinday.platform.db.WritingTx;
 
@@ -137,7 +137,7 @@ public final class Verify {
         }
         return readable(
                 line.n(),
-                () -> kept.read(tx -> Tables.difference(tx, made.tx())).orElse(""));
+                () -> kept.read(tx -> TableContents.difference(tx, made.tx())).orElse(""));
     }
 
     private static String note(boolean hasDatabase, Ledger.Position position, JournalReader.End end) {

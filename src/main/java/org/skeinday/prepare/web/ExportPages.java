@@ -21,7 +21,7 @@ import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.DayPart;
 import org.skeinday.exchange.RecordTables;
 import org.skeinday.exchange.XlsxBook;
-import org.skeinday.platform.db.Tables;
+import org.skeinday.platform.db.TableContents;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
@@ -113,7 +113,7 @@ public final class ExportPages {
     private Map<String, String> tables() {
         return desk.record()
                 .read(tx -> RecordTables.write(
-                        Tables.texts(tx), desk.record().people().names()));
+                        TableContents.texts(tx), desk.record().people().names()));
     }
 
     private void bundle(Context ctx) {

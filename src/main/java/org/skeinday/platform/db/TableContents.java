@@ -17,12 +17,12 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.db.schema.DefaultSchema;
 
 /** Every table's rows as text, so that two databases can be compared to the letter. */
-public final class Tables {
+public final class TableContents {
     private static final Set<String> INNER = Set.of("ACT", "POSITION");
     private static final String SECRET = "_HASH";
     private static final int PAGE = 5_000;
 
-    private Tables() {}
+    private TableContents() {}
 
     /** The first difference between two databases, in words; empty when every table has the same rows. */
     public static Optional<String> difference(Tx one, Tx other) {

@@ -20,8 +20,8 @@ import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 
 /** Finds what comes before anything else. One query while there is nothing, which is nearly always. */
-final class FirstOf {
-    private FirstOf() {}
+final class FirstPresenter {
+    private FirstPresenter() {}
 
     static List<FirstView.Item> items(Tx tx) {
         return EventStore.next(tx).stream()
