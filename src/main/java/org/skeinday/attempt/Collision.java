@@ -21,10 +21,17 @@ public record Collision(
 
     /** Where the choice stands. */
     public CollisionChoice at(long nowMs, FlightRules rules) {
-        var rule = new CollisionRule(rules.collisionMs(), chosen(rules.ifSilent()));
+        var rule = new CollisionRule(rules.collisionMs(), ifSilent(rules));
         CollisionChoice.@Nullable Said said =
                 choice == null || chosenAtMs == null ? null : new CollisionChoice.Said(chosen(choice), chosenAtMs);
         return CollisionChoice.at(nowMs, toldAtMs, said, rule);
+    }
+
+    private static CollisionRule.Choice ifSilent(FlightRules rules) {
+        return switch (rules.ifSilentRule()) {
+            case KEEP -> CollisionRule.Choice.KEEP;
+            case AGAIN -> CollisionRule.Choice.AGAIN;
+        };
     }
 
     private static CollisionRule.Choice chosen(String word) {

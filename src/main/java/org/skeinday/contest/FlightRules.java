@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.timing.FlightWindow;
 import org.skeinday.timing.HoldRule;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -41,28 +42,67 @@ public record FlightRules(
         int dropWorst,
         long lastCallMs,
         String inside) {
-    public static final List<String> IF_SHORT = List.of("no-time", "counts");
-    public static final List<String> COLLISION = List.of("stands", "choice");
-    public static final List<String> IF_SILENT = List.of("keep", "again");
-    public static final List<String> TIES = List.of("next", "best", "shared");
-    public static final List<String> INSIDE = List.of("release", "landing");
+    /** A flight below the minimum without a repeat left. */
+    public enum IfShort {
+        /** It uses up an official flight and brings no time. */
+        NO_TIME,
+        /** Its time counts as it is. */
+        COUNTS
+    }
+
+    /** What a collision means. */
+    public enum AfterCollision {
+        STANDS,
+        CHOICE
+    }
+
+    /** What holds for an entry that chose nothing. */
+    public enum IfSilent {
+        KEEP,
+        AGAIN
+    }
+
+    /** What parts entries of equal score. */
+    public enum Ties {
+        NEXT,
+        BEST,
+        SHARED
+    }
+
+    /** What must lie inside the window. */
+    public enum Inside {
+        RELEASE,
+        LANDING
+    }
+
+    public static final List<String> IF_SHORT = EnumWords.of(IfShort.class);
+    public static final List<String> COLLISION = EnumWords.of(AfterCollision.class);
+    public static final List<String> IF_SILENT = EnumWords.of(IfSilent.class);
+    public static final List<String> TIES = EnumWords.of(Ties.class);
+    public static final List<String> INSIDE = EnumWords.of(Inside.class);
     /** Own default, no source. */
     public static final long COLLISION_MS = 60_000;
+
+    private static final String SECOND_SHORT = "What a second short flight is";
+    private static final String A_COLLISION = "What a collision means";
+    private static final String WITHOUT_A_CHOICE = "What holds without a choice";
+    private static final String PARTS_TIES = "What parts ties";
+    private static final String LIES_INSIDE = "What must lie inside the window";
 
     public FlightRules {
         Preconditions.within("Repeats of a flight", repeatsPerFlight, 0, 10);
         if (repeatsInAll != null) {
             Preconditions.within("Repeats in all", repeatsInAll, 0, 500);
         }
-        Preconditions.oneOf("What a second short flight is", ifShort, IF_SHORT);
-        Preconditions.oneOf("What a collision means", collision, COLLISION);
+        Preconditions.oneOf(SECOND_SHORT, ifShort, IF_SHORT);
+        Preconditions.oneOf(A_COLLISION, collision, COLLISION);
         Preconditions.within("The time to choose in ms", collisionMs, 1, 3_600_000);
-        Preconditions.oneOf("What holds without a choice", ifSilent, IF_SILENT);
-        Preconditions.oneOf("What parts ties", ties, TIES);
+        Preconditions.oneOf(WITHOUT_A_CHOICE, ifSilent, IF_SILENT);
+        Preconditions.oneOf(PARTS_TIES, ties, TIES);
         Preconditions.within("The best attempts dropped", dropBest, 0, 5);
         Preconditions.within("The worst attempts dropped", dropWorst, 0, 5);
         Preconditions.within("The last call in ms", lastCallMs, 0, 3_600_000);
-        Preconditions.oneOf("What must lie inside the window", inside, INSIDE);
+        Preconditions.oneOf(LIES_INSIDE, inside, INSIDE);
         if (heldWatchedMs != null) {
             hold(heldWatchedMs, heldDeductMs);
         }
@@ -76,15 +116,15 @@ public record FlightRules(
                 null,
                 0,
                 null,
-                "no-time",
-                "stands",
+                EnumWords.of(IfShort.NO_TIME),
+                EnumWords.of(AfterCollision.STANDS),
                 COLLISION_MS,
-                "keep",
-                "next",
+                EnumWords.of(IfSilent.KEEP),
+                EnumWords.of(Ties.NEXT),
                 0,
                 0,
                 FlightWindow.LAST_CALL_MS,
-                "release");
+                EnumWords.of(Inside.RELEASE));
     }
 
     /** Empty when the rules say nothing of models that the building holds. */
@@ -96,13 +136,25 @@ public record FlightRules(
         return new HoldRule(watchedMs, deductMs == null ? watchedMs : deductMs);
     }
 
+    public IfShort ifShortRule() {
+        return EnumWords.parse(SECOND_SHORT, IfShort.class, ifShort);
+    }
+
+    public IfSilent ifSilentRule() {
+        return EnumWords.parse(WITHOUT_A_CHOICE, IfSilent.class, ifSilent);
+    }
+
+    public Ties tiesRule() {
+        return EnumWords.parse(PARTS_TIES, Ties.class, ties);
+    }
+
     public boolean letsChoose() {
-        return collision.equals("choice");
+        return EnumWords.parse(A_COLLISION, AfterCollision.class, collision) == AfterCollision.CHOICE;
     }
 
     /** Whether the landing must lie inside the window, and not the release alone. */
     public boolean mustLandInside() {
-        return inside.equals("landing");
+        return EnumWords.parse(LIES_INSIDE, Inside.class, inside) == Inside.LANDING;
     }
 
     /** Whether best or worst attempts are dropped and the mean of the rest counts. */

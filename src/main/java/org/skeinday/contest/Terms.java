@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.timing.TimeRule;
 import org.skeinday.timing.WatchesRule;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -43,15 +44,34 @@ public record Terms(
         @Nullable String ifOne,
         @Nullable Long handInAtMs) {
     private static final long MINUTE_MS = 60_000;
-    public static final List<String> DEVICES = List.of("free", "stands", "none");
-    public static final List<String> OUTSIDE_HELP = List.of("free", "none");
-    public static final List<String> IF_ONE = List.of("person", "take");
+    private static final String WHERE_DEVICES = "Devices";
+    private static final String WHO_HELPS = "Outside help";
+    private static final String ONE_LEFT = "What one watch left of several means";
+
+    /** Where devices are allowed. */
+    public enum Devices {
+        FREE,
+        /** At the stands only. */
+        STANDS,
+        /** None at the table. */
+        NONE
+    }
+
+    /** Who may help from the call to the sign-off. */
+    public enum OutsideHelp {
+        FREE,
+        NONE
+    }
+
+    public static final List<String> DEVICES = EnumWords.of(Devices.class);
+    public static final List<String> OUTSIDE_HELP = EnumWords.of(OutsideHelp.class);
+    public static final List<String> IF_ONE = EnumWords.of(WatchesRule.IfOne.class);
     public static final List<String> LOG_COLUMNS =
             List.of("model", "motor", "turns", "torque", "launch", "time", "remaining", "note");
 
     public Terms {
-        Preconditions.oneOf("Devices", devices, DEVICES);
-        Preconditions.oneOf("Outside help", outsideHelp, OUTSIDE_HELP);
+        Preconditions.oneOf(WHERE_DEVICES, devices, DEVICES);
+        Preconditions.oneOf(WHO_HELPS, outsideHelp, OUTSIDE_HELP);
         Preconditions.within("Flights in the log", logFlights, 0, 200);
         for (String column : words(logColumns)) {
             Preconditions.oneOf("A column of the log", column, LOG_COLUMNS);
@@ -63,31 +83,54 @@ public record Terms(
             Preconditions.within("The spread limit in ms", spreadMs, 0, 60_000);
         }
         if (ifOne != null) {
-            Preconditions.oneOf("What one watch left of several means", ifOne, IF_ONE);
+            Preconditions.oneOf(ONE_LEFT, ifOne, IF_ONE);
         }
     }
 
     /** What holds for an event that says nothing: all free, no limit, no log. */
     public static Terms free(String eventId) {
         return new Terms(
-                eventId, "free", "free", null, null, null, null, null, false, 0, "", null, null, null, null, null,
+                eventId,
+                EnumWords.of(Devices.FREE),
+                EnumWords.of(OutsideHelp.FREE),
+                null,
+                null,
+                null,
+                null,
+                null,
+                false,
+                0,
+                "",
+                null,
+                null,
+                null,
+                null,
+                null,
                 null);
     }
 
     /** Whether nobody may be helped from the call to the sign-off. */
     public boolean asksForQuiet() {
-        return outsideHelp.equals("none");
+        return EnumWords.parse(WHO_HELPS, OutsideHelp.class, outsideHelp) == OutsideHelp.NONE;
+    }
+
+    public Devices devicesRule() {
+        return EnumWords.parse(WHERE_DEVICES, Devices.class, devices);
+    }
+
+    /** A person decides where nothing was said. */
+    public WatchesRule.IfOne ifOneRule() {
+        return ifOne == null ? WatchesRule.IfOne.PERSON : EnumWords.parse(ONE_LEFT, WatchesRule.IfOne.class, ifOne);
     }
 
     /** When the watches become the time by themselves. Elsewhere officials decide: only the spread is looked at then. */
     public WatchesRule watches(EventAdded event, TimeRule time) {
         boolean visiting = event.dayKind() == DayKind.VISITING;
-        boolean take = visiting || "take".equals(ifOne);
         return new WatchesRule(
                 time,
                 visiting ? 1 : event.timekeepers(),
                 spreadMs == null ? WatchesRule.SPREAD_MS : spreadMs,
-                take ? WatchesRule.IfOne.TAKE : WatchesRule.IfOne.PERSON);
+                visiting ? WatchesRule.IfOne.TAKE : ifOneRule());
     }
 
     /** When the time to protest that began then is over, epoch ms; empty when there is no deadline or it has not begun. */

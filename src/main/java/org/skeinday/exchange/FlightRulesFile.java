@@ -4,6 +4,7 @@ import java.util.List;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.FlightRules;
 import org.skeinday.timing.FlightWindow;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.FlightTime;
 
 /** {@code rules.csv}: which flights of an event are official, contacts, collisions, ties, last call. */
@@ -16,15 +17,15 @@ final class FlightRulesFile implements DayFile {
             Column.time("held deduct").in(Column.Unit.SECONDS),
             Column.plain("repeats").or("0"),
             Column.plain("repeats in all"),
-            Column.choice("short again", "no-time", FlightRules.IF_SHORT),
-            Column.choice("collision", "stands", FlightRules.COLLISION),
+            Column.choice("short again", EnumWords.of(FlightRules.IfShort.NO_TIME), FlightRules.IF_SHORT),
+            Column.choice("collision", EnumWords.of(FlightRules.AfterCollision.STANDS), FlightRules.COLLISION),
             Column.time("time to choose").in(Column.Unit.SECONDS).or("60"),
-            Column.choice("without a choice", "keep", FlightRules.IF_SILENT),
-            Column.choice("ties", "next", FlightRules.TIES),
+            Column.choice("without a choice", EnumWords.of(FlightRules.IfSilent.KEEP), FlightRules.IF_SILENT),
+            Column.choice("ties", EnumWords.of(FlightRules.Ties.NEXT), FlightRules.TIES),
             Column.plain("drop best").or("0"),
             Column.plain("drop worst").or("0"),
             Column.time("last call").or("2:00"),
-            Column.choice("inside the window", "release", FlightRules.INSIDE));
+            Column.choice("inside the window", EnumWords.of(FlightRules.Inside.RELEASE), FlightRules.INSIDE));
 
     @Override
     public String name() {

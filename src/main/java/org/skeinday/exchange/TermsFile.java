@@ -3,6 +3,8 @@ package org.skeinday.exchange;
 import java.util.List;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.Terms;
+import org.skeinday.timing.WatchesRule;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.FlightTime;
 
 /** {@code terms.csv}: what an event asks beside its rules: devices, help, inspection, flight log, protest. */
@@ -11,8 +13,8 @@ final class TermsFile implements DayFile {
 
     private static final List<Column> COLUMNS = List.of(
             Column.text("event", 120),
-            Column.choice("devices", "free", Terms.DEVICES),
-            Column.choice("outside help", "free", Terms.OUTSIDE_HELP),
+            Column.choice("devices", EnumWords.of(Terms.Devices.FREE), Terms.DEVICES),
+            Column.choice("outside help", EnumWords.of(Terms.OutsideHelp.FREE), Terms.OUTSIDE_HELP),
             Column.mass("motor limit").in(Column.Unit.GRAMS),
             Column.mass("model least").in(Column.Unit.GRAMS),
             Column.plain("declared motors"),
@@ -23,7 +25,7 @@ final class TermsFile implements DayFile {
             Column.text("sections", 400),
             Column.plain("protest minutes").in(Column.Unit.MINUTES),
             Column.time("spread limit"),
-            Column.choice("one watch left", "person", Terms.IF_ONE),
+            Column.choice("one watch left", EnumWords.of(WatchesRule.IfOne.PERSON), Terms.IF_ONE),
             Column.plain("hand in by"));
 
     @Override
@@ -123,7 +125,7 @@ final class TermsFile implements DayFile {
                     .put("sections", terms.sections())
                     .put("protest minutes", Numbers.text(terms.protestMinutes()))
                     .put("spread limit", terms.spreadMs() == null ? "" : new FlightTime(terms.spreadMs()).seconds(0))
-                    .put("one watch left", terms.ifOne() == null ? "person" : terms.ifOne())
+                    .put("one watch left", EnumWords.of(terms.ifOneRule()))
                     .put("hand in by", book.moment(terms.handInAtMs()));
         }
     }

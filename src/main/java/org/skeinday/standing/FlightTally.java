@@ -3,6 +3,7 @@ package org.skeinday.standing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.skeinday.contest.FlightRules;
 import org.skeinday.units.FlightTime;
 
 /**
@@ -94,7 +95,7 @@ public record FlightTally(List<Verdict> verdicts, int flightsLeft, int repeatsLe
         if (repeats > 0) {
             return said(flight, Standing.ATTEMPT, tooShort + ": not official, may be repeated");
         }
-        return rule.ifShortAgain() == FlightsRule.IfShort.COUNTS
+        return rule.ifShortAgain() == FlightRules.IfShort.COUNTS
                 ? said(flight, Standing.OFFICIAL, tooShort + ", no repeat left: " + nth)
                 : said(flight, Standing.USED_UP, tooShort + ", no repeat left: " + nth + ", without a time");
     }

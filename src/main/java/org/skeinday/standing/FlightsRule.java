@@ -1,5 +1,6 @@
 package org.skeinday.standing;
 
+import org.skeinday.contest.FlightRules.IfShort;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -12,14 +13,6 @@ import org.skeinday.units.Preconditions;
  * @param ifShortAgain what a shorter flight is when no repeat is left
  */
 public record FlightsRule(int flights, long minimumMs, int repeatsPerFlight, int repeatsInAll, IfShort ifShortAgain) {
-    /** A flight below the minimum without a repeat left. */
-    public enum IfShort {
-        /** It uses up an official flight and brings no time. */
-        NO_TIME,
-        /** Its time counts as it is. */
-        COUNTS
-    }
-
     public FlightsRule {
         Preconditions.within("Official flights", flights, 1, 50);
         Preconditions.within("The minimum in ms", minimumMs, 0, 3_600_000);

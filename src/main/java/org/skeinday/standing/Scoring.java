@@ -2,7 +2,6 @@ package org.skeinday.standing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.skeinday.contest.EventAdded;
@@ -27,13 +26,13 @@ public record Scoring(FlightsRule flights, ScoreRule score, Optional<TrimmedMean
                         event.minimumMs(),
                         rules.repeatsPerFlight(),
                         inAll == null ? NO_LIMIT : inAll,
-                        rules.ifShort().equals("counts") ? FlightsRule.IfShort.COUNTS : FlightsRule.IfShort.NO_TIME),
+                        rules.ifShortRule()),
                 ScoreRule.of(event),
                 rules.drops() && rules.dropBest() + rules.dropWorst() < event.attempts()
                         ? Optional.of(new TrimmedMean(
                                 event.attempts(), rules.dropBest(), rules.dropWorst(), Better.LONGER, hundredths()))
                         : Optional.empty(),
-                tie(rules.ties()));
+                tie(rules.tiesRule()));
     }
 
     private static RoundingBySize hundredths() {
@@ -41,11 +40,11 @@ public record Scoring(FlightsRule flights, ScoreRule score, Optional<TrimmedMean
                 Rounding.NEAREST, HUNDREDTH_MS, Long.MAX_VALUE / HUNDREDTH_MS, Rounding.NEAREST, HUNDREDTH_MS);
     }
 
-    private static TieRule tie(String word) {
-        return switch (word.toLowerCase(Locale.ROOT)) {
-            case "shared" -> TieRule.SHARED;
-            case "best" -> TieRule.BEST_SINGLE;
-            default -> TieRule.NEXT_BEST;
+    private static TieRule tie(FlightRules.Ties ties) {
+        return switch (ties) {
+            case SHARED -> TieRule.SHARED;
+            case BEST -> TieRule.BEST_SINGLE;
+            case NEXT -> TieRule.NEXT_BEST;
         };
     }
 

@@ -15,9 +15,9 @@ public record WatchesRule(TimeRule time, int wanted, long spreadMs, IfOne ifOne)
 
     /** One watch left of several. */
     public enum IfOne {
+        PERSON,
         /** Its time counts. */
-        TAKE,
-        PERSON
+        TAKE
     }
 
     public WatchesRule {

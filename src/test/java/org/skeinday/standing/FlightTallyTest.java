@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.skeinday.contest.FlightRules;
 import org.skeinday.units.FlightTime;
 
 class FlightTallyTest {
@@ -19,7 +20,7 @@ class FlightTallyTest {
             int flights,
             int repeatsPerFlight,
             int repeatsInAll,
-            FlightsRule.IfShort ifShort,
+            FlightRules.IfShort ifShort,
             String flown,
             String verdicts,
             int flightsLeft,
@@ -78,7 +79,7 @@ class FlightTallyTest {
     @Test
     void settings_beyond_their_range_are_refused() {
         assertThrows(IllegalArgumentException.class, () -> FlightsRule.sixtySeconds(0));
-        assertThrows(IllegalArgumentException.class, () -> new FlightsRule(1, -1, 0, 0, FlightsRule.IfShort.COUNTS));
+        assertThrows(IllegalArgumentException.class, () -> new FlightsRule(1, -1, 0, 0, FlightRules.IfShort.COUNTS));
         assertThrows(IllegalArgumentException.class, () -> new DecidedFlight("a", -1));
     }
 }

@@ -92,10 +92,10 @@ public final class PageWords {
 
     /** Where the terms allow devices, as a sentence; empty when anywhere. */
     static String devices(Terms terms) {
-        return switch (terms.devices()) {
-            case "stands" -> ". Devices at the winding places only.";
-            case "none" -> ". No devices at the table: work from the printed card there.";
-            default -> "";
+        return switch (terms.devicesRule()) {
+            case STANDS -> ". Devices at the winding places only.";
+            case NONE -> ". No devices at the table: work from the printed card there.";
+            case FREE -> "";
         };
     }
 
