@@ -1,8 +1,8 @@
 package org.skeinday.attempt;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
+import org.skeinday.units.EnumWords;
 
 /** What a timekeeper's keys say beside the landing. */
 public enum WatchMark {
@@ -30,7 +30,7 @@ public enum WatchMark {
 
     /** As records and scripts write it, for example {@code not-released}. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return EnumWords.of(this);
     }
 
     public static Optional<WatchMark> of(String word) {

@@ -1,6 +1,7 @@
 package org.skeinday.attempt;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -25,9 +26,7 @@ public record WatchMarked(
         @Nullable String personId) {
     public WatchMarked {
         Preconditions.within("A timekeeper's place", slot, 1, 3);
-        if (WatchMark.of(what).isEmpty()) {
-            throw new IllegalArgumentException("A timekeeper has no key '" + what + "'");
-        }
+        EnumWords.parse("A timekeeper's key", WatchMark.class, what);
     }
 
     public boolean is(WatchMark mark) {

@@ -19,7 +19,7 @@ public record CrewLineId(String personId, String eventId) {
         int between = id.indexOf(BETWEEN);
         if (between < 0) {
             throw new IllegalArgumentException(
-                    "A line of the crew is named person" + BETWEEN + "event, but was '" + id + "'");
+                    "A line of the crew must be named person" + BETWEEN + "event, but was '" + id + "'");
         }
         return new CrewLineId(id.substring(0, between), id.substring(between + 1));
     }

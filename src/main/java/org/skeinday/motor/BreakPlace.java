@@ -1,6 +1,6 @@
 package org.skeinday.motor;
 
-import java.util.Locale;
+import org.skeinday.units.EnumWords;
 
 /** Where a motor parted. Only the strand speaks of the rubber; knot, ring and hook do not (common practice). */
 public enum BreakPlace {
@@ -13,18 +13,12 @@ public enum BreakPlace {
 
     /** As the record and files write it. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return EnumWords.of(this);
     }
 
     /** @throws IllegalArgumentException for any other word */
     public static BreakPlace of(String word) {
-        for (BreakPlace place : values()) {
-            if (place.word().equals(word)) {
-                return place;
-            }
-        }
-        throw new IllegalArgumentException(
-                "A motor parts at the strand, knot, ring or hook, or at an unknown place, but this was '" + word + "'");
+        return EnumWords.parse("Where a motor parted", BreakPlace.class, word);
     }
 
     public boolean isEvidenceOfTheRubber() {

@@ -26,7 +26,7 @@ public record OfficialTime(long millis, String how) {
      */
     public static OfficialTime reduce(List<FlightTime> watches, TimeRule rule) {
         if (watches.isEmpty()) {
-            throw new IllegalArgumentException("There is no reading; give the time of one watch at least");
+            throw new IllegalArgumentException("The watches must have one reading at least, but had none");
         }
         List<FlightTime> used = rule.roundWatchesFirst()
                 ? watches.stream().map(w -> rounded(w, rule)).toList()
@@ -69,12 +69,11 @@ public record OfficialTime(long millis, String how) {
         Take ifTwo = rule.ifTwo();
         if (watches != 2) {
             throw new IllegalArgumentException(
-                    "Of " + watches
-                            + " watches there is no middle; give the times of one, two or three watches, or of another odd number");
+                    "The watches of which the middle is taken must be two or an odd number, but were " + watches);
         }
         if (ifTwo == null) {
             throw new IllegalArgumentException(
-                    "Of two watches there is no middle; say what to take of two: longer, mean or shorter");
+                    "What is taken of two watches must be said: longer, mean or shorter, but nothing was");
         }
         return ifTwo;
     }

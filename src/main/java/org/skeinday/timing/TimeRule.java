@@ -13,7 +13,8 @@ import org.skeinday.units.Preconditions;
 public record TimeRule(Take take, @Nullable Take ifTwo, Rounding rounding, long stepMs, boolean roundWatchesFirst) {
     public TimeRule {
         if (ifTwo == Take.MIDDLE) {
-            throw new IllegalArgumentException("Of two watches there is no middle; take longer, shorter or mean");
+            throw new IllegalArgumentException(
+                    "What is taken of two watches must be longer, shorter or mean, but was middle, which they do not have");
         }
         Preconditions.within("The step", stepMs, 1, 60_000, "ms");
     }

@@ -5,7 +5,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What values ask of their parts when they are made. A refusal says what must hold and what it was: {@code Loop length must
- * be above 0, but was -3 mm}. Nothing is ever repaired.
+ * be above 0, but was -3 mm}. Nothing is ever repaired. What a form says beside a field
+ * is another kind of sentence: it tells a person what to do next ("Name what was measured, or empty its row").
  */
 public final class Preconditions {
     private Preconditions() {}
@@ -106,7 +107,7 @@ public final class Preconditions {
     /** @throws IllegalArgumentException for an empty or blank text */
     public static String filled(String what, String text) {
         if (text.isBlank()) {
-            throw new IllegalArgumentException(what + " must not be empty");
+            throw refused(what, "be filled", "empty");
         }
         return text;
     }

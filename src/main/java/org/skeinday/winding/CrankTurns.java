@@ -16,7 +16,7 @@ public final class CrankTurns {
         }
         if (!text.matches("\\d{1,5}") || Integer.parseInt(text) > MOST) {
             throw new IllegalArgumentException(
-                    "Crank turns are a whole number from 0 to " + MOST + ", but were '" + text + "'");
+                    "Crank turns must be a whole number from 0 to " + MOST + ", but were '" + text + "'");
         }
         return Integer.valueOf(text);
     }
@@ -39,7 +39,7 @@ public final class CrankTurns {
         }
         if (!text.matches("\\d{1,5}(\\.\\d{1,2})?") || Double.parseDouble(text) > MOST) {
             throw new IllegalArgumentException(
-                    "Crank turns are a number from 0 to " + MOST + ", but were '" + typed.strip() + "'");
+                    "Crank turns must be a number from 0 to " + MOST + ", but were '" + typed.strip() + "'");
         }
         return Double.valueOf(text);
     }

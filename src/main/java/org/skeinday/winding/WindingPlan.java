@@ -77,8 +77,8 @@ public record WindingPlan(
 
     private static void refuseNothingToWind(int target, int backOff) {
         if (target <= backOff) {
-            throw new IllegalArgumentException("The plan comes to " + target + " crank turns, of which " + backOff
-                    + " are taken off again; check breaking turns, ratio and back-off");
+            throw new IllegalArgumentException("The plan must come to more crank turns than the " + backOff
+                    + " that are taken off again, but was " + target + "; check breaking turns, ratio and back-off");
         }
     }
 

@@ -78,7 +78,7 @@ class CommandLineTest {
             delimiter = '|',
             value = {
                 "official-time --take middle --round down --to 0.1 61.21 61.30|of two",
-                "official-time --take best --round down --to 0.1 61.21|--take is one of middle, mean, longer, shorter",
+                "official-time --take best --round down --to 0.1 61.21|--take must be one of middle, mean, longer, shorter",
                 "official-time --take mean --round down --to 0 61.21|step",
                 "official-time --take mean --round down --to x 61.21|--to must be a step",
                 "official-time --take mean --round down --to 1 1:75|1:75",

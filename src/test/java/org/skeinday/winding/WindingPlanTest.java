@@ -106,7 +106,7 @@ class WindingPlanTest {
         refused("The stretch", () -> plan("0.85", "0.9", "0.55", null));
         refused("The share at full stretch", () -> plan("0.85", "4.5", "0", null));
         refused("The lane", () -> plan("0.85", "4.5", "0.55", 18.0));
-        refused("The plan comes to 2 crank turns", () -> plan("0.01", "4.5", "0.55", null));
+        refused("The plan must come to more crank turns than the 4", () -> plan("0.01", "4.5", "0.55", null));
         refused("The use", () -> WindingPolicy.fraction(0));
     }
 

@@ -117,7 +117,7 @@ class LiveAttemptWebTest {
         says("Where did it part?", say(reader, "/attempt/people-safe", Map.of()).body());
         saysNot("Another motor", section(laptop.get("/now").body()));
         says(
-                "A motor parts at the strand, knot, ring or hook",
+                "Where a motor parted must be one of strand, knot, ring, hook, unknown",
                 say(reader, "/attempt/parted", Map.of("place", "elbow")).body());
         assertEquals(
                 200, say(reader, "/attempt/parted", Map.of("place", "knot")).statusCode());

@@ -171,7 +171,7 @@ class EveningWebTest {
         var slip = laptop.form(
                 page, Map.of("verdict", "spoilt", "remaining", "x", "spoilt", "touched a beam", "contact", "0:61"));
         assertEquals(422, slip.statusCode());
-        assertTrue(slip.body().contains("value=\"0:61\"") && slip.body().contains("Crank turns are"), slip.body());
+        assertTrue(slip.body().contains("value=\"0:61\"") && slip.body().contains("Crank turns must be"), slip.body());
         var spoilt = laptop.form(
                 page, Map.of("verdict", "spoilt", "remaining", "", "spoilt", "touched a beam", "contact", "0:12.5"));
         assertEquals(200, spoilt.statusCode(), spoilt.body());
