@@ -54,6 +54,11 @@ public enum AttemptAct {
         return words;
     }
 
+    /** Of what is wound: never while the hall stands still. */
+    public boolean putsTurnsOn() {
+        return this == FIRST_TURN || this == MORE_TURNS;
+    }
+
     /** Towards an official time. */
     public boolean leadsOn() {
         return way == Way.ON || way == Way.BOTH;

@@ -25,15 +25,12 @@ public final class PhaseGate {
     /** The same, where it may come before everything else on every page. */
     public static final Set<String> FIRST = Set.of("attempts", "motors", "winds", "checks", "first");
 
-    /** What puts turns on: never while the hall stands still. */
-    private static final Set<AttemptAct> WINDS = Set.of(AttemptAct.FIRST_TURN, AttemptAct.MORE_TURNS);
-
     private PhaseGate() {}
 
     /** Why the attempt does not have this act now; empty when it does. */
     static Optional<Decision> refused(Tx tx, ActContext context, LiveAttempt attempt, AttemptAct act, Hands hands) {
         if (AttemptActs.of(attempt, hands).contains(act)) {
-            return WINDS.contains(act) ? hallStopped(tx, attempt) : Optional.empty();
+            return act.putsTurnsOn() ? hallStopped(tx, attempt) : Optional.empty();
         }
         String words = PhaseWords.wrongPhase(attempt, hands);
         return Optional.of(

@@ -1,6 +1,7 @@
 package org.skeinday.attempt.web;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -24,13 +25,15 @@ final class CardActs {
         return AttemptActs.of(live, Hands.CAPTAIN);
     }
 
-    /** The way on first. */
-    static List<NowView.Deed> deeds(LiveAttempt live, FlightRules rules, Optional<Collision> collision, long nowMs) {
+    /** The way on first. @param stopped whether the hall stands still */
+    static List<NowView.Deed> deeds(
+            LiveAttempt live, FlightRules rules, Optional<Collision> collision, boolean stopped, long nowMs) {
         Set<AttemptAct> acts = of(live);
         List<NowView.Deed> deeds = new ArrayList<>();
-        for (AttemptAct act : acts) {
-            deed(act, live.day()).ifPresent(deeds::add);
-        }
+        acts.stream()
+                .filter(act -> !stopped || !act.putsTurnsOn())
+                .sorted(Comparator.comparing(act -> !act.leadsOn()))
+                .forEach(act -> deed(act, live.day()).ifPresent(deeds::add));
         if (acts.contains(AttemptAct.COLLIDED)) {
             deeds.addAll(collision(rules, collision, nowMs));
         }

@@ -66,7 +66,13 @@ final class CardToCall {
                 plan,
                 lines(entry, motors, window, nowMs),
                 new NowCard.Missing(
-                        "", isLate(entry, window, nowMs) ? List.of(TOO_LATE) : List.of(), List.of(), "", false, false),
+                        "",
+                        isLate(entry, window, nowMs) ? List.of(TOO_LATE) : List.of(),
+                        List.of(),
+                        "",
+                        false,
+                        false,
+                        today.stopped()),
                 new NowCard.Acts(
                         "",
                         List.of(),

@@ -59,6 +59,8 @@ public record NowCard(
     /** Whether something else comes before what can be done in this phase: the checks, the officials, people. */
     public boolean waitsForMore() {
         return !missing.waits().isEmpty()
+                || missing.stopped()
+                || missing.doubted()
                 || missing.announcement()
                 || live.phase().name().isUrgent();
     }
@@ -71,6 +73,7 @@ public record NowCard(
      * @param brief cautions of this moment, each one line that opens
      * @param waits what winding waits for, in words; empty when it need not
      * @param announcement whether the time of officials elsewhere is not known yet
+     * @param stopped whether the hall stands still
      * @param doubted whether the time is taken with a reason only
      */
     public record Missing(
@@ -79,7 +82,8 @@ public record NowCard(
             List<Cautions.Shown> brief,
             String waits,
             boolean announcement,
-            boolean doubted) {}
+            boolean doubted,
+            boolean stopped) {}
 
     /**
      * What can be done, for the captain: others see none of it.

@@ -143,7 +143,8 @@ final class NowPresenter {
                 called ? BRIEF.subList(0, Math.max(0, Cautions.AT_ONCE - cautions.size())) : List.of(),
                 called ? WindingGate.refused(tx, attempt).orElse("") : "",
                 CardActs.announces(live) && !announced,
-                live.day() != DayKind.VISITING && !found.isEmpty());
+                live.day() != DayKind.VISITING && !found.isEmpty(),
+                today.stopped());
     }
 
     private NowCard.Acts acts(
@@ -156,7 +157,7 @@ final class NowPresenter {
         boolean spares = entry.own() && CardActs.of(live).contains(AttemptAct.TAKE_SPARE);
         return new NowCard.Acts(
                 WatchStore.seen(tx, attempt).text(),
-                CardActs.deeds(live, today.rules(), collision, nowMs),
+                CardActs.deeds(live, today.rules(), collision, today.stopped(), nowMs),
                 List.of(),
                 List.of(),
                 spares ? new CardToCall(tx, today, sum, units, nameOf).spares(entry, attempt, quiet) : List.of(),
