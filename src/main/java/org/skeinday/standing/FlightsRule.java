@@ -19,12 +19,4 @@ public record FlightsRule(int flights, long minimumMs, int repeatsPerFlight, int
         Preconditions.within("Repeats of a flight", repeatsPerFlight, 0, 10);
         Preconditions.within("Repeats in all", repeatsInAll, 0, 500);
     }
-
-    /**
-     * A minimum of 60 s and one repeat for each official flight: FAI Sporting Code Section 4 F1, 3.4.3–3.4.9 (older
-     * edition). What becomes of a second short one is an own default.
-     */
-    public static FlightsRule sixtySeconds(int flights) {
-        return new FlightsRule(flights, 60_000, 1, flights, IfShort.NO_TIME);
-    }
 }

@@ -14,6 +14,14 @@ import org.skeinday.contest.FlightRules;
 import org.skeinday.units.FlightTime;
 
 class FlightTallyTest {
+    /**
+     * A minimum of 60 s and one repeat for each official flight: FAI Sporting Code Section 4 F1, 3.4.3–3.4.9 (older
+     * edition). What becomes of a second short one is an own default.
+     */
+    private static FlightsRule sixtySeconds(int flights) {
+        return new FlightsRule(flights, 60_000, 1, flights, FlightRules.IfShort.NO_TIME);
+    }
+
     @ParameterizedTest
     @CsvFileSource(resources = "/published/standing/official-flights.csv", numLinesToSkip = 1)
     void a_flight_at_the_minimum_is_official_and_one_below_it_an_attempt(
@@ -50,7 +58,7 @@ class FlightTallyTest {
 
     @Test
     void the_short_flight_that_may_be_repeated_is_named_until_it_is() {
-        var rule = FlightsRule.sixtySeconds(6);
+        var rule = sixtySeconds(6);
         assertEquals(Optional.empty(), FlightTally.of(List.of(), rule).repeatable());
         assertEquals(
                 Optional.of("flight 2"), FlightTally.of(flown("60 50"), rule).repeatable());
@@ -63,7 +71,7 @@ class FlightTallyTest {
 
     @Test
     void only_official_times_go_into_the_score_and_each_flight_has_its_reason() {
-        FlightTally tally = FlightTally.of(flown("59.99 80 void 50 40 70"), FlightsRule.sixtySeconds(3));
+        FlightTally tally = FlightTally.of(flown("59.99 80 void 50 40 70"), sixtySeconds(3));
         assertEquals(List.of(80_000L, 70_000L), tally.officialMs());
         assertEquals(
                 List.of(
@@ -78,7 +86,7 @@ class FlightTallyTest {
 
     @Test
     void settings_beyond_their_range_are_refused() {
-        assertThrows(IllegalArgumentException.class, () -> FlightsRule.sixtySeconds(0));
+        assertThrows(IllegalArgumentException.class, () -> sixtySeconds(0));
         assertThrows(IllegalArgumentException.class, () -> new FlightsRule(1, -1, 0, 0, FlightRules.IfShort.COUNTS));
         assertThrows(IllegalArgumentException.class, () -> new DecidedFlight("a", -1));
     }
