@@ -47,11 +47,11 @@ public final class PlanDeviations {
             long zeroMs,
             TimeWords words,
             UnaryOperator<String> nameOf) {
-        PlanDeviations upset = new PlanDeviations(taken, problem, zeroMs, words, nameOf);
-        upset.windows(attempts);
-        attempts.stream().filter(a -> !a.begun().isEmpty()).forEach(a -> upset.called.add(EventChains.whole(a)));
-        problem.tasks().forEach(upset::task);
-        return upset.said.stream().distinct().toList();
+        PlanDeviations deviations = new PlanDeviations(taken, problem, zeroMs, words, nameOf);
+        deviations.windows(attempts);
+        attempts.stream().filter(a -> !a.begun().isEmpty()).forEach(a -> deviations.called.add(EventChains.whole(a)));
+        problem.tasks().forEach(deviations::task);
+        return deviations.said.stream().distinct().toList();
     }
 
     private void windows(Collection<AttemptAhead> attempts) {

@@ -22,16 +22,16 @@ final class AttemptNotes {
 
     private AttemptNotes() {}
 
-    static void take(Row row, ImportContext intake, String attempt) {
-        String spare = row.named("spare", intake.motors);
+    static void take(Row row, ImportContext context, String attempt) {
+        String spare = row.named("spare", context.motors);
         Quantity peak = Quantity.Kind.TORQUE.read(row, "peak torque");
         Double backOff = Numbers.decimal(row, "back off", 0, 10_000);
         Double remaining = Numbers.decimal(row, "remaining", 0, 100_000);
         Long announced = Numbers.time(row, "announced", 0, ReadingTaken.LONGEST_MS);
-        Long announcedAt = intake.moments.read(row, "announced at");
+        Long announcedAt = context.moments.read(row, "announced at");
         boolean paper = row.yes("from paper");
         if (COLUMNS.stream().anyMatch(column -> !row.isEmpty(column))) {
-            intake.take(
+            context.take(
                     row,
                     "attempt.noted",
                     () -> new AttemptNoted(
@@ -47,23 +47,23 @@ final class AttemptNotes {
                             announcedAt,
                             paper));
         }
-        quiet(row, intake, attempt);
-        judged(row, intake, attempt);
+        quiet(row, context, attempt);
+        judged(row, context, attempt);
     }
 
     /** Whether the flight says something of model and motor; its official time is not touched. */
-    private static void judged(Row row, ImportContext intake, String attempt) {
+    private static void judged(Row row, ImportContext context, String attempt) {
         Long contact = Numbers.time(row, "contact at", 0, ReadingTaken.LONGEST_MS);
         if (!row.isEmpty("says nothing") || contact != null) {
-            intake.take(row, "attempt.judged", () -> new FlightJudged(attempt, row.optional("says nothing"), contact));
+            context.take(row, "attempt.judged", () -> new FlightJudged(attempt, row.optional("says nothing"), contact));
         }
     }
 
-    private static void quiet(Row row, ImportContext intake, String attempt) {
-        Long from = intake.moments.read(row, "quiet from");
-        Long to = intake.moments.read(row, "quiet to");
+    private static void quiet(Row row, ImportContext context, String attempt) {
+        Long from = context.moments.read(row, "quiet from");
+        Long to = context.moments.read(row, "quiet to");
         if (from != null) {
-            intake.take(row, to == null ? "quiet.began" : "quiet.ended", () -> new Quiet(attempt, from, to));
+            context.take(row, to == null ? "quiet.began" : "quiet.ended", () -> new Quiet(attempt, from, to));
         } else if (to != null) {
             row.error("quiet from", "it is known until when it was quiet, but not from when", "write both or none");
         }

@@ -60,32 +60,32 @@ final class AttemptsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String event = intake.event(row);
-        String entry = intake.entry(row, event);
+    public void take(Row row, ImportContext context) {
+        String event = context.event(row);
+        String entry = context.entry(row, event);
         Integer number = Numbers.whole(row, "attempt", 1, MOST_ATTEMPTS);
-        String model = row.named("model", intake.models);
-        String motor = row.named("motor", intake.motors);
+        String model = row.named("model", context.models);
+        String motor = row.named("motor", context.motors);
         String state = row.word("state");
-        Long called = intake.moments.read(row, "called");
-        Long winding = intake.moments.read(row, "winding");
-        Long holding = intake.moments.read(row, "holding");
-        Long released = intake.moments.read(row, "released");
-        Long landed = intake.moments.read(row, "landed");
-        Long ended = intake.moments.read(row, "ended");
+        Long called = context.moments.read(row, "called");
+        Long winding = context.moments.read(row, "winding");
+        Long holding = context.moments.read(row, "holding");
+        Long released = context.moments.read(row, "released");
+        Long landed = context.moments.read(row, "landed");
+        Long ended = context.moments.read(row, "ended");
         Integer stop = Numbers.whole(row, "stop count", 0, 100_000);
         Quantity launch = Quantity.Kind.TORQUE.read(row, "launch torque");
         Long official = Numbers.time(row, "official", 0, ReadingTaken.LONGEST_MS);
         if (!state.isEmpty()) {
             checkEnd(row, State.of(state));
         }
-        String id = intake.newId();
+        String id = context.newId();
         if (number == null || entry.isEmpty()) {
             return;
         }
-        intake.attempts.add(row, "attempt", ImportContext.key(entry, number), number + " of " + row.text("entry"), id);
-        intake.numbers.computeIfAbsent(entry, e -> new TreeMap<>()).putIfAbsent(number, Optional.of(row));
-        intake.take(
+        context.attempts.add(row, "attempt", ImportContext.key(entry, number), number + " of " + row.text("entry"), id);
+        context.numbers.computeIfAbsent(entry, e -> new TreeMap<>()).putIfAbsent(number, Optional.of(row));
+        context.take(
                 row,
                 "attempt.imported",
                 () -> new AttemptImported(
@@ -108,9 +108,9 @@ final class AttemptsFile implements DayFile {
                         official,
                         row.optional("reason"),
                         row.yes("flown again")));
-        AttemptNotes.take(row, intake, id);
+        AttemptNotes.take(row, context, id);
         if (!row.isEmpty("how") && ended != null && official != null) {
-            intake.take(
+            context.take(
                     row, "attempt.closed", () -> new AttemptClosed(id, ended, official, row.text("how"), null, null));
         }
     }
@@ -148,8 +148,8 @@ final class AttemptsFile implements DayFile {
 
     /** The next attempt is called by the number after those there are, so that no number may be left out. */
     @Override
-    public void finish(ImportContext intake) {
-        intake.numbers.forEach((entry, numbers) -> {
+    public void finish(ImportContext context) {
+        context.numbers.forEach((entry, numbers) -> {
             int expected = 1;
             for (var number : numbers.entrySet()) {
                 if (number.getKey() != expected && number.getValue().isPresent()) {

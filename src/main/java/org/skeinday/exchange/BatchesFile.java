@@ -24,15 +24,15 @@ final class BatchesFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String id = intake.newId();
+    public void take(Row row, ImportContext context) {
+        String id = context.newId();
         String name = row.text("batch");
-        intake.batches.add(row, "batch", name, "'" + name + "'", id);
+        context.batches.add(row, "batch", name, "'" + name + "'", id);
         Quantity width = Quantity.Kind.LENGTH.read(row, "width", 0.1, 100);
         Quantity thickness = Quantity.Kind.LENGTH.read(row, "thickness", 0.1, 20);
         Double k = Numbers.decimal(row, "k", 10, 100);
         LocalDate opened = Numbers.day(row, "opened");
-        intake.take(
+        context.take(
                 row,
                 "batch.added",
                 () -> new BatchAdded(

@@ -44,7 +44,7 @@ final class ChecklistsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
+    public void take(Row row, ImportContext context) {
         Integer revision = Numbers.whole(row, "revision", 1, 9999);
         var item = new ChecklistRow(
                 row.text("list"),
@@ -60,35 +60,35 @@ final class ChecklistsFile implements DayFile {
                 row.yes("critical"),
                 row.word("answer"));
         if (row.isWrong()) {
-            intake.wrongLists.add(item.list());
+            context.wrongLists.add(item.list());
         }
-        intake.listRows.add(Map.entry(row, item));
+        context.listRows.add(Map.entry(row, item));
     }
 
     /** The rules of a list are asked once all its rows are in; what is wrong stands at its first row. */
     @Override
-    public void finish(ImportContext intake) {
+    public void finish(ImportContext context) {
         Map<String, Row> first = new LinkedHashMap<>();
-        intake.listRows.forEach(line -> first.putIfAbsent(line.getValue().list(), line.getKey()));
+        context.listRows.forEach(line -> first.putIfAbsent(line.getValue().list(), line.getKey()));
         first.forEach((list, row) -> {
-            if (!intake.wrongLists.contains(list)) {
-                List<ChecklistRow> rows = intake.listRows.stream()
+            if (!context.wrongLists.contains(list)) {
+                List<ChecklistRow> rows = context.listRows.stream()
                         .map(Map.Entry::getValue)
                         .filter(item -> item.list().equals(list))
                         .toList();
-                take(list, rows, row, intake);
+                take(list, rows, row, context);
             }
         });
-        intake.listRows.clear();
+        context.listRows.clear();
     }
 
-    private static void take(String list, List<ChecklistRow> rows, Row row, ImportContext intake) {
+    private static void take(String list, List<ChecklistRow> rows, Row row, ImportContext context) {
         try {
             Checklist read = Checklists.of(rows).get(0);
             Optional<Checklist> there =
-                    intake.lists.stream().filter(l -> l.id().equals(list)).findFirst();
-            if (there.isEmpty() && !intake.lists.isEmpty()) {
-                row.error("list", "there is no list '" + list + "'", "write one of " + names(intake));
+                    context.lists.stream().filter(l -> l.id().equals(list)).findFirst();
+            if (there.isEmpty() && !context.lists.isEmpty()) {
+                row.error("list", "there is no list '" + list + "'", "write one of " + names(context));
                 return;
             }
             if (there.filter(read::equals).isPresent()) {
@@ -96,7 +96,7 @@ final class ChecklistsFile implements DayFile {
             }
             // The moment of the import is in its act; rows of a file have none.
             there.ifPresent(now -> refuse(now, read, row));
-            intake.take(row, "checklist.revised", () -> new ChecklistRevised(rows, 0, null));
+            context.take(row, "checklist.revised", () -> new ChecklistRevised(rows, 0, null));
         } catch (IllegalArgumentException e) {
             row.said("", e);
         }
@@ -117,8 +117,8 @@ final class ChecklistsFile implements DayFile {
         }
     }
 
-    private static String names(ImportContext intake) {
-        return String.join(", ", intake.lists.stream().map(Checklist::id).toList());
+    private static String names(ImportContext context) {
+        return String.join(", ", context.lists.stream().map(Checklist::id).toList());
     }
 
     @Override

@@ -94,25 +94,25 @@ public record ColumnMapping(String file, Map<Integer, Meaning> meanings, Map<Str
      */
     public Taken take(List<List<String>> rows, Day there, Supplier<String> newId, ZoneId zone) {
         List<CellError> errors = new ArrayList<>(headErrors());
-        var intake = new ImportContext(there, new Moments(zone, Duration.ZERO), newId);
+        var context = new ImportContext(there, new Moments(zone, Duration.ZERO), newId);
         int read = 0;
         if (errors.isEmpty()) {
             DayFile known = DayFiles.file(file);
             var sheet = new SheetRows(file, columns(), header(), List.of());
             for (int i = 1; i < rows.size(); i++) {
                 if (isFilled(rows.get(i))) {
-                    known.take(new Row(sheet, new CsvLines.Line(i + 1, cells(rows.get(i))), errors), intake);
+                    known.take(new Row(sheet, new CsvLines.Line(i + 1, cells(rows.get(i))), errors), context);
                     read++;
                 }
             }
-            known.finish(intake);
+            known.finish(context);
         }
         if (errors.isEmpty() && read == 0) {
             errors.add(new CellError(file, 0, "", "there is no row under the header", "choose a sheet with rows"));
         }
         List<WrongCell> wrong = errors.stream().map(this::placed).toList();
         return wrong.isEmpty()
-                ? new Taken(intake.facts(), intake.newPeople(), read, List.of())
+                ? new Taken(context.facts(), context.newPeople(), read, List.of())
                 : new Taken(List.of(), Map.of(), read, wrong);
     }
 

@@ -25,18 +25,18 @@ final class CrewFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
+    public void take(Row row, ImportContext context) {
         String name = row.text("name");
-        String event = row.isEmpty("event") ? "" : row.named("event", intake.events);
+        String event = row.isEmpty("event") ? "" : row.named("event", context.events);
         String tasks = String.join(",", row.words("tasks", "task", CrewAdded.ROLES));
         Integer winds = Numbers.whole(row, "clean winds", 0, 10_000);
         if (row.isWrong()) {
             return;
         }
-        String person = intake.person(name);
-        intake.crew.add(row, "name", ImportContext.key(person, event), "'" + name + "'", person);
-        intake.clearances.of(person, event, tasks, row);
-        intake.take(row, "crew.added", () -> new CrewAdded(person, event, tasks, winds));
+        String person = context.person(name);
+        context.crew.add(row, "name", ImportContext.key(person, event), "'" + name + "'", person);
+        context.clearances.of(person, event, tasks, row);
+        context.take(row, "crew.added", () -> new CrewAdded(person, event, tasks, winds));
     }
 
     @Override

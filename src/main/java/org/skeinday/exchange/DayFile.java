@@ -10,10 +10,10 @@ interface DayFile {
     List<Column> columns();
 
     /** Takes one row in; what is wrong is noted in the row. */
-    void take(Row row, ImportContext intake);
+    void take(Row row, ImportContext context);
 
     /** Looks at all rows together, once they are in. */
-    default void finish(ImportContext intake) {}
+    default void finish(ImportContext context) {}
 
     void put(ExportContext book, Table table);
 }

@@ -89,24 +89,24 @@ public final class DayFiles {
     public static Read read(Map<String, String> texts, Day there, Supplier<String> newId, ZoneId zone, Duration shift) {
         List<CellError> errors = new ArrayList<>(unknown(texts.keySet()));
         Map<String, Integer> rows = new LinkedHashMap<>();
-        var intake = new ImportContext(there, new Moments(zone, shift), newId);
+        var context = new ImportContext(there, new Moments(zone, shift), newId);
         for (DayFile file : files()) {
             String text = texts.get(file.name());
             if (text != null && !isDerived(file.name())) {
                 SheetRows sheet = SheetRows.read(file.name(), text, file.columns(), errors);
-                sheet.rows().forEach(line -> file.take(new Row(sheet, line, errors), intake));
-                file.finish(intake);
+                sheet.rows().forEach(line -> file.take(new Row(sheet, line, errors), context));
+                file.finish(context);
                 rows.put(file.name(), sheet.rows().size());
             }
         }
-        if (errors.isEmpty() && intake.facts().isEmpty()) {
+        if (errors.isEmpty() && context.facts().isEmpty()) {
             errors.add(new CellError(
                     "the folder", 0, "", "there is nothing to take in", "give it rows in one or more of " + names()));
         }
         errors.sort(java.util.Comparator.comparing((CellError e) -> order(e.file()))
                 .thenComparing(CellError::file)
                 .thenComparing(CellError::line));
-        return new Read(intake.facts(), intake.newPeople(), rows, List.copyOf(errors));
+        return new Read(context.facts(), context.newPeople(), rows, List.copyOf(errors));
     }
 
     private static int order(String file) {

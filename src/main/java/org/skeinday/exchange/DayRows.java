@@ -69,10 +69,10 @@ public final class DayRows {
         }
         var sheet =
                 new SheetRows(file, known.columns(), new Header(header, java.util.Set.of(), allOf(texts)), List.of());
-        var intake = new ImportContext(there, new Moments(zone, Duration.ZERO), newId);
-        known.take(new Row(sheet, new CsvLines.Line(1, texts), errors), intake);
-        known.finish(intake);
-        return new DayFiles.Read(intake.facts(), intake.newPeople(), Map.of(file, 1), List.copyOf(errors));
+        var context = new ImportContext(there, new Moments(zone, Duration.ZERO), newId);
+        known.take(new Row(sheet, new CsvLines.Line(1, texts), errors), context);
+        known.finish(context);
+        return new DayFiles.Read(context.facts(), context.newPeople(), Map.of(file, 1), List.copyOf(errors));
     }
 
     private static java.util.Set<Integer> allOf(List<String> texts) {

@@ -40,37 +40,37 @@ final class EntriesFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String event = intake.event(row);
-        String id = intake.newId();
+    public void take(Row row, ImportContext context) {
+        String event = context.event(row);
+        String id = context.newId();
         String name = row.text("entry");
-        intake.entries.add(row, "entry", name.isEmpty() ? "" : ImportContext.key(event, name), "'" + name + "'", id);
+        context.entries.add(row, "entry", name.isEmpty() ? "" : ImportContext.key(event, name), "'" + name + "'", id);
         boolean own = row.yes("own");
         Integer order = Numbers.whole(row, "call order", 1, 999);
-        List<String> models = row.allNamed("models", intake.models);
-        List<String> motors = row.allNamed("motors", intake.motors);
-        intake.busy.flies(id, name, models);
-        intake.declared.check(row, event, id, motors, intake.motors);
-        intake.take(
+        List<String> models = row.allNamed("models", context.models);
+        List<String> motors = row.allNamed("motors", context.motors);
+        context.busy.flies(id, name, models);
+        context.declared.check(row, event, id, motors, context.motors);
+        context.take(
                 row,
                 "entry.added",
                 () -> new EntryAdded(id, event, name, row.text("team"), row.optional("division"), own, order));
-        models.forEach(model -> intake.take(row, "entry.model", () -> new EntryModel(id, model)));
-        motors.forEach(motor -> intake.take(row, "entry.motor", () -> new EntryMotor(id, motor)));
-        tasks(row, intake, event, id);
+        models.forEach(model -> context.take(row, "entry.model", () -> new EntryModel(id, model)));
+        motors.forEach(motor -> context.take(row, "entry.motor", () -> new EntryMotor(id, motor)));
+        tasks(row, context, event, id);
     }
 
-    private static void tasks(Row row, ImportContext intake, String event, String entry) {
+    private static void tasks(Row row, ImportContext context, String event, String entry) {
         for (String task : CrewAdded.ROLES) {
-            String person = row.named(task, intake.people);
-            if (!person.isEmpty() && !intake.clearances.has(person, event, task)) {
+            String person = row.named(task, context.people);
+            if (!person.isEmpty() && !context.clearances.has(person, event, task)) {
                 row.error(
                         task,
                         row.text(task) + " has no clearance for this task",
                         "choose somebody who " + task + ", or add the task to that person's line of the crew");
             }
             if (!person.isEmpty()) {
-                intake.take(row, "entry.task", () -> new EntryTask(entry, task, person));
+                context.take(row, "entry.task", () -> new EntryTask(entry, task, person));
             }
         }
     }

@@ -42,15 +42,15 @@ final class EventFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String id = intake.newId();
+    public void take(Row row, ImportContext context) {
+        String id = context.newId();
         String name = row.text("name");
-        intake.events.add(row, "name", name, "'" + name + "'", id);
+        context.events.add(row, "name", name, "'" + name + "'", id);
         LocalDate day = Numbers.day(row, "day");
         Quantity ceiling = Quantity.Kind.LENGTH.read(row, "ceiling");
         Quantity lane = Quantity.Kind.LENGTH.read(row, "lane");
         int attempts = Numbers.whole(row, "attempts", 1, 20, 3);
-        intake.attemptsOf.put(id, attempts);
+        context.attemptsOf.put(id, attempts);
         int best = Numbers.whole(row, "best of", 1, 20, 1);
         if (best > attempts) {
             row.error(
@@ -72,14 +72,14 @@ final class EventFile implements DayFile {
         if (day == null) {
             return;
         }
-        intake.take(
+        context.take(
                 row,
                 "event.added",
                 () -> new EventAdded(
                         id,
                         name,
                         kind,
-                        intake.moments.moved(day).toString(),
+                        context.moments.moved(day).toString(),
                         row.optional("hall"),
                         Quantity.siOrNull(ceiling),
                         Quantity.textOrNull(ceiling),

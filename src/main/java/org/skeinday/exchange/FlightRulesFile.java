@@ -38,8 +38,8 @@ final class FlightRulesFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String event = intake.event(row);
+    public void take(Row row, ImportContext context) {
+        String event = context.event(row);
         Long watched = Numbers.time(row, "held watched", 0, 600_000);
         Long deduct = Numbers.time(row, "held deduct", 0, 600_000);
         if (deduct != null && (watched == null || deduct > watched)) {
@@ -57,10 +57,10 @@ final class FlightRulesFile implements DayFile {
         String ties = row.word("ties");
         int best = Numbers.whole(row, "drop best", 0, 5, 0);
         int worst = Numbers.whole(row, "drop worst", 0, 5, 0);
-        if (!event.isEmpty() && best + worst >= intake.attemptsOf.getOrDefault(event, Integer.MAX_VALUE)) {
+        if (!event.isEmpty() && best + worst >= context.attemptsOf.getOrDefault(event, Integer.MAX_VALUE)) {
             row.error(
                     best > 0 ? "drop best" : "drop worst",
-                    "of " + intake.attemptsOf.get(event) + " attempts " + (best + worst) + " would be dropped",
+                    "of " + context.attemptsOf.get(event) + " attempts " + (best + worst) + " would be dropped",
                     "drop fewer than the event has attempts");
         }
         long lastCall = Numbers.time(row, "last call", 0, 3_600_000, FlightWindow.LAST_CALL_MS);
@@ -68,8 +68,8 @@ final class FlightRulesFile implements DayFile {
         if (event.isEmpty() || row.isWrong()) {
             return;
         }
-        intake.flightRules.add(row, "event", event, "'" + row.text("event") + "'", event);
-        intake.take(
+        context.flightRules.add(row, "event", event, "'" + row.text("event") + "'", event);
+        context.take(
                 row,
                 "rules.set",
                 () -> new FlightRules(

@@ -34,11 +34,11 @@ final class FlightsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String event = intake.event(row);
-        String model = row.named("model", intake.models);
-        String motor = row.named("motor", intake.motors);
-        Long flown = intake.moments.read(row, "flown");
+    public void take(Row row, ImportContext context) {
+        String event = context.event(row);
+        String model = row.named("model", context.models);
+        String motor = row.named("motor", context.motors);
+        Long flown = context.moments.read(row, "flown");
         Integer turns = Numbers.whole(row, "crank turns", 1, 100_000);
         double ratio = Numbers.decimal(row, "ratio", 0.1, 100, 10);
         Quantity stop = Quantity.Kind.TORQUE.read(row, "stop torque");
@@ -53,14 +53,14 @@ final class FlightsFile implements DayFile {
         if (flown == null || time == null || row.isWrong()) {
             return;
         }
-        String id = intake.newId();
-        intake.flights.add(
+        String id = context.newId();
+        context.flights.add(
                 row,
                 "flown",
                 ImportContext.key(event, motor, flown, time),
                 "of " + row.text("motor") + " at " + row.text("flown"),
                 id);
-        intake.take(
+        context.take(
                 row,
                 "flight.flown",
                 () -> new PracticeFlown(

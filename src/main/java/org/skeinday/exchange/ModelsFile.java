@@ -28,19 +28,19 @@ final class ModelsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String id = intake.newId();
+    public void take(Row row, ImportContext context) {
+        String id = context.newId();
         String name = row.text("model");
         if (name.contains(BETWEEN)) {
             row.error("model", "'" + name + "' has a " + BETWEEN, "leave it out: it parts the models of an entry");
         }
-        intake.models.add(row, "model", name, "'" + name + "'", id);
-        intake.busy.named(id, name);
+        context.models.add(row, "model", name, "'" + name + "'", id);
+        context.busy.named(id, name);
         Quantity hooks = Quantity.Kind.LENGTH.read(row, "hook distance", 20, 2000);
         Quantity mass = Quantity.Kind.MASS.read(row, "mass");
         String direction = row.word("direction");
         Integer motors = Numbers.whole(row, "motors", 1, 2);
-        intake.take(
+        context.take(
                 row,
                 "model.added",
                 () -> new ModelAdded(

@@ -32,8 +32,8 @@ final class MotorsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String id = intake.newId();
+    public void take(Row row, ImportContext context) {
+        String id = context.newId();
         String tag = row.text("tag");
         if (tag.contains(ModelsFile.BETWEEN)) {
             row.error(
@@ -45,14 +45,14 @@ final class MotorsFile implements DayFile {
             row.error(
                     "tag", "the tag has a line break or a tab in it", "write it in one line, as it stands on the bag");
         }
-        intake.motors
+        context.motors
                 .alike(tag)
                 .ifPresent(other -> row.error(
                         "tag",
                         "'" + tag + "' is told from '" + other + "' by capital letters only",
                         "give one of the two motors another tag: in the hall they are taken for each other"));
-        intake.motors.add(row, "tag", tag, "'" + tag + "'", id);
-        String batch = row.named("batch", intake.batches);
+        context.motors.add(row, "tag", tag, "'" + tag + "'", id);
+        String batch = row.named("batch", context.batches);
         Quantity loop = Quantity.Kind.LENGTH.read(row, "loop", MotorAdded.LEAST_LOOP_MM, MotorAdded.MOST_LOOP_MM);
         Quantity mass = Quantity.Kind.MASS.read(row, "mass", MotorAdded.LEAST_MASS_G, MotorAdded.MOST_MASS_G);
         Integer breaking = Numbers.whole(row, "breaking turns", 50, 100_000);
@@ -60,15 +60,16 @@ final class MotorsFile implements DayFile {
         String direction = row.word("direction");
         Quantity inspected =
                 Quantity.Kind.MASS.read(row, "inspected mass", MotorAdded.LEAST_MASS_G, MotorAdded.MOST_MASS_G);
-        Long at = intake.moments.read(row, "inspected");
+        Long at = context.moments.read(row, "inspected");
         String place = row.word("place");
-        intake.declared.weighs(id, inspected != null ? inspected : mass);
+        context.declared.weighs(id, inspected != null ? inspected : mass);
         String weighed = inspected != null ? "inspected mass" : "mass";
-        intake.declared
+        context.declared
                 .entriesOf(id)
-                .forEach(entry ->
-                        intake.declared.over(entry, id).ifPresent(over -> Declared.noteOver(row, weighed, tag + over)));
-        intake.take(
+                .forEach(entry -> context.declared
+                        .over(entry, id)
+                        .ifPresent(over -> Declared.noteOver(row, weighed, tag + over)));
+        context.take(
                 row,
                 "motor.added",
                 () -> new MotorAdded(
@@ -83,9 +84,9 @@ final class MotorsFile implements DayFile {
                         Quantity.text(mass),
                         breaking,
                         uses));
-        boolean noted = inspected != null || at != null || !place.isEmpty() || intake.isInspected(id);
+        boolean noted = inspected != null || at != null || !place.isEmpty() || context.isInspected(id);
         if (noted) {
-            intake.take(
+            context.take(
                     row,
                     "motor.inspected",
                     () -> new MotorInspected(

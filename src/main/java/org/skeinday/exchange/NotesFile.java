@@ -23,12 +23,12 @@ final class NotesFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String id = intake.newId();
-        String model = row.named("model", intake.models);
+    public void take(Row row, ImportContext context) {
+        String id = context.newId();
+        String model = row.named("model", context.models);
         String kind = row.word("kind");
-        Long at = intake.moments.read(row, "when");
-        Long ready = intake.moments.read(row, "ready");
+        Long at = context.moments.read(row, "when");
+        Long ready = context.moments.read(row, "ready");
         if (at != null && ready != null && ready < at) {
             row.error(
                     "ready",
@@ -37,8 +37,8 @@ final class NotesFile implements DayFile {
         }
         if (at != null) {
             String note = row.text("note");
-            intake.notes.add(row, "note", ImportContext.key(model, at, note), "of " + row.text("when"), id);
-            intake.take(row, "model.note", () -> new ModelNote(id, model, kind, at, note, ready));
+            context.notes.add(row, "note", ImportContext.key(model, at, note), "of " + row.text("when"), id);
+            context.take(row, "model.note", () -> new ModelNote(id, model, kind, at, note, ready));
         }
     }
 

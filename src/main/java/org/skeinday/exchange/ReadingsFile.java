@@ -46,20 +46,20 @@ final class ReadingsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String attempt = intake.attempt(row);
+    public void take(Row row, ImportContext context) {
+        String attempt = context.attempt(row);
         int next = counted.merge(attempt, 1, Integer::sum);
         int number = Numbers.whole(row, "reading", 1, 9_999, next);
         Integer place = Numbers.whole(row, "place", 1, 3);
         String instrument = row.word("instrument");
-        String person = row.named("person", intake.people);
+        String person = row.named("person", context.people);
         Long time = Numbers.time(row, "time", 0, ReadingTaken.LONGEST_MS);
-        Long cameIn = intake.moments.read(row, "came in");
+        Long cameIn = context.moments.read(row, "came in");
         if (place == null || time == null || attempt.isEmpty()) {
             return;
         }
-        String id = intake.newId();
-        intake.readings.add(row, "reading", ImportContext.key(attempt, number), number + " of this attempt", id);
+        String id = context.newId();
+        context.readings.add(row, "reading", ImportContext.key(attempt, number), number + " of this attempt", id);
         waiting.add(new Waiting(
                 row,
                 new ReadingTaken(
@@ -75,11 +75,11 @@ final class ReadingsFile implements DayFile {
     }
 
     @Override
-    public void finish(ImportContext intake) {
+    public void finish(ImportContext context) {
         for (Waiting one : waiting) {
             ReadingTaken r = one.reading();
-            String corrects = corrects(one, intake);
-            intake.take(
+            String corrects = corrects(one, context);
+            context.take(
                     one.row(),
                     "attempt.reading",
                     () -> new ReadingTaken(
@@ -95,12 +95,12 @@ final class ReadingsFile implements DayFile {
         }
     }
 
-    private static @Nullable String corrects(Waiting one, ImportContext intake) {
+    private static @Nullable String corrects(Waiting one, ImportContext context) {
         String typed = one.row().text("corrects");
         if (typed.isEmpty() || typed.equals(MISSING)) {
             return typed.isEmpty() ? null : MISSING;
         }
-        return intake.readings
+        return context.readings
                 .id(ImportContext.key(one.reading().attemptId(), typed))
                 .orElseGet(() -> {
                     one.row()

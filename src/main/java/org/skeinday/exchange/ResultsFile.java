@@ -38,7 +38,7 @@ final class ResultsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
+    public void take(Row row, ImportContext context) {
         throw new IllegalStateException("Results are derived; they are never read");
     }
 

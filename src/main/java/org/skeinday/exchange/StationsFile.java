@@ -37,10 +37,10 @@ final class StationsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String id = intake.newId();
+    public void take(Row row, ImportContext context) {
+        String id = context.newId();
         String name = row.text("station");
-        intake.stations.add(row, "station", name, "'" + name + "'", id);
+        context.stations.add(row, "station", name, "'" + name + "'", id);
         String mount = row.word("mount");
         Double pull = Numbers.decimal(row, "pull test", 0.1, 1000);
         String pulled = day(row, "pull tested");
@@ -55,7 +55,7 @@ final class StationsFile implements DayFile {
         Quantity reads = Quantity.Kind.MASS.read(row, "scale reads", 0.001, 600);
         Quantity division = Quantity.Kind.TORQUE.read(row, "division", 0.0001, 10_000);
         Quantity fullScale = Quantity.Kind.TORQUE.read(row, "full scale", 0.0001, 10_000);
-        intake.take(
+        context.take(
                 row,
                 "station.added",
                 () -> new StationAdded(

@@ -39,8 +39,8 @@ final class TermsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String event = intake.event(row);
+    public void take(Row row, ImportContext context) {
+        String event = context.event(row);
         String devices = row.word("devices");
         String help = row.word("outside help");
         Quantity limit = Quantity.Kind.MASS.read(row, "motor limit", 0.01, 500);
@@ -58,11 +58,11 @@ final class TermsFile implements DayFile {
         Integer protest = Numbers.whole(row, "protest minutes", 1, 1440);
         Long spread = Numbers.time(row, "spread limit", 0, 60_000);
         String ifOne = row.word("one watch left");
-        Long handIn = intake.moments.read(row, "hand in by");
+        Long handIn = context.moments.read(row, "hand in by");
         if (event.isEmpty() || row.isWrong()) {
             return;
         }
-        intake.terms.add(row, "event", event, "'" + row.text("event") + "'", event);
+        context.terms.add(row, "event", event, "'" + row.text("event") + "'", event);
         var terms = new Terms(
                 event,
                 devices,
@@ -81,20 +81,20 @@ final class TermsFile implements DayFile {
                 spread,
                 ifOne,
                 handIn);
-        check(row, intake, terms);
-        intake.take(row, "terms.set", () -> terms);
+        check(row, context, terms);
+        context.take(row, "terms.set", () -> terms);
     }
 
     /** Motors that are declared already must stay within a new limit. */
-    private static void check(Row row, ImportContext intake, Terms terms) {
-        intake.declared.holds(terms);
-        intake.declared.of(terms.eventId()).forEach((entry, motors) -> {
+    private static void check(Row row, ImportContext context, Terms terms) {
+        context.declared.holds(terms);
+        context.declared.of(terms.eventId()).forEach((entry, motors) -> {
             for (String motor : motors) {
-                intake.declared
+                context.declared
                         .over(entry, motor)
                         .ifPresent(over -> row.error(
                                 "motor limit",
-                                "the declared motor " + intake.motors.nameOf(motor) + over,
+                                "the declared motor " + context.motors.nameOf(motor) + over,
                                 "take it out of its entry first, or write a higher limit"));
             }
             if (terms.declaredMotors() != null && motors.size() > terms.declaredMotors()) {

@@ -25,15 +25,15 @@ final class WatchesFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String attempt = intake.attempt(row);
+    public void take(Row row, ImportContext context) {
+        String attempt = context.attempt(row);
         Integer place = Numbers.whole(row, "place", 1, 3);
-        String person = row.named("person", intake.people);
+        String person = row.named("person", context.people);
         if (place == null || attempt.isEmpty()) {
             return;
         }
-        intake.watches.add(row, "place", ImportContext.key(attempt, place), place + " of this attempt", attempt);
-        intake.take(row, "watch.taken", () -> new WatchTaken(attempt, place, row.text("device"), person));
+        context.watches.add(row, "place", ImportContext.key(attempt, place), place + " of this attempt", attempt);
+        context.take(row, "watch.taken", () -> new WatchTaken(attempt, place, row.text("device"), person));
     }
 
     @Override

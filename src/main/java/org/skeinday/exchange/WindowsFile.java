@@ -23,11 +23,11 @@ final class WindowsFile implements DayFile {
     }
 
     @Override
-    public void take(Row row, ImportContext intake) {
-        String event = intake.event(row);
-        String entry = intake.entry(row, event);
-        Long opens = intake.moments.read(row, "opens");
-        Long closes = intake.moments.read(row, "closes");
+    public void take(Row row, ImportContext context) {
+        String event = context.event(row);
+        String entry = context.entry(row, event);
+        Long opens = context.moments.read(row, "opens");
+        Long closes = context.moments.read(row, "closes");
         if (opens == null || closes == null || row.isWrong()) {
             return;
         }
@@ -38,10 +38,10 @@ final class WindowsFile implements DayFile {
                     "write a moment after it opens");
             return;
         }
-        WindowAdded window = new WindowAdded(intake.newId(), event, entry.isEmpty() ? null : entry, opens, closes);
-        intake.windows.add(row, "opens", ImportContext.key(window), "that opens at " + row.text("opens"), window.id());
-        intake.busy.check(row, window);
-        intake.take(row, "window.added", () -> window);
+        WindowAdded window = new WindowAdded(context.newId(), event, entry.isEmpty() ? null : entry, opens, closes);
+        context.windows.add(row, "opens", ImportContext.key(window), "that opens at " + row.text("opens"), window.id());
+        context.busy.check(row, window);
+        context.take(row, "window.added", () -> window);
     }
 
     @Override

@@ -26,9 +26,9 @@ final class Quicker {
     }
 
     /** The same kind of act, whose answer to one that is outdated says so. @param attempt that the act is about */
-    <C> ActKind<C> told(String kind, Class<C> content, ActKind.Deed<C> deed, Function<C, String> attempt) {
+    <C> ActKind<C> told(String kind, Class<C> content, ActKind.Action<C> action, Function<C, String> attempt) {
         return new ActKind<>(kind, content, (tx, context, act) -> {
-            Decision decision = deed.decide(tx, context, act);
+            Decision decision = action.decide(tx, context, act);
             return decision instanceof Decision.Outdated outdated
                     ? new Decision.Outdated(outdated.whatChanged() + who(tx, context, attempt.apply(act)))
                     : decision;

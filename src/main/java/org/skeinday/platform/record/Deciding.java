@@ -66,7 +66,7 @@ final class Deciding {
         var context =
                 new ActContext(act.id(), Instant.ofEpochMilli(nowMs), clock.getZone(), act.device(), act.person());
         try {
-            return kind.deed().decide(tx, context, content);
+            return kind.action().decide(tx, context, content);
         } catch (IllegalArgumentException e) {
             return Decision.refused(String.valueOf(e.getMessage())); // a value refused what was entered
         }

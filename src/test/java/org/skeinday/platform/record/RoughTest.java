@@ -48,7 +48,7 @@ class RoughTest {
                 full[0] = false;
                 throw new OutOfMemoryError("Java heap space");
             }
-            return NoteKind.ACT.deed().decide(tx, context, note);
+            return NoteKind.ACT.action().decide(tx, context, note);
         });
         open(JournalFile::onDisk, hungry, (record, writer) -> {
             assertInstanceOf(Answer.Saved.class, writer.submit(NoteKind.act(1, "before")));
@@ -82,7 +82,7 @@ class RoughTest {
             if (note.text().endsWith("7") && met.add(note.text())) {
                 Thread.currentThread().interrupt(); // the next touch of a file closes it
             }
-            return NoteKind.ACT.deed().decide(tx, context, note);
+            return NoteKind.ACT.action().decide(tx, context, note);
         });
         open(JournalFile::onDisk, seen, (record, writer) -> {
             for (int i = 1; i <= 40; i++) {

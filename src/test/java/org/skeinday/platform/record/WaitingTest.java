@@ -34,7 +34,7 @@ class WaitingTest {
             } catch (InterruptedException e) {
                 throw new IllegalStateException(e);
             }
-            return NoteKind.ACT.deed().decide(tx, context, note);
+            return NoteKind.ACT.action().decide(tx, context, note);
         });
     }
 
