@@ -11,10 +11,10 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Backup;
 import org.skeinday.platform.record.Verify;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** A name is erased: gone from pages, files and later backups, while the chain still holds. */
 class ErasedPersonWebTest {
@@ -47,7 +47,7 @@ class ErasedPersonWebTest {
     void someone() throws Exception {
         folder = root.resolve("day");
         try (App app = Demo.start(folder)) {
-            name = CalledAttempt.value(
+            name = CalledForTests.value(
                     new Visitor(app.port(), "", 91).get("/people").body(), "Erase ([^\"]+)\"");
         }
     }
@@ -57,7 +57,7 @@ class ErasedPersonWebTest {
     }
 
     private String id(Visitor laptop) throws Exception {
-        return CalledAttempt.value(
+        return CalledForTests.value(
                 laptop.get("/people").body(), "Erase " + name + "\"[^§]*?name=\"person\" value=\"([^\"]+)\"");
     }
 
@@ -117,7 +117,7 @@ class ErasedPersonWebTest {
         try (App app = Demo.startEmpty(folder)) {
             Visitor laptop = new Visitor(app.port(), "", 91);
             laptop.form("/people/erase", Map.of("person", id(laptop), "name", name));
-            var forms = new Prepared(laptop);
+            var forms = new FilledForms(laptop);
             assertEquals(
                     204,
                     forms.save("crew", forms.row("crew", "someone"), Map.of("name", "Wilma"))

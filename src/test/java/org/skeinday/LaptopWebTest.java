@@ -12,7 +12,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 
 /** What is done at the laptop for who started the program by a double click and saw no window of its own. */
 class LaptopWebTest {
@@ -49,7 +49,7 @@ class LaptopWebTest {
     private String pin() throws Exception {
         var told = laptop.form("/laptop/pin", Map.of());
         assertEquals(200, told.statusCode(), told.body());
-        return CalledAttempt.value(told.body(), "PIN is now ([0-9]{6})");
+        return CalledForTests.value(told.body(), "PIN is now ([0-9]{6})");
     }
 
     @Test

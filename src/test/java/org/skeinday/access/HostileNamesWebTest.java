@@ -23,9 +23,9 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.cli.HostileDay;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** Whatever somebody is called, it is a name: on every page, in every file, and in what the record takes in. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -101,7 +101,7 @@ class HostileNamesWebTest {
 
     @Test
     void what_is_too_long_or_cannot_be_printed_is_refused_with_what_would_be_right() throws Exception {
-        Prepared forms = new Prepared(house.laptop);
+        FilledForms forms = new FilledForms(house.laptop);
         String before = house.head();
         for (String kind : List.of("events", "models", "crew", "batches")) {
             Map<String, String> shown = forms.shown("/prepare/" + kind + "/new");
@@ -147,7 +147,7 @@ class HostileNamesWebTest {
                 all.append(in.readLine()).append('\n');
             }
             house.laptop.form("/attempt/protest", Map.of());
-            String next = CalledAttempt.value(house.laptop.get("/now").body(), "name=\"attempt\" value=\"([^\"]+)\"");
+            String next = CalledForTests.value(house.laptop.get("/now").body(), "name=\"attempt\" value=\"([^\"]+)\"");
             house.laptop.form("/attempt/aim", Map.of("attempt", next));
             house.laptop.form("/attempt/" + next + "/protest", Map.of("words", "<script>window.ran=1</script>"));
             while (!all.toString().contains("event: hint")) {

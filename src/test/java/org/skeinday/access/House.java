@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Assumptions;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Json;
@@ -70,14 +70,14 @@ final class House implements AutoCloseable {
         String now = laptop.get("/now").body();
         ids.put("id", attempt);
         ids.put("attempt", attempt);
-        ids.put("entry", CalledAttempt.value(now, "name=\"entry\" value=\"([^\"]+)\""));
-        ids.put("motor", CalledAttempt.value(laptop.get("/bench").body(), "/bench/motor/([^\"/]+)"));
+        ids.put("entry", CalledForTests.value(now, "name=\"entry\" value=\"([^\"]+)\""));
+        ids.put("motor", CalledForTests.value(laptop.get("/bench").body(), "/bench/motor/([^\"/]+)"));
         ids.put(
                 "batch",
-                CalledAttempt.value(
+                CalledForTests.value(
                         laptop.get("/bench/motor/" + ids.get("motor")).body(), "/bench/break-test/([^\"/?]+)"));
         ids.put("kind", "motors");
-        ids.put("list", CalledAttempt.value(laptop.get("/checks/lists").body(), "/checks/lists/([^\"/]+)"));
+        ids.put("list", CalledForTests.value(laptop.get("/checks/lists").body(), "/checks/lists/([^\"/]+)"));
         ids.put("path", "css/skeinday.css");
     }
 

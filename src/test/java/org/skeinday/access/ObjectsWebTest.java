@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
 
 /** A role alone is not enough: nobody touches what is another's by changing ids. */
@@ -108,7 +108,7 @@ class ObjectsWebTest {
                 house.laptop
                         .form("/attempt/close", Map.of("attempt", house.attempt, "why", "as read"))
                         .statusCode());
-        String official = CalledAttempt.value(other.get("/timing/part").body(), "name=\"seen\" value=\"(\\d+)\"");
+        String official = CalledForTests.value(other.get("/timing/part").body(), "name=\"seen\" value=\"(\\d+)\"");
         String before = house.head();
         Map<String, String> forged = Map.of("attempt", house.attempt, "slot", "2", "seen", official, "over", "yes");
         assertTrue(one.form("/watch/take", forged).body().contains("nobody takes a watch of it any more"));
@@ -129,9 +129,9 @@ class ObjectsWebTest {
     void a_forged_form_calls_no_motor_and_no_model_of_another_team() throws Exception {
         house.laptop.form("/attempt/give-up", Map.of("attempt", house.attempt, "reason", "A rib broke"));
         String now = house.laptop.get("/now").body();
-        String plover = CalledAttempt.value(now, "(?s)Plover.*?name=\"entry\" value=\"([^\"]+)\"");
-        String motor = CalledAttempt.value(house.laptop.get("/bench").body(), "/bench/motor/([^\"/]+)");
-        String model = CalledAttempt.value(now, "(?s)name=\"model\".*?<option value=\"([^\"]+)\"");
+        String plover = CalledForTests.value(now, "(?s)Plover.*?name=\"entry\" value=\"([^\"]+)\"");
+        String motor = CalledForTests.value(house.laptop.get("/bench").body(), "/bench/motor/([^\"/]+)");
+        String model = CalledForTests.value(now, "(?s)name=\"model\".*?<option value=\"([^\"]+)\"");
         String before = house.head();
         HttpResponse<String> ours = house.laptop.form("/attempt/call", Map.of("entry", plover, "motor", motor));
         assertEquals(422, ours.statusCode());
@@ -144,7 +144,7 @@ class ObjectsWebTest {
         assertEquals(before, house.head());
         assertEquals(
                 200, house.laptop.form("/attempt/call", Map.of("entry", plover)).statusCode());
-        String theirs = CalledAttempt.value(house.laptop.get("/now").body(), "name=\"attempt\" value=\"([^\"]+)\"");
+        String theirs = CalledForTests.value(house.laptop.get("/now").body(), "name=\"attempt\" value=\"([^\"]+)\"");
         Visitor helper = house.joined("helper");
         refused(helper.tap(
                 "attempt.take-motor",

@@ -17,7 +17,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 
 /** Every form of the table of routes is posted twice as it is, as a tablet does whose answer was lost. */
 @Timeout(240)
@@ -93,7 +93,7 @@ class RepeatWebTest {
         try (var house = new House(root.resolve("day"))) {
             house.joined("helper");
             String path = "/devices/"
-                    + CalledAttempt.value(house.laptop.get("/devices").body(), "/devices/([^/\"]+)/end") + "/end";
+                    + CalledForTests.value(house.laptop.get("/devices").body(), "/devices/([^/\"]+)/end") + "/end";
             Map<String, String> press = Map.of("act", house.laptop.newId(), "codes", "new");
             assertEquals(204, house.laptop.form(path, press).statusCode());
             String once = house.head();

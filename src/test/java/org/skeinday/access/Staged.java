@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.util.Map;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
 
 /** An attempt brought as far as a form needs it: called, with a wind, broken, flown, official. */
@@ -21,12 +21,12 @@ enum Staged {
     /** The first entry's. @return the attempt's id */
     String reach(Visitor laptop) throws IOException, InterruptedException {
         if (this == CALLED) {
-            return CalledAttempt.call(laptop);
+            return CalledForTests.call(laptop);
         }
         String now = laptop.get("/now").body();
-        String motor = CalledAttempt.value(now, "(?s)name=\"motor\".*?<option value=\"([^\"]+)\"");
-        String attempt = CalledAttempt.callWithItsMotor(laptop);
-        CalledAttempt.letWind(laptop, attempt);
+        String motor = CalledForTests.value(now, "(?s)name=\"motor\".*?<option value=\"([^\"]+)\"");
+        String attempt = CalledForTests.callWithItsMotor(laptop);
+        CalledForTests.letWind(laptop, attempt);
         move(laptop, attempt, "winding");
         String wind = laptop.newId();
         tap(laptop, wind, "wind.begin", about(attempt).put("motor", motor));

@@ -17,9 +17,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** What is wanted of a wind, the motor that is changed, and what is told after the landing. */
 @Timeout(60)
@@ -36,7 +36,7 @@ class AfterFlightWebTest {
     void start() throws Exception {
         app = Demo.start(root.resolve("day"));
         laptop = new Visitor(app.port(), "", 71);
-        entry = CalledAttempt.value(laptop.get("/key-in").body(), "<option value=\"([^\"]+)\"[^>]*>Curlew</option>");
+        entry = CalledForTests.value(laptop.get("/key-in").body(), "<option value=\"([^\"]+)\"[^>]*>Curlew</option>");
         call("A3");
     }
 
@@ -46,15 +46,15 @@ class AfterFlightWebTest {
     }
 
     private String motor(String tag) throws Exception {
-        return new Prepared(laptop).row("motors", tag).replaceFirst(".*/", "");
+        return new FilledForms(laptop).row("motors", tag).replaceFirst(".*/", "");
     }
 
     private void call(String tag) throws Exception {
-        String model = CalledAttempt.value(laptop.get("/now").body(), "name=\"model\" value=\"([^\"]+)\"");
+        String model = CalledForTests.value(laptop.get("/now").body(), "name=\"model\" value=\"([^\"]+)\"");
         var called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor(tag), "model", model));
         assertEquals(200, called.statusCode(), called.body());
-        attempt = CalledAttempt.value(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
-        CalledAttempt.letWind(laptop, attempt);
+        attempt = CalledForTests.value(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledForTests.letWind(laptop, attempt);
     }
 
     private static ObjectNode content() {
@@ -186,7 +186,7 @@ class AfterFlightWebTest {
         assertEquals(200, keyed.statusCode(), keyed.body());
         String page = laptop.get("/winding").body();
         assertTrue(page.contains("still to be told: turns left, whether it says something"), page);
-        attempt = CalledAttempt.value(page, "/winding\\?flight=([^\"]+)\"");
+        attempt = CalledForTests.value(page, "/winding\\?flight=([^\"]+)\"");
         assertTrue(laptop.get("/winding?flight=" + attempt).body().contains("needs the turns left"));
         Map<String, String> told = Map.of("flight", attempt, "remaining", "44", "spoilt", "", "contact", "");
         assertTrue(sent("/winding/landed", with(told, "remaining", "208")).contains("More turns are left"));
@@ -220,10 +220,10 @@ class AfterFlightWebTest {
     @Test
     void under_none_the_reader_tells_turns_and_sees_no_figures_before_the_end() throws Exception {
         laptop.form("/attempt/give-up", Map.of("attempt", attempt, "reason", "anew", "seen", ""));
-        new Prepared(laptop)
+        new FilledForms(laptop)
                 .save(
                         "terms",
-                        new Prepared(laptop).row("terms", "Saltmarsh Rotor Day"),
+                        new FilledForms(laptop).row("terms", "Saltmarsh Rotor Day"),
                         Map.of("outside-help", "none"));
         call("A3");
         Visitor reader = Demo.joined(app, "helper", "", 75);

@@ -16,9 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** The Bench as devices use it: taps that the state allows, and those that it does not. */
 @Timeout(60)
@@ -34,7 +34,7 @@ class BenchWebTest {
     void start() throws Exception {
         app = Demo.start(root.resolve("day"));
         laptop = new Visitor(app.port(), "", 31);
-        motor = new Prepared(laptop).row("motors", "A3").replaceFirst(".*/", "");
+        motor = new FilledForms(laptop).row("motors", "A3").replaceFirst(".*/", "");
     }
 
     @AfterEach
@@ -59,7 +59,7 @@ class BenchWebTest {
 
     /** The state as the motor's page says it. */
     private String state() throws Exception {
-        return CalledAttempt.value(page(), "<span class=\"state [a-z]*\">([^<]*)<");
+        return CalledForTests.value(page(), "<span class=\"state [a-z]*\">([^<]*)<");
     }
 
     @Test
@@ -124,11 +124,11 @@ class BenchWebTest {
     @Test
     void the_last_step_can_be_taken_back_until_something_builds_on_it() throws Exception {
         done("lubricate");
-        String step = CalledAttempt.value(page(), "data-tap=\"bench.undo\" data-step=\"([^\"]+)\"");
+        String step = CalledForTests.value(page(), "data-tap=\"bench.undo\" data-step=\"([^\"]+)\"");
         done("condition");
         ObjectNode undo = Json.MAPPER.createObjectNode().put("step", step);
         assertEquals("refused", laptop.tap("bench.undo", undo).path("state").asText());
-        String last = CalledAttempt.value(page(), "data-tap=\"bench.undo\" data-step=\"([^\"]+)\"");
+        String last = CalledForTests.value(page(), "data-tap=\"bench.undo\" data-step=\"([^\"]+)\"");
         assertEquals(
                 "saved",
                 laptop.tap("bench.undo", undo.deepCopy().put("step", last))
@@ -144,7 +144,7 @@ class BenchWebTest {
         assertFalse(now.contains("A3 ·"), "not offered: " + now);
         JsonNode wound = laptop.tap("bench.step", step(motor, "wind"));
         assertTrue(wound.path("reason").asText().contains("wash it with mild soap"), wound.toString());
-        String entry = CalledAttempt.value(now, "name=\"entry\" value=\"([^\"]+)\"");
+        String entry = CalledForTests.value(now, "name=\"entry\" value=\"([^\"]+)\"");
         var called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor));
         assertEquals(422, called.statusCode());
         done("wash", "lubricate");
@@ -155,12 +155,12 @@ class BenchWebTest {
     void a_motor_goes_with_its_attempt() throws Exception {
         done("lubricate");
         String now = laptop.get("/now").body();
-        String entry = CalledAttempt.value(now, "name=\"entry\" value=\"([^\"]+)\"");
+        String entry = CalledForTests.value(now, "name=\"entry\" value=\"([^\"]+)\"");
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
                 .body();
-        String attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        String attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
         assertTrue(laptop.get("/bench").body().contains("in Curlew, attempt 1"), called);
-        CalledAttempt.letWind(laptop, attempt);
+        CalledForTests.letWind(laptop, attempt);
         for (String to : new String[] {"winding", "holding"}) {
             laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to, "seen", ""));
         }
@@ -193,7 +193,7 @@ class BenchWebTest {
 
     @Test
     void put_first_stands_before_what_attempts_need() throws Exception {
-        String last = new Prepared(laptop).row("motors", "C5").replaceFirst(".*/", "");
+        String last = new FilledForms(laptop).row("motors", "C5").replaceFirst(".*/", "");
         laptop.tap(
                 "bench.place", Json.MAPPER.createObjectNode().put("motor", last).put("first", true));
         String bench = laptop.get("/bench").body();

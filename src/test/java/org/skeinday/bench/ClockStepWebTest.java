@@ -24,10 +24,10 @@ import org.skeinday.Await;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.browser.SteppedClock;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** The laptop's clock is set, or the laptop sleeps, while a motor waits and a watch runs. */
 @Timeout(60)
@@ -48,7 +48,7 @@ class ClockStepWebTest {
                 Demo.into(root.resolve("day")), 0, false, Pace.normal().dividedBy(20));
         try (App app = App.start(settings, clock, new SecureRandom())) {
             Visitor laptop = new Visitor(app.port(), "", 31);
-            String motor = new Prepared(laptop).row("motors", "A3").replaceFirst(".*/", "");
+            String motor = new FilledForms(laptop).row("motors", "A3").replaceFirst(".*/", "");
             ObjectNode lubricate = Json.MAPPER.createObjectNode().put("motor", motor);
             assertEquals(
                     "saved",
@@ -62,7 +62,7 @@ class ClockStepWebTest {
     /** How long the motor's wait still goes on, by the server's clock. */
     private static long leftMs(Visitor laptop, String motor, Clock clock) throws Exception {
         String page = laptop.get("/bench/motor/" + motor).body();
-        return Long.parseLong(CalledAttempt.value(page, "data-until=\"(\\d+)\" data-rings")) - clock.millis();
+        return Long.parseLong(CalledForTests.value(page, "data-until=\"(\\d+)\" data-rings")) - clock.millis();
     }
 
     private static boolean isNear(long ms, Visitor laptop, String motor, Clock clock) {
@@ -108,7 +108,7 @@ class ClockStepWebTest {
     void a_step_of_the_clock_is_recorded_and_changes_no_wait_and_no_time(Duration by) throws Exception {
         SteppedClock clock = new SteppedClock(Clock.systemDefaultZone());
         on(clock, (laptop, motor) -> {
-            String attempt = CalledAttempt.call(laptop);
+            String attempt = CalledForTests.call(laptop);
             long before = leftMs(laptop, motor, clock);
             clock.stepBy(by);
             Await.until(MOST, () -> isNear(before, laptop, motor, clock)); // the line is there before it is applied

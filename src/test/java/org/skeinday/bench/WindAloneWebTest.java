@@ -15,9 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** Winds without an attempt: for practice, to a metronome, until a motor breaks. */
 @Timeout(60)
@@ -40,7 +40,7 @@ class WindAloneWebTest {
     }
 
     private String motor(String tag) throws Exception {
-        return new Prepared(laptop).row("motors", tag).replaceFirst(".*/", "");
+        return new FilledForms(laptop).row("motors", tag).replaceFirst(".*/", "");
     }
 
     private static ObjectNode content() {
@@ -94,7 +94,7 @@ class WindAloneWebTest {
         var gritty = laptop.tap("wind.alone", content().put("motor", b1).put("stop", "count"));
         assertTrue(gritty.path("reason").asText().contains("wash it with mild soap"), gritty.toString());
         String a3 = motor("A3");
-        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        String entry = CalledForTests.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
         laptop.form("/attempt/call", Map.of("entry", entry, "motor", a3));
         var taken = laptop.tap("wind.alone", content().put("motor", a3).put("stop", "count"));
         assertTrue(taken.path("reason").asText().contains("in attempt 1 of Curlew"), taken.toString());
@@ -142,10 +142,10 @@ class WindAloneWebTest {
         phase(wind, "off-meter", 40_000);
         String told = count(b1, wind, "270", "");
         assertTrue(told.contains("2700 motor turns") && told.contains("1.41 mN·m"), told);
-        String batch = CalledAttempt.value(laptop.get("/bench/motor/" + b1).body(), "/bench/break-test/([^\"]+)\"");
+        String batch = CalledForTests.value(laptop.get("/bench/motor/" + b1).body(), "/bench/break-test/([^\"]+)\"");
         String found = laptop.get("/bench/break-test/" + batch).body();
         assertTrue(found.contains(">2700</td>") && found.contains(">42.0</td>"), found);
-        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        String entry = CalledForTests.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
         laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor("B2")));
         String plan = laptop.get("/winding").body();
         assertTrue(plan.contains("from 1 break test"), plan);

@@ -16,9 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** The reader's taps and the turns afterwards, as devices send them. */
 @Timeout(60)
@@ -42,12 +42,12 @@ class WindWebTest {
     }
 
     private void call(String tag) throws Exception {
-        String motor = new Prepared(laptop).row("motors", tag).replaceFirst(".*/", "");
-        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        String motor = new FilledForms(laptop).row("motors", tag).replaceFirst(".*/", "");
+        String entry = CalledForTests.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
                 .body();
-        attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
-        CalledAttempt.letWind(laptop, attempt);
+        attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledForTests.letWind(laptop, attempt);
     }
 
     private static ObjectNode content() {
@@ -64,7 +64,7 @@ class WindWebTest {
     @Test
     void a_motor_that_became_gritty_after_the_call_is_not_wound() throws Exception {
         call("A3");
-        String motor = new Prepared(laptop).row("motors", "A3").replaceFirst(".*/", "");
+        String motor = new FilledForms(laptop).row("motors", "A3").replaceFirst(".*/", "");
         laptop.tap("bench.step", content().put("motor", motor).put("deed", "fall"));
         JsonNode answer = laptop.tap("wind.begin", content().put("attempt", attempt));
         assertTrue(answer.path("reason").asText().contains("wash it with mild soap"), answer.toString());
@@ -105,10 +105,10 @@ class WindWebTest {
 
     @Test
     void under_none_only_the_reader_sees_the_needle_and_nobody_the_plan() throws Exception {
-        new Prepared(laptop)
+        new FilledForms(laptop)
                 .save(
                         "terms",
-                        new Prepared(laptop).row("terms", "Saltmarsh Rotor Day"),
+                        new FilledForms(laptop).row("terms", "Saltmarsh Rotor Day"),
                         Map.of("outside-help", "none"));
         call("A3");
         Visitor reader = Demo.joined(app, "helper", "", 62);

@@ -16,7 +16,7 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.Program;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 
 /**
  * Two attempts, helped and read on one phone and followed on the laptop: the first as planned, the second with a motor
@@ -146,13 +146,13 @@ class AttemptsBrowserIT {
     }
 
     private void call(String tag) throws Exception {
-        String motor = CalledAttempt.value(captain.get("/bench").body(), "/bench/motor/([^\"]+)\">" + tag + "<");
+        String motor = CalledForTests.value(captain.get("/bench").body(), "/bench/motor/([^\"]+)\">" + tag + "<");
         String entry =
-                CalledAttempt.value(captain.get("/key-in").body(), "<option value=\"([^\"]+)\"[^>]*>Curlew</option>");
+                CalledForTests.value(captain.get("/key-in").body(), "<option value=\"([^\"]+)\"[^>]*>Curlew</option>");
         var called = captain.form("/attempt/call", Map.of("entry", entry, "motor", motor));
         assertEquals(200, called.statusCode(), called.body());
-        attempt = CalledAttempt.value(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
-        CalledAttempt.letWind(captain, attempt);
+        attempt = CalledForTests.value(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledForTests.letWind(captain, attempt);
     }
 
     private void aim() throws Exception {

@@ -21,10 +21,10 @@ import org.openqa.selenium.support.ui.Select;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** The captain over one attempt, from the choice to the official time, with a plan that slips in the middle of it. */
 @Timeout(240)
@@ -40,7 +40,7 @@ class CaptainBrowserIT {
 
     private App app;
     private Visitor other;
-    private Prepared forms;
+    private FilledForms forms;
     private int taps;
 
     @BeforeEach
@@ -49,7 +49,7 @@ class CaptainBrowserIT {
                 Demo.into(root.resolve("day")), 0, false, Pace.normal().dividedBy(20));
         app = App.start(settings, clock, new SecureRandom());
         other = new Visitor(app.port(), "", 91);
-        forms = new Prepared(other);
+        forms = new FilledForms(other);
         forms.window("Curlew", clock, 0, 45);
         forms.window("Avocet", clock, 60, 120);
         forms.window(
@@ -86,7 +86,7 @@ class CaptainBrowserIT {
         tap("Take this plan");
         Sight.waitFor(laptop, "Every window is kept with at least");
         bar();
-        CalledAttempt.letWind(java.net.URI.create(at("/")).getPort());
+        CalledForTests.letWind(java.net.URI.create(at("/")).getPort());
         Sight.waitFor(laptop, "answered for by");
         tap("Start winding");
         tap("Wound");
@@ -103,12 +103,12 @@ class CaptainBrowserIT {
     /** The plan of the day is made before; it is no part of the attempt. */
     private void plan() throws Exception {
         String html = other.form("/day/propose", Map.of()).body();
-        String id = CalledAttempt.value(html, "name=\"proposal\" value=\"([^\"]+)\"");
+        String id = CalledForTests.value(html, "name=\"proposal\" value=\"([^\"]+)\"");
         assertEquals(200, other.form("/day/take", Map.of("proposal", id)).statusCode());
     }
 
     private void fly() throws Exception {
-        String attempt = CalledAttempt.value(other.get("/timing/part").body(), "name=\"attempt\" value=\"([^\"]+)\"");
+        String attempt = CalledForTests.value(other.get("/timing/part").body(), "name=\"attempt\" value=\"([^\"]+)\"");
         for (int slot = 1; slot <= 2; slot++) {
             Visitor watch = Demo.joined(app, "timekeeper", "", 92 + slot);
             watch.form("/watch/take", Map.of("attempt", attempt, "slot", String.valueOf(slot)));
@@ -150,7 +150,7 @@ class CaptainBrowserIT {
         Sight.waitFor(laptop, "3 of");
         Sight.look(laptop, "captain-risk");
         forms.save("terms", forms.row("terms", "Saltmarsh Rotor Day"), Map.of("outside-help", "none"));
-        CalledAttempt.callOnly(other);
+        CalledForTests.callOnly(other);
         phone.navigate().refresh();
         Sight.waitFor(phone, "Outside help is not allowed");
         assertFalse(Sight.text(phone).contains("The expected score"), Sight.text(phone));

@@ -23,7 +23,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.http.Pace;
 
 /** Two people on one list at once, an interruption, the gate, and the winding place drawn from above. */
@@ -111,7 +111,7 @@ class ChecksBrowserIT {
 
     @Test
     void the_gate_says_what_is_open_where_to_tick_it_and_lets_the_adult_answer() throws Exception {
-        CalledAttempt.callOnly(new Visitor(app.port(), "", 95));
+        CalledForTests.callOnly(new Visitor(app.port(), "", 95));
         laptop.get(at("/"));
         Sight.waitFor(laptop, "Winding waits for");
         Sight.look(laptop, "gate-now");

@@ -23,7 +23,7 @@ import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.CodeOfDay;
 import org.skeinday.Program;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 
 /** The whole story in three windows: the laptop and two phones. */
 @Timeout(180)
@@ -83,7 +83,7 @@ class DayBrowserIT {
         assertTrue(text(laptop, "#plan").contains(motor), "the chosen motor is called: " + motor);
         assertTrue(text(laptop, "#now").contains("Eye protection"));
         Sight.look(laptop, "now-called");
-        CalledAttempt.letWind(java.net.URI.create(program.at("/")).getPort());
+        CalledForTests.letWind(java.net.URI.create(program.at("/")).getPort());
         waitFor(laptop, "#now", "answered for by");
         Sight.touch(laptop, b -> button(b, "Start winding").click());
         waitFor(laptop, "#now", "Wound");

@@ -18,7 +18,7 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.platform.http.Pace;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** The captain plans on the laptop, two others see it: slip, proposal, taken; a change tried; what does not fit. */
 @Timeout(180)
@@ -90,7 +90,7 @@ class DayPlanBrowserIT {
     }
 
     private void window(App app, String entry, int from, int to) throws Exception {
-        new Prepared(new Visitor(app.port(), "", from + to)).window(entry, clock, from, to);
+        new FilledForms(new Visitor(app.port(), "", from + to)).window(entry, clock, from, to);
     }
 
     private void join(ChromeDriver browser, App app, String person) {

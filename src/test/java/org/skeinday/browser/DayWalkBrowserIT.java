@@ -19,7 +19,7 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
 
 /**
@@ -151,15 +151,15 @@ class DayWalkBrowserIT {
     }
 
     private void kind(String kind) throws Exception {
-        var forms = new org.skeinday.prepare.Prepared(laptop());
+        var forms = new org.skeinday.prepare.FilledForms(laptop());
         forms.save("events", forms.row("events", "Saltmarsh Rotor Day"), Map.of("kind", kind));
     }
 
     private void moments(String day) throws Exception {
         Visitor laptop = laptop();
-        String attempt = CalledAttempt.callWithItsMotor(laptop);
+        String attempt = CalledForTests.callWithItsMotor(laptop);
         look(day, "called");
-        CalledAttempt.letWind(laptop, attempt);
+        CalledForTests.letWind(laptop, attempt);
         for (String to : List.of("winding", "holding", "released", "landed")) {
             laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to, "seen", ""));
             look(day, to);

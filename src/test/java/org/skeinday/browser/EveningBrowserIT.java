@@ -17,7 +17,7 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.review.web.FlownSeason;
 
 /** The evening at every size: looked at, judged both ways, compared, three lines for next time, a new season, search. */
@@ -31,7 +31,7 @@ class EveningBrowserIT {
     }
 
     private static String attempt(Visitor laptop) throws Exception {
-        String attempt = CalledAttempt.call(laptop);
+        String attempt = CalledForTests.call(laptop);
         for (String to : List.of("released", "landed")) {
             laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to, "seen", ""));
         }

@@ -21,7 +21,7 @@ import org.openqa.selenium.interactions.Actions;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 
 /** What must hold on every page: the dark, a screen of 320 px (1280 at 400 %), fingers, the keyboard alone, a quiet voice. */
 @Timeout(240)
@@ -66,7 +66,7 @@ class EveryScreenBrowserIT {
     void start() throws Exception {
         app = Demo.start(root.resolve("day"));
         Visitor laptop = new Visitor(app.port(), "", 31);
-        CalledAttempt.call(laptop);
+        CalledForTests.call(laptop);
     }
 
     @AfterEach

@@ -25,8 +25,8 @@ import org.skeinday.App;
 import org.skeinday.CodeOfDay;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.fault.CalledForTests;
+import org.skeinday.prepare.FilledForms;
 
 /** A contested flight from the handshake to the signed result: a laptop, two timekeepers, and the hall's screen. */
 @Timeout(180)
@@ -47,7 +47,7 @@ class OfficialTimeBrowserIT {
     @BeforeEach
     void start() throws Exception {
         app = Demo.start(root.resolve("day"));
-        new Prepared(new Visitor(app.port(), "", 77)).window("Curlew", Clock.systemDefaultZone(), 0, 12);
+        new FilledForms(new Visitor(app.port(), "", 77)).window("Curlew", Clock.systemDefaultZone(), 0, 12);
     }
 
     @AfterEach
@@ -144,7 +144,7 @@ class OfficialTimeBrowserIT {
         laptop.get(at("/"));
         Sight.touch(laptop, b -> Sight.button(b, "Call Curlew, attempt 1").click());
         Sight.waitFor(laptop, "Start winding");
-        CalledAttempt.letWind(java.net.URI.create(at("/")).getPort());
+        CalledForTests.letWind(java.net.URI.create(at("/")).getPort());
     }
 
     private void take(ChromeDriver browser, int slot) {

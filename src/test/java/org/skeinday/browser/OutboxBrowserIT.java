@@ -30,7 +30,7 @@ import org.skeinday.App;
 import org.skeinday.CodeOfDay;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.http.Pace;
 
 /** What a person sees of entries that wait, of a device that changes hands, of tabs that are hidden. */
@@ -82,7 +82,7 @@ class OutboxBrowserIT {
     void entries_that_wait_are_shown_saved_to_a_file_and_taken_in_on_the_laptop_once() throws Exception {
         App app = Demo.start(root.resolve("day"));
         int port = app.port();
-        String attempt = CalledAttempt.call(new Visitor(port, "", 1));
+        String attempt = CalledForTests.call(new Visitor(port, "", 1));
         phone.get(at(app, "/timing"));
         waitFor(phone, "#timing", "watch 1");
         app.close();
@@ -116,7 +116,7 @@ class OutboxBrowserIT {
     @Test
     void what_is_refused_stays_on_the_device_until_somebody_has_looked() throws Exception {
         try (App app = Demo.start(root.resolve("day"))) {
-            String attempt = CalledAttempt.call(new Visitor(app.port(), "", 1));
+            String attempt = CalledForTests.call(new Visitor(app.port(), "", 1));
             phone.get(at(app, "/timing"));
             addLanding(attempt, 3);
             waitFor(phone, "#connection", "1 entry needs a look");
@@ -141,7 +141,7 @@ class OutboxBrowserIT {
             Sight.typeCode(phone, CodeOfDay.handedOut(app.port()));
             press(phone, "Timekeeper");
             waitFor(phone, ".bar .who", "Mattis · timekeeper");
-            CalledAttempt.callOnly(laptop);
+            CalledForTests.callOnly(laptop);
             waitFor(phone, "#timing", "Which watch are you?");
             press(phone, "Watch 1");
             waitFor(phone, "#timing", "watch 1");
@@ -159,7 +159,7 @@ class OutboxBrowserIT {
     @Test
     void leaving_with_entries_unsent_is_asked_about_and_without_them_not() throws Exception {
         App app = Demo.start(root.resolve("day"));
-        String attempt = CalledAttempt.call(new Visitor(app.port(), "", 1));
+        String attempt = CalledForTests.call(new Visitor(app.port(), "", 1));
         phone.get(at(app, "/timing"));
         String leaving = "const e = new Event('beforeunload', { cancelable: true }); window.dispatchEvent(e);"
                 + " return e.defaultPrevented;";
@@ -178,7 +178,7 @@ class OutboxBrowserIT {
         try (App app = Demo.start(root.resolve("day"))) {
             assumeFalse(app.invitation().isAlone(), "this machine has no address but its own");
             Visitor laptop = new Visitor(app.port(), "", 1);
-            CalledAttempt.callOnly(laptop);
+            CalledForTests.callOnly(laptop);
             phone.get(app.joinLink());
             new Select(phone.findElement(By.id("person"))).selectByVisibleText("Mattis");
             Sight.typeCode(phone, CodeOfDay.handedOut(app.port()));
@@ -225,7 +225,7 @@ class OutboxBrowserIT {
             String first = phone.getWindowHandle();
             phone.switchTo().newWindow(WindowType.TAB);
             await(() -> app.openStreams() == 0);
-            CalledAttempt.call(laptop);
+            CalledForTests.call(laptop);
             phone.close();
             front(first);
             waitFor(phone, "#now", "Start winding");
@@ -247,7 +247,7 @@ class OutboxBrowserIT {
                 tabs.add(phone.getWindowHandle());
             }
             Visitor laptop = new Visitor(app.port(), "", 1);
-            CalledAttempt.call(laptop);
+            CalledForTests.call(laptop);
             for (String tab : tabs) {
                 front(tab);
                 waitFor(phone, "#results", "called");
@@ -261,12 +261,12 @@ class OutboxBrowserIT {
     void a_choice_and_half_typed_words_survive_what_others_change() throws Exception {
         try (App app = Demo.start(root.resolve("day"))) {
             Visitor laptop = new Visitor(app.port(), "", 1);
-            String attempt = CalledAttempt.call(laptop);
+            String attempt = CalledForTests.call(laptop);
             phone.get(at(app, "/"));
             Hand.tap(phone, By.cssSelector(".give-up summary"));
             WebElement reason = phone.findElement(By.id("reason"));
             reason.sendKeys("half a rea");
-            CalledAttempt.letWind(laptop, attempt);
+            CalledForTests.letWind(laptop, attempt);
             laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "winding"));
             waitFor(phone, "#now", "Abandon attempt");
             reason = phone.findElement(By.id("reason"));
@@ -281,7 +281,7 @@ class OutboxBrowserIT {
     @Test
     void a_wall_clock_set_by_an_hour_changes_no_running_watch_and_is_said() throws Exception {
         try (App app = Demo.start(root.resolve("day"))) {
-            CalledAttempt.call(new Visitor(app.port(), "", 1));
+            CalledForTests.call(new Visitor(app.port(), "", 1));
             phone.get(at(app, "/timing"));
             waitFor(phone, "#timing", "watch 1");
             Hand.tap(phone, By.cssSelector("[data-watch-target]"));
@@ -327,7 +327,7 @@ class OutboxBrowserIT {
     }
 
     private String watchReady(App app) throws Exception {
-        String attempt = CalledAttempt.call(new Visitor(app.port(), "", 1));
+        String attempt = CalledForTests.call(new Visitor(app.port(), "", 1));
         phone.get(at(app, "/timing"));
         waitFor(phone, "#timing", "watch 1");
         return attempt;
@@ -454,7 +454,7 @@ class OutboxBrowserIT {
                       if (window.lost === 1) return Promise.reject(new Error('lost'));
                       return new Promise((done, fail) => how.signal.addEventListener('abort', () => fail(how.signal.reason)));
                     };""");
-            CalledAttempt.call(laptop);
+            CalledForTests.call(laptop);
             waitFor(phone, "#now", "Start winding");
             assertEquals(2L, phone.executeScript("return window.lost"));
             new WebDriverWait(phone, Duration.ofSeconds(10))

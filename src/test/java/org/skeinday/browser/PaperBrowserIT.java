@@ -30,7 +30,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
 
 /** The day on paper: printed by the browser on each size, written on, keyed in. */
@@ -138,7 +138,7 @@ class PaperBrowserIT {
     void tags_log_and_dispute_print_on_every_size() throws Exception {
         try (App app = Demo.start(root.resolve("day"))) {
             Visitor visitor = new Visitor(app.port(), "", 1);
-            String attempt = CalledAttempt.call(visitor);
+            String attempt = CalledForTests.call(visitor);
             ObjectNode landing = Json.MAPPER.createObjectNode();
             landing.put("attempt", attempt).put("slot", 1).put("ms", 61_210);
             visitor.taps(Json.MAPPER.createArrayNode().add(Visitor.tap(visitor.newId(), "watch.landing", landing)));

@@ -15,7 +15,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 
 /** A practice wind to the metronome on a phone, its beats on the audio clock, and a break test. */
 @Timeout(180)
@@ -34,7 +34,7 @@ class PracticeWindBrowserIT {
         try (App app = Demo.start(root.resolve("day"))) {
             String at = "http://localhost:" + app.port();
             String bench = new Visitor(app.port(), "", 95).get("/bench").body();
-            String b1 = CalledAttempt.value(bench, "/bench/motor/([^\"]+)\">B1<");
+            String b1 = CalledForTests.value(bench, "/bench/motor/([^\"]+)\">B1<");
             phone.get(at + "/winding/motor/" + b1);
             phone.executeScript(LISTEN);
             tap("[data-sounds]");
@@ -65,7 +65,7 @@ class PracticeWindBrowserIT {
             tap(".counts button");
             waitFor("paced: kept out of fits");
             phone.get(at
-                    + CalledAttempt.value(
+                    + CalledForTests.value(
                             new Visitor(app.port(), "", 96)
                                     .get("/bench/motor/" + b1)
                                     .body(),

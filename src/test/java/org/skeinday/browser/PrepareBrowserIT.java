@@ -19,7 +19,7 @@ import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.App;
 import org.skeinday.Demo;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 
 /** One laptop, an empty folder and nobody joined: a day is set up and flown. */
 @Timeout(120)
@@ -120,7 +120,7 @@ class PrepareBrowserIT {
         waitFor("#now", "crank turns, then walk in");
         press("Call Curlew, attempt 1");
         waitFor("#now", "Start winding");
-        CalledAttempt.letWind(open.port());
+        CalledForTests.letWind(open.port());
         waitFor("#now", "answered for by");
         press("Start winding");
         waitFor("#now", "Wound");

@@ -16,7 +16,7 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.Program;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 
 /** The reader on a phone, followed on the laptop, with the server killed in the middle of the wind. */
 @Timeout(180)
@@ -93,14 +93,14 @@ class WindingBrowserIT {
     }
 
     private void callWithItsMotor(Visitor captain) throws Exception {
-        String motor = CalledAttempt.value(captain.get("/bench").body(), "/bench/motor/([^\"]+)\">A3<");
-        String entry = CalledAttempt.value(
+        String motor = CalledForTests.value(captain.get("/bench").body(), "/bench/motor/([^\"]+)\">A3<");
+        String entry = CalledForTests.value(
                 captain.get("/now").body(),
                 "name=\"entry\" value=\"([^\"]+)\"><input type=\"hidden\" name=\"number\" value=\"1\">(?:<input[^>]*>)*<button aria-label=\"Call Curlew\"");
         var called = captain.form("/attempt/call", Map.of("entry", entry, "motor", motor));
         assertEquals(200, called.statusCode(), called.body());
-        attempt = CalledAttempt.value(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
-        CalledAttempt.letWind(captain, attempt);
+        attempt = CalledForTests.value(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledForTests.letWind(captain, attempt);
     }
 
     private void key(String name) {

@@ -20,7 +20,7 @@ import org.skeinday.App;
 import org.skeinday.Catalogue;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Damaged;
 import org.skeinday.platform.record.Json;
 import org.skeinday.platform.record.Verify;
@@ -53,7 +53,7 @@ class BitFlipTest {
         day = root.resolve("day");
         try (App app = Demo.start(day)) {
             Visitor laptop = new Visitor(app.port(), "", 1);
-            String attempt = CalledAttempt.call(laptop);
+            String attempt = CalledForTests.call(laptop);
             for (int from = 0; from < ACTS; from += 50) {
                 ArrayNode taps = Json.MAPPER.createArrayNode();
                 for (int i = from; i < from + 50; i++) {

@@ -25,11 +25,11 @@ import org.skeinday.App;
 import org.skeinday.Await;
 import org.skeinday.Demo;
 import org.skeinday.browser.Browsers;
-import org.skeinday.house.Quiet;
+import org.skeinday.house.NeedsQuiet;
 import org.skeinday.platform.http.Pace;
 
 /** The laptop was away: a hall of pages comes back by itself, soon, and not all in one moment. */
-@Quiet
+@NeedsQuiet
 @Timeout(120)
 class ComingBackFaultIT {
     private static final int PAGES = 100;

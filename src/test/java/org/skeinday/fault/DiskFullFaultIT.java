@@ -29,8 +29,8 @@ class DiskFullFaultIT {
             int port = Program.freePort();
             try (Program program = Program.serve(data, port)) {
                 Visitor laptop = new Visitor(port, "", 1);
-                String attempt = CalledAttempt.call(laptop);
-                CalledAttempt.letWind(laptop, attempt);
+                String attempt = CalledForTests.call(laptop);
+                CalledForTests.letWind(laptop, attempt);
                 disk.leave(66 << 20);
                 assertEquals(
                         "saved",

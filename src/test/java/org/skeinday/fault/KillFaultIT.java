@@ -70,7 +70,7 @@ class KillFaultIT {
 
     private static TapLoad firstCall(Path data, int port) throws Exception {
         try (Program program = Program.serve(data, port)) {
-            TapLoad load = new TapLoad(port, CalledAttempt.call(new Visitor(port, "", 1)));
+            TapLoad load = new TapLoad(port, CalledForTests.call(new Visitor(port, "", 1)));
             program.kill();
             return load;
         }

@@ -59,7 +59,7 @@ class KilledRestoreFaultIT {
     private void fly() throws Exception {
         int port = Program.freePort();
         try (Program program = Program.serve(data, port)) {
-            CalledAttempt.call(new Visitor(port, "", 1));
+            CalledForTests.call(new Visitor(port, "", 1));
             program.kill();
         }
     }

@@ -42,7 +42,7 @@ class LostAnswersFaultIT {
     void twenty_clients_that_repeat_until_answered_count_each_tap_once() throws Exception {
         try (App app = Demo.start(root.resolve("day"));
                 LossyProxy wifi = new LossyProxy(app.port(), 0.3, SEED)) {
-            String attempt = CalledAttempt.call(new Visitor(app.port(), "", 1));
+            String attempt = CalledForTests.call(new Visitor(app.port(), "", 1));
             Set<String> sent = ConcurrentHashMap.newKeySet();
             List<Thread> clients = new ArrayList<>();
             for (int c = 0; c < CLIENTS; c++) {
@@ -105,7 +105,7 @@ class LostAnswersFaultIT {
     void a_browsers_outbox_brings_every_tap_through_the_same_wifi() throws Exception {
         try (App app = Demo.start(root.resolve("day"));
                 LossyProxy wifi = new LossyProxy(app.port(), 0.3, SEED + 1)) {
-            String attempt = CalledAttempt.call(new Visitor(app.port(), "", 1));
+            String attempt = CalledForTests.call(new Visitor(app.port(), "", 1));
             ChromeDriver phone = Browsers.of(Browsers.Size.PHONE);
             phone.get("http://localhost:" + wifi.port() + "/timing");
             @SuppressWarnings("unchecked")

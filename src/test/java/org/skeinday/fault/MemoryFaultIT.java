@@ -20,11 +20,11 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.Program;
 import org.skeinday.Visitor;
-import org.skeinday.house.Quiet;
+import org.skeinday.house.NeedsQuiet;
 import org.skeinday.platform.record.Json;
 
 /** Memory really runs out in the handlers: nothing that was saved is lost, and the program serves again afterwards. */
-@Quiet
+@NeedsQuiet
 @Timeout(300)
 class MemoryFaultIT {
     private static final int FILES = 8;
@@ -39,7 +39,7 @@ class MemoryFaultIT {
         int port = Program.freePort();
         TapLoad load;
         try (Program program = Program.serve(data, port, List.of("-Xmx44m"))) {
-            load = new TapLoad(port, CalledAttempt.call(new Visitor(port, "", 1)));
+            load = new TapLoad(port, CalledForTests.call(new Visitor(port, "", 1)));
             load.begin(7);
             bigFiles(port);
             load.end();

@@ -21,7 +21,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.skeinday.Await;
-import org.skeinday.house.Quiet;
+import org.skeinday.house.NeedsQuiet;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
@@ -29,7 +29,7 @@ import org.skeinday.platform.http.Server;
 import org.skeinday.platform.live.LiveHub;
 
 /** A page that takes nothing any more holds up no other, and is dropped. */
-@Quiet
+@NeedsQuiet
 @Timeout(60)
 class StalledReaderFaultIT {
     private static final int OTHERS = 20;

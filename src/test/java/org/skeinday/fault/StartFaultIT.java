@@ -29,7 +29,7 @@ class StartFaultIT {
         assertEquals(0, Program.run("import", "demo-data", "--data", data.toString()));
         int port = Program.freePort();
         try (Program program = Program.serve(data, port)) {
-            CalledAttempt.call(new Visitor(port, "", 1));
+            CalledForTests.call(new Visitor(port, "", 1));
         }
         return data;
     }

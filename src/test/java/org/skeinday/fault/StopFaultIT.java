@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.Await;
 import org.skeinday.Program;
 import org.skeinday.Visitor;
-import org.skeinday.house.Quiet;
+import org.skeinday.house.NeedsQuiet;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
 
@@ -29,7 +29,7 @@ import org.skeinday.platform.record.Json;
  * Ctrl-C, and the system's signal to stop, under load: it ends in good order within five seconds, and nothing that was
  * answered as saved is lost. {@code -Dskeinday.stops=50} for a long run.
  */
-@Quiet
+@NeedsQuiet
 @Timeout(1200)
 class StopFaultIT {
     private static final int STOPS = Integer.getInteger("skeinday.stops", 3);
@@ -54,7 +54,7 @@ class StopFaultIT {
             Program program = Program.serve(data, port);
             try {
                 if (load == null) {
-                    load = new TapLoad(port, CalledAttempt.call(new Visitor(port, "", 1)));
+                    load = new TapLoad(port, CalledForTests.call(new Visitor(port, "", 1)));
                 }
                 load.begin(SEED + stop);
                 Thread.sleep(random.nextLong(200, 900));

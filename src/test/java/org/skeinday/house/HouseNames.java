@@ -22,14 +22,16 @@ final class HouseNames {
     private HouseNames() {}
 
     /**
-     * Types of one simple name in two rooms: a reader must never ask which of them is meant. Nested ones are no twins: they
+     * Types of one simple name in two rooms, tests and all: a reader must never ask which of them is meant. Nested ones are no twins: they
      * are read with the name of the type around them.
      */
-    static List<String> twins(Path main) throws IOException {
+    static List<String> twins(Path... roots) throws IOException {
         Map<String, Set<String>> homes = new TreeMap<>();
-        for (Path file : types(main)) {
-            homes.computeIfAbsent(simple(file), n -> new TreeSet<>())
-                    .add(main.relativize(file.getParent()).toString());
+        for (Path root : roots) {
+            for (Path file : types(root)) {
+                homes.computeIfAbsent(simple(file), n -> new TreeSet<>())
+                        .add(root.relativize(file.getParent()).toString());
+            }
         }
         return homes.entrySet().stream()
                 .filter(e -> e.getValue().size() > 1)

@@ -179,7 +179,7 @@ class HouseRulesTest {
     @Test
     void a_type_has_a_name_of_its_own() throws IOException {
         Path main = Path.of("src/main/java");
-        assertEquals(List.of(), HouseNames.twins(main));
+        assertEquals(List.of(), HouseNames.twins(main, Path.of("src/test/java")));
         assertEquals(List.of(), HouseNames.shadows(main));
         assertEquals(List.of(), HouseNames.likeALibrary(main));
     }
@@ -201,6 +201,9 @@ class HouseRulesTest {
                 HouseNames.twins(sources).stream()
                         .map(words -> words.replace('\\', '/'))
                         .toList());
+        SeededHouse tests = new SeededHouse(temp.resolve("tests"));
+        tests.add("fault", "AsksTheClock", "");
+        assertTrue(HouseNames.twins(sources, tests.sources()).stream().anyMatch(w -> w.startsWith("AsksTheClock in ")));
         assertEquals(List.of("Record in Record", "Void in Phase"), HouseNames.shadows(sources));
         assertEquals(List.of("AsksTheClock imports java.time.Clock"), HouseNames.likeALibrary(sources));
     }

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 
 /**
- * Classes whose name ends in IT run two at once, each in a process of its own; one that is {@link Quiet} runs alone. The
+ * Classes whose name ends in IT run two at once, each in a process of its own; one that is {@link NeedsQuiet} runs alone. The
  * others share a lock of a file that it takes for itself. Who waits for it holds the door, so that those who share do not
  * go on for ever by turns. Registered for all tests in {@code META-INF/services}.
  */
@@ -27,7 +27,7 @@ public final class Turns implements BeforeAllCallback, AfterAllCallback {
         try (FileChannel door = open(folder.resolve("door"))) {
             door.lock(); // until the channel is closed
             FileChannel room = open(folder.resolve("room"));
-            room.lock(0, Long.MAX_VALUE, !test.isAnnotationPresent(Quiet.class));
+            room.lock(0, Long.MAX_VALUE, !test.isAnnotationPresent(NeedsQuiet.class));
             context.getStore(SPACE).put("room", room);
         }
     }

@@ -26,7 +26,7 @@ final class JoinStorm {
         this.devices = devices;
     }
 
-    void measure(Figures figures) throws InterruptedException {
+    void measure(LoadFigures figures) throws InterruptedException {
         Percentiles ours = new Percentiles();
         Percentiles least = new Percentiles();
         ScheduledExecutorService due = Executors.newScheduledThreadPool(devices);

@@ -43,7 +43,7 @@ class LoadBenchmark {
     private static final int SOAK = Integer.getInteger("skeinday.load.soak", 60);
     private static final long MEAN_STAY_MS = 60_000;
 
-    private final Figures figures = new Figures();
+    private final LoadFigures figures = new LoadFigures();
     private final HttpClient client = Visitor.client();
     private final AtomicLong durations = new AtomicLong(1);
 

@@ -33,7 +33,7 @@ class RebuildBenchmark {
     @TempDir
     Path root;
 
-    private final Figures figures = new Figures();
+    private final LoadFigures figures = new LoadFigures();
     private Path data;
 
     @Test

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 class BreakRiskPublishedTest {
     @Test
     void the_censored_example_of_the_handbook_gives_its_shape_and_scale() throws IOException {
-        List<String[]> rows = Published.rows("weibull-censored.csv"); // NIST/SEMATECH 8.4.1
-        double[] hours = Published.column("weibull-censored.csv", 0);
+        List<String[]> rows = RubberTables.rows("weibull-censored.csv"); // NIST/SEMATECH 8.4.1
+        double[] hours = RubberTables.column("weibull-censored.csv", 0);
         boolean[] broke = new boolean[rows.size()];
         for (int i = 0; i < broke.length; i++) {
             broke[i] = rows.get(i)[1].equals("yes");

@@ -31,7 +31,7 @@ class CeilingAndHoldTest {
 
     @Test
     void published_turns_follow_from_length_and_mass() throws IOException {
-        for (String[] row : Published.rows("turns-and-torque.csv")) {
+        for (String[] row : RubberTables.rows("turns-and-torque.csv")) {
             Mass mass = Mass.ofGrams(Double.parseDouble(row[1]));
             Length loop = Length.ofInches(Double.parseDouble(row[2]));
             double turns = BreakingTurns.of(Double.parseDouble(row[3]), loop, mass);

@@ -9,12 +9,12 @@ class MonotoneCurvePublishedTest {
     private static final double MEGAPASCALS_PER_KGF_CM2 = 0.0980665;
 
     private static MonotoneCurve rpn14() throws IOException {
-        return MonotoneCurve.through(Published.column("rpn14.csv", 0), Published.column("rpn14.csv", 1));
+        return MonotoneCurve.through(RubberTables.column("rpn14.csv", 0), RubberTables.column("rpn14.csv", 1));
     }
 
     @Test
     void the_values_between_the_points_are_those_of_the_reference_library() throws IOException {
-        for (String[] row : Published.rows("rpn14-values.csv")) {
+        for (String[] row : RubberTables.rows("rpn14-values.csv")) {
             double at = Double.parseDouble(row[1]);
             assertEquals(Double.parseDouble(row[2]), rpn14().at(at), Double.parseDouble(row[3]), row[0] + " at " + at);
         }
@@ -31,8 +31,8 @@ class MonotoneCurvePublishedTest {
 
     @Test
     void the_work_under_treloars_curve_lies_close_to_its_trapezoid_sum() throws IOException {
-        double[] stretch = Published.column("treloar-1944.csv", 0);
-        double[] stress = Published.column("treloar-1944.csv", 1);
+        double[] stretch = RubberTables.column("treloar-1944.csv", 0);
+        double[] stress = RubberTables.column("treloar-1944.csv", 1);
         double trapezoid = 0;
         for (int i = 1; i < stretch.length; i++) {
             trapezoid += (stretch[i] - stretch[i - 1]) * (stress[i] + stress[i - 1]) / 2;

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 
 class StraightLinePublishedTest {
     private static StraightLine of(String file) throws IOException {
-        return StraightLine.through(Published.column(file, 0), Published.column(file, 1));
+        return StraightLine.through(RubberTables.column(file, 0), RubberTables.column(file, 1));
     }
 
     @Test

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** Cards into the record. */
 @Timeout(60)
@@ -125,8 +125,11 @@ class KeyInWebTest {
 
     @Test
     void elsewhere_the_announced_time_is_what_counts() throws Exception {
-        new Prepared(laptop)
-                .save("events", new Prepared(laptop).row("events", "Saltmarsh Rotor Day"), Map.of("kind", "visiting"));
+        new FilledForms(laptop)
+                .save(
+                        "events",
+                        new FilledForms(laptop).row("events", "Saltmarsh Rotor Day"),
+                        Map.of("kind", "visiting"));
         String curlew = entry("Curlew");
         wrong("announced", "needs the time that the officials announced", key(curlew, Map.of()));
         assertEquals(200, key(curlew, Map.of("announced", "1:43.5")).statusCode());

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
 
 /** Clean winds that the program has counted, of the one who is named for winding. */
@@ -23,7 +23,7 @@ class CleanWindsWebTest {
     void a_clean_wind_is_counted_for_the_winder_shown_and_taken_in_with_one_button() throws Exception {
         try (App app = Demo.start(root.resolve("day"))) {
             Visitor laptop = new Visitor(app.port(), "", 91);
-            var forms = new Prepared(laptop);
+            var forms = new FilledForms(laptop);
             assertEquals(
                     204,
                     forms.save("crew", forms.row("crew", "Tomek"), Map.of("clean-winds", "", "clean winds", ""))
@@ -31,7 +31,7 @@ class CleanWindsWebTest {
             wind(laptop, "", 206);
             String crew = laptop.get("/prepare/crew").body();
             assertTrue(crew.contains("The program has counted 1 clean wind."), crew);
-            String id = CalledAttempt.value(crew, "name=\"id\" value=\"([^\"]+)\"");
+            String id = CalledForTests.value(crew, "name=\"id\" value=\"([^\"]+)\"");
             assertEquals(
                     409,
                     laptop.form("/clean-winds", Map.of("id", id, "winds", "2")).statusCode());
@@ -53,7 +53,7 @@ class CleanWindsWebTest {
     void a_wind_that_broke_is_none() throws Exception {
         try (App app = Demo.start(root.resolve("day"))) {
             Visitor laptop = new Visitor(app.port(), "", 93);
-            var forms = new Prepared(laptop);
+            var forms = new FilledForms(laptop);
             forms.save("crew", forms.row("crew", "Tomek"), Map.of("clean-winds", "", "clean winds", ""));
             wind(laptop, "broke", 150);
             assertFalse(laptop.get("/prepare/crew").body().contains("The program has counted"));
@@ -62,12 +62,12 @@ class CleanWindsWebTest {
 
     /** One wind for the first entry. @param phase tapped before it is counted, empty for none */
     private static void wind(Visitor laptop, String phase, int stop) throws Exception {
-        String motor = new Prepared(laptop).row("motors", "A3").replaceFirst(".*/", "");
-        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        String motor = new FilledForms(laptop).row("motors", "A3").replaceFirst(".*/", "");
+        String entry = CalledForTests.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
                 .body();
-        String attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
-        CalledAttempt.letWind(laptop, attempt);
+        String attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledForTests.letWind(laptop, attempt);
         String id = laptop.newId();
         laptop.tapAs(id, "wind.begin", Json.MAPPER.createObjectNode().put("attempt", attempt));
         if (!phase.isEmpty()) {

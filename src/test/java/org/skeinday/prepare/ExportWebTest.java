@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
 
 /** What the demo's coach takes out. */
@@ -41,7 +41,7 @@ class ExportWebTest {
     @Test
     void an_event_comes_out_alone_in_three_forms() throws Exception {
         String page = laptop.get("/export").body();
-        String event = CalledAttempt.value(page, "/export.json(\\?event=[^\"]+)\"");
+        String event = CalledForTests.value(page, "/export.json(\\?event=[^\"]+)\"");
         JsonNode json = Json.MAPPER.readTree(laptop.get("/export.json" + event).body());
         assertEquals(
                 1, json.path("tables").path("event").size(), json.path("about").asText());
@@ -57,7 +57,7 @@ class ExportWebTest {
 
     @Test
     void a_season_has_its_flights_and_everything_has_more() throws Exception {
-        String season = CalledAttempt.value(laptop.get("/export").body(), "/export.json(\\?season=[^\"]+)\"");
+        String season = CalledForTests.value(laptop.get("/export").body(), "/export.json(\\?season=[^\"]+)\"");
         JsonNode part = Json.MAPPER.readTree(laptop.get("/export.json" + season).body());
         JsonNode all = Json.MAPPER.readTree(laptop.get("/export.json").body());
         assertTrue(

@@ -28,13 +28,13 @@ class FirstValuesWebTest {
 
     private App app;
     private Visitor laptop;
-    private Prepared forms;
+    private FilledForms forms;
 
     @BeforeEach
     void start() throws Exception {
         app = Demo.startEmpty(root.resolve("day"));
         laptop = new Visitor(app.port(), "", 21);
-        forms = new Prepared(laptop);
+        forms = new FilledForms(laptop);
     }
 
     @AfterEach
@@ -89,7 +89,7 @@ class FirstValuesWebTest {
     void when_every_step_is_done_it_leads_to_now() throws Exception {
         try (App demo = Demo.start(root.resolve("demo"))) {
             Visitor coach = new Visitor(demo.port(), "", 22);
-            var rows = new Prepared(coach);
+            var rows = new FilledForms(coach);
             rows.add("stations", Map.of("station", "Third table"));
             String saved = after(rows.save("motors", rows.row("motors", "A1"), Map.of("mass", "1.7 g")));
             String page = coach.get(saved).body();

@@ -32,13 +32,13 @@ class PrepareWebTest {
 
     private App app;
     private Visitor laptop;
-    private Prepared forms;
+    private FilledForms forms;
 
     @BeforeEach
     void start() throws Exception {
         app = Demo.start(root.resolve("day"));
         laptop = new Visitor(app.port(), "", 11);
-        forms = new Prepared(laptop);
+        forms = new FilledForms(laptop);
     }
 
     /** Whatever was edited: what is taken out comes in again, whole. */
@@ -173,7 +173,7 @@ class PrepareWebTest {
         assertEquals(409, old.statusCode());
         assertTrue(old.body().contains("mass was ‘1.69 g’, now it is ‘1.7 g’"), old.body());
         assertTrue(old.body().contains("value=\"20 in\""), "what was typed stays");
-        Map<String, String> again = Prepared.fields(old.body());
+        Map<String, String> again = FilledForms.fields(old.body());
         assertEquals(
                 204, laptop.form("/prepare/motors/save", again).statusCode(), "knowing it, mine goes in its place");
         assertEquals("20 in", forms.shown(row).get("loop"));

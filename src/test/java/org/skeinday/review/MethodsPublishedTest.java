@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 class MethodsPublishedTest {
     private static CommonSlope one(String file) throws IOException {
-        var group = new CommonSlope.Group(Published.column(file, 0), Published.column(file, 1));
+        var group = new CommonSlope.Group(ReviewTables.column(file, 0), ReviewTables.column(file, 1));
         return CommonSlope.through(List.of(group)).orElseThrow();
     }
 
@@ -64,7 +64,7 @@ class MethodsPublishedTest {
 
     @Test
     void the_median_has_the_intervals_of_the_published_table() throws IOException {
-        for (String[] row : Published.rows("review/median-ranks.csv")) {
+        for (String[] row : ReviewTables.rows("review/median-ranks.csv")) {
             int n = Integer.parseInt(row[0]);
             int k = Integer.parseInt(row[1]);
             double percent = Double.parseDouble(row[2]);
@@ -82,8 +82,8 @@ class MethodsPublishedTest {
 
     @Test
     void signed_ranks_give_the_published_middles_intervals_and_chances() throws IOException {
-        for (String[] row : Published.rows("review/signed-rank.csv")) {
-            double[] values = Published.numbers(row[0]);
+        for (String[] row : ReviewTables.rows("review/signed-rank.csv")) {
+            double[] values = ReviewTables.numbers(row[0]);
             Effect said = Medians.bySignedRank(values, Double.parseDouble(row[3]), Double.parseDouble(row[1]))
                     .orElseThrow();
             assertEquals(Double.parseDouble(row[2]), said.chance(), Double.parseDouble(row[7]), row[0]);
@@ -95,9 +95,9 @@ class MethodsPublishedTest {
 
     @Test
     void the_shift_between_two_groups_has_the_published_intervals_and_chances() throws IOException {
-        for (String[] row : Published.rows("review/shift.csv")) {
+        for (String[] row : ReviewTables.rows("review/shift.csv")) {
             Effect said = Medians.shift(
-                            Published.numbers(row[0]), Published.numbers(row[1]), Double.parseDouble(row[2]))
+                            ReviewTables.numbers(row[0]), ReviewTables.numbers(row[1]), Double.parseDouble(row[2]))
                     .orElseThrow();
             if (!row[3].isEmpty()) {
                 assertEquals(Double.parseDouble(row[3]), said.interval().low(), 1e-9);
@@ -142,10 +142,10 @@ class MethodsPublishedTest {
 
     @Test
     void holm_adjusts_as_published() throws IOException {
-        for (String[] row : Published.rows("review/holm.csv")) {
+        for (String[] row : ReviewTables.rows("review/holm.csv")) {
             assertArrayEquals(
-                    Published.numbers(row[1]),
-                    Holm.adjusted(Published.numbers(row[0])),
+                    ReviewTables.numbers(row[1]),
+                    Holm.adjusted(ReviewTables.numbers(row[0])),
                     Double.parseDouble(row[2]),
                     row[0]);
         }

@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.skeinday.steps.Lists.ids;
-import static org.skeinday.steps.Lists.list;
-import static org.skeinday.steps.Lists.ok;
-import static org.skeinday.steps.Lists.reopen;
-import static org.skeinday.steps.Lists.run;
-import static org.skeinday.steps.Lists.tick;
+import static org.skeinday.steps.ListFixture.ids;
+import static org.skeinday.steps.ListFixture.list;
+import static org.skeinday.steps.ListFixture.ok;
+import static org.skeinday.steps.ListFixture.reopen;
+import static org.skeinday.steps.ListFixture.run;
+import static org.skeinday.steps.ListFixture.tick;
 
 import java.util.List;
 import java.util.Optional;

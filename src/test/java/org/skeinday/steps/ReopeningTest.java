@@ -2,9 +2,9 @@ package org.skeinday.steps;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.skeinday.steps.Lists.list;
-import static org.skeinday.steps.Lists.ok;
-import static org.skeinday.steps.Lists.value;
+import static org.skeinday.steps.ListFixture.list;
+import static org.skeinday.steps.ListFixture.ok;
+import static org.skeinday.steps.ListFixture.value;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -2,14 +2,14 @@ package org.skeinday.steps;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.skeinday.steps.Lists.MIN;
-import static org.skeinday.steps.Lists.S;
-import static org.skeinday.steps.Lists.ids;
-import static org.skeinday.steps.Lists.landing;
-import static org.skeinday.steps.Lists.reopen;
-import static org.skeinday.steps.Lists.run;
-import static org.skeinday.steps.Lists.skip;
-import static org.skeinday.steps.Lists.tick;
+import static org.skeinday.steps.ListFixture.MIN;
+import static org.skeinday.steps.ListFixture.S;
+import static org.skeinday.steps.ListFixture.ids;
+import static org.skeinday.steps.ListFixture.landing;
+import static org.skeinday.steps.ListFixture.reopen;
+import static org.skeinday.steps.ListFixture.run;
+import static org.skeinday.steps.ListFixture.skip;
+import static org.skeinday.steps.ListFixture.tick;
 
 import java.util.List;
 import java.util.Optional;
@@ -81,7 +81,7 @@ class ResumptionTest {
                 tick("3", "look", 2 * S),
                 tick("4", "count", "12", 3 * S, "ines")));
         all.addAll(List.of(more));
-        return Run.of(landing(), all, Lists.PAUSES);
+        return Run.of(landing(), all, ListFixture.PAUSES);
     }
 
     @Test

@@ -3,19 +3,19 @@ package org.skeinday.steps;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.skeinday.steps.Lists.S;
-import static org.skeinday.steps.Lists.back;
-import static org.skeinday.steps.Lists.correct;
-import static org.skeinday.steps.Lists.ids;
-import static org.skeinday.steps.Lists.landing;
-import static org.skeinday.steps.Lists.list;
-import static org.skeinday.steps.Lists.ok;
-import static org.skeinday.steps.Lists.read;
-import static org.skeinday.steps.Lists.reopen;
-import static org.skeinday.steps.Lists.run;
-import static org.skeinday.steps.Lists.skip;
-import static org.skeinday.steps.Lists.tick;
-import static org.skeinday.steps.Lists.value;
+import static org.skeinday.steps.ListFixture.S;
+import static org.skeinday.steps.ListFixture.back;
+import static org.skeinday.steps.ListFixture.correct;
+import static org.skeinday.steps.ListFixture.ids;
+import static org.skeinday.steps.ListFixture.landing;
+import static org.skeinday.steps.ListFixture.list;
+import static org.skeinday.steps.ListFixture.ok;
+import static org.skeinday.steps.ListFixture.read;
+import static org.skeinday.steps.ListFixture.reopen;
+import static org.skeinday.steps.ListFixture.run;
+import static org.skeinday.steps.ListFixture.skip;
+import static org.skeinday.steps.ListFixture.tick;
+import static org.skeinday.steps.ListFixture.value;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -213,11 +213,11 @@ class RunTest {
                 reopen("7", "held", 70 * S),
                 tick("8", "motor", 80 * S),
                 tick("9", "held", 90 * S)));
-        List<StepState> inOrder = Run.of(landing(), facts, Lists.PAUSES).states();
+        List<StepState> inOrder = Run.of(landing(), facts, ListFixture.PAUSES).states();
         Random random = new Random(seed);
         for (int i = 0; i < 200; i++) {
             Collections.shuffle(facts, random);
-            assertEquals(inOrder, Run.of(landing(), facts, Lists.PAUSES).states(), "seed " + seed);
+            assertEquals(inOrder, Run.of(landing(), facts, ListFixture.PAUSES).states(), "seed " + seed);
         }
     }
 }

@@ -3,7 +3,7 @@ package org.skeinday.attempt.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.skeinday.fault.CalledAttempt.value;
+import static org.skeinday.fault.CalledForTests.value;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
@@ -17,8 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.fault.CalledForTests;
+import org.skeinday.prepare.FilledForms;
 
 /** Who does what with which motor is decided in one place: said by hand, else the plan's, else the entry's own. */
 @Timeout(120)
@@ -43,7 +43,7 @@ class AssignmentWebTest {
     }
 
     private String id(String kind, String name) throws Exception {
-        return new Prepared(laptop).row(kind, name).replaceFirst(".*/", "");
+        return new FilledForms(laptop).row(kind, name).replaceFirst(".*/", "");
     }
 
     private HttpResponse<String> name(int number, String task, String person) throws Exception {
@@ -74,9 +74,9 @@ class AssignmentWebTest {
         assertEquals(200, name(1, "winds", "").statusCode());
         everywhere(before);
         name(1, "winds", person(other));
-        CalledAttempt.callOnly(laptop);
+        CalledForTests.callOnly(laptop);
         assertEquals(other, value(laptop.get("/now").body(), WINDS), "and after the call");
-        String attempt = CalledAttempt.letWind(laptop);
+        String attempt = CalledForTests.letWind(laptop);
         laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "winding"));
         HttpResponse<String> late = name(1, "winds", "");
         assertEquals(422, late.statusCode());

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
 
 /** The attempt's pages on the real server, on the demo's event: what is allowed, what is refused and in which words. */
@@ -76,7 +76,7 @@ class AttemptWebTest {
 
     private HttpResponse<String> move(String to) throws Exception {
         if (to.equals("winding")) {
-            CalledAttempt.letWind(laptop);
+            CalledForTests.letWind(laptop);
         }
         return laptop.form("/attempt/move", form(Map.of("to", to), "attempt", "seen"));
     }

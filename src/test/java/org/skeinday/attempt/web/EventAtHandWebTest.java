@@ -15,8 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.fault.CalledForTests;
+import org.skeinday.prepare.FilledForms;
 
 /** A season holds several events; all pages are about one of them. */
 @Timeout(60)
@@ -28,13 +28,13 @@ class EventAtHandWebTest {
 
     private App app;
     private Visitor laptop;
-    private Prepared forms;
+    private FilledForms forms;
 
     @BeforeEach
     void start() throws Exception {
         app = Demo.start(root.resolve("day"));
         laptop = new Visitor(app.port(), "", 41);
-        forms = new Prepared(laptop);
+        forms = new FilledForms(laptop);
     }
 
     @AfterEach
@@ -54,7 +54,7 @@ class EventAtHandWebTest {
     void a_later_event_is_at_hand_until_somebody_goes_back_to_this_one() throws Exception {
         String first = laptop.get("/now").body();
         assertFalse(first.contains("Another event"), "one event is no choice");
-        String curlew = CalledAttempt.value(first, "name=\"entry\" value=\"([^\"]+)\"");
+        String curlew = CalledForTests.value(first, "name=\"entry\" value=\"([^\"]+)\"");
         String today = id("Saltmarsh Rotor Day");
         forms.add("events", LATER);
         String later = laptop.get("/now").body();
@@ -76,7 +76,7 @@ class EventAtHandWebTest {
         forms.add("events", LATER);
         String other = id("Winter Reed Cup");
         use(today);
-        CalledAttempt.callOnly(laptop);
+        CalledForTests.callOnly(laptop);
         HttpResponse<String> answer = use(other);
         assertEquals(422, answer.statusCode(), answer.body());
         assertTrue(answer.body().contains("An attempt is under way"), answer.body());

@@ -3,7 +3,7 @@ package org.skeinday.attempt.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.skeinday.fault.CalledAttempt.value;
+import static org.skeinday.fault.CalledForTests.value;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.http.HttpResponse;
@@ -22,10 +22,10 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.browser.SteppedClock;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** Watches that cannot tap, watches that are taken out, and windows that move when all is flown. */
 @Timeout(60)
@@ -46,9 +46,9 @@ class HandWatchWebTest {
                 Demo.into(root.resolve("day")), 0, false, Pace.normal().dividedBy(20));
         app = App.start(settings, clock, new SecureRandom());
         laptop = new Visitor(app.port(), "", 41);
-        new Prepared(laptop).window("Curlew", clock, 0, 10);
-        CalledAttempt.callOnly(laptop);
-        attempt = CalledAttempt.letWind(laptop);
+        new FilledForms(laptop).window("Curlew", clock, 0, 10);
+        CalledForTests.callOnly(laptop);
+        attempt = CalledForTests.letWind(laptop);
         one = Demo.joined(app, "timekeeper", "", 42);
         two = Demo.joined(app, "timekeeper", "", 43);
         one.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
@@ -178,7 +178,7 @@ class HandWatchWebTest {
         assertEquals(200, close("").statusCode());
         String verdict = value(record(), "<dt>window</dt><dd>([^<]+)<");
         assertTrue(verdict.contains("inside the window"), verdict);
-        new Prepared(laptop).window("Curlew", clock, 30, 40);
+        new FilledForms(laptop).window("Curlew", clock, 30, 40);
         assertEquals(verdict, value(record(), "<dt>window</dt><dd>([^<]+)<"));
         assertFalse(laptop.get("/results").body().contains("before the window opens"), "nor on the sheet");
     }

@@ -18,9 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** One attempt is the same for captain, reader and everybody else: what one says the others see, and what comes first. */
 @Timeout(120)
@@ -42,11 +42,11 @@ class LiveAttemptWebTest {
         laptop = new Visitor(app.port(), "", 91);
         reader = Demo.joined(app, "timekeeper", "", 92);
         motor = motor("A3");
-        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        String entry = CalledForTests.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
                 .body();
-        attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
-        CalledAttempt.letWind(laptop, attempt);
+        attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledForTests.letWind(laptop, attempt);
     }
 
     @AfterEach
@@ -55,7 +55,7 @@ class LiveAttemptWebTest {
     }
 
     private String motor(String tag) throws Exception {
-        return new Prepared(laptop).row("motors", tag).replaceFirst(".*/", "");
+        return new FilledForms(laptop).row("motors", tag).replaceFirst(".*/", "");
     }
 
     private static ObjectNode content() {
@@ -180,11 +180,11 @@ class LiveAttemptWebTest {
     }
 
     private static String uses(String page) {
-        return CalledAttempt.value(page, "(never wound|wound \\d+ times?)");
+        return CalledForTests.value(page, "(never wound|wound \\d+ times?)");
     }
 
     private static String state(String page) {
-        return CalledAttempt.value(page, "class=\"state[^\"]*\">([^<]+)<");
+        return CalledForTests.value(page, "class=\"state[^\"]*\">([^<]+)<");
     }
 
     @Test

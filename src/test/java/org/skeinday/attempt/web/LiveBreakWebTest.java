@@ -18,9 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** A motor that breaks late, twice, or not at all: people are asked about after each real break, and about no other. */
 @Timeout(120)
@@ -42,12 +42,12 @@ class LiveBreakWebTest {
         app = Demo.start(root.resolve("day"));
         laptop = new Visitor(app.port(), "", 94);
         reader = Demo.joined(app, "timekeeper", "", 95);
-        motor = new Prepared(laptop).row("motors", "A3").replaceFirst(".*/", "");
-        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        motor = new FilledForms(laptop).row("motors", "A3").replaceFirst(".*/", "");
+        String entry = CalledForTests.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
                 .body();
-        attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
-        CalledAttempt.letWind(laptop, attempt);
+        attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledForTests.letWind(laptop, attempt);
     }
 
     @AfterEach
@@ -91,7 +91,7 @@ class LiveBreakWebTest {
     }
 
     private String motorState() throws Exception {
-        return CalledAttempt.value(laptop.get("/bench/motor/" + motor).body(), "class=\"state[^\"]*\">([^<]+)<");
+        return CalledForTests.value(laptop.get("/bench/motor/" + motor).body(), "class=\"state[^\"]*\">([^<]+)<");
     }
 
     private static void says(String words, String html) {

@@ -18,9 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** One motor is in one hand: what is wound, just flown or another's is neither offered nor taken. */
 @Timeout(120)
@@ -33,7 +33,7 @@ class LiveMotorsWebTest {
     private App app;
     private Visitor laptop;
     private Visitor reader;
-    private Prepared forms;
+    private FilledForms forms;
     private String attempt;
     private String motor;
 
@@ -42,7 +42,7 @@ class LiveMotorsWebTest {
         app = Demo.start(root.resolve("day"));
         laptop = new Visitor(app.port(), "", 96);
         reader = Demo.joined(app, "timekeeper", "", 97);
-        forms = new Prepared(laptop);
+        forms = new FilledForms(laptop);
         motor = id("motors", "A3");
     }
 
@@ -59,8 +59,8 @@ class LiveMotorsWebTest {
         HttpResponse<String> called =
                 laptop.form("/attempt/call", Map.of("entry", id("entries", "Curlew"), "motor", motor));
         assertEquals(200, called.statusCode(), called.body());
-        attempt = CalledAttempt.value(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
-        CalledAttempt.letWind(laptop, attempt);
+        attempt = CalledForTests.value(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledForTests.letWind(laptop, attempt);
     }
 
     private HttpResponse<String> callWith(String entry, String tag) throws Exception {
@@ -100,7 +100,7 @@ class LiveMotorsWebTest {
     }
 
     private String motorState() throws Exception {
-        return CalledAttempt.value(laptop.get("/bench/motor/" + motor).body(), "class=\"state[^\"]*\">([^<]+)<");
+        return CalledForTests.value(laptop.get("/bench/motor/" + motor).body(), "class=\"state[^\"]*\">([^<]+)<");
     }
 
     private static void says(String words, String html) {
@@ -139,17 +139,17 @@ class LiveMotorsWebTest {
     void a_call_from_the_list_brings_model_and_motor_and_another_motor_can_be_taken_until_winding_begins()
             throws Exception {
         String card = laptop.get("/now").body();
-        motor = CalledAttempt.value(card, "(?s)name=\"motor\".*?<option value=\"([^\"]+)\"");
+        motor = CalledForTests.value(card, "(?s)name=\"motor\".*?<option value=\"([^\"]+)\"");
         int key = card.indexOf("aria-label=\"Call Curlew\"");
         String list = card.substring(card.lastIndexOf("<form", key), key);
         says("name=\"assigned\" value=\"yes\"", list);
         String called = laptop.form(
                         "/attempt/call", Map.of("entry", id("entries", "Curlew"), "number", "1", "assigned", "yes"))
                 .body();
-        attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
         says("name=\"seenMotor\" value=\"" + motor + "\"", called);
         says("Another motor", called);
-        String other = CalledAttempt.value(
+        String other = CalledForTests.value(
                 called, "name=\"motor\" value=\"([^\"]+)\"><input type=\"hidden\" name=\"seenMotor\"");
         done(laptop, "/attempt/take-motor", "motor", other, "seenMotor", motor);
     }
@@ -158,7 +158,7 @@ class LiveMotorsWebTest {
     void other_teams_attempts_have_no_motor_that_could_break_or_be_run_back() throws Exception {
         String called = laptop.form("/attempt/call", Map.of("entry", id("entries", "Plover")))
                 .body();
-        attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
         String now = laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "winding"))
                 .body();
         says(">Released</button>", now);

@@ -21,9 +21,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** Whatever captain, reader and watch do, and in whatever order: all pages say the same of the attempt. */
 @Timeout(300)
@@ -47,12 +47,12 @@ class LivePagesProperties {
         laptop = new Visitor(app.port(), "", 71);
         reader = Demo.joined(app, "timekeeper", "", 72);
         String now = laptop.get("/now").body();
-        String entry = CalledAttempt.value(now, "name=\"entry\" value=\"([^\"]+)\"");
+        String entry = CalledForTests.value(now, "name=\"entry\" value=\"([^\"]+)\"");
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor("A3")))
                 .body();
-        attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
-        title = CalledAttempt.value(called, "<h1>([^<]+?) <");
-        CalledAttempt.letWind(laptop, attempt);
+        attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        title = CalledForTests.value(called, "<h1>([^<]+?) <");
+        CalledForTests.letWind(laptop, attempt);
         reader.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
     }
 
@@ -62,7 +62,7 @@ class LivePagesProperties {
     }
 
     private String motor(String tag) throws Exception {
-        return new Prepared(laptop).row("motors", tag).replaceFirst(".*/", "");
+        return new FilledForms(laptop).row("motors", tag).replaceFirst(".*/", "");
     }
 
     @ParameterizedTest

@@ -16,9 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** In each phase the program ends and its database is lost: built anew from the journal it says the same. */
 @Timeout(300)
@@ -37,12 +37,12 @@ class LiveRestartWebTest {
     @Test
     void after_a_start_in_any_phase_every_page_has_the_same_phase_and_the_same_numbers() throws Exception {
         open();
-        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        String entry = CalledForTests.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor("A3")))
                 .body();
-        attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
-        title = CalledAttempt.value(called, "<h1>([^<]+?) <");
-        CalledAttempt.letWind(laptop, attempt);
+        attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        title = CalledForTests.value(called, "<h1>([^<]+?) <");
+        CalledForTests.letWind(laptop, attempt);
         same("called");
         String id = laptop.newId();
         laptop.tapAs(id, "wind.begin", content().put("attempt", attempt).put("motor", motor("A3")));
@@ -70,12 +70,12 @@ class LiveRestartWebTest {
     @Test
     void turns_that_are_still_on_are_asked_for_after_a_start_too() throws Exception {
         open();
-        String entry = CalledAttempt.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        String entry = CalledForTests.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor("A3")))
                 .body();
-        attempt = CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
-        title = CalledAttempt.value(called, "<h1>([^<]+?) <");
-        CalledAttempt.letWind(laptop, attempt);
+        attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        title = CalledForTests.value(called, "<h1>([^<]+?) <");
+        CalledForTests.letWind(laptop, attempt);
         laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "winding"));
         laptop.form("/attempt/give-up", Map.of("attempt", attempt, "reason", "a rib broke"));
         same("run back");
@@ -91,7 +91,7 @@ class LiveRestartWebTest {
     }
 
     private String motor(String tag) throws Exception {
-        return new Prepared(laptop).row("motors", tag).replaceFirst(".*/", "");
+        return new FilledForms(laptop).row("motors", tag).replaceFirst(".*/", "");
     }
 
     private static ObjectNode content() {

@@ -29,10 +29,10 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.browser.SteppedClock;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** From the ready handshake to the signed result, on the real server with a clock that the test sets. */
 @Timeout(30)
@@ -46,7 +46,7 @@ class OfficialTimeWebTest {
     private final SteppedClock clock = new SteppedClock(Clock.systemDefaultZone());
     private App app;
     private Visitor laptop;
-    private Prepared forms;
+    private FilledForms forms;
     private Visitor one;
     private Visitor two;
 
@@ -56,7 +56,7 @@ class OfficialTimeWebTest {
                 Demo.into(root.resolve("day")), 0, false, Pace.normal().dividedBy(20));
         app = App.start(settings, clock, new SecureRandom());
         laptop = new Visitor(app.port(), "", 31);
-        forms = new Prepared(laptop);
+        forms = new FilledForms(laptop);
         openWindow();
     }
 
@@ -97,7 +97,7 @@ class OfficialTimeWebTest {
         String html = now();
         laptop.form("/attempt/call", Map.of("entry", hidden(html, "entry"), "number", hidden(html, "number")));
         String attempt = hidden(now(), "attempt");
-        CalledAttempt.letWind(laptop, attempt);
+        CalledForTests.letWind(laptop, attempt);
         move(attempt, "winding");
         move(attempt, "holding");
         if (one == null) {

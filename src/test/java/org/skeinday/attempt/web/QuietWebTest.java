@@ -17,9 +17,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** Days of other kinds: outside help not allowed, and officials elsewhere who time. */
 @Timeout(60)
@@ -31,13 +31,13 @@ class QuietWebTest {
 
     private App app;
     private Visitor laptop;
-    private Prepared forms;
+    private FilledForms forms;
 
     @BeforeEach
     void start() throws Exception {
         app = Demo.start(root.resolve("day"));
         laptop = new Visitor(app.port(), "", 21);
-        forms = new Prepared(laptop);
+        forms = new FilledForms(laptop);
     }
 
     @AfterEach
@@ -67,7 +67,7 @@ class QuietWebTest {
         Visitor coach = joined("coach", Demo.PIN);
         String entry = laptop.get("/now").body().replaceAll("(?s)^.*?name=\"entry\" value=\"([^\"]+)\".*$", "$1");
         assertTrue(laptop.get("/choice/" + entry).body().contains("This is what is missing"), "no breaks, no choice");
-        String attempt = CalledAttempt.call(laptop);
+        String attempt = CalledForTests.call(laptop);
         land(laptop, attempt, 61_210);
         List<Visitor> everybody =
                 List.of(laptop, coach, joined("captain", ""), joined("helper", ""), joined("viewer", ""));
@@ -116,7 +116,7 @@ class QuietWebTest {
         forms.save("events", forms.row("events", EVENT), Map.of("kind", "visiting"));
         forms.save("terms", forms.row("terms", EVENT), Map.of("outside-help", "none"));
         Visitor coach = joined("coach", Demo.PIN);
-        String attempt = CalledAttempt.call(laptop);
+        String attempt = CalledForTests.call(laptop);
         land(laptop, attempt, 61_210);
         laptop.form("/attempt/announce", Map.of("attempt", attempt, "announced", "1:00.9"));
         forms.save("terms", forms.row("terms", EVENT), Map.of("outside-help", "free")); // too late for this attempt
@@ -167,7 +167,7 @@ class QuietWebTest {
     @Test
     void a_slip_in_the_announced_time_gives_no_new_time_to_protest() throws Exception {
         forms.save("events", forms.row("events", EVENT), Map.of("kind", "visiting"));
-        String attempt = CalledAttempt.call(laptop);
+        String attempt = CalledForTests.call(laptop);
         land(laptop, attempt, 61_210);
         String until = until(laptop.form("/attempt/announce", Map.of("attempt", attempt, "announced", "1:09"))
                 .body());
@@ -183,7 +183,7 @@ class QuietWebTest {
     @Test
     void an_attempt_that_is_given_up_ends_the_quiet_as_well() throws Exception {
         forms.save("terms", forms.row("terms", EVENT), Map.of("outside-help", "none"));
-        String attempt = CalledAttempt.call(laptop);
+        String attempt = CalledForTests.call(laptop);
         laptop.form("/attempt/give-up", Map.of("attempt", attempt, "reason", "A rib broke"));
         assertFalse(laptop.get("/now").body().contains("Outside help is not allowed"));
         assertTrue(Files.readString(root.resolve("day/journal.jsonl")).contains("quiet.ended"));
@@ -192,7 +192,7 @@ class QuietWebTest {
     @Test
     void elsewhere_the_announced_time_counts_and_stands_beside_our_own_watches() throws Exception {
         forms.save("events", forms.row("events", EVENT), Map.of("kind", "visiting"));
-        String attempt = CalledAttempt.call(laptop);
+        String attempt = CalledForTests.call(laptop);
         land(laptop, attempt, 61_210);
         var early = laptop.form("/attempt/close", Map.of("attempt", attempt));
         assertEquals(422, early.statusCode());

@@ -3,7 +3,7 @@ package org.skeinday.attempt.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.skeinday.fault.CalledAttempt.value;
+import static org.skeinday.fault.CalledForTests.value;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** Elsewhere a window starts when the official says so: one tap, put right by seconds. */
 @Timeout(60)
@@ -43,7 +43,7 @@ class StartWindowWebTest {
     }
 
     private void kind(String kind) throws Exception {
-        Prepared forms = new Prepared(laptop);
+        FilledForms forms = new FilledForms(laptop);
         assertEquals(
                 204,
                 forms.save("events", forms.row("events", "Saltmarsh Rotor Day"), Map.of("kind", kind))

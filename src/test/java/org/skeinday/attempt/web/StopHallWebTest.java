@@ -3,7 +3,7 @@ package org.skeinday.attempt.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.skeinday.fault.CalledAttempt.value;
+import static org.skeinday.fault.CalledForTests.value;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.net.http.HttpResponse;
@@ -21,10 +21,10 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.browser.SteppedClock;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** The whole hall stands still: what is wound is run back, windows wait, and go on shifted together. */
 @Timeout(120)
@@ -46,7 +46,7 @@ class StopHallWebTest {
         app = App.start(settings, clock, new SecureRandom());
         laptop = new Visitor(app.port(), "", 51);
         phone = Demo.joined(app, "helper", "", 52);
-        new Prepared(laptop).window("Curlew", clock, -5, 10);
+        new FilledForms(laptop).window("Curlew", clock, -5, 10);
     }
 
     @AfterEach
@@ -78,7 +78,7 @@ class StopHallWebTest {
         String entry = value(now, "name=\"entry\" value=\"([^\"]+)\"");
         String motor = value(now, "(?s)name=\"motor\".*?<option value=\"([^\"]+)\"");
         laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor));
-        String attempt = CalledAttempt.letWind(laptop);
+        String attempt = CalledForTests.letWind(laptop);
         for (String to : new String[] {"winding", "holding"}) {
             laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to));
         }
@@ -128,8 +128,8 @@ class StopHallWebTest {
 
     @Test
     void a_window_that_had_closed_stays_closed_and_one_to_come_keeps_its_distance() throws Exception {
-        new Prepared(laptop).window("Plover", clock, -30, -20);
-        new Prepared(laptop).window("Avocet", clock, 20, 30);
+        new FilledForms(laptop).window("Plover", clock, -30, -20);
+        new FilledForms(laptop).window("Avocet", clock, 20, 30);
         String plover = window("Plover");
         String avocet = window("Avocet");
         stopHall("fire", "");

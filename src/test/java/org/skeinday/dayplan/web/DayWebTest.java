@@ -22,10 +22,10 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.browser.SteppedClock;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** The page Day on the real server, with the real solver and a clock that the test sets. */
 @Timeout(90)
@@ -38,7 +38,7 @@ class DayWebTest {
     private final SteppedClock clock = new SteppedClock(Clock.systemDefaultZone());
     private App app;
     private Visitor laptop;
-    private Prepared forms;
+    private FilledForms forms;
     private LocalTime opens;
 
     @BeforeEach
@@ -47,7 +47,7 @@ class DayWebTest {
                 Demo.into(root.resolve("day")), 0, false, Pace.normal().dividedBy(20));
         app = App.start(settings, clock, new SecureRandom());
         laptop = new Visitor(app.port(), "", 61);
-        forms = new Prepared(laptop);
+        forms = new FilledForms(laptop);
         opens = forms.window("Curlew", clock, 5, 65).minusMinutes(60).toLocalTime();
         forms.window("Avocet", clock, 70, 130);
     }
@@ -322,7 +322,7 @@ class DayWebTest {
     @Test
     void one_attempt_that_is_late_takes_nothing_from_the_others() throws Exception {
         take();
-        String entry = CalledAttempt.value(
+        String entry = CalledForTests.value(
                 laptop.get("/now").body(),
                 "name=\"entry\" value=\"([^\"]+)\">(?:<input[^>]*>)*<button aria-label=\"Call Curlew\"");
         laptop.form("/attempt/call", Map.of("entry", entry));

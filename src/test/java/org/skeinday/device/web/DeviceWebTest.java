@@ -22,7 +22,7 @@ import org.skeinday.App;
 import org.skeinday.CodeOfDay;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.http.Pace;
 
 /** Joining, the coach's PIN, ending a device, on the real server. */
@@ -178,7 +178,7 @@ class DeviceWebTest {
 
     @Test
     void who_brought_a_file_of_entries_stands_in_the_record_beside_whose_they_are() throws Exception {
-        String attempt = CalledAttempt.call(stranger());
+        String attempt = CalledForTests.call(stranger());
         String tap = "{\"device\":\"laptop\",\"taps\":[{\"id\":\"" + "b".repeat(32)
                 + "\",\"kind\":\"watch.landing\",\"at\":\"2026-05-09T08:00:00Z\",\"content\":{\"attempt\":\"" + attempt
                 + "\",\"slot\":1,\"ms\":61210}}]}";

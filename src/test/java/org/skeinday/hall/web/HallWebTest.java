@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
 import org.skeinday.steps.web.HallFields;
 
@@ -53,7 +53,7 @@ class HallWebTest {
     }
 
     private String place() throws Exception {
-        return CalledAttempt.value(laptop.get("/hall").body(), "name=\"id\" value=\"([^\"]+)\"");
+        return CalledForTests.value(laptop.get("/hall").body(), "name=\"id\" value=\"([^\"]+)\"");
     }
 
     @Test
@@ -120,7 +120,7 @@ class HallWebTest {
         measure("4 m", Map.of());
         says(200, "Old Gym, lane", measure("5 m", Map.of("hall", "Old Gym", "lane", "lane")));
         String page = laptop.get("/hall").body();
-        String other = CalledAttempt.value(page, "place=([^\"]+)\"[^>]*>Old Gym");
+        String other = CalledForTests.value(page, "place=([^\"]+)\"[^>]*>Old Gym");
         says(200, "Wind at Saltmarsh Hall", laptop.form("/hall/use", Map.of("id", other)));
         assertEquals(422, laptop.form("/hall/use", Map.of("id", other)).statusCode());
         assertEquals(200, laptop.form("/hall/remove", Map.of("id", other)).statusCode());
@@ -132,7 +132,7 @@ class HallWebTest {
     void a_change_that_breaks_the_place_opens_the_item_again_and_says_so_on_now() throws Exception {
         measure("4 m", bench("2 m"));
         String event =
-                CalledAttempt.value(laptop.get("/checks").body(), "/checks\\?list=packing&amp;subject=([^\"]+)\"");
+                CalledForTests.value(laptop.get("/checks").body(), "/checks\\?list=packing&amp;subject=([^\"]+)\"");
         tick(event, "distances", "clear");
         tick(event, "lane-length", "4 m");
         again(bench("2.5 m"));
@@ -149,9 +149,9 @@ class HallWebTest {
         measure("4 m", Map.of());
         measure("4 m", Map.of("hall", "Old Gym"));
         String event =
-                CalledAttempt.value(laptop.get("/checks").body(), "/checks\\?list=packing&amp;subject=([^\"]+)\"");
+                CalledForTests.value(laptop.get("/checks").body(), "/checks\\?list=packing&amp;subject=([^\"]+)\"");
         tick(event, "mount-pulled", "15");
-        String other = CalledAttempt.value(laptop.get("/hall").body(), "place=([^\"]+)\"[^>]*>Old Gym");
+        String other = CalledForTests.value(laptop.get("/hall").body(), "place=([^\"]+)\"[^>]*>Old Gym");
         laptop.form("/hall/use", Map.of("id", other));
         assertTrue(laptop.get("/now").body().contains("it is wound at another place now"));
     }
@@ -229,7 +229,7 @@ class HallWebTest {
     void distances_set_for_a_hall_judge_its_places_alone_and_open_the_item_again() throws Exception {
         measure("4 m", bench("2 m"));
         String event =
-                CalledAttempt.value(laptop.get("/checks").body(), "/checks\\?list=packing&amp;subject=([^\"]+)\"");
+                CalledForTests.value(laptop.get("/checks").body(), "/checks\\?list=packing&amp;subject=([^\"]+)\"");
         tick(event, "distances", "clear");
         says(200, "bench is 500 mm too close", laptop.form("/hall/describe", described(Map.of("people", "2.5 m"))));
         String now = laptop.get("/now").body();
@@ -237,7 +237,7 @@ class HallWebTest {
         Map<String, String> other = new HashMap<>(bench("2 m"));
         other.put("hall", "Old Gym");
         says(200, "Old Gym, lane", measure("4 m", other));
-        String id = CalledAttempt.value(laptop.get("/hall").body(), "place=([^\"]+)\"[^>]*>Old Gym");
+        String id = CalledForTests.value(laptop.get("/hall").body(), "place=([^\"]+)\"[^>]*>Old Gym");
         assertTrue(laptop.get("/hall?place=" + id).body().contains("Nothing is too close."), "usual distances there");
         says(200, "Nothing is too close.", laptop.form("/hall/describe", described(Map.of())));
     }
@@ -257,7 +257,7 @@ class HallWebTest {
                 200,
                 "18.5 °C, 45 % humidity",
                 laptop.form("/hall/air", Map.of("hall", "Saltmarsh Hall", "celsius", "18,5 °C", "humidity", "45")));
-        String air = CalledAttempt.value(
+        String air = CalledForTests.value(
                 laptop.get("/hall").body(),
                 "/hall/air/remove\"[^>]*><input type=\"hidden\" name=\"id\" value=\"([^\"]+)\"");
         assertFalse(laptop.form("/hall/air/remove", Map.of("id", air)).body().contains("18.5 °C"), "taken back");
@@ -283,7 +283,7 @@ class HallWebTest {
     void a_hall_is_kept_again_as_its_own_form_shows_it() throws Exception {
         measure("4 m", Map.of());
         laptop.form("/hall/describe", described(Map.of("obstructions", "score board 2: 6.2 m")));
-        String shown = CalledAttempt.value(laptop.get("/hall").body(), "name=\"obstructions\"[^>]*>([^<]+)<");
+        String shown = CalledForTests.value(laptop.get("/hall").body(), "name=\"obstructions\"[^>]*>([^<]+)<");
         says(200, "under score board 2.", laptop.form("/hall/describe", described(Map.of("obstructions", shown))));
     }
 }

@@ -24,8 +24,8 @@ import org.skeinday.Visitor;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayFiles;
-import org.skeinday.fault.CalledAttempt;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.fault.CalledForTests;
+import org.skeinday.prepare.FilledForms;
 
 /** What the team decides in the evening: three lines for next time, a new season; and the search. */
 @Timeout(90)
@@ -54,7 +54,7 @@ class EveningDeedsWebTest {
     @Test
     void what_to_change_next_time_stands_where_the_next_event_is_prepared() throws Exception {
         String page = laptop.get("/evening").body();
-        String event = CalledAttempt.value(page, "name=\"event\" value=\"([^\"]+)\"");
+        String event = CalledForTests.value(page, "name=\"event\" value=\"([^\"]+)\"");
         Map<String, String> form = new HashMap<>(Map.of("event", event, "line", "Lubricate the evening before"));
         HttpResponse<String> saved = laptop.form("/evening/change", form);
         assertEquals(200, saved.statusCode(), saved.body());
@@ -79,7 +79,7 @@ class EveningDeedsWebTest {
     @Test
     void a_new_season_is_shown_in_words_and_begun_in_one_act_that_leaves_past_events_as_they_were() throws Exception {
         String page = laptop.get("/evening/season").body();
-        String mattis = CalledAttempt.value(page, "value=\"([^\"]+)\"[^>]*>Mattis");
+        String mattis = CalledForTests.value(page, "value=\"([^\"]+)\"[^>]*>Mattis");
         assertEquals(422, laptop.get("/evening/season?first=tomorrow").statusCode());
         assertEquals(
                 422, laptop.get("/evening/season?first=2099-09-01&months=0").statusCode());
@@ -88,7 +88,7 @@ class EveningDeedsWebTest {
         assertTrue(shown.contains("Mattis leaves the team"), shown);
         assertTrue(shown.contains("Ines is cleared anew before loading a wound motor."), shown);
         assertTrue(shown.contains("Batch A is "), shown);
-        String body = Prepared.posted(shown, "/evening/season");
+        String body = FilledForms.posted(shown, "/evening/season");
         HttpResponse<String> outdated = laptop.formBody("/evening/season", body.replaceFirst("seen=[^&]*&?", ""));
         assertEquals(409, outdated.statusCode(), outdated.body());
         HttpResponse<String> begun = laptop.formBody("/evening/season", body);

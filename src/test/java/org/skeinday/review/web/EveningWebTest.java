@@ -25,9 +25,9 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.browser.SteppedClock;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.http.Pace;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** The page Evening: what is looked at, findings, pictures, side by side, validity both ways. */
 @Timeout(90)
@@ -68,7 +68,7 @@ class EveningWebTest {
 
     /** @return the id of an attempt that was flown and landed */
     private String landed() throws Exception {
-        String attempt = CalledAttempt.call(laptop);
+        String attempt = CalledForTests.call(laptop);
         for (String to : List.of("released", "landed")) {
             var moved = laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to, "seen", ""));
             assertEquals(200, moved.statusCode(), moved.body());
@@ -85,7 +85,7 @@ class EveningWebTest {
         assertTrue(page.contains("launch torque") && page.contains(">clear</span>"), page);
         assertTrue(page.contains("Flights 1 to 50 of 85, the last first"), "13 of the demo and 72");
         assertEquals(50, flights(page).size(), "no page is longer");
-        String earlier = ok(CalledAttempt.value(page, "href=\"(/evening\\?page=1)#flights\""));
+        String earlier = ok(CalledForTests.value(page, "href=\"(/evening\\?page=1)#flights\""));
         assertEquals(35, flights(earlier).size(), "and the others are on the next one");
         assertTrue(Collections.disjoint(flights(page), flights(earlier)), earlier);
         assertTrue((page + earlier).contains("not: touched a beam"), "validity with its reason");
@@ -130,7 +130,7 @@ class EveningWebTest {
         assertEquals(
                 flights(page).size() - spoilt(page),
                 flights(ok("/evening?valid=yes")).size());
-        String model = CalledAttempt.value(page, "<option value=\"([^\":]+)\">Reed One</option>");
+        String model = CalledForTests.value(page, "<option value=\"([^\":]+)\">Reed One</option>");
         assertTrue(flights(ok("/evening?model=" + model)).size() < flights(page).size());
         assertTrue(ok("/evening?model=none").contains("No flight fits"));
         assertEquals(404, laptop.get("/evening?look=model:none").statusCode());
@@ -235,9 +235,9 @@ class EveningWebTest {
         Visitor captain = Demo.joined(app, "captain", "", 33);
         assertEquals(200, captain.get("/evening").statusCode());
         Visitor coach = Demo.joined(app, "coach", Demo.PIN, 34);
-        var forms = new Prepared(laptop);
+        var forms = new FilledForms(laptop);
         forms.save("terms", forms.row("terms", EVENT), Map.of("outside-help", "none"));
-        String attempt = CalledAttempt.call(laptop);
+        String attempt = CalledForTests.call(laptop);
         for (Visitor who : List.of(laptop, captain, coach)) {
             for (String path : pages) {
                 assertEquals(403, who.get(path).statusCode(), path);

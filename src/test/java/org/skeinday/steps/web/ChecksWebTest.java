@@ -21,10 +21,10 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.browser.SteppedClock;
-import org.skeinday.fault.CalledAttempt;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.record.Json;
-import org.skeinday.prepare.Prepared;
+import org.skeinday.prepare.FilledForms;
 
 /** The lists of the demo's day, tapped as pages do it. */
 class ChecksWebTest {
@@ -51,12 +51,12 @@ class ChecksWebTest {
     }
 
     private String called() throws Exception {
-        CalledAttempt.callOnly(laptop);
-        return CalledAttempt.value(laptop.get("/now").body(), "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledForTests.callOnly(laptop);
+        return CalledForTests.value(laptop.get("/now").body(), "name=\"attempt\" value=\"([^\"]+)\"");
     }
 
     private String event() throws Exception {
-        return CalledAttempt.value(helper.get("/checks").body(), "/checks\\?list=packing&amp;subject=([^\"]+)\"");
+        return CalledForTests.value(helper.get("/checks").body(), "/checks\\?list=packing&amp;subject=([^\"]+)\"");
     }
 
     private static ObjectNode about(String list, String subject) {
@@ -241,7 +241,7 @@ class ChecksWebTest {
     @Test
     void turns_remaining_said_in_the_list_are_those_of_the_flight() throws Exception {
         String attempt = calledWithMotor();
-        CalledAttempt.letWind(laptop, attempt);
+        CalledForTests.letWind(laptop, attempt);
         wind(attempt);
         for (String to : new String[] {"holding", "released", "landed"}) {
             laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to, "seen", ""));
@@ -254,11 +254,11 @@ class ChecksWebTest {
 
     private String calledWithMotor() throws Exception {
         String now = laptop.get("/now").body();
-        String entry = CalledAttempt.value(now, "name=\"entry\" value=\"([^\"]+)\"");
-        String motor = CalledAttempt.value(laptop.get("/bench").body(), "/bench/motor/([^\"]+)\">A3<");
+        String entry = CalledForTests.value(now, "name=\"entry\" value=\"([^\"]+)\"");
+        String motor = CalledForTests.value(laptop.get("/bench").body(), "/bench/motor/([^\"]+)\">A3<");
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
                 .body();
-        return CalledAttempt.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        return CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
     }
 
     @Test
@@ -341,7 +341,7 @@ class ChecksWebTest {
     void a_caution_is_told_in_full_until_it_was_met_and_only_to_this_person() throws Exception {
         event();
         String first = helper.get("/checks").body();
-        String caution = CalledAttempt.value(first, "data-met=\"([^\"]+)\"");
+        String caution = CalledForTests.value(first, "data-met=\"([^\"]+)\"");
         String day = java.time.LocalDate.now(Clock.systemDefaultZone()).toString();
         ObjectNode met = Json.MAPPER.createObjectNode().put("caution", caution).put("day", day);
         saved(helper.tap("caution.met", met));
@@ -417,7 +417,7 @@ class ChecksWebTest {
     void a_pull_test_holds_what_todays_strongest_motor_asks_and_is_noted_of_the_winding_place() throws Exception {
         String event = event();
         String list = helper.get("/checks?list=winding-place&subject=" + event).body();
-        double least = Double.parseDouble(CalledAttempt.value(list, "test the mount with ([0-9]+) N or more"));
+        double least = Double.parseDouble(CalledForTests.value(list, "test the mount with ([0-9]+) N or more"));
         refused(
                 "The mount must hold",
                 helper.tap(
@@ -425,7 +425,7 @@ class ChecksWebTest {
                         item("winding-place", event, "mount-pulled").put("answer", String.valueOf(least - 0.1))));
         saved(helper.tap(
                 "step.tick", item("winding-place", event, "mount-pulled").put("answer", String.valueOf(least))));
-        var forms = new Prepared(laptop);
+        var forms = new FilledForms(laptop);
         Map<String, String> table = forms.shown(forms.row("stations", "Table by the door"));
         assertEquals(least, Double.parseDouble(table.get("pull-test")), table.toString());
         assertEquals(java.time.LocalDate.now(clock).toString(), table.get("pull-tested"), table.toString());
@@ -451,7 +451,7 @@ class ChecksWebTest {
 
     @Test
     void a_model_weighed_in_its_list_is_weighed_in_prepare_too() throws Exception {
-        String model = CalledAttempt.value(
+        String model = CalledForTests.value(
                 helper.get("/checks").body(), "/checks\\?list=model-inspection&amp;subject=([^\"]+)\"");
         saved(helper.tap(
                 "step.tick", item("model-inspection", model, "model-mass").put("answer", "7.31 g")));
@@ -464,7 +464,7 @@ class ChecksWebTest {
     void a_motor_that_asks_for_more_than_the_lane_has_opens_the_length_again_once() throws Exception {
         String event = event();
         laptop.form("/hall/measure", HallFields.of("1.9 m", Map.of()));
-        var forms = new Prepared(laptop);
+        var forms = new FilledForms(laptop);
         forms.save("motors", forms.row("motors", "A3"), Map.of("loop", "600 mm"));
         saved(helper.tap(
                 "step.tick", item("winding-place", event, "lane-length").put("answer", "1.9 m")));
@@ -476,10 +476,10 @@ class ChecksWebTest {
 
     private void callWith(String tag) throws Exception {
         String card = laptop.get("/now").body();
-        String motor = CalledAttempt.value(card, "<option value=\"([^\"]+)\"[^>]*>" + tag);
-        String entry = CalledAttempt.value(card, "name=\"entry\" value=\"([^\"]+)\"");
-        String number = CalledAttempt.value(card, "name=\"number\" value=\"([^\"]+)\"");
-        String model = CalledAttempt.value(card, "name=\"model\" value=\"([^\"]+)\"");
+        String motor = CalledForTests.value(card, "<option value=\"([^\"]+)\"[^>]*>" + tag);
+        String entry = CalledForTests.value(card, "name=\"entry\" value=\"([^\"]+)\"");
+        String number = CalledForTests.value(card, "name=\"number\" value=\"([^\"]+)\"");
+        String model = CalledForTests.value(card, "name=\"model\" value=\"([^\"]+)\"");
         var called =
                 laptop.form("/attempt/call", Map.of("entry", entry, "number", number, "motor", motor, "model", model));
         assertEquals(200, called.statusCode(), called.body());

@@ -6,12 +6,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Reads the published tables under {@code published/motor}; lines from # on name the source. */
-final class Published {
-    private Published() {}
+final class RubberTables {
+    private RubberTables() {}
 
     /** Rows without source lines and heading. */
     static List<String[]> rows(String file) throws IOException {
-        try (InputStream in = Published.class.getResourceAsStream("/published/motor/" + file)) {
+        try (InputStream in = RubberTables.class.getResourceAsStream("/published/motor/" + file)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .filter(line -> !line.isBlank() && !line.startsWith("#"))

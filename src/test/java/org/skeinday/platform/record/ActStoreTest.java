@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.platform.db.Database;
 
-class RecordTest {
+class ActStoreTest {
     private static final WriterSettings QUICK = new WriterSettings(5_000, 50, 0);
 
     @TempDir

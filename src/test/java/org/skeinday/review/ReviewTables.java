@@ -7,12 +7,12 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Reads the published tables; lines from # on name the source. */
-final class Published {
-    private Published() {}
+final class ReviewTables {
+    private ReviewTables() {}
 
     /** @param file with its folder, for example {@code review/holm.csv}; without source lines and heading */
     static List<String[]> rows(String file) throws IOException {
-        try (InputStream in = Published.class.getResourceAsStream("/published/" + file)) {
+        try (InputStream in = ReviewTables.class.getResourceAsStream("/published/" + file)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .filter(line -> !line.isBlank() && !line.startsWith("#"))

@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
 import org.skeinday.Visitor;
 
 /** Fills the forms of Prepare as a browser does: every field that the page has, with what it shows, then what is typed. */
-public final class Prepared {
+public final class FilledForms {
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
     private static final Pattern FORM = Pattern.compile("(?s)<form id=\"form\".*?</form>");
     private static final Pattern INPUT = Pattern.compile("(?s)<input([^>]*)>");
@@ -29,7 +29,7 @@ public final class Prepared {
 
     private final Visitor visitor;
 
-    public Prepared(Visitor visitor) {
+    public FilledForms(Visitor visitor) {
         this.visitor = visitor;
     }
 

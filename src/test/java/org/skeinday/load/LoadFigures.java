@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** The table of figures: what was promised, what was measured, the bare least of the same run, the ratio. */
-final class Figures {
+final class LoadFigures {
     private final List<String> rows = new ArrayList<>();
 
     /** Waits in milliseconds at one share of all. */

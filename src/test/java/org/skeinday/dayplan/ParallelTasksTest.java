@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-class BesidesTest {
+class ParallelTasksTest {
     private static final ParallelTasks.Retrieval DOWN = new ParallelTasks.Retrieval("Heron", 2, 2000, 400);
     private static final ParallelTasks.Repair MENDED = new ParallelTasks.Repair("Heron", 2, 0, 600, 1800);
     private static final List<AttemptAhead> ATTEMPTS = List.of(

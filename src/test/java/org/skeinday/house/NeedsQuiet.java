@@ -8,4 +8,4 @@ import java.lang.annotation.Target;
 /** A test of a process whose times are what it proves: while it runs, no other such class does ({@link Turns}). */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.TYPE)
-public @interface Quiet {}
+public @interface NeedsQuiet {}

@@ -6,12 +6,12 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Small lists and taps that read like prose. */
-final class Lists {
+final class ListFixture {
     static final Pauses PAUSES = Pauses.usual(Duration.ofSeconds(10));
     static final long S = 1000;
     static final long MIN = 60 * S;
 
-    private Lists() {}
+    private ListFixture() {}
 
     static Step ok(String id, boolean critical) {
         return new Step(id, "Do " + id, "Because of " + id, critical, ItemAnswer.OK);

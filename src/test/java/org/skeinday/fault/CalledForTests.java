@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 import org.skeinday.Visitor;
 
 /** The first entry of the demo called, with the laptop as its first watch: what many taps can be sent to. */
-public final class CalledAttempt {
-    private CalledAttempt() {}
+public final class CalledForTests {
+    private CalledForTests() {}
 
     /** Calls the first entry and takes no watch. */
     public static void callOnly(Visitor laptop) throws IOException, InterruptedException {
