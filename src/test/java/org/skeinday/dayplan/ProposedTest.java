@@ -13,7 +13,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.skeinday.attempt.Part;
 
 /** Proposals on small days, a change tried, and a whole day of eight entries that goes wrong at random. */
@@ -96,7 +96,7 @@ class ProposedTest {
 
     /** Eight entries, two attempts each, every part up to twice as long as planned: each new plan keeps what is asked. */
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3})
+    @MethodSource("org.skeinday.Seeds#several")
     void a_day_that_goes_wrong_is_played_to_its_end_with_valid_plans(long seed) {
         Random random = new Random(seed);
         Map<String, List<AttemptAhead.Begun>> begun = new TreeMap<>();

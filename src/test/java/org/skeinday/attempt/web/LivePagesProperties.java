@@ -17,7 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
@@ -66,7 +66,7 @@ class LivePagesProperties {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {11, 12, 13})
+    @MethodSource("org.skeinday.Seeds#several")
     void every_page_says_the_same_in_every_state_that_can_be_reached(long seed) throws Exception {
         var random = new SplittableRandom(seed);
         LiveFigures before = LiveFigures.of(laptop, attempt, title);

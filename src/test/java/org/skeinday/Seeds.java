@@ -1,0 +1,15 @@
+package org.skeinday;
+
+import java.util.stream.LongStream;
+
+/** Whole days that are played by chance, each some seconds long: a few in every run, many under {@code -Pbench}. */
+public final class Seeds {
+    private static final int DAYS = Integer.getInteger("skeinday.days", 1);
+
+    private Seeds() {}
+
+    /** A seed for each of {@code -Dskeinday.days}; one when it is not said. */
+    public static LongStream several() {
+        return LongStream.rangeClosed(11, 10 + DAYS);
+    }
+}
