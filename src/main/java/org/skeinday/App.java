@@ -284,8 +284,11 @@ public final class App implements AutoCloseable {
         live.close();
         server.close();
         writer.close();
-        backups.now();
-        record.close();
-        log.close();
+        try {
+            backups.now();
+        } finally {
+            record.close();
+            log.close();
+        }
     }
 }

@@ -131,7 +131,17 @@ final class Preflight {
                     "The last backup is " + BackupCommands.ago(age(last))
                             + (whole ? ", and whole." : " and NOT whole: run backup."));
         }
-        Optional<Path> second = Backups.second(folder);
+        secondPlace();
+    }
+
+    private void secondPlace() {
+        Optional<Path> second;
+        try {
+            second = Backups.second(folder);
+        } catch (IOException e) {
+            say(false, String.valueOf(e.getMessage()));
+            return;
+        }
         boolean there = second.filter(Files::isDirectory).isPresent();
         say(
                 there,

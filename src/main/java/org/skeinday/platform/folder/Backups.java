@@ -1,7 +1,9 @@
 package org.skeinday.platform.folder;
 
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -40,8 +42,12 @@ public final class Backups {
     public void everyHour(ScheduledExecutorService on, Runnable also) {
         on.scheduleWithFixedDelay(
                 () -> {
-                    now();
-                    also.run();
+                    try {
+                        now();
+                        also.run();
+                    } catch (RuntimeException e) { // one hour that fails must not be the last
+                        LOG.warn("What is done every hour has failed", e);
+                    }
                 },
                 1,
                 HOUR_S,
@@ -56,7 +62,7 @@ public final class Backups {
     /** To every place, whatever becomes of the other. */
     public synchronized void now() {
         List<String> failed = new ArrayList<>();
-        for (Path place : places()) {
+        for (Path place : places(failed)) {
             try {
                 Backup.Made made = Backup.makeIfChanged(data, place, clock.instant());
                 Backup.prune(data, place);
@@ -72,21 +78,31 @@ public final class Backups {
         trouble = String.join(" ", failed);
     }
 
-    private List<Path> places() {
+    /** The first one always, whatever is written about the second. */
+    private List<Path> places(List<String> failed) {
         List<Path> places = new ArrayList<>(List.of(data.resolve(FOLDER)));
-        second(data).ifPresent(places::add);
+        try {
+            second(data).ifPresent(places::add);
+        } catch (IOException e) {
+            LOG.warn("The second place for backups cannot be read", e);
+            failed.add(String.valueOf(e.getMessage()));
+        }
         return places;
     }
 
-    /** Empty where none is named, or its word cannot be read. */
-    public static Optional<Path> second(Path data) {
+    /**
+     * Empty where none is named.
+     *
+     * @throws IOException when what is written there names no place, in a sentence that says what to do
+     */
+    public static Optional<Path> second(Path data) throws IOException {
         Path word = data.resolve(SECOND);
         try {
             String named = Files.exists(word) ? Files.readString(word).strip() : "";
             return named.isEmpty() ? Optional.empty() : Optional.of(Path.of(named));
-        } catch (IOException e) {
-            LOG.warn("The second place for backups cannot be read", e);
-            return Optional.empty();
+        } catch (CharacterCodingException | InvalidPathException e) {
+            throw new IOException("No backup is made in a second place: " + word + " names none. Name it again with"
+                    + " backup --also.");
         }
     }
 }
