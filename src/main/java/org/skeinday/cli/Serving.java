@@ -3,6 +3,7 @@ package org.skeinday.cli;
 import java.io.IOException;
 import java.net.BindException;
 import java.net.ServerSocket;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
@@ -25,6 +26,7 @@ import picocli.CommandLine.ParameterException;
 abstract class Serving extends Commands.OnFolder {
     static final int PORT_TAKEN = 3;
     private static final int USUAL_PORT = 8420;
+    private static final String HOST = "[A-Za-z0-9]([A-Za-z0-9.-]{0,251}[A-Za-z0-9])?";
 
     @Option(names = "--port", converter = Serving.Port.class, description = "the last one used, at first " + USUAL_PORT)
     @Nullable
@@ -120,13 +122,14 @@ abstract class Serving extends Commands.OnFolder {
     private String host(Path folder) throws IOException {
         Path kept = folder.resolve("host");
         if (host == null) {
-            return Files.exists(kept) ? Files.readString(kept).strip() : "";
+            String last = text(kept);
+            return last.matches(HOST) ? last : ""; // what is none is picked again
         }
         if (host.equals("auto")) {
             Files.deleteIfExists(kept);
             return "";
         }
-        if (!host.matches("[A-Za-z0-9]([A-Za-z0-9.-]{0,251}[A-Za-z0-9])?")) {
+        if (!host.matches(HOST)) {
             throw new ParameterException(
                     spec.commandLine(),
                     "--host must be a name or an address without port, for example 192.168.1.5, but was " + host);
@@ -136,12 +139,17 @@ abstract class Serving extends Commands.OnFolder {
         return host;
     }
 
+    /** Whatever its bytes are: a careless hand on a small file never keeps the day from starting. */
+    private static String text(Path kept) throws IOException {
+        return Files.exists(kept) ? new String(Files.readAllBytes(kept), StandardCharsets.ISO_8859_1).strip() : "";
+    }
+
     private int port(Path folder) throws IOException {
         Path kept = folder.resolve("port");
         if (port != null) {
             return port;
         }
-        String last = Files.exists(kept) ? Files.readString(kept).strip() : "";
+        String last = text(kept);
         return Port.isOne(last) ? Integer.parseInt(last) : USUAL_PORT; // an older program may have left it empty
     }
 

@@ -117,6 +117,32 @@ class StartFaultIT {
         assertDamaged(data, "journal.jsonl is missing");
     }
 
+    /** Bytes that are no text in any writing of ours, in each small file of the folder. */
+    @Test
+    void garbage_in_a_small_file_is_one_sentence_or_made_anew() throws Exception {
+        Path data = flown();
+        byte[] garbage = {(byte) 0xff, 0, (byte) 0xfe, '\n', 7};
+        byte[] format = Files.readAllBytes(data.resolve("record-format"));
+        Files.write(data.resolve("record-format"), garbage);
+        assertDamaged(data, "record-format holds no number");
+        Files.write(data.resolve("record-format"), format);
+        for (String file : List.of("port", "host", "second-place", "join-code", "typed-codes")) {
+            Files.write(data.resolve(file), garbage);
+        }
+        try (Program busy = Program.serve(root.resolve("other"), 8420)) {
+            var said = Program.listen("serve", "--data", data.toString());
+            assertEquals(3, said.exitCode(), said.text());
+            assertTrue(said.text().contains("Port 8420 is in use"), "the usual one: " + said.text());
+            busy.kill();
+        }
+        int port = Program.freePort();
+        try (Program program = Program.serve(data, port)) {
+            String now = new Visitor(port, "", 2).get("/devices").body();
+            assertTrue(now.contains("Devices"), now);
+            program.kill();
+        }
+    }
+
     private void assertDamaged(Path data, String words) throws IOException, InterruptedException {
         for (String command : List.of("serve", "verify")) {
             var said = Program.listen(command, "--data", data.toString());

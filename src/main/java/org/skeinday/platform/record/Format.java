@@ -1,6 +1,7 @@
 package org.skeinday.platform.record;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -31,7 +32,7 @@ final class Format {
         if (!Files.exists(file)) {
             return 1;
         }
-        String number = Files.readString(file).strip();
+        String number = new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1).strip(); // any byte
         if (!number.matches("[1-9][0-9]{0,5}")) {
             throw new Damaged("record 1: " + file + " holds no number. Put it back from a backup.");
         }

@@ -208,7 +208,7 @@ class FolderHarmTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {Journal.FILE, People.FILE, "join-code", "port", BackupList.FILE})
+    @ValueSource(strings = {Journal.FILE, People.FILE, "join-code", "port", Format.FILE, BackupList.FILE})
     void garbage_in_any_file_of_a_backup_is_one_sentence_and_changes_nothing(String file) throws Exception {
         keep(data, 1, 3);
         Files.writeString(data.resolve("join-code"), "0123456789abcdef".repeat(2));
@@ -227,6 +227,16 @@ class FolderHarmTest {
         Files.write(backup.resolve(file), good);
         Restoring.restore(backup, data, AT);
         assertEquals(List.of("Crew 1", "Crew 2", "Crew 3"), names());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\u00ff\u00fe", "\u0000\u0007", "none", "", "0"})
+    void a_format_that_is_no_number_stops_the_start_with_one_sentence(String bytes) throws Exception {
+        keep(data, 1, 1);
+        Files.write(data.resolve(Format.FILE), bytes.getBytes(java.nio.charset.StandardCharsets.ISO_8859_1));
+        assertTrue(refused().contains(Format.FILE + " holds no number. Put it back from a backup."), refused());
+        Files.writeString(data.resolve(Format.FILE), Format.NEWEST + "\n");
+        assertEquals(List.of("Crew 1"), names());
     }
 
     private static byte[] cut(byte[] whole) {
