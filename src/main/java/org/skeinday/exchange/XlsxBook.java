@@ -106,7 +106,10 @@ public final class XlsxBook {
                     ? refused(name, "this workbook is too large", "keep only the sheets that are to be taken in")
                     : unfolded(bytes);
         } catch (TooMany e) {
-            return refused(name, String.valueOf(e.getMessage()), "keep only the rows and columns that are filled");
+            return refused(
+                    name,
+                    String.valueOf(e.getMessage()),
+                    "keep only the rows, columns and texts that are to be taken in");
         } catch (IOException | RuntimeException e) { // its reader has one for each thing that a workbook may lack
             return refused(name, "this is no workbook that can be read", "save it as .xlsx and try again");
         }
@@ -114,10 +117,11 @@ public final class XlsxBook {
 
     private static Unpacked unfolded(byte[] bytes) throws IOException {
         Map<String, String> texts = new LinkedHashMap<>();
+        CellLengths lengths = new CellLengths();
         try (ReadableWorkbook book =
                 new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, false))) {
             for (org.dhatim.fastexcel.reader.Sheet sheet : book.getSheets().toList()) {
-                List<List<String>> rows = rows(sheet);
+                List<List<String>> rows = rows(sheet, lengths);
                 if (!rows.isEmpty()) {
                     texts.put(sheet.getName().strip().toLowerCase(Locale.ROOT) + ENDING, CsvLines.write(rows));
                 }
@@ -167,7 +171,8 @@ public final class XlsxBook {
     }
 
     /** Rows that a sheet leaves out are empty lines, so that lines keep their numbers. */
-    private static List<List<String>> rows(org.dhatim.fastexcel.reader.Sheet sheet) throws IOException {
+    private static List<List<String>> rows(org.dhatim.fastexcel.reader.Sheet sheet, CellLengths lengths)
+            throws IOException {
         List<List<String>> rows = new ArrayList<>();
         try (Stream<org.dhatim.fastexcel.reader.Row> stream = sheet.openStream()) {
             stream.forEach(row -> {
@@ -181,7 +186,12 @@ public final class XlsxBook {
                 List<String> cells = new ArrayList<>();
                 for (int c = 0; c < row.getCellCount(); c++) {
                     Cell cell = row.getCell(c);
-                    cells.add(cell == null ? "" : CellText.guarded(text(cell)));
+                    String text = cell == null ? "" : text(cell);
+                    if (lengths.areTooMuchWith(text)) {
+                        throw new TooMany("row " + row.getRowNum() + " of sheet '" + sheet.getName()
+                                + "' holds too long texts: " + CellLengths.LIMITS);
+                    }
+                    cells.add(CellText.guarded(text));
                 }
                 rows.add(cells);
             });

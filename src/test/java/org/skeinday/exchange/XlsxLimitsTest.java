@@ -65,6 +65,22 @@ class XlsxLimitsTest {
         assertTrue(said.contains("no workbook that can be read"), said);
     }
 
+    /** A text is kept once in a workbook, however many cells name it. */
+    @Test
+    void one_long_text_that_many_cells_name_is_refused_before_it_is_copied_for_each() throws Exception {
+        String row = ("," + "x".repeat(9_000)).repeat(100).substring(1) + "\n";
+        byte[] small = XlsxBook.write(Map.of("flights.csv", row.repeat(80)));
+        assertTrue(small.length < 200_000, "it is small: " + small.length);
+        String said = refused(small);
+        assertTrue(said.contains("row 72 of sheet 'flights' holds too long texts: at most 10000"), said);
+        assertTrue(said.contains("64 million in all"), said);
+        assertEquals(
+                List.of(),
+                XlsxBook.read("a.xlsx", XlsxBook.write(Map.of("a.csv", row))).errors());
+        String one = refused(XlsxBook.write(Map.of("flights.csv", "event\n" + "x".repeat(10_001) + "\n")));
+        assertTrue(one.contains("row 2 of sheet 'flights' holds too long texts"), one);
+    }
+
     private static byte[] withFirstCellAt(String place) throws Exception {
         return altered(" r=\"A1\"", " r=\"" + place + "\"");
     }
