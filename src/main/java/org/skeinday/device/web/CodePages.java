@@ -2,14 +2,18 @@ package org.skeinday.device.web;
 
 import io.javalin.http.Context;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.function.Consumer;
 import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** The coach makes other codes: for everybody, or for today's timekeepers and captains. */
 final class CodePages {
+    private static final Logger LOG = LoggerFactory.getLogger(CodePages.class);
+
     private final JoinCodes codes;
     private final Consumer<Context> shown;
 
@@ -38,7 +42,8 @@ final class CodePages {
         try {
             deed.done(FormActs.number(context));
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            LOG.warn("Other codes could not be kept", e);
+            throw new Refusal(507, "The laptop's disk took no new codes. Make space on it, then do this again.");
         }
     }
 }

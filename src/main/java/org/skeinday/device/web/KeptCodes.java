@@ -118,15 +118,34 @@ public final class KeptCodes implements JoinCodes {
         return LocalDate.now(clock).toString();
     }
 
-    /** The form is noted with the last of both files: killed in between, its repeat makes all of them new. */
+    /**
+     * The old ones stop before anything is written: they do so too where the disk takes no more, and the form's
+     * repeat makes others. The form is noted with the last of both files: killed in between, its
+     * repeat makes all of them new.
+     */
     @Override
     public synchronized void renew(String act) throws IOException {
         if (typed.acts().contains(act)) {
             return;
         }
-        link = KeptJoinCode.another(data, () -> RandomHex.of(random));
-        keep(new Typed(fresh(), "", typed.actsWith(act)));
-        changed.run();
+        link = new JoinCode(RandomHex.of(random));
+        List<String> acts = typed.actsWith(act);
+        typed = new Typed(fresh(), "", typed.acts());
+        try {
+            KeptJoinCode.keep(data, link);
+            keep(new Typed(typed.door(), "", acts));
+        } catch (IOException e) {
+            forgetKept(); // it may hold old ones, which the next start would read
+            throw e;
+        } finally {
+            changed.run();
+        }
+    }
+
+    /** A disk that takes no more gives back all the same; the next start makes new ones and says so. */
+    private void forgetKept() throws IOException {
+        Files.deleteIfExists(data.resolve(KeptJoinCode.FILE));
+        Files.deleteIfExists(data.resolve(FILE));
     }
 
     @Override

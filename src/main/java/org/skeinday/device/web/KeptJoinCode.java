@@ -33,10 +33,14 @@ record KeptJoinCode(JoinCode code, boolean lost) {
     }
 
     /** A fresh one in the place of what was there, kept before it is told. */
-    static JoinCode another(Path data, Supplier<String> fresh) throws IOException {
+    private static JoinCode another(Path data, Supplier<String> fresh) throws IOException {
         JoinCode code = new JoinCode(fresh.get());
-        WholeFile.write(data.resolve(FILE), code.text());
+        keep(data, code);
         return code;
+    }
+
+    static void keep(Path data, JoinCode code) throws IOException {
+        WholeFile.write(data.resolve(FILE), code.text());
     }
 
     private static Optional<JoinCode> read(Path file) throws IOException {

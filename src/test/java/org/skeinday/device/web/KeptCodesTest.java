@@ -3,6 +3,7 @@ package org.skeinday.device.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -63,6 +64,38 @@ class KeptCodesTest {
         assertEquals(Optional.empty(), codes.ofDay());
         String file = Files.readString(data.resolve(KeptCodes.FILE)) + Files.readString(data.resolve("join-code"));
         assertFalse(file.contains(link) || file.contains(typed), file);
+    }
+
+    /** A folder in the place where each file is written aside stands for a disk that takes no more. */
+    @Test
+    void the_old_ones_stop_though_the_disk_takes_no_new_ones_and_the_repeat_keeps_them() throws IOException {
+        for (String file : new String[] {"join-code", KeptCodes.FILE}) {
+            java.util.concurrent.atomic.AtomicInteger told = new java.util.concurrent.atomic.AtomicInteger();
+            Clock clock = Clock.fixed(Instant.parse(TODAY), ZoneOffset.UTC);
+            KeptCodes codes = new KeptCodes(data, false, clock, new SecureRandom(), told::incrementAndGet);
+            codes.handOut(file.equals("join-code") ? ONE : "4".repeat(32));
+            String link = codes.link().text();
+            String typed = codes.typed();
+            Path full = Files.createDirectories(
+                    data.resolve(file + ".written-aside").resolve("full"));
+            String act = file.equals("join-code") ? OTHER : "5".repeat(32);
+            assertThrows(IOException.class, () -> codes.renew(act));
+            assertNotEquals(link, codes.link().text());
+            assertNotEquals(typed, codes.typed());
+            assertEquals(Optional.empty(), codes.ofDay());
+            assertEquals(2, told.get(), "devices are told though it failed");
+            assertFalse(kept("join-code").contains(link), "nor after a restart");
+            assertFalse(kept(KeptCodes.FILE).contains(typed), "nor after a restart");
+            Files.delete(full);
+            Files.delete(full.getParent());
+            codes.renew(act);
+            assertEquals(codes.link(), at(TODAY).link());
+            assertEquals(codes.typed(), at(TODAY).typed());
+        }
+    }
+
+    private String kept(String file) throws IOException {
+        return Files.exists(data.resolve(file)) ? Files.readString(data.resolve(file)) : "";
     }
 
     @Test
