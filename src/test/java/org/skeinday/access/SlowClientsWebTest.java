@@ -143,6 +143,40 @@ class SlowClientsWebTest {
         assertEquals(before, house.head());
     }
 
+    private String fileThatDrips(String cookie) {
+        return "POST /import/look HTTP/1.1\r\nHost: localhost:" + house.app.port() + "\r\nOrigin: http://localhost:"
+                + house.app.port() + "\r\nHX-Request: true\r\nCookie: " + cookie + "\r\nConnection: close\r\n"
+                + "Content-Type: multipart/form-data; boundary=b\r\nContent-Length: 4000000\r\n\r\n--b\r\n";
+    }
+
+    @Test
+    void a_large_file_that_drips_in_keeps_no_other_file_waiting() throws Exception {
+        house = new House(root.resolve("day"), Pace.normal()); // nothing is dropped while this looks
+        for (int i = 0; i < 3; i++) {
+            send(from("127.0.0.2"), fileThatDrips("none=none"));
+        }
+        Thread.sleep(500); // they are being read
+        long begun = System.nanoTime();
+        byte[] csv = "batch,K\nNew lot,42\n".getBytes(StandardCharsets.UTF_8);
+        HttpResponse<String> answer = house.laptop.upload("/import/look", "batches.csv", csv, Map.of());
+        assertEquals(200, answer.statusCode(), answer.body());
+        assertTrue(System.nanoTime() - begun < 10_000_000_000L, "it waited for those that drip");
+    }
+
+    @Test
+    void who_may_send_no_file_is_refused_before_it_has_come() throws Exception {
+        house = new House(root.resolve("day"), Pace.normal());
+        String token = token();
+        HttpResponse<String> joined =
+                house.laptop.form("/join", Map.of("token", token, "code", "", "role", "helper", "person", ""));
+        String cookie = joined.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
+        Socket drips = from("127.0.0.2");
+        drips.setSoTimeout(10_000);
+        send(drips, fileThatDrips(cookie));
+        byte[] first = drips.getInputStream().readNBytes("HTTP/1.1 403".length());
+        assertEquals("HTTP/1.1 403", new String(first, StandardCharsets.UTF_8));
+    }
+
     private interface Ask {
         HttpResponse<String> ask() throws IOException, InterruptedException;
     }

@@ -100,22 +100,24 @@ public final class Routes {
     /** @param maxBytes largest body that is read, at most {@link #IMPORT_BODY} */
     public void post(String path, Role minimum, int maxBytes, Handler handler) {
         rights.add(new Right("POST", path, minimum, false, maxBytes));
-        Handler guarded = guarded(minimum, context -> {
-            refuseCoach(context);
-            handler.handle(context);
-        });
         routes.post(path, context -> {
             BodyLimit.check(context, maxBytes);
+            access.require(context, minimum);
+            refuseCoach(context);
             if (maxBytes <= ORDINARY_BODY) {
-                guarded.handle(context);
+                handler.handle(context);
             } else {
-                oneByOne(context, guarded);
+                oneByOne(context, handler);
             }
         });
     }
 
-    /** A large file unfolds to many times its size: several at once would take all memory from everybody. */
+    /**
+     * A large file unfolds to many times its size: several at once would take all memory from everybody. Who may not send
+     * one was refused before, and it is here whole before its turn comes: a slow sender keeps nobody waiting.
+     */
     private void oneByOne(Context context, Handler handler) throws Exception {
+        Uploads.await(context);
         if (!large.tryAcquire(LARGE_WAITS_S, TimeUnit.SECONDS)) {
             throw new Refusal(503, "Another large file is being looked through. Send this one again in a moment.");
         }

@@ -22,6 +22,15 @@ final class Uploads {
         }
     }
 
+    /** Reads a form to its end, with files or without, so that nothing is left to wait for. */
+    static void await(Context context) {
+        if (context.isMultipartFormData()) {
+            files(context);
+        } else {
+            context.formParamMap();
+        }
+    }
+
     /** What the form's reader throws is of many kinds, and all of them mean that the form was torn on its way. */
     private static List<UploadedFile> files(Context context) {
         try {
