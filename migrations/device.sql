@@ -18,6 +18,9 @@ create table device (
   -- Of an ended one: of the link by which devices joined then. It joins again only by another.
   ended_link_hash varchar(64)
 );
+-- Each request with an unknown token asks for these: strangers must not make the whole table be read.
+create index device_earlier on device (earlier_hash);
+create index device_joining on device (joining_hash);
 -- Whether the students hold the laptop: then it may do what a captain may. One row, none before it was ever lent.
 create table device_laptop (
   id integer primary key,

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.skeinday.device.Device;
 import org.skeinday.device.EarlierToken;
 import org.skeinday.device.TokenHash;
@@ -17,6 +18,7 @@ import org.skeinday.platform.record.ActStore;
  * repeated, until the device is heard with the token it was given, and for a day at most.
  */
 public final class Sessions {
+    private static final Pattern TOKEN = Pattern.compile("[0-9a-f]{32}");
     private static final long DAY_MS = 24 * 3_600_000L;
 
     private final Known known;
@@ -39,10 +41,15 @@ public final class Sessions {
         /** Those of the record. */
         public static Known in(ActStore record, KnownTokens tokens) {
             return new Known(
-                    tokens::ofToken,
-                    token -> record.read((Tx tx) -> DeviceStore.ofEarlier(tx, token)),
-                    number -> record.read((Tx tx) -> DeviceStore.ofJoining(tx, number)),
-                    token -> record.read((Tx tx) -> DeviceStore.endedLinkHash(tx, token)));
+                    ofOurs(tokens::ofToken),
+                    ofOurs(token -> record.read((Tx tx) -> DeviceStore.ofEarlier(tx, token))),
+                    ofOurs(number -> record.read((Tx tx) -> DeviceStore.ofJoining(tx, number))),
+                    ofOurs(token -> record.read((Tx tx) -> DeviceStore.endedLinkHash(tx, token))));
+        }
+
+        /** What cannot be a token is nobody's, and the record is not read for it. */
+        private static <T> Function<String, Optional<T>> ofOurs(Function<String, Optional<T>> read) {
+            return token -> TOKEN.matcher(token).matches() ? read.apply(token) : Optional.empty();
         }
     }
 
