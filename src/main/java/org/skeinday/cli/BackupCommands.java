@@ -75,10 +75,15 @@ final class BackupCommands {
                 throw new ParameterException(spec.commandLine(), "There is no folder " + backup.toAbsolutePath());
             }
             Path folder = makeable(folder("skeinday"));
+            long joinedAgain = EndedSince.count(folder, backup);
             Backup.Made made =
                     Restoring.restore(backup, folder, Clock.systemUTC().instant());
             out().println(made.records() + " records are in " + folder
                     + ". What was there is in its set-aside folder.");
+            if (joinedAgain > 0) {
+                out().println("Devices that were ended after this backup and are joined again: " + joinedAgain
+                        + ". End them on the page Devices before the day goes on.");
+            }
             return 0;
         }
     }
