@@ -63,6 +63,7 @@ class EndedSinceTest {
         Files.writeString(
                 day.resolve("journal.jsonl"), "garbage \"device.ended\"\n", java.nio.file.StandardOpenOption.APPEND);
         assertTrue(run("restore", both.toString(), "--data", day.toString()).contains(told));
-        assertFalse(run("restore", both.toString(), "--data", day.toString()).contains("joined again"), "none any more");
+        assertFalse(
+                run("restore", both.toString(), "--data", day.toString()).contains("joined again"), "none any more");
     }
 }

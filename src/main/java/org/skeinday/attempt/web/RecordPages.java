@@ -89,7 +89,8 @@ public final class RecordPages {
 
     /** Answers the form with the reason when a PIN was given and is wrong. The PIN itself goes nowhere else. */
     private boolean givesWrongPin(Context ctx) {
-        String problem = hasPin(ctx) ? pins.problem(ctx.ip(), NowPages.field(ctx, "pin")) : "";
+        String problem =
+                hasPin(ctx) ? pins.problem(ctx.ip(), Access.joined(ctx).isPresent(), NowPages.field(ctx, "pin")) : "";
         if (!problem.isEmpty()) {
             ctx.status(422);
             part(ctx, FormErrors.of(ctx).with("pin", problem));

@@ -7,7 +7,7 @@ import org.skeinday.device.TypedCode;
 
 /**
  * What the join link, the typed code and the code of the day open. Typed ones can be guessed, so wrong tries are slowed, per
- * address and over all devices together, each of the two codes with a count of its own: who knows the code on the wall does
+ * address and over all devices together, strangers apart from those who have joined or bring the right link, each of the two codes with a count of its own: who knows the code on the wall does
  * not get his wrong tries at the code of the day forgotten by typing it.
  */
 final class CodeGate {
@@ -46,33 +46,34 @@ final class CodeGate {
      * What both together open.
      *
      * @param from address of the request
+     * @param joined whether it comes from a device that has joined
      * @param link what came behind the # of the link, empty for none
      * @param typed empty when nothing was typed
      */
-    Found ask(String from, String link, String typed) {
+    Found ask(String from, boolean joined, String link, String typed) {
         boolean linkRight = codes.link().fits(link);
         if (typed.isBlank()) {
             return linkRight
                     ? new Found(Opens.DOOR, "")
                     : new Found(Opens.NOTHING, link.isEmpty() ? NO_CODE : OTHER_LINK);
         }
-        Found found = ofTyped(from, typed);
+        Found found = ofTyped(from, joined || linkRight, typed);
         return linkRight && found.opens() == Opens.NOTHING ? new Found(Opens.DOOR, found.problem()) : found;
     }
 
     /** Each wrong try counts at both codes: what is no answer at one must not be a free guess at the other. */
-    private synchronized Found ofTyped(String from, String typed) {
-        boolean notLookedAt = atDoor.keepsWaiting(from);
-        String problem = atDoor.problem(from, typed);
+    private synchronized Found ofTyped(String from, boolean known, String typed) {
+        boolean notLookedAt = atDoor.keepsWaiting(from, known);
+        String problem = atDoor.problem(from, known, typed);
         if (problem.isEmpty()) {
             return new Found(Opens.DOOR, "");
         }
         if (notLookedAt) {
             return new Found(Opens.NOTHING, problem);
         }
-        String problemOfDay = ofDay.problem(from, typed);
+        String problemOfDay = ofDay.problem(from, known, typed);
         if (problemOfDay.isEmpty()) {
-            atDoor.forgive(from);
+            atDoor.forgive(from, known);
             return new Found(Opens.WATCHES, "");
         }
         return new Found(Opens.NOTHING, problemOfDay);

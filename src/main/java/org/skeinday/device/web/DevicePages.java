@@ -75,7 +75,8 @@ public final class DevicePages {
         DeviceActs said = new DeviceActs(acts, door.randomHex(), clock);
         Asking asking = new Asking(page, door, said);
         DevicePages own = new DevicePages(page, said, asking, clock, door);
-        new JoinPages(page, door, said, asking, new Joining(door, new CodeGate(door.codes(), clock))).register(routes);
+        Joining joining = new Joining(door, new CodeGate(door.codes(), clock), new JoinRate(clock));
+        new JoinPages(page, door, said, asking, joining).register(routes);
         asking.register(routes);
         new CodePages(door.codes(), own::part).register(routes);
         routes.get(

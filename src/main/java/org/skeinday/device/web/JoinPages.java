@@ -152,6 +152,7 @@ final class JoinPages {
                 content.put("joiningHash", TokenHash.of(form.typed("act")));
             }
             acts.submit("device.join", "new", form.typed("person"), content);
+            joining.count(context);
         }
         door.network().joinedAt(String.valueOf(context.header("Host")));
         KeptCookie.set(context, Access.COOKIE, token);

@@ -13,7 +13,7 @@ import org.skeinday.platform.http.Role;
 
 /**
  * What a device may become. The link or the typed code makes a viewer or a helper; a timekeeper and a captain need the code
- * of the day too, or the coach's yes, and are helpers until it comes; a coach needs the PIN.
+ * of the day too, or the coach's yes, and are helpers until it comes, again for each other person who uses the device; a coach needs the PIN.
  */
 final class Joining {
     private static final String ENDED =
@@ -22,6 +22,7 @@ final class Joining {
 
     private final DevicePages.Door door;
     private final CodeGate codes;
+    private final JoinRate rate;
 
     /**
      * What came of a form.
@@ -37,14 +38,16 @@ final class Joining {
             String role,
             @Nullable String asked) {}
 
-    Joining(DevicePages.Door door, CodeGate codes) {
+    Joining(DevicePages.Door door, CodeGate codes, JoinRate rate) {
         this.door = door;
         this.codes = codes;
+        this.rate = rate;
     }
 
     /** Whether what was typed or scanned opens the door at all; a wrong try counts. */
     CodeGate.Found atDoor(Context context, FormErrors form) {
-        CodeGate.Found found = codes.ask(context.ip(), form.typed("token"), form.typed("code"));
+        CodeGate.Found found =
+                codes.ask(context.ip(), Access.joined(context).isPresent(), form.typed("token"), form.typed("code"));
         boolean isOut = found.opens() != CodeGate.Opens.NOTHING && wasEndedUnderThisLink(context);
         return isOut ? new CodeGate.Found(CodeGate.Opens.NOTHING, ENDED) : found;
     }
@@ -54,10 +57,12 @@ final class Joining {
         boolean asksDoor = known.isEmpty() || !typed.typed("code").isBlank();
         CodeGate.Found found = asksDoor ? atDoor(context, typed) : new CodeGate.Found(CodeGate.Opens.NOTHING, "");
         FormErrors form = found.problem().isEmpty() ? typed : typed.with("code", found.problem());
+        form = known.isPresent() ? form : unlessTooMany(context, form, found.opens());
         form = checked(context, form);
-        Role now = known.map(device -> Role.ofWord(device.role())).orElse(Role.HELPER);
+        String person = form.typed("person");
+        Role now = known.map(device -> withoutYes(device, person)).orElse(Role.HELPER);
         String wanted = form.typed("role");
-        boolean asks = form.isEmpty() && needsYes(Role.ofWord(wanted), found.opens(), known);
+        boolean asks = form.isEmpty() && needsYes(Role.ofWord(wanted), person, found.opens(), known);
         return new Outcome(
                 form,
                 known.isPresent() || found.opens() != CodeGate.Opens.NOTHING,
@@ -65,14 +70,39 @@ final class Joining {
                 asks ? wanted : null);
     }
 
-    private static boolean needsYes(Role wanted, CodeGate.Opens opens, Optional<Device> known) {
-        boolean isSpecial = wanted == Role.TIMEKEEPER || wanted == Role.CAPTAIN;
-        boolean isThere = known.filter(device -> Role.ofWord(device.role()).covers(wanted))
+    /** A repeat of a joining makes no other device. */
+    private FormErrors unlessTooMany(Context context, FormErrors form, CodeGate.Opens opens) {
+        String problem =
+                form.isEmpty() && door.sessions().repeated(form.typed("act")).isEmpty()
+                        ? rate.problem(context.ip(), opens)
+                        : "";
+        return problem.isEmpty() ? form : form.with("code", problem);
+    }
+
+    /** A device that was none before has joined. */
+    void count(Context context) {
+        rate.count(context.ip());
+    }
+
+    /** A yes was to the person whom the coach had before him: it goes with the device to nobody else. */
+    private static boolean needsYes(Role wanted, String person, CodeGate.Opens opens, Optional<Device> known) {
+        boolean isThere = known.filter(device -> withoutYes(device, person).covers(wanted))
                 .isPresent();
-        boolean saidYes = known.map(Device::allowed)
+        boolean saidYes = known.filter(device -> device.person().equals(person))
+                .map(Device::allowed)
                 .filter(allowed -> !allowed.isEmpty() && Role.ofWord(allowed).covers(wanted))
                 .isPresent();
-        return isSpecial && opens != CodeGate.Opens.WATCHES && !isThere && !saidYes;
+        return isSpecial(wanted) && opens != CodeGate.Opens.WATCHES && !isThere && !saidYes;
+    }
+
+    /** What the device is for this person without anybody's yes. */
+    private static Role withoutYes(Device device, String person) {
+        Role now = Role.ofWord(device.role());
+        return isSpecial(now) && !device.person().equals(person) ? Role.HELPER : now;
+    }
+
+    private static boolean isSpecial(Role role) {
+        return role == Role.TIMEKEEPER || role == Role.CAPTAIN;
     }
 
     /** The device that asks, when it has joined. */
@@ -105,7 +135,8 @@ final class Joining {
             return found.with("role", "Choose what this device is for.");
         }
         if (found.isEmpty() && role.equals(Role.COACH.word())) {
-            String problem = door.pins().problem(context.ip(), form.typed("pin"));
+            String problem =
+                    door.pins().problem(context.ip(), Access.joined(context).isPresent(), form.typed("pin"));
             return problem.isEmpty() ? found : found.with("pin", problem);
         }
         return found;

@@ -41,10 +41,10 @@ public final class LiveHub implements AutoCloseable {
     private final AtomicLong last = new AtomicLong();
     private volatile boolean closed;
 
-    /** @param kept whether it has the places that are kept for the laptop and for captains */
-    private record Owner(String device, boolean kept) {
+    /** @param kept whether it has the places that are kept for the laptop, for timekeepers and for captains */
+    record Owner(String device, boolean kept) {
         static Owner of(Caller caller) {
-            return new Owner(caller.device(), caller.isLaptop() || caller.role().covers(Role.CAPTAIN));
+            return new Owner(caller.device(), caller.isLaptop() || caller.role().covers(Role.TIMEKEEPER));
         }
     }
 

@@ -6,13 +6,13 @@ import java.util.Optional;
 import org.skeinday.platform.http.Caller;
 
 /**
- * Who gets one of the places for open streams. The laptop, captains and coaches have places of their own, which nobody else
+ * Who gets one of the places for open streams. The laptop, timekeepers, captains and coaches have places of their own, which nobody else
  * takes; beyond them they stand in places of the others as long as nobody asks for those. Where all are taken, a device with
  * fewer open than another by two gets the place of one of the other's: so a few devices with many tabs never keep a hall
  * outside.
  */
 final class StreamPlaces {
-    /** Places that only the laptop, captains and coaches take. */
+    /** Places that only the laptop, timekeepers, captains and coaches take. */
     static final int KEPT = 60;
 
     /** Places of all others. */

@@ -67,21 +67,24 @@ class CodeGateTest {
     }
 
     private Opens opened(String from, String typed) {
-        return gate.ask(from, "", typed).opens();
+        return gate.ask(from, false, "", typed).opens();
     }
 
     private boolean waits(String from, String typed) {
-        return gate.ask(from, "", typed).problem().startsWith("Too many wrong tries: wait");
+        return gate.ask(from, false, "", typed).problem().startsWith("Too many wrong tries: wait");
     }
 
     @Test
     void the_link_and_the_typed_code_open_the_door_and_the_code_of_the_day_more() {
-        assertEquals(Opens.DOOR, gate.ask("10.0.0.1", LINK, "").opens());
+        assertEquals(Opens.DOOR, gate.ask("10.0.0.1", false, LINK, "").opens());
         assertEquals(Opens.DOOR, opened("10.0.0.1", "k7p 4tx"));
         assertEquals(Opens.DOOR, opened("10.0.0.1", " K7P-4TX "));
         assertEquals(Opens.WATCHES, opened("10.0.0.1", "m9n aac"));
-        assertEquals(Opens.WATCHES, gate.ask("10.0.0.1", LINK, "M9NAAC").opens());
-        assertEquals(Opens.DOOR, gate.ask("10.0.0.1", LINK, "K7P4TX").opens(), "both of the wall are no more than one");
+        assertEquals(Opens.WATCHES, gate.ask("10.0.0.1", false, LINK, "M9NAAC").opens());
+        assertEquals(
+                Opens.DOOR,
+                gate.ask("10.0.0.1", false, LINK, "K7P4TX").opens(),
+                "both of the wall are no more than one");
     }
 
     @Test
@@ -89,7 +92,7 @@ class CodeGateTest {
         codes.typed = "";
         codes.ofDay = Optional.of("");
         for (String typed : new String[] {"", " ", "K7P4TX", "------"}) {
-            CodeGate.Found found = gate.ask("10.0.0.1", "", typed);
+            CodeGate.Found found = gate.ask("10.0.0.1", false, "", typed);
             assertEquals(Opens.NOTHING, found.opens(), typed);
             assertTrue(!found.problem().isEmpty());
         }
@@ -118,8 +121,8 @@ class CodeGateTest {
             opened("10.0.0.1", "K7P4TX");
         }
         assertEquals(
-                gate.ask("10.0.0.1", "", "AAAAAA").problem(),
-                gate.ask("10.0.0.1", "", "M9NAAC").problem());
+                gate.ask("10.0.0.1", false, "", "AAAAAA").problem(),
+                gate.ask("10.0.0.1", false, "", "M9NAAC").problem());
     }
 
     @Test
@@ -146,6 +149,28 @@ class CodeGateTest {
             opened("10.0.1." + i, "AAAAAA");
         }
         assertTrue(waits("10.0.0.9", "K7P4TX"), "over all");
-        assertEquals(Opens.DOOR, gate.ask("10.0.0.9", LINK, "").opens());
+        assertEquals(Opens.DOOR, gate.ask("10.0.0.9", false, LINK, "").opens());
+    }
+
+    @Test
+    void guesses_of_strangers_keep_nobody_waiting_who_has_joined_or_brings_the_link() {
+        for (int i = 0; i < 60; i++) {
+            opened("10.0.1." + i, "AAAAAA");
+        }
+        assertTrue(waits("10.0.0.9", "M9NAAC"), "a stranger");
+        assertEquals(Opens.WATCHES, gate.ask("10.0.0.9", true, "", "M9NAAC").opens(), "who has joined");
+        assertEquals(Opens.WATCHES, gate.ask("10.0.0.9", false, LINK, "M9NAAC").opens(), "who brings the link");
+    }
+
+    @Test
+    void guesses_of_those_who_are_known_are_slowed_over_all_of_them_too() {
+        int looked = 0;
+        for (int i = 0; i < 3_600; i++) {
+            String problem =
+                    gate.ask("10.0." + i % 250 + ".1", true, "", "AAAAAA").problem();
+            looked += problem.startsWith("Too many wrong tries: wait") ? 0 : 1;
+            clock.ms += 1_000;
+        }
+        assertTrue(looked < 160, "looked at " + looked);
     }
 }

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.skeinday.platform.http.Caller;
+import org.skeinday.platform.http.Role;
 
 /** A few devices with many tabs keep nobody outside. */
 class StreamPlacesTest {
@@ -62,6 +64,22 @@ class StreamPlacesTest {
         assertFalse(StreamPlaces.ask("one more", false, kept, open).admitted());
         assertEquals(StreamPlaces.KEPT, kept.get("laptop"), "its own are left");
         assertFalse(StreamPlaces.ask("laptop", true, kept, open).admitted());
+    }
+
+    @Test
+    void a_timekeeper_has_a_place_though_every_other_is_taken() {
+        for (int i = 0; i < 150; i++) {
+            opens("phone" + i);
+        }
+        assertFalse(opens("one more"));
+        for (Role role : Role.values()) {
+            LiveHub.Owner owner = LiveHub.Owner.of(new Caller("late", "", role, false));
+            assertEquals(
+                    role.covers(Role.TIMEKEEPER),
+                    StreamPlaces.ask(owner.device(), owner.kept(), Map.of(), open)
+                            .admitted(),
+                    role.word());
+        }
     }
 
     @Test
