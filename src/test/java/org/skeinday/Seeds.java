@@ -4,7 +4,7 @@ import java.util.stream.LongStream;
 
 /** Whole days that are played by chance, each some seconds long: a few in every run, many under {@code -Pbench}. */
 public final class Seeds {
-    private static final int DAYS = Integer.getInteger("skeinday.days", 1);
+    private static final int DAYS = Integer.getInteger("skeinday.days", 3);
 
     private Seeds() {}
 

@@ -46,7 +46,7 @@ final class CardToCall {
 
     NowCard of(EntryAdded entry, long nowMs) {
         List<ModelAdded> models = ModelStore.ofEntry(tx, entry.id());
-        List<MotorsAtHand.Offer> motors = entry.own() ? new MotorsAtHand(tx).offers(entry, models) : List.of();
+        List<MotorsAtHand.Offer> motors = entry.own() ? MotorsAtHand.offersOrNone(tx, entry, models) : List.of();
         NowView.@Nullable Plan plan = motors.isEmpty()
                 ? null
                 : PlanLines.of(tx, entry, null, motors.get(0).motor(), models.isEmpty() ? null : models.get(0), units);
@@ -92,14 +92,12 @@ final class CardToCall {
 
     /** Other motors for an attempt, in the order in which they would be taken. @param quiet whether nothing is advised */
     List<NowView.Choice> spares(EntryAdded entry, AttemptNow attempt, boolean quiet) {
-        return new MotorsAtHand(tx)
-                .offers(entry, ModelStore.ofEntry(tx, entry.id())).stream()
-                        .filter(offer -> !offer.motor().id().equals(attempt.motorId()))
-                        .map(offer -> quiet
-                                ? new NowView.Choice(
-                                        offer.motor().id(), offer.motor().tag())
-                                : choice(offer))
-                        .toList();
+        return MotorsAtHand.offersOrNone(tx, entry, ModelStore.ofEntry(tx, entry.id())).stream()
+                .filter(offer -> !offer.motor().id().equals(attempt.motorId()))
+                .map(offer -> quiet
+                        ? new NowView.Choice(offer.motor().id(), offer.motor().tag())
+                        : choice(offer))
+                .toList();
     }
 
     private OptionalLong latestStart(EntryAdded entry, Optional<WindowAdded> window) {

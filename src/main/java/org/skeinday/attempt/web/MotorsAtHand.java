@@ -53,6 +53,12 @@ public final class MotorsAtHand {
         return ranked(entry, models, motors).stream().map(Ranked::life).toList();
     }
 
+    /** The same for a page that people work on: none where it cannot be found out, which the log then says why. */
+    static List<Offer> offersOrNone(Tx tx, EntryAdded entry, List<ModelAdded> models) {
+        return Apart.made(
+                "Which motors may be flown", () -> new MotorsAtHand(tx).offers(entry, models), words -> List.of());
+    }
+
     private record Ranked(MotorLife life, String reason) {}
 
     /** As {@link #offers}, the motors alone. */
