@@ -8,7 +8,7 @@ public final class Seeds {
 
     private Seeds() {}
 
-    /** A seed for each of {@code -Dskeinday.days}; one when it is not said. */
+    /** A seed for each of {@code -Dskeinday.days}; three when it is not said. */
     public static LongStream several() {
         return LongStream.rangeClosed(11, 10 + DAYS);
     }
