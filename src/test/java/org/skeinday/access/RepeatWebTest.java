@@ -160,4 +160,29 @@ class RepeatWebTest {
             assertTrue(none.contains("Nothing was taken"), none);
         }
     }
+
+    @Test
+    void a_history_that_is_sent_twice_is_taken_once() throws Exception {
+        try (var house = new House(root.resolve("day"))) {
+            Map<String, String> form = new LinkedHashMap<>(Map.of(
+                    "act", house.laptop.newId(),
+                    "file", "flights.csv",
+                    "text", "Date,Aircraft,Rubber,Duration\n2026-04-01 18:00,Reed One,A1,1:35.2\n",
+                    "same-event", "Saltmarsh Practice Evening",
+                    "same-valid", "yes"));
+            String[] meanings = {"flown", "model", "motor", "time"};
+            for (int i = 0; i < meanings.length; i++) {
+                form.put("meaning-" + i, meanings[i]);
+                form.put("unit-" + i, "");
+            }
+            HttpResponse<String> first = house.laptop.form("/import/history/take", form);
+            assertEquals(200, first.statusCode(), first.body());
+            assertTrue(first.body().contains("in the record now"), first.body());
+            String once = house.head();
+            HttpResponse<String> second = house.laptop.form("/import/history/take", form);
+            assertEquals(200, second.statusCode(), second.body());
+            assertEquals(first.body(), second.body());
+            assertEquals(once, house.head());
+        }
+    }
 }
