@@ -352,7 +352,7 @@ class OfficialTimeBrowserIT {
     }
 
     private static void type(ChromeDriver browser, String id, String words) {
-        Sight.touch(browser, b -> b.findElement(By.id(id)).sendKeys(words));
+        Hand.type(browser, By.id(id), words);
     }
 
     private static void click(ChromeDriver browser, String selector) {

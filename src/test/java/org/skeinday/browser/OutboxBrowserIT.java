@@ -149,6 +149,7 @@ class OutboxBrowserIT {
             waitFor(phone, "#join", "Who uses this device now?");
             Sight.look(phone, "join-again");
             new Select(phone.findElement(By.id("person"))).selectByVisibleText("Oda");
+            Sight.typeCode(phone, CodeOfDay.handedOut(app.port())); // the coach's yes was to Mattis
             press(phone, "Timekeeper");
             waitFor(phone, ".bar .who", "Oda · timekeeper");
             waitFor(phone, "#timing", "watch 1");

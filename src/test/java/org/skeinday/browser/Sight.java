@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import org.openqa.selenium.By;
+import org.openqa.selenium.ElementNotInteractableException;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
@@ -37,7 +38,7 @@ final class Sight {
     /** As a finger does it, which holds no element: where the part was swapped just then, the new one is meant. */
     static void touch(ChromeDriver browser, Consumer<ChromeDriver> deed) {
         new WebDriverWait(browser, Duration.ofSeconds(10))
-                .ignoring(StaleElementReferenceException.class)
+                .ignoring(StaleElementReferenceException.class, ElementNotInteractableException.class)
                 .until(b -> {
                     deed.accept(browser);
                     return true;
