@@ -29,6 +29,7 @@ import org.skeinday.device.web.LentLaptop;
 import org.skeinday.device.web.Network;
 import org.skeinday.device.web.PinGate;
 import org.skeinday.device.web.Sessions;
+import org.skeinday.paper.web.Guide;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.folder.Backups;
 import org.skeinday.platform.folder.LogFile;

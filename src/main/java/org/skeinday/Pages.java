@@ -18,6 +18,7 @@ import org.skeinday.dayplan.web.DayPages;
 import org.skeinday.device.web.PinGate;
 import org.skeinday.hall.web.HallPages;
 import org.skeinday.hall.web.ReaderUnits;
+import org.skeinday.paper.web.Guide;
 import org.skeinday.paper.web.GuidePages;
 import org.skeinday.paper.web.KeyInPages;
 import org.skeinday.paper.web.PaperPages;

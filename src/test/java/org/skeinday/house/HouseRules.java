@@ -94,7 +94,7 @@ final class HouseRules {
     private static final String SOLVER = ROOT + ".dayplan.CpSat";
 
     /** Main starts, App wires; what it is made of, its pages and their help are the rest of the wiring. */
-    private static final Set<String> OF_THE_ROOT = new TreeSet<>(Set.of("Main", "App", "Catalogue", "Pages", "Guide"));
+    private static final Set<String> OF_THE_ROOT = new TreeSet<>(Set.of("Main", "App", "Catalogue", "Pages"));
 
     private HouseRules() {}
 

@@ -1,11 +1,11 @@
-package org.skeinday;
+package org.skeinday.paper.web;
 
 import java.util.List;
 import org.skeinday.platform.http.PageHelp;
 
 /** The help of every page, in the order in which a day meets them. */
-final class Guide {
-    static final List<PageHelp> ALL = List.of(
+public final class Guide {
+    public static final List<PageHelp> ALL = List.of(
             help(
                     "Prepare",
                     "/prepare",
