@@ -80,47 +80,54 @@ public final class Assignments {
     /** By task, in the order of {@link #TASKS}. @param number of the attempt, called or to be called */
     public static Map<String, Assigned> of(Tx tx, EntryAdded entry, int number) {
         List<CrewAdded> crew = CrewStore.ofEvent(tx, entry.eventId());
+        Said said = Said.read(tx, entry, number);
         Map<String, Assigned> all = new LinkedHashMap<>();
         for (String task : TASKS) {
-            all.put(task, named(tx, entry, number, task).orElseGet(() -> cleared(crew, task)));
+            all.put(task, said.of(task).orElseGet(() -> cleared(crew, task)));
         }
         return all;
     }
 
     /** Who is named for a task; empty where nobody is. */
     public static Optional<Assigned> named(Tx tx, EntryAdded entry, int number, String task) {
-        return byHand(tx, entry, number, task)
-                .map(person -> new Assigned(List.of(person), Assigned.Source.BY_HAND))
-                .or(() -> byPlan(tx, entry, number, task)
-                        .map(person -> new Assigned(List.of(person), Assigned.Source.PLAN)))
-                .or(() -> EntryStore.tasksOf(tx, entry.id()).stream()
-                        .filter(t -> t.task().equals(task))
-                        .map(EntryTask::personId)
-                        .findFirst()
-                        .map(person -> new Assigned(List.of(person), Assigned.Source.ENTRY)));
+        return Said.read(tx, entry, number).of(task);
+    }
+
+    /** What is said of one attempt, read once for all its tasks. @param hands person by task */
+    private record Said(Map<String, String> hands, Optional<AttemptPlannedRecord> plan, List<EntryTask> entry) {
+        static Said read(Tx tx, EntryAdded entry, int number) {
+            Map<String, String> hands = tx.sql()
+                    .select(ATTEMPT_HAND.TASK, ATTEMPT_HAND.PERSON_ID)
+                    .from(ATTEMPT_HAND)
+                    .where(ATTEMPT_HAND.ENTRY_ID.eq(entry.id()))
+                    .and(ATTEMPT_HAND.NUMBER.eq(number))
+                    .fetchMap(ATTEMPT_HAND.TASK, ATTEMPT_HAND.PERSON_ID);
+            return new Said(hands, planned(tx, entry, number), EntryStore.tasksOf(tx, entry.id()));
+        }
+
+        Optional<Assigned> of(String task) {
+            return Optional.ofNullable(hands.get(task))
+                    .map(person -> new Assigned(List.of(person), Assigned.Source.BY_HAND))
+                    .or(() -> byPlan(task).map(person -> new Assigned(List.of(person), Assigned.Source.PLAN)))
+                    .or(() -> entry.stream()
+                            .filter(t -> t.task().equals(task))
+                            .map(EntryTask::personId)
+                            .findFirst()
+                            .map(person -> new Assigned(List.of(person), Assigned.Source.ENTRY)));
+        }
+
+        private Optional<String> byPlan(String task) {
+            return switch (task) {
+                case "winds" -> plan.map(AttemptPlannedRecord::getWinds);
+                case "loads" -> plan.map(AttemptPlannedRecord::getLoads);
+                default -> Optional.empty();
+            };
+        }
     }
 
     /** Tag of the motor that the plan in force has for an attempt; empty where it names none. */
     public static Optional<String> plannedMotor(Tx tx, EntryAdded entry, int number) {
         return planned(tx, entry, number).map(AttemptPlannedRecord::getMotor);
-    }
-
-    private static Optional<String> byHand(Tx tx, EntryAdded entry, int number, String task) {
-        return tx.sql()
-                .select(ATTEMPT_HAND.PERSON_ID)
-                .from(ATTEMPT_HAND)
-                .where(ATTEMPT_HAND.ENTRY_ID.eq(entry.id()))
-                .and(ATTEMPT_HAND.NUMBER.eq(number))
-                .and(ATTEMPT_HAND.TASK.eq(task))
-                .fetchOptional(ATTEMPT_HAND.PERSON_ID);
-    }
-
-    private static Optional<String> byPlan(Tx tx, EntryAdded entry, int number, String task) {
-        return switch (task) {
-            case "winds" -> planned(tx, entry, number).map(AttemptPlannedRecord::getWinds);
-            case "loads" -> planned(tx, entry, number).map(AttemptPlannedRecord::getLoads);
-            default -> Optional.empty();
-        };
     }
 
     private static Optional<AttemptPlannedRecord> planned(Tx tx, EntryAdded entry, int number) {
