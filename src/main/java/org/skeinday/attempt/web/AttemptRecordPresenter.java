@@ -61,7 +61,8 @@ final class AttemptRecordPresenter {
         boolean quiet = AttemptStore.quietOf(tx, attempt.id()).isPresent();
         boolean captain = caller.role().covers(Role.CAPTAIN);
         boolean closed = attempt.state() == State.CLOSED;
-        boolean untold = quiet || WatchesTold.of(tx, attempt, event, captain).hidden();
+        boolean untold = quiet
+                || WatchesTold.of(tx, attempt, event, Optional.empty(), captain).hidden();
         boolean signs = closed && event.dayKind() == DayKind.HOSTING;
         List<Protest> protests = ResultRecord.protests(tx).getOrDefault(attempt.id(), List.of());
         Long official = attempt.officialMs();

@@ -11,6 +11,7 @@ import org.skeinday.attempt.BackwardSum;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.StepTimes;
 import org.skeinday.attempt.Timed;
+import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EntryAdded;
@@ -93,7 +94,8 @@ final class CardLines {
     }
 
     private IntFunction<String> who(AttemptNow attempt) {
-        return slot -> WatchStore.watches(tx, attempt.id()).stream()
+        List<WatchTaken> taken = WatchStore.watches(tx, attempt.id());
+        return slot -> taken.stream()
                 .filter(watch -> watch.slot() == slot)
                 .map(watch -> nameOf.apply(watch.personId()))
                 .findFirst()
