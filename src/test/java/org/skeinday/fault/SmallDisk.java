@@ -1,6 +1,7 @@
 package org.skeinday.fault;
 
 import java.io.IOException;
+import java.nio.file.FileStore;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
@@ -26,14 +27,14 @@ public final class SmallDisk implements AutoCloseable {
         return folder;
     }
 
-    /** Leaves {@code bytes} free. */
+    /** Leaves about {@code bytes} free, asked anew before each block: what serves writes to this disk meanwhile. */
     public void leave(long bytes) throws IOException {
         Path ballast = folder.resolve("ballast");
         Files.deleteIfExists(ballast);
-        long free = Files.getFileStore(folder).getUsableSpace();
+        FileStore store = Files.getFileStore(folder);
         byte[] block = new byte[4096];
         try (var out = Files.newOutputStream(ballast)) {
-            for (long left = free - bytes; left >= block.length; left -= block.length) {
+            while (store.getUsableSpace() >= bytes + block.length) {
                 out.write(block);
             }
         }
