@@ -107,6 +107,8 @@ public final class Browsers {
         ChromeDriverService service = new ChromeDriverService.Builder()
                 .usingDriverExecutable(new File(System.getProperty("chromedriver", "/usr/bin/chromedriver")))
                 .build();
-        return new ChromeDriver(service, options);
+        ChromeDriver browser = new ChromeDriver(service, options);
+        Axe.into(browser);
+        return browser;
     }
 }

@@ -2,10 +2,7 @@ package org.skeinday.browser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import com.deque.html.axecore.results.Rule;
-import com.deque.html.axecore.selenium.AxeBuilder;
 import java.time.Duration;
-import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
@@ -118,15 +115,6 @@ final class Sight {
         Object fits = browser.executeScript(
                 "return document.documentElement.scrollWidth <= document.documentElement.clientWidth");
         assertEquals(true, fits, name + " is wider than its screen");
-        List<Rule> broken = new AxeBuilder()
-                .withTags(List.of("wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"))
-                .analyze(browser)
-                .getViolations();
-        assertEquals(
-                "",
-                String.join(
-                        "; ",
-                        broken.stream().map(r -> r.getId() + " " + r.getNodes()).toList()),
-                name);
+        assertEquals("", Axe.broken(browser), name);
     }
 }
