@@ -14,7 +14,7 @@ import org.skeinday.steps.Way;
 
 /**
  * {@code checklists.csv}: one row for each item of each list, in the revision in force. A list comes in as a whole: as it is
- * in the record, which changes nothing, or in a higher revision.
+ * in the record or as some program brought it, which changes nothing, or in a higher revision.
  */
 final class ChecklistsFile implements DayFile {
     static final String NAME = "checklists.csv";
@@ -85,31 +85,32 @@ final class ChecklistsFile implements DayFile {
     private static void take(String list, List<ChecklistRow> rows, Row row, ImportContext context) {
         try {
             Checklist read = Checklists.of(rows).get(0);
-            Optional<Checklist> there =
-                    context.lists.stream().filter(l -> l.id().equals(list)).findFirst();
-            if (there.isEmpty() && !context.lists.isEmpty()) {
+            Optional<Checklist> there = context.lists.inForce().stream()
+                    .filter(l -> l.id().equals(list))
+                    .findFirst();
+            if (there.isEmpty() && !context.lists.inForce().isEmpty()) {
                 row.error("list", "there is no list '" + list + "'", "write one of " + names(context));
                 return;
             }
-            if (there.filter(read::equals).isPresent()) {
+            if (there.filter(read::equals).isPresent() || context.lists.isShipped(read)) {
                 return;
             }
             // The moment of the import is in its act; rows of a file have none.
-            there.ifPresent(now -> refuse(now, read, row));
+            there.ifPresent(now -> refuse(now, read, row, context.lists.isCountedTwice(now)));
             context.take(row, "checklist.revised", () -> new ChecklistRevised(rows, 0, null));
         } catch (IllegalArgumentException e) {
             row.said("", e);
         }
     }
 
-    private static void refuse(Checklist now, Checklist read, Row row) {
+    private static void refuse(Checklist now, Checklist read, Row row, boolean countedTwice) {
         if (read.moment() != now.moment()) {
             row.error(
                     "moment",
                     "a list stays at its pause",
                     "write " + now.moment().word());
         }
-        if (read.revision() <= now.revision()) {
+        if (read.revision() < now.revision() || read.revision() == now.revision() && !countedTwice) {
             row.error(
                     "revision",
                     "revision " + now.revision() + " of this list is in force and says something else",
@@ -118,13 +119,14 @@ final class ChecklistsFile implements DayFile {
     }
 
     private static String names(ImportContext context) {
-        return String.join(", ", context.lists.stream().map(Checklist::id).toList());
+        return String.join(
+                ", ", context.lists.inForce().stream().map(Checklist::id).toList());
     }
 
     @Override
     public void put(ExportContext book, Table table) {
         int place = 0;
-        for (Checklist list : book.day().more().lists()) {
+        for (Checklist list : book.day().more().lists().inForce()) {
             for (ChecklistRow row : Checklists.rows(list)) {
                 table.line(String.format("%04d", place++))
                         .put("list", row.list())

@@ -26,7 +26,7 @@ import org.skeinday.contest.WindowAdded;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorInspected;
-import org.skeinday.steps.Checklist;
+import org.skeinday.steps.KnownLists;
 
 /**
  * Everything in a record that files can carry.
@@ -58,7 +58,7 @@ public record Day(
      * @param inspections how motors were found and where they are
      * @param noted of winds and flights, by attempt
      * @param quiet when nobody was helped
-     * @param lists checklists in force
+     * @param lists checklists in force, and which of them nobody worded
      * @param judged official flights that say nothing of model and motor, or touched something
      */
     public record More(
@@ -71,11 +71,20 @@ public record Day(
             List<MotorInspected> inspections,
             List<AttemptNoted> noted,
             List<Quiet> quiet,
-            List<Checklist> lists,
+            KnownLists lists,
             List<FlightJudged> judged) {
         public static final More NONE = new More(
-                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of());
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                KnownLists.NONE,
+                List.of());
     }
 
     /** An empty record. */

@@ -9,8 +9,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import org.skeinday.contest.WindowAdded;
-import org.skeinday.steps.Checklist;
 import org.skeinday.steps.ChecklistRow;
+import org.skeinday.steps.KnownLists;
 
 /** An import under way: what was found so far, and what the record has already. */
 final class ImportContext {
@@ -37,10 +37,10 @@ final class ImportContext {
     final Names flightRules = new Names("line of rules for the event");
     final Names notes = new Names("note");
     final Names stations = new Names("station");
-    /** In force, and the rows of the file under way. */
-    final List<Checklist> lists = new ArrayList<>();
-
+    final KnownLists lists;
+    /** The rows of the file under way. */
     final List<Map.Entry<Row, ChecklistRow>> listRows = new ArrayList<>();
+
     final Set<String> wrongLists = new HashSet<>();
     final Declared declared;
     final ModelOverlap busy;
@@ -59,7 +59,7 @@ final class ImportContext {
         this.clearances = new Clearances(there);
         there.more().terms().forEach(t -> terms.inRecord(t.eventId(), t.eventId()));
         there.more().flightRules().forEach(r -> flightRules.inRecord(r.eventId(), r.eventId()));
-        lists.addAll(there.more().lists());
+        this.lists = there.more().lists();
         there.more().stations().forEach(s -> stations.inRecord(s.name(), s.id()));
         there.more().notes().forEach(n -> notes.inRecord(key(n.modelId(), n.atMs(), n.note()), n.id()));
         there.more().inspections().forEach(i -> inspected.add(i.motorId()));

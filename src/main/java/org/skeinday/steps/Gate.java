@@ -6,32 +6,61 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * The one gate: winding starts when the critical items of the winding place and eye protection are done, or when the
- * supervising adult answers for what is open. Nothing else is ever held, and nothing once winding has started.
+ * The one gate: winding starts when eyes are covered, nobody is in line, and the critical items of the winding place are done
+ * or the supervising adult answers for them. Nobody answers for eyes and line. Nothing else is ever held, and nothing once
+ * winding has started.
  */
 public final class Gate {
+    /** Said where somebody would answer for it all the same. */
+    public static final String NO_OVERRIDE = "There is no override for eyes and line: they are seen to and ticked.";
+
     /**
      * @param open items that winding waits for, or for which the adult answers
-     * @param passed by whom and why; empty when nothing is open or winding is held
+     * @param passed by whom and why all was answered for that can be; empty when nothing such is open or nobody did
      */
     public record Verdict(List<Step> open, Optional<GatePassed> passed) {
         public Verdict {
             open = List.copyOf(open);
         }
 
+        /** What the supervising adult may answer for. */
+        public List<Step> forTheAdult() {
+            return open.stream().filter(step -> !step.hasNoOverride()).toList();
+        }
+
+        /** Whether the supervising adult may answer for something and has not. */
+        public boolean asksTheAdult() {
+            return !forTheAdult().isEmpty() && passed.isEmpty();
+        }
+
         public boolean isHeld() {
-            return !open.isEmpty() && passed.isEmpty();
+            return !waitsFor().isEmpty();
+        }
+
+        private List<Step> waitsFor() {
+            return open.stream()
+                    .filter(step -> step.hasNoOverride() || passed.isEmpty())
+                    .toList();
         }
 
         /** Why winding cannot start, naming what is open; empty when it can. */
         public Optional<String> refused() {
             return isHeld()
                     ? Optional.of("Winding waits for: "
-                            + open.stream()
+                            + waitsFor().stream()
                                     .map(step -> "\u201c" + step.text() + "\u201d")
                                     .collect(Collectors.joining(", "))
-                            + ". The supervising adult may answer for it with a reason.")
+                            + ". " + wayOut())
                     : Optional.empty();
+        }
+
+        private String wayOut() {
+            if (waitsFor().stream().noneMatch(Step::hasNoOverride)) {
+                return "The supervising adult may answer for it with a reason.";
+            }
+            return asksTheAdult()
+                    ? "The supervising adult may answer with a reason, but never for eyes and line."
+                    : NO_OVERRIDE;
         }
     }
 
@@ -39,22 +68,28 @@ public final class Gate {
 
     /**
      * @param place the run of the winding place's list; without facts when nobody began it
-     * @param beforeWinding of this attempt; only its eye protection is waited for
+     * @param beforeWinding of this attempt; only its eyes and line are waited for
      * @param passes of this attempt
      */
     public static Verdict startWinding(Run place, Run beforeWinding, List<GatePassed> passes) {
         beOf(place, Moment.WINDING_PLACE);
         beOf(beforeWinding, Moment.BEFORE_WINDING);
         List<Step> open = new ArrayList<>();
-        beforeWinding.open().stream().filter(s -> s.id().equals(Step.EYES)).forEach(open::add);
+        beforeWinding.open().stream().filter(Step::hasNoOverride).forEach(open::add);
         place.open().stream().filter(Step::critical).forEach(open::add);
-        List<String> ids = open.stream().map(Step::id).toList();
-        Optional<GatePassed> passed = open.isEmpty()
+        return new Verdict(open, passed(open, passes));
+    }
+
+    private static Optional<GatePassed> passed(List<Step> open, List<GatePassed> passes) {
+        List<String> ids = open.stream()
+                .filter(step -> !step.hasNoOverride())
+                .map(Step::id)
+                .toList();
+        return ids.isEmpty()
                 ? Optional.empty()
                 : passes.stream()
                         .filter(p -> p.steps().containsAll(ids))
                         .reduce((a, b) -> b.atMs() >= a.atMs() ? b : a);
-        return new Verdict(open, passed);
     }
 
     private static void beOf(Run run, Moment moment) {

@@ -2,12 +2,14 @@ package org.skeinday.steps;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a {@link Checklist} does not refuse by itself: rules of the shipped lists, advice for the coach's own. */
 public final class ListRules {
-    /** Items at one pause, and lists tapped through in one attempt. */
+    /** Items at one pause; before winding, where each stands in its order and the line last, nine. */
     public static final int GOOD_ITEMS = 4;
 
+    /** Lists tapped through in one attempt. */
     public static final int MOST_LISTS = 3;
 
     private ListRules() {}
@@ -16,11 +18,33 @@ public final class ListRules {
     public static List<String> advice(Checklist list) {
         int items = list.steps().size();
         List<String> advice = new ArrayList<>();
-        if (items > GOOD_ITEMS) {
-            advice.add("'" + list.title() + "' has " + items + " items: more than " + GOOD_ITEMS
+        int good = list.moment() == Moment.BEFORE_WINDING ? Checklist.MOST : GOOD_ITEMS;
+        if (items > good) {
+            advice.add("'" + list.title() + "' has " + items + " items: more than " + good
                     + " at one pause are not read to their end.");
         }
+        if (list.moment() == Moment.BEFORE_WINDING && list.step(Step.LINE).isEmpty()) {
+            advice.add("'" + list.title() + "' does not ask last whether anybody but the winder is in line.");
+        }
         return advice;
+    }
+
+    /**
+     * What a list that is worded anew may not lose; empty when it is good. Lists that were written before the line had an
+     * item of its own go on without it.
+     *
+     * @param now in force until then
+     */
+    public static Optional<String> refusesAnew(Checklist now, Checklist next) {
+        if (next.moment() != Moment.BEFORE_WINDING
+                || now.step(Step.LINE).isEmpty() && next.step(Step.LINE).isEmpty()) {
+            return Optional.empty();
+        }
+        List<Step> critical = next.critical();
+        return critical.get(critical.size() - 1).id().equals(Step.LINE)
+                ? Optional.empty()
+                : Optional.of("'" + next.title()
+                        + "' must ask, as the last critical item, that nobody but the winder is in line");
     }
 
     /** What is wrong with lists that are shipped together; empty when nothing is. */

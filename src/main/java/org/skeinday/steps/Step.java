@@ -11,8 +11,11 @@ import org.skeinday.units.Preconditions;
  * @param critical cannot be skipped
  */
 public record Step(String id, String text, String reason, boolean critical, ItemAnswer answer) {
-    /** The one item that the gate looks for by name. */
+    /** Before winding, for which nobody can answer: {@link Gate} looks for them by name. */
     public static final String EYES = "eye-protection";
+
+    /** Nobody but the winder in line with the motor: asked last, since people move. */
+    public static final String LINE = "line";
 
     public Step {
         Preconditions.filled("An item's id", id);
@@ -20,5 +23,10 @@ public record Step(String id, String text, String reason, boolean critical, Item
         Preconditions.filled("The reason of '" + text + "'", reason);
         Preconditions.within("The length of an item's text", text.length(), 1, 120);
         Preconditions.within("The length of an item's reason", reason.length(), 1, 300);
+    }
+
+    /** Whether it is seen to and ticked, whoever answers for the rest. */
+    public boolean hasNoOverride() {
+        return id.equals(EYES) || id.equals(LINE);
     }
 }

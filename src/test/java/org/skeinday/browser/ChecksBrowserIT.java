@@ -124,6 +124,13 @@ class ChecksBrowserIT {
         Sight.look(laptop, "gate-open");
         Sight.button(laptop, "Record it").click();
         Sight.waitFor(laptop, "Mrs Grebe: looked at all of it myself");
+        Sight.waitFor(laptop, "There is no override for eyes and line");
+        assertTrue(laptop.findElements(By.cssSelector(".gate-pass")).isEmpty(), "nothing is left to answer for");
+        Sight.waitFor(phone, "Supervising adult is here");
+        Sight.look(phone, "checks-before-winding-phone");
+        tick(phone, "Done: Eye protection on");
+        tick(phone, "Done: Nobody but the winder in line");
+        Sight.waitGone(laptop, "Winding waits for");
         assertFalse(Sight.text(laptop).contains("Winding waits for"));
         Sight.touch(laptop, b -> Sight.button(b, "Start winding").click());
         Sight.waitFor(laptop, "Wound");

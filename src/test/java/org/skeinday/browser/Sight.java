@@ -89,6 +89,14 @@ final class Sight {
                 .until(b -> text(browser).contains(words));
     }
 
+    /** Until the page does not say so any more. */
+    static void waitGone(ChromeDriver browser, String words) {
+        new WebDriverWait(browser, Duration.ofSeconds(20))
+                .ignoring(WebDriverException.class)
+                .withMessage(() -> "no '" + words + "' in " + text(browser))
+                .until(b -> !text(browser).contains(words));
+    }
+
     /** Types a code on the page Join, once the crew stands there: the form comes anew with it. */
     static void typeCode(ChromeDriver browser, String code) {
         new WebDriverWait(browser, Duration.ofSeconds(20))

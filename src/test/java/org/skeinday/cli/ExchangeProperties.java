@@ -95,7 +95,7 @@ class ExchangeProperties {
                 + more.inspections().size()
                 + more.noted().size()
                 + more.quiet().size()
-                + more.lists().size()
+                + more.lists().inForce().size()
                 + more.judged().size();
     }
 }

@@ -34,6 +34,8 @@ import org.skeinday.platform.record.Json;
 import org.skeinday.platform.record.Verify;
 import org.skeinday.platform.record.Writer;
 import org.skeinday.platform.record.WriterSettings;
+import org.skeinday.steps.Step;
+import org.skeinday.steps.action.StepActions;
 
 class ExchangeRoundTripTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-09T08:00:01.234Z"), ZoneId.systemDefault());
@@ -112,6 +114,9 @@ class ExchangeRoundTripTest {
             String a = say(writer, "attempt.call", new CallAttempt.Call(curlew, model, motor, null), person) + "-0";
             say(writer, "watch.take", new WatchActions.TakePlace(a, 1, null), person);
             say(writer, "watch.take", new WatchActions.TakePlace(a, 2, null), "");
+            for (String step : List.of(Step.EYES, Step.LINE)) {
+                say(writer, "step.tick", new StepActions.Tick("before-winding", a, step, null, 2, null, null), person);
+            }
             say(writer, "gate.pass", new WindingGate.Pass(a, "Mrs Grebe", "checked by word of mouth"), person);
             say(writer, "attempt.move", new MoveAttempt.Move(a, "winding", null), person);
             say(writer, "attempt.move", new MoveAttempt.Move(a, "holding", null), person);

@@ -1,7 +1,10 @@
 package org.skeinday.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -10,28 +13,37 @@ import org.skeinday.TestIds;
 import org.skeinday.steps.Checklist;
 import org.skeinday.steps.ChecklistRevised;
 import org.skeinday.steps.Checklists;
+import org.skeinday.steps.KnownLists;
 import org.skeinday.steps.store.ListStore;
 
 /** Lists as rows of a file, into a record that has the program's own. */
 class ChecklistRowsTest {
     private static final String HEAD = "list,revision,title,moment,way,aloud,next,item,text,reason,critical,answer\n";
-    private static final Day THERE = new Day(
-            List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-            List.of(), Map.of(), List.of(), List.of(), Map.of(), more());
+    private static final Day THERE = there(new KnownLists(ListStore.shipped(), ListStore.everShipped()));
 
-    private static Day.More more() {
+    private static Day there(KnownLists lists) {
+        return new Day(
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                more(lists));
+    }
+
+    private static Day.More more(KnownLists lists) {
         return new Day.More(
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                ListStore.shipped(),
-                List.of());
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                lists, List.of());
     }
 
     private static DayFiles.Read read(String rows) {
@@ -59,6 +71,40 @@ class ChecklistRowsTest {
     @Test
     void another_text_under_the_revision_in_force_is_refused() {
         Reading.says(read(row(1, "Ours", "a", "yes")), 2, "revision", "revision 1 of this list is in force", "write 2");
+    }
+
+    @Test
+    void a_list_that_an_earlier_program_brought_brings_nothing_and_a_coachs_of_then_comes_in() throws Exception {
+        String before = Files.readString(Path.of("src/main/resources/checklists-before.csv"));
+        String more = row(2, "Ours", "a", "yes");
+        DayFiles.Read read = read(before.substring(before.indexOf('\n') + 1) + more);
+        Reading.right(read);
+        assertEquals(1, read.facts().size(), "the other list alone");
+        assertTrue(before.contains(",Before winding,"));
+        String ours = before.replace("before-winding,1,Before winding,", "before-winding,2,As we wind,");
+        DayFiles.Read own = read(ours.substring(ours.indexOf('\n') + 1));
+        Reading.right(own);
+        Checklist list = Checklists.of(((ChecklistRevised) own.facts().get(0).body()).rows())
+                .get(0);
+        assertEquals("As we wind", list.title());
+        assertEquals(4, list.steps().size());
+    }
+
+    @Test
+    void a_coachs_list_is_not_overwritten_by_another_under_its_number() {
+        Checklist ours = ListStore.shipped().stream()
+                .filter(list -> list.id().equals("arrival"))
+                .map(list -> new Checklist(
+                        list.id(), 2, "Ours", list.moment(), list.way(), list.aloud(), list.next(), list.steps()))
+                .findFirst()
+                .orElseThrow();
+        DayFiles.Read read = DayFiles.read(
+                Map.of("checklists.csv", HEAD + row(2, "Theirs", "a", "yes")),
+                there(new KnownLists(List.of(ours), ListStore.everShipped())),
+                TestIds.from("act-"),
+                Reading.ZONE,
+                Duration.ZERO);
+        Reading.says(read, 2, "revision", "revision 2 of this list is in force", "write 3");
     }
 
     @Test

@@ -19,6 +19,8 @@ import org.skeinday.contest.Terms;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorInspected;
 import org.skeinday.steps.Checklist;
+import org.skeinday.steps.KnownLists;
+import org.skeinday.steps.Step;
 import org.skeinday.steps.store.ListStore;
 import org.skeinday.units.Mass;
 import org.skeinday.units.Torque;
@@ -82,7 +84,7 @@ final class RandomMore {
                 inspections,
                 noted,
                 quiet,
-                ListStore.shipped().stream().map(this::revised).toList(),
+                new KnownLists(ListStore.shipped().stream().map(this::revised).toList(), ListStore.shipped()),
                 judged);
     }
 
@@ -98,7 +100,15 @@ final class RandomMore {
                         list.way(),
                         list.aloud(),
                         list.next(),
-                        list.steps().subList(0, 2 + day.upTo(list.steps().size() - 2)));
+                        fewer(list));
+    }
+
+    /** Some of the items, the first ones; what winding waits for stays. */
+    private List<Step> fewer(Checklist list) {
+        List<Step> first = list.steps().subList(0, 2 + day.upTo(list.steps().size() - 2));
+        return list.steps().stream()
+                .filter(step -> first.contains(step) || step.hasNoOverride())
+                .toList();
     }
 
     /** No limit below what random motors weigh: what breaks the terms can not be in a record. */

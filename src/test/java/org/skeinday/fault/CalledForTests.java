@@ -1,11 +1,14 @@
 package org.skeinday.fault;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.skeinday.Visitor;
+import org.skeinday.platform.record.Json;
+import org.skeinday.steps.Step;
 
 /** The first entry of the demo called, with the laptop as its first watch: what many taps can be sent to. */
 public final class CalledForTests {
@@ -38,7 +41,11 @@ public final class CalledForTests {
         return attempt;
     }
 
-    /** Winding waits for the checks: here the supervising adult answers for what is open. @return the attempt's id */
+    /**
+     * Winding waits for the checks: here eyes and line are ticked, and the supervising adult answers for the winding place.
+     *
+     * @return the attempt's id
+     */
     public static String letWind(Visitor laptop) throws IOException, InterruptedException {
         String attempt = value(laptop.get("/now").body(), "name=\"attempt\" value=\"([^\"]+)\"");
         letWind(laptop, attempt);
@@ -55,9 +62,26 @@ public final class CalledForTests {
         if (!laptop.get("/now?attempt=" + attempt).body().contains("Winding waits for")) {
             return; // nothing is asked of other teams
         }
+        tick(laptop, attempt, Step.EYES);
+        tick(laptop, attempt, Step.LINE);
         expect200(laptop.form(
                 "/attempt/gate",
                 Map.of("attempt", attempt, "adult", "Mrs Grebe", "passed", "checked by word of mouth")));
+    }
+
+    /** One item before winding, for which nobody answers. */
+    public static void tick(Visitor device, String attempt, String step) throws IOException, InterruptedException {
+        JsonNode answer = device.tap(
+                "step.tick",
+                Json.MAPPER
+                        .createObjectNode()
+                        .put("list", "before-winding")
+                        .put("subject", attempt)
+                        .put("step", step)
+                        .put("revision", 2));
+        if (!answer.path("state").asText().equals("saved")) {
+            throw new AssertionError(answer.toString());
+        }
     }
 
     /** The first group of the first place that fits. */

@@ -39,6 +39,33 @@ class ChecklistTest {
     }
 
     @Test
+    void before_winding_nine_are_read_and_the_line_is_missed() {
+        Step[] nine = items(9);
+        nine[0] = ok(Step.EYES, true);
+        nine[1] = ok(Step.LINE, true);
+        assertEquals(List.of(), ListRules.advice(list(Moment.BEFORE_WINDING, false, nine)));
+        assertEquals(
+                List.of("'A list' does not ask last whether anybody but the winder is in line."),
+                ListRules.advice(list(Moment.BEFORE_WINDING, false, ok(Step.EYES, true))));
+    }
+
+    @Test
+    void a_list_worded_anew_keeps_the_line_as_its_last_critical_item_once_it_has_one() {
+        Checklist without = list(Moment.BEFORE_WINDING, false, ok(Step.EYES, true), ok("c", false));
+        Checklist with = list(Moment.BEFORE_WINDING, false, ok(Step.EYES, true), ok(Step.LINE, true), ok("c", false));
+        Checklist early = list(Moment.BEFORE_WINDING, false, ok(Step.LINE, true), ok(Step.EYES, true));
+        Checklist skipped = list(Moment.BEFORE_WINDING, false, ok(Step.EYES, true), ok(Step.LINE, false));
+        for (Checklist good : List.of(with, without)) {
+            assertTrue(ListRules.refusesAnew(without, good).isEmpty(), "as written before");
+        }
+        assertTrue(ListRules.refusesAnew(with, with).isEmpty());
+        for (Checklist bad : List.of(without, early, skipped)) {
+            assertTrue(ListRules.refusesAnew(with, bad).orElseThrow().contains("as the last critical item"));
+        }
+        assertTrue(ListRules.refusesAnew(without, early).isPresent());
+    }
+
+    @Test
     void critical_items_come_first() {
         list(Moment.ARRIVAL, false, ok("a", true), ok("b", false));
         refused("must come first", () -> list(Moment.ARRIVAL, false, ok("a", false), ok("b", true)));
@@ -76,7 +103,7 @@ class ChecklistTest {
     @Test
     void an_attempt_has_at_most_three_lists_to_tap_through() {
         List<Checklist> three = List.of(
-                list(Moment.BEFORE_WINDING, false, ok(Step.EYES, true)),
+                list(Moment.BEFORE_WINDING, false, ok(Step.EYES, true), ok(Step.LINE, true)),
                 list(Moment.BEFORE_LOADING, true, ok("a", true)),
                 list(Moment.AFTER_LANDING, false, ok("a", true)));
         assertEquals(List.of(), ListRules.wrong(three));

@@ -18,18 +18,23 @@ import org.junit.jupiter.api.Test;
 class GateTest {
     private static final Checklist PLACE =
             list(Moment.WINDING_PLACE, false, ok("mount", true), ok("distances", true), ok("lane", false));
-    private static final Checklist BEFORE =
-            list(Moment.BEFORE_WINDING, false, ok("direction", true), ok(Step.EYES, true), ok("roles", false));
+    private static final Checklist BEFORE = list(
+            Moment.BEFORE_WINDING,
+            false,
+            ok("direction", true),
+            ok(Step.EYES, true),
+            ok(Step.LINE, true),
+            ok("roles", false));
     private static final Run PLACE_DONE = run(PLACE, tick("1", "mount", 0), tick("2", "distances", 0));
-    private static final Run EYES_DONE = run(BEFORE, tick("3", Step.EYES, 0));
+    private static final Run EYES_AND_LINE = run(BEFORE, tick("3", Step.EYES, 0), tick("5", Step.LINE, 0));
 
     private static GatePassed pass(String id, long at, String... steps) {
         return new GatePassed(id, "attempt", "adult", "post is held by two", List.of(steps), at, "t");
     }
 
     @Test
-    void winding_starts_when_the_places_critical_items_and_eye_protection_are_done() {
-        Gate.Verdict verdict = Gate.startWinding(PLACE_DONE, EYES_DONE, List.of());
+    void winding_starts_when_the_places_critical_items_eyes_and_line_are_done() {
+        Gate.Verdict verdict = Gate.startWinding(PLACE_DONE, EYES_AND_LINE, List.of());
         assertFalse(verdict.isHeld());
         assertEquals(Optional.empty(), verdict.refused());
     }
@@ -37,8 +42,8 @@ class GateTest {
     @Test
     void what_is_open_besides_holds_nothing() {
         assertEquals(List.of("lane"), ids(PLACE_DONE.open()));
-        assertEquals(List.of("direction", "roles"), ids(EYES_DONE.open()));
-        assertFalse(Gate.startWinding(PLACE_DONE, EYES_DONE, List.of()).isHeld());
+        assertEquals(List.of("direction", "roles"), ids(EYES_AND_LINE.open()));
+        assertFalse(Gate.startWinding(PLACE_DONE, EYES_AND_LINE, List.of()).isHeld());
     }
 
     @Test
@@ -47,32 +52,63 @@ class GateTest {
         assertTrue(verdict.isHeld());
         assertEquals(
                 Optional.of(
-                        "Winding waits for: \u201cDo eye-protection\u201d, \u201cDo mount\u201d, \u201cDo distances\u201d. The supervising adult may"
-                                + " answer for it with a reason."),
+                        "Winding waits for: \u201cDo eye-protection\u201d, \u201cDo line\u201d, \u201cDo mount\u201d, \u201cDo"
+                                + " distances\u201d. The supervising adult may answer with a reason, but never for eyes and line."),
                 verdict.refused());
+        assertEquals(
+                Optional.of(
+                        "Winding waits for: \u201cDo distances\u201d. The supervising adult may answer for it with a"
+                                + " reason."),
+                Gate.startWinding(run(PLACE, tick("1", "mount", 0)), EYES_AND_LINE, List.of())
+                        .refused());
+    }
+
+    @Test
+    void nobody_answers_for_eyes_and_line() {
+        GatePassed all = pass("p", 10, "mount", "distances", Step.EYES, Step.LINE);
+        Gate.Verdict verdict = Gate.startWinding(run(PLACE), run(BEFORE), List.of(all));
+        assertEquals(List.of("mount", "distances"), ids(verdict.forTheAdult()));
+        assertFalse(verdict.asksTheAdult(), "that part is answered for");
+        assertTrue(verdict.isHeld());
+        assertEquals(
+                Optional.of(
+                        "Winding waits for: \u201cDo eye-protection\u201d, \u201cDo line\u201d. " + Gate.NO_OVERRIDE),
+                verdict.refused());
+        assertTrue(Gate.startWinding(PLACE_DONE, run(BEFORE, tick("3", Step.EYES, 0)), List.of(all))
+                .isHeld());
+        assertFalse(Gate.startWinding(run(PLACE), EYES_AND_LINE, List.of(all)).isHeld());
+    }
+
+    @Test
+    void a_list_of_before_in_which_the_line_has_no_item_waits_for_eyes_alone() {
+        Checklist before = list(Moment.BEFORE_WINDING, false, ok("direction", true), ok(Step.EYES, true));
+        assertFalse(Gate.startWinding(PLACE_DONE, run(before, tick("3", Step.EYES, 0)), List.of())
+                .isHeld());
+        assertTrue(Gate.startWinding(PLACE_DONE, run(before), List.of(pass("p", 10, Step.EYES)))
+                .isHeld());
     }
 
     @Test
     void each_of_them_alone_holds_winding() {
         assertEquals(
-                List.of(Step.EYES),
+                List.of(Step.EYES, Step.LINE),
                 ids(Gate.startWinding(PLACE_DONE, run(BEFORE), List.of()).open()));
         Run half = run(PLACE, tick("1", "mount", 0));
         assertEquals(
                 List.of("distances"),
-                ids(Gate.startWinding(half, EYES_DONE, List.of()).open()));
+                ids(Gate.startWinding(half, EYES_AND_LINE, List.of()).open()));
     }
 
     @Test
     void an_item_that_was_reopened_holds_winding_again() {
         Run moved = run(PLACE, tick("1", "mount", 0), tick("2", "distances", 0), reopen("4", "distances", 5));
-        assertTrue(Gate.startWinding(moved, EYES_DONE, List.of()).isHeld());
+        assertTrue(Gate.startWinding(moved, EYES_AND_LINE, List.of()).isHeld());
     }
 
     @Test
     void the_supervising_adult_passes_it_with_a_reason() {
         GatePassed pass = pass("p", 10, "mount", "distances");
-        Gate.Verdict verdict = Gate.startWinding(run(PLACE), EYES_DONE, List.of(pass));
+        Gate.Verdict verdict = Gate.startWinding(run(PLACE), EYES_AND_LINE, List.of(pass));
         assertFalse(verdict.isHeld());
         assertEquals(Optional.of(pass), verdict.passed());
         assertEquals(List.of("mount", "distances"), ids(verdict.open()));
@@ -82,7 +118,7 @@ class GateTest {
 
     @Test
     void what_opens_after_the_pass_is_not_passed() {
-        assertTrue(Gate.startWinding(run(PLACE), EYES_DONE, List.of(pass("p", 10, "mount")))
+        assertTrue(Gate.startWinding(run(PLACE), EYES_AND_LINE, List.of(pass("p", 10, "mount")))
                 .isHeld());
     }
 
@@ -92,19 +128,19 @@ class GateTest {
         List<GatePassed> both = List.of(later, pass("p", 10, "mount", "distances"));
         assertEquals(
                 Optional.of(later),
-                Gate.startWinding(run(PLACE), EYES_DONE, both).passed());
+                Gate.startWinding(run(PLACE), EYES_AND_LINE, both).passed());
     }
 
     @Test
     void a_pass_that_is_not_needed_is_not_named() {
         assertEquals(
                 Optional.empty(),
-                Gate.startWinding(PLACE_DONE, EYES_DONE, List.of(pass("p", 10, "mount")))
+                Gate.startWinding(PLACE_DONE, EYES_AND_LINE, List.of(pass("p", 10, "mount")))
                         .passed());
     }
 
     @Test
     void the_gate_takes_no_other_list() {
-        assertThrows(IllegalArgumentException.class, () -> Gate.startWinding(EYES_DONE, PLACE_DONE, List.of()));
+        assertThrows(IllegalArgumentException.class, () -> Gate.startWinding(EYES_AND_LINE, PLACE_DONE, List.of()));
     }
 }

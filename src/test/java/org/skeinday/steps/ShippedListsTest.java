@@ -64,9 +64,17 @@ class ShippedListsTest {
     }
 
     @Test
-    void direction_is_the_first_thing_before_winding() throws IOException {
+    void before_winding_each_check_has_its_place_and_the_line_is_last() throws IOException {
+        Checklist before = of(Moment.BEFORE_WINDING);
         assertEquals(
-                ItemAnswer.DIRECTION, of(Moment.BEFORE_WINDING).steps().get(0).answer());
+                List.of("adult", "motor", "direction", "ratio", "mount", "rings", "model-away", Step.EYES, Step.LINE),
+                ListFixture.ids(before.steps()));
+        assertTrue(before.steps().stream().allMatch(Step::critical), "none is left out");
+        assertEquals(
+                ItemAnswer.DIRECTION, before.step("direction").orElseThrow().answer());
+        assertTrue(before.step("direction").orElseThrow().text().startsWith("Hook turns"));
+        assertTrue(before.step("ratio").orElseThrow().text().startsWith("Counter at 0, needle at 0"));
+        assertTrue(before.step(Step.LINE).orElseThrow().text().contains("face beside it"));
     }
 
     @Test

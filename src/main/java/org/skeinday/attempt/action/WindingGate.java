@@ -29,10 +29,11 @@ public final class WindingGate {
     /** The field of a form beside which a refusal stands. */
     public static final String FIELD = "gate";
 
+    private static final String NOTHING = "Nothing is waited for any more: look again";
     private static final int LONGEST_NAME = 80;
     private static final Gate.Verdict OPEN = new Gate.Verdict(List.of(), Optional.empty());
 
-    /** The supervising adult answers for what is open. @param adult name as typed */
+    /** The supervising adult answers for what is open, but for eyes and line. @param adult name as typed */
     public record Pass(String attempt, String adult, String reason) {}
 
     private WindingGate() {}
@@ -72,9 +73,10 @@ public final class WindingGate {
         if (wrong.isPresent()) {
             return wrong.get();
         }
-        List<Step> open = of(tx, attempt).open();
-        if (attempt.state() != State.CALLED || open.isEmpty()) {
-            return Decision.refused(FIELD, "Nothing is waited for any more: look again");
+        Gate.Verdict verdict = of(tx, attempt);
+        if (attempt.state() != State.CALLED || !verdict.asksTheAdult()) {
+            return Decision.refused(
+                    FIELD, attempt.state() == State.CALLED ? verdict.refused().orElse(NOTHING) : NOTHING);
         }
         Optional<String> known = people.entrySet().stream()
                 .filter(e -> e.getValue().equalsIgnoreCase(adult))
@@ -86,7 +88,7 @@ public final class WindingGate {
                 attempt.id(),
                 id,
                 pass.reason().strip(),
-                open.stream().map(Step::id).collect(Collectors.toList()),
+                verdict.forTheAdult().stream().map(Step::id).collect(Collectors.toList()),
                 context.now().toEpochMilli(),
                 context.device());
         return new Decision.Decided(

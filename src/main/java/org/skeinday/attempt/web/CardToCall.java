@@ -17,6 +17,7 @@ import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
+import org.skeinday.steps.web.GateView;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
 import org.skeinday.units.UnitSystem;
@@ -69,7 +70,7 @@ final class CardToCall {
                         "",
                         isLate(entry, window, nowMs) ? List.of(TOO_LATE) : List.of(),
                         List.of(),
-                        "",
+                        GateView.OPEN,
                         false,
                         false,
                         today.stopped()),

@@ -9,6 +9,7 @@ import org.skeinday.attempt.OneNumber;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.contest.DayKind;
 import org.skeinday.steps.Cautions;
+import org.skeinday.steps.web.GateView;
 import org.skeinday.steps.web.StripView;
 
 /**
@@ -58,7 +59,7 @@ public record NowCard(
 
     /** Whether something else comes before what can be done in this phase: the checks, the officials, people. */
     public boolean waitsForMore() {
-        return !missing.waits().isEmpty()
+        return !missing.waits().isOpen()
                 || missing.stopped()
                 || missing.doubted()
                 || missing.announcement()
@@ -71,7 +72,7 @@ public record NowCard(
      * @param quiet since when nobody may be helped, in words; empty when all may
      * @param cautions what people must know or look at
      * @param brief cautions of this moment, each one line that opens
-     * @param waits what winding waits for, in words; empty when it need not
+     * @param waits what winding waits for
      * @param announcement whether the time of officials elsewhere is not known yet
      * @param stopped whether the hall stands still
      * @param doubted whether the time is taken with a reason only
@@ -80,7 +81,7 @@ public record NowCard(
             String quiet,
             List<String> cautions,
             List<Cautions.Shown> brief,
-            String waits,
+            GateView waits,
             boolean announcement,
             boolean doubted,
             boolean stopped) {}

@@ -34,6 +34,7 @@ import org.skeinday.platform.http.Apart;
 import org.skeinday.steps.Caution;
 import org.skeinday.steps.Cautions;
 import org.skeinday.steps.Moment;
+import org.skeinday.steps.web.GateView;
 import org.skeinday.timing.ReleaseVerdict;
 import org.skeinday.units.UnitSystem;
 
@@ -141,7 +142,7 @@ final class NowPresenter {
                 quiet.map(q -> "since " + PageWords.clock(q.fromMs(), zone)).orElse(""),
                 cautions,
                 called ? BRIEF.subList(0, Math.max(0, Cautions.AT_ONCE - cautions.size())) : List.of(),
-                called ? WindingGate.refused(tx, attempt).orElse("") : "",
+                called ? GateView.of(WindingGate.of(tx, attempt)) : GateView.OPEN,
                 CardActs.announces(live) && !announced,
                 live.day() != DayKind.VISITING && !found.isEmpty(),
                 today.stopped());

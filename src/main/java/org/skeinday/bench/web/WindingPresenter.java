@@ -29,6 +29,7 @@ import org.skeinday.motor.MotorLife;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormErrors;
+import org.skeinday.steps.web.GateView;
 import org.skeinday.units.Torque;
 import org.skeinday.units.UnitSystem;
 import org.skeinday.winding.FloorMark;
@@ -174,8 +175,8 @@ final class WindingPresenter {
                 "",
                 "",
                 flown != null && wind == null && flown.state() == State.CALLED
-                        ? WindingGate.refused(tx, flown).orElse("")
-                        : "",
+                        ? GateView.of(WindingGate.of(tx, flown))
+                        : GateView.OPEN,
                 List.of(),
                 "");
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.steps.Cautions;
+import org.skeinday.steps.web.GateView;
 import org.skeinday.steps.web.StripView;
 
 /**
@@ -59,7 +60,7 @@ public record WindingView(
      * @param flights the last ones, with what is still to be told
      * @param cautions before the first crank turn, in full for who meets them first on {@code today}; empty for a motor
      *     without an attempt
-     * @param waits what the first crank turn waits for, empty when it need not
+     * @param waits what the first crank turn waits for
      * @param shown the attempt that was asked for by name, empty for the one under way
      * @param back words of the link away from an attempt that was asked for by name
      */
@@ -72,11 +73,12 @@ public record WindingView(
             Hold hold,
             String shown,
             String back,
-            String waits,
+            GateView waits,
             List<Cautions.Shown> cautions,
             String today) {
         static More none(List<Past> flights) {
-            return new More(null, null, null, List.of(), flights, new Hold(0, ""), "", "", "", List.of(), "");
+            return new More(
+                    null, null, null, List.of(), flights, new Hold(0, ""), "", "", GateView.OPEN, List.of(), "");
         }
     }
 

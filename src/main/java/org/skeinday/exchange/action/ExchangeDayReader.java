@@ -90,7 +90,7 @@ public final class ExchangeDayReader {
                         InspectionStore.all(tx),
                         attempted.noted(),
                         attempted.quiet(),
-                        ListStore.all(tx),
+                        ListStore.known(tx),
                         attempted.judged()));
     }
 

@@ -2,6 +2,7 @@ package org.skeinday.steps.action;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.db.Tx;
@@ -12,6 +13,7 @@ import org.skeinday.steps.Checklist;
 import org.skeinday.steps.ChecklistRevised;
 import org.skeinday.steps.Checklists;
 import org.skeinday.steps.ItemAnswer;
+import org.skeinday.steps.ListRules;
 import org.skeinday.steps.Step;
 import org.skeinday.steps.Way;
 import org.skeinday.steps.store.ListStore;
@@ -54,6 +56,10 @@ public final class ReviseList {
                     typed.aloud(),
                     typed.next().strip(),
                     steps(context, typed.items()));
+            Optional<String> no = ListRules.refusesAnew(now, next);
+            if (no.isPresent()) {
+                return Decision.refused("list", no.get());
+            }
             @Nullable String person = context.personOrNull();
             return Decision.decided(
                     Set.of("checks"),

@@ -7,11 +7,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jooq.Condition;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.steps.Checklist;
 import org.skeinday.steps.ChecklistRow;
 import org.skeinday.steps.Checklists;
+import org.skeinday.steps.KnownLists;
 import org.skeinday.steps.Moment;
 
 /** Reads lists: those of the record, and where it has none yet, the ones that come with the program. */
@@ -26,6 +28,17 @@ public final class ListStore {
             byId.merge(list.id(), list, (a, b) -> b.revision() >= a.revision() ? b : a);
         }
         return new ArrayList<>(byId.values());
+    }
+
+    /** What a file of lists is looked at beside. */
+    public static KnownLists known(Tx tx) {
+        return new KnownLists(all(tx), everShipped());
+    }
+
+    /** As they come with this program, and as they came with earlier ones. */
+    public static List<Checklist> everShipped() {
+        return Stream.concat(ShippedLists.ALL.stream(), ShippedLists.BEFORE.stream())
+                .toList();
     }
 
     /** As they come with the program. */

@@ -18,13 +18,15 @@ import org.skeinday.steps.Checklists;
  * record with the walk, so that replaying never reads this file.
  */
 final class ShippedLists {
-    static final List<Checklist> ALL = Checklists.of(rows());
+    static final List<Checklist> ALL = Checklists.of(rows("/checklists.csv"));
+
+    /** As earlier programs brought them, which this one words anew. */
+    static final List<Checklist> BEFORE = Checklists.of(rows("/checklists-before.csv"));
 
     private ShippedLists() {}
 
-    private static List<ChecklistRow> rows() {
-        try (InputStream in = Objects.requireNonNull(
-                        ShippedLists.class.getResourceAsStream("/checklists.csv"), "checklists");
+    private static List<ChecklistRow> rows(String file) {
+        try (InputStream in = Objects.requireNonNull(ShippedLists.class.getResourceAsStream(file), file);
                 CsvReader<NamedCsvRecord> csv =
                         CsvReader.builder().ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8))) {
             return csv.stream().map(ShippedLists::row).toList();

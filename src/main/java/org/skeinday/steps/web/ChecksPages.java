@@ -99,7 +99,7 @@ public final class ChecksPages {
                 List.of(),
                 "",
                 "/checks/part",
-                "",
+                GateView.OPEN,
                 "",
                 StripView.NONE,
                 isCoach(ctx),
@@ -120,10 +120,9 @@ public final class ChecksPages {
         Caller caller = Access.callerOf(ctx);
         @Nullable String person = caller.person().isEmpty() ? null : caller.person();
         Optional<AtHand.Attempt> called = pause.called();
-        String waits = called.flatMap(
-                        a -> GateAsked.startWinding(tx, event.id(), a.id()).refused())
-                .orElse("");
-        var notices = new NoticesPresenter(all, called.isPresent(), !waits.isEmpty());
+        GateView waits = called.map(a -> GateView.of(GateAsked.startWinding(tx, event.id(), a.id())))
+                .orElse(GateView.OPEN);
+        var notices = new NoticesPresenter(all, called.isPresent(), !waits.isOpen());
         return new ChecksView(
                 event.name(),
                 shown.isPresent() ? "" : pause.none(true),

@@ -12,7 +12,7 @@ import org.skeinday.steps.Cautions;
  * @param none what is said in place of a list; empty when there is one
  * @param notices what the state of the attempt makes worth saying above the list
  * @param refetch address of the part
- * @param waits what winding waits for; empty when it need not
+ * @param waits what winding waits for
  * @param attempt id of the attempt that waits
  * @param strip of the attempt that is under way; no step where none is
  * @param today ISO date in the hall, for cautions
@@ -27,7 +27,7 @@ public record ChecksView(
         List<Cautions.Shown> cautions,
         String today,
         String refetch,
-        String waits,
+        GateView waits,
         String attempt,
         StripView strip,
         boolean coach,

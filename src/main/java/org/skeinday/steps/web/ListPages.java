@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
@@ -15,6 +16,7 @@ import org.skeinday.platform.record.ActStore;
 import org.skeinday.steps.Checklist;
 import org.skeinday.steps.ItemAnswer;
 import org.skeinday.steps.ListRules;
+import org.skeinday.steps.Moment;
 import org.skeinday.steps.Step;
 import org.skeinday.steps.Way;
 import org.skeinday.steps.store.ListStore;
@@ -75,9 +77,10 @@ public final class ListPages {
     private ListView view(String id, FormErrors form) {
         Checklist list =
                 record.read(tx -> ListStore.find(tx, id)).orElseThrow(() -> Refusal.notFound("There is no such list."));
+        List<Step> steps = offered(list);
         List<ListView.Row> rows = new ArrayList<>();
         for (int i = 0; i < Checklist.MOST; i++) {
-            rows.add(row(i, i < list.steps().size() ? list.steps().get(i) : null, form));
+            rows.add(row(i, i < steps.size() ? steps.get(i) : null, form));
         }
         boolean sent = !form.isEmpty();
         return new ListView(
@@ -93,6 +96,22 @@ public final class ListPages {
                 ItemAnswer.WORDS,
                 ListRules.advice(list),
                 form.message("list") + form.message("title"));
+    }
+
+    /** A list of before, in which the line has no item, is offered it where it belongs. */
+    private static List<Step> offered(Checklist list) {
+        List<Step> steps = new ArrayList<>(list.steps());
+        if (list.moment() == Moment.BEFORE_WINDING && steps.size() < Checklist.MOST) {
+            Optional<Step> line = list.step(Step.LINE).isPresent() ? Optional.empty() : shippedLine();
+            line.ifPresent(step -> steps.add(list.critical().size(), step));
+        }
+        return steps;
+    }
+
+    private static Optional<Step> shippedLine() {
+        return ListStore.shipped().stream()
+                .flatMap(list -> list.step(Step.LINE).stream())
+                .findFirst();
     }
 
     private static ListView.Row row(int i, @org.jspecify.annotations.Nullable Step step, FormErrors form) {

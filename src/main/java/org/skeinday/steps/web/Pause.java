@@ -15,6 +15,7 @@ import org.skeinday.steps.Moment;
 import org.skeinday.steps.Run;
 import org.skeinday.steps.RunFact;
 import org.skeinday.steps.Step;
+import org.skeinday.steps.action.GateAsked;
 import org.skeinday.steps.store.ListStore;
 import org.skeinday.steps.store.RunStore;
 
@@ -108,7 +109,7 @@ final class Pause {
         }
         if (called().isPresent()) {
             return first(all, Moment.WINDING_PLACE)
-                    .filter(p -> p.run().open().stream().anyMatch(Step::critical) || isStoodAt(p, nowMs))
+                    .filter(p -> isWaitedFor(p) || isStoodAt(p, nowMs))
                     .or(() -> open(all, Moment.BEFORE_WINDING))
                     .or(() -> open(all, Moment.BEFORE_LOADING));
         }
@@ -116,6 +117,15 @@ final class Pause {
                 .or(() -> event.day().compareTo(today) > 0 ? open(all, Moment.PACKING) : Optional.empty())
                 .or(() -> isOver ? open(all, Moment.END_OF_DAY) : Optional.empty())
                 .or(() -> isOver ? Optional.empty() : ofTheMorning(all));
+    }
+
+    /** Critical items are open, and the supervising adult has not answered for them. */
+    private boolean isWaitedFor(Place place) {
+        return place.run().open().stream().anyMatch(Step::critical)
+                && called().filter(a -> GateAsked.startWinding(tx, event.id(), a.id())
+                                .passed()
+                                .isPresent())
+                        .isEmpty();
     }
 
     /** Somebody has just ticked the last critical item: the others of the list are not taken away under the finger. */

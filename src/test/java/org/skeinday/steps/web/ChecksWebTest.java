@@ -87,6 +87,11 @@ class ChecksWebTest {
         saved(who.tap("step.tick", item("winding-place", event, "adult-here")));
     }
 
+    private static void eyesAndLine(Visitor who, String attempt) throws Exception {
+        saved(who.tap("step.tick", item("before-winding", attempt, "eye-protection")));
+        saved(who.tap("step.tick", item("before-winding", attempt, "line")));
+    }
+
     private HttpResponse<String> wind(String attempt) throws Exception {
         return laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "winding", "seen", ""));
     }
@@ -97,7 +102,7 @@ class ChecksWebTest {
     }
 
     @Test
-    void winding_waits_for_the_place_and_eye_protection_both_ways_in_and_for_nothing_else() throws Exception {
+    void winding_waits_for_the_place_eyes_and_line_both_ways_in_and_for_nothing_else() throws Exception {
         String event = event();
         String attempt = calledWithMotor();
         says(422, "Eye protection on", wind(attempt));
@@ -108,6 +113,8 @@ class ChecksWebTest {
         placeDone(helper, event);
         says(422, "Eye protection on", wind(attempt));
         saved(helper.tap("step.tick", item("before-winding", attempt, "eye-protection")));
+        says(422, "Nobody but the winder in line", wind(attempt));
+        saved(helper.tap("step.tick", item("before-winding", attempt, "line")));
         assertTrue(helper.get("/winding").body().contains("Winding"), "the page");
         says(200, ">Wound</button>", wind(attempt));
         assertTrue(
@@ -116,7 +123,7 @@ class ChecksWebTest {
 
     @Test
     void the_supervising_adult_answers_for_what_is_open_and_it_stays_visible() throws Exception {
-        String attempt = called();
+        String attempt = calledWithMotor();
         Map<String, String> form = new HashMap<>(Map.of("attempt", attempt, "adult", "", "passed", "late"));
         says(422, "Name the supervising adult", helper.form("/checks/gate", form));
         form.put("adult", "Mrs Grebe");
@@ -124,6 +131,14 @@ class ChecksWebTest {
         says(422, "Say why", helper.form("/checks/gate", form));
         form.put("passed", "looked at it myself");
         assertEquals(200, helper.form("/checks/gate", form).statusCode());
+        says(422, "no override for eyes and line", wind(attempt));
+        says(422, "no override for eyes and line", helper.form("/checks/gate", form));
+        assertTrue(helper.get("/checks").body().contains("<h1>Before winding</h1>"), "the place is answered for");
+        for (String page : new String[] {"/checks", "/now", "/winding"}) {
+            String waits = laptop.get(page).body();
+            assertTrue(waits.contains("no override for eyes and line"), waits);
+            assertFalse(waits.contains("The supervising adult answers for it"), page);
+        }
         says(422, "Nothing is waited for", helperPassAgain(attempt));
         says(200, ">Wound</button>", wind(attempt));
         String card = laptop.get("/now").body();
@@ -133,7 +148,7 @@ class ChecksWebTest {
 
     private HttpResponse<String> helperPassAgain(String attempt) throws Exception {
         placeDone(helper, event());
-        saved(helper.tap("step.tick", item("before-winding", attempt, "eye-protection")));
+        eyesAndLine(helper, attempt);
         return helper.form("/checks/gate", Map.of("attempt", attempt, "adult", "Mrs Grebe", "passed", "again"));
     }
 
@@ -141,13 +156,15 @@ class ChecksWebTest {
     void what_opens_again_after_a_pass_is_not_answered_for() throws Exception {
         String event = event();
         String attempt = called();
-        placeDone(helper, event);
+        eyesAndLine(helper, attempt);
+        saved(helper.tap("step.tick", item("winding-place", event, "distances").put("answer", "by eye")));
         assertEquals(
                 200,
-                helper.form("/checks/gate", Map.of("attempt", attempt, "adult", "Mrs Grebe", "passed", "glasses on"))
+                helper.form(
+                                "/checks/gate",
+                                Map.of("attempt", attempt, "adult", "Mrs Grebe", "passed", "pulled by hand"))
                         .statusCode());
-        JsonNode tick = helper.tap("step.tick", item("winding-place", event, "adult-here"));
-        saved(tick);
+        assertFalse(laptop.get("/now").body().contains("Winding waits for"), "answered for");
         laptop.form(
                 "/hall/measure",
                 HallFields.of(
@@ -294,10 +311,12 @@ class ChecksWebTest {
         assertFalse(later.contains("Winding may start"), later);
         saved(helper.tap(
                 "step.tick", item("before-winding", attempt, "direction").put("answer", "cw")));
-        saved(helper.tap("step.tick", item("before-winding", attempt, "eye-protection")));
+        eyesAndLine(helper, attempt);
         saved(helper.tap("step.tick", item("before-winding", attempt, "ratio").put("answer", "10")));
         assertFalse(helper.get("/checks").body().contains("Winding may start"), "the list is not done");
-        saved(helper.tap("step.tick", item("before-winding", attempt, "roles")));
+        for (String step : new String[] {"adult", "motor", "mount", "rings", "model-away"}) {
+            saved(helper.tap("step.tick", item("before-winding", attempt, step)));
+        }
         String done = helper.get("/checks").body();
         assertTrue(done.contains("Winding may start. <a class=\"link\" href=\"/\">To Now</a>"), done);
         assertTrue(done.contains("Before winding is done."), done);
