@@ -4,7 +4,8 @@ import java.util.List;
 
 /** The commands that compute something and need no record. */
 final class Computing implements MoreCommands {
-    private static final List<String> NAMES = List.of("winding", "official-time", "break-risk", "curve", "dayplan");
+    private static final List<String> NAMES =
+            List.of("winding", "official-time", "break-risk", "curve", "flight", "dayplan");
 
     @Override
     public List<String> names() {
@@ -22,6 +23,8 @@ final class Computing implements MoreCommands {
                 return new BreakRiskCommand();
             case "curve":
                 return new CurveCommand();
+            case "flight":
+                return new FlightCommand();
             case "dayplan":
                 return new DayPlanCommand();
             default:

@@ -26,6 +26,8 @@ import picocli.CommandLine.Spec;
             "  skeinday official-time --take middle --if-two longer --round down --to 0.1 1:52.84 1:52.91 1:52.79",
             "  skeinday break-risk winds.csv --at 2300 --loop 18.5in --mass 1.7g",
             "  skeinday curve readings.csv --at 1200 --mass 1.7g",
+            "  skeinday flight --model-mass 4.1g --motor-mass 1.64g --diameter 355mm --rotors 2 --merit 0.45 --hover-rate 9"
+                    + " --curve unwinding.csv --turns 2230",
             "  skeinday dayplan day.json --json",
             "",
             "Data folder: ${sys:" + Skeinday.USUAL_FOLDER + ":-the system's usual place}, unless --data names another.",

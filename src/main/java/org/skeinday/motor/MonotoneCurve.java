@@ -1,6 +1,7 @@
 package org.skeinday.motor;
 
 import java.util.Arrays;
+import java.util.List;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -49,6 +50,11 @@ public final class MonotoneCurve {
 
     public boolean covers(double at) {
         return at >= first() && at <= last();
+    }
+
+    /** The x of those points that lie strictly between, rising. */
+    List<Double> pointsBetween(double from, double to) {
+        return Arrays.stream(x).filter(at -> at > from && at < to).boxed().toList();
     }
 
     /** @throws IllegalArgumentException outside the points */

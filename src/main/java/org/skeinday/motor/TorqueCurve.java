@@ -3,6 +3,7 @@ package org.skeinday.motor;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.skeinday.units.Torque;
 
@@ -45,6 +46,16 @@ public final class TorqueCurve {
 
     public boolean covers(double motorTurns) {
         return curve.covers(motorTurns);
+    }
+
+    /**
+     * The turns of the readings between two numbers of turns, with these at the ends, rising: from one to the next the
+     * curve is one cubic that only rises or only falls.
+     */
+    public List<Double> pieces(double fromTurns, double toTurns) {
+        var ends = new TreeSet<Double>(List.of(fromTurns, toTurns));
+        ends.addAll(curve.pointsBetween(fromTurns, toTurns));
+        return List.copyOf(ends);
     }
 
     /** @throws IllegalArgumentException outside the readings */

@@ -29,6 +29,7 @@ final class HouseRules {
             "units",
             "motor",
             "winding",
+            "flight",
             "hall",
             "timing",
             "contest",
@@ -84,6 +85,7 @@ final class HouseRules {
     /** What a room is there for, beyond that: mathematics, the solver, the hash of a token, characters of a file. */
     private static final Map<String, List<String>> OWN = Map.of(
             "motor", List.of("org.hipparchus.."),
+            "flight", List.of("org.hipparchus.."),
             "hall", List.of("org.locationtech.jts.."),
             "device", List.of("java.security", "java.nio.charset"),
             "dayplan", List.of("com.google.ortools.."),
