@@ -37,7 +37,9 @@ public sealed interface Attempt permits PlannedAttempt, Attempt.BeforeRelease, A
     /** The attempt in the type of its state. */
     static Attempt of(AttemptNow now) {
         return switch (now.state()) {
-            case PLANNED -> new PlannedAttempt(now.id(), now.eventId(), now.entryId(), now.number());
+            case PLANNED ->
+                new PlannedAttempt(
+                        now.id(), now.eventId(), now.entryId(), now.number().running());
             case CALLED -> new CalledAttempt(now.id());
             case WINDING -> new WindingAttempt(now.id());
             case HOLDING -> new HoldingAttempt(now.id());

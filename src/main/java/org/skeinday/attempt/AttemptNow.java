@@ -12,7 +12,7 @@ public record AttemptNow(
         String id,
         String eventId,
         String entryId,
-        int number,
+        AttemptNumber number,
         @Nullable String modelId,
         @Nullable String motorId,
         State state,

@@ -15,13 +15,12 @@ import org.skeinday.winding.WindPhase;
  * One attempt as every page shows it.
  *
  * @param id empty for one that is to be called
- * @param number in the rules' count, from 1
  * @param wind which wind of the attempt it is in, or comes next; from 1
  */
 public record LiveAttempt(
         String id,
         String entryId,
-        int number,
+        AttemptNumber number,
         @Nullable String modelId,
         @Nullable String motorId,
         int wind,
@@ -30,7 +29,7 @@ public record LiveAttempt(
 
     /** One that is to be called, with what is assigned to it. */
     public static LiveAttempt next(
-            String entryId, int number, @Nullable String modelId, @Nullable String motorId, DayKind day) {
+            String entryId, AttemptNumber number, @Nullable String modelId, @Nullable String motorId, DayKind day) {
         return new LiveAttempt("", entryId, number, modelId, motorId, 1, day, new AttemptPhase.Next());
     }
 

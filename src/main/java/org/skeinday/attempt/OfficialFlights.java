@@ -14,7 +14,7 @@ public final class OfficialFlights {
     /** Those that are decided, in the order flown; a scrubbed attempt is no flight. */
     public static List<DecidedFlight> of(List<AttemptNow> own) {
         return own.stream()
-                .sorted(Comparator.comparingInt(AttemptNow::number))
+                .sorted(Comparator.comparingInt((AttemptNow a) -> a.number().running()))
                 .flatMap(attempt -> flown(attempt).stream())
                 .toList();
     }

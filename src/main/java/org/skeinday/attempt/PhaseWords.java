@@ -18,6 +18,21 @@ public final class PhaseWords {
         return isProvisional(phase) ? "provisional" : bare(phase.name(), attempt.day());
     }
 
+    /** Where nothing but the record's state is known: it does not tell what broke, nor the kind of day. */
+    public static String of(State state) {
+        return switch (state) {
+            case PLANNED -> "next";
+            case CALLED -> "called";
+            case WINDING -> "winding";
+            case HOLDING -> "holding";
+            case RELEASED -> "in the air";
+            case LANDED -> "landed";
+            case CLOSED -> "official";
+            case SCRUBBED -> "abandoned";
+            case VOID -> "void";
+        };
+    }
+
     /** A phase without what is special about one attempt. */
     static String bare(Name phase, DayKind day) {
         return switch (phase) {

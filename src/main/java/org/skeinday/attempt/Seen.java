@@ -44,7 +44,8 @@ public record Seen(State state, int readings, int words) {
     public Optional<String> moved(State now) {
         return now == state
                 ? Optional.empty()
-                : Optional.of("Someone else was quicker: this attempt was " + state.word() + ", now it is " + now.word()
+                : Optional.of("Someone else was quicker: this attempt was " + PhaseWords.of(state)
+                        + ", now it is " + PhaseWords.of(now)
                         + ". Look again, then decide.");
     }
 

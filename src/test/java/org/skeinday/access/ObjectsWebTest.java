@@ -111,7 +111,7 @@ class ObjectsWebTest {
         String official = CalledForTests.value(other.get("/timing/part").body(), "name=\"seen\" value=\"(\\d+)\"");
         String before = house.head();
         Map<String, String> forged = Map.of("attempt", house.attempt, "slot", "2", "seen", official, "over", "yes");
-        assertTrue(one.form("/watch/take", forged).body().contains("nobody takes a watch of it any more"));
+        assertTrue(one.form("/watch/take", forged).body().contains("Nobody takes a watch of it any more"));
         assertEquals(422, one.form("/watch/sign", forged).statusCode());
         assertEquals(
                 422,

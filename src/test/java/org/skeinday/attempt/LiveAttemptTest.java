@@ -33,7 +33,22 @@ class LiveAttemptTest {
 
     private LiveAttempt live() {
         var now = new AttemptNow(
-                "a", "e", "t", 1, "model", motor, state, 0L, 400L, 61_230L, "", "reason", 460L, 500L, false, null);
+                "a",
+                "e",
+                "t",
+                AttemptNumber.plain(1),
+                "model",
+                motor,
+                state,
+                0L,
+                400L,
+                61_230L,
+                "",
+                "reason",
+                460L,
+                500L,
+                false,
+                null);
         return LiveAttempt.of(new AttemptEvidence(
                 now,
                 day,

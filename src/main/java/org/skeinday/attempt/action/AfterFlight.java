@@ -11,6 +11,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptWound;
 import org.skeinday.attempt.Contacts;
 import org.skeinday.attempt.FlightJudged;
+import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.Validity;
 import org.skeinday.attempt.store.AttemptStore;
@@ -111,9 +112,7 @@ public final class AfterFlight {
         }
         if (now.state() != State.LANDED && now.state() != State.CLOSED && now.state() != State.VOID) {
             return Decision.refused(
-                    "remaining",
-                    "Turns are left after a landing; this attempt is "
-                            + now.state().word());
+                    "remaining", PhaseGate.wrong(tx, now, "Turns are left after a landing", Hands.CAPTAIN));
         }
         Optional<String> changed = judgedMeanwhile(tx, told);
         if (changed.isPresent()) {
@@ -221,7 +220,8 @@ public final class AfterFlight {
         Long before = than.releasedAtMs();
         return released != null && before != null
                 ? released > before
-                : one.entryId().equals(than.entryId()) && one.number() > than.number();
+                : one.entryId().equals(than.entryId())
+                        && one.number().running() > than.number().running();
     }
 
     /** Flown in this attempt and in none after it: what is told of an old one does not run its motor back now. */

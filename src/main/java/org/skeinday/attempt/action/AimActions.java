@@ -62,7 +62,8 @@ public final class AimActions {
             return Decision.unknown("There is no such attempt; look again");
         }
         if (!now.state().isBeforeRelease()) {
-            return Decision.refused("launch", "This attempt is " + now.state().word() + ": what was wanted stays");
+            return Decision.refused(
+                    "launch", PhaseGate.wrong(tx, now, "After the release what was wanted stays", Hands.CAPTAIN));
         }
         var form = new TypedFields();
         @Nullable Torque launch = form.read("launch", aimed.launch(), typed -> torque(typed, aimed.unit()));

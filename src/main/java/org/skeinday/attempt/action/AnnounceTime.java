@@ -2,6 +2,7 @@ package org.skeinday.attempt.action;
 
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.platform.db.Tx;
@@ -23,10 +24,7 @@ public final class AnnounceTime {
             return Decision.unknown("There is no such attempt; look again");
         }
         if (now.state() != State.LANDED && now.state() != State.RELEASED) {
-            return Decision.refused(
-                    "announced",
-                    "A time is announced for a flight; this attempt is "
-                            + now.state().word());
+            return Decision.refused(PhaseGate.wrong(tx, now, "A time is announced for a flight", Hands.CAPTAIN));
         }
         FlightTime time;
         try {

@@ -115,6 +115,10 @@ public final class BreakMotor {
                 new PeopleSafe(known.now().id(), motor, atMs, context.personOrNull(), context.device()));
     }
 
+    private static final String PEOPLE_FIRST =
+            "First: is everyone unhurt, are both ends found? Then say where the motor parted";
+    private static final String NOTHING_BROKE = "Where a motor parted is said after it broke";
+
     /** May be corrected as long as anybody likes: it is evidence and moves nothing. */
     static Decision parted(Tx tx, ActContext context, Parted parted) {
         AttemptEvidence known = LiveAttempts.evidence(tx, parted.attempt()).orElse(null);
@@ -122,8 +126,9 @@ public final class BreakMotor {
             return Decision.unknown("There is no such attempt; look again");
         }
         if (!known.breakOf(parted.motor()).peopleSafe()) {
+            boolean broke = LiveAttempt.of(known).phase().name() == AttemptPhase.Name.BROKE;
             return Decision.refused(
-                    "place", "First: is everyone unhurt, are both ends found? Then say where the motor parted");
+                    PhaseGate.wrong(tx, known.now(), broke ? PEOPLE_FIRST : NOTHING_BROKE, Hands.CAPTAIN));
         }
         try {
             List<Fact> facts = new ArrayList<>();

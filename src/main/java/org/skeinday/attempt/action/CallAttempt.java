@@ -68,8 +68,8 @@ public final class CallAttempt {
                 .filter(a -> a.entryId().equals(entry.id()))
                 .toList();
         if (call.number() != null && call.number() != own.size() + 1) {
-            return new Decision.Outdated("Someone else was quicker: " + entry.name() + "'s attempt " + own.size()
-                    + " was called meanwhile. Look again, then decide.");
+            return new Decision.Outdated("Someone else was quicker: " + entry.name() + "'s "
+                    + own.get(own.size() - 1).number().words() + " was called meanwhile. Look again, then decide.");
         }
         Optional<String> no = WhyNotFly.whyNoMore(entry, Scoring.of(event, FlightRulesStore.of(tx, event.id())), own);
         if (no.isPresent()) {

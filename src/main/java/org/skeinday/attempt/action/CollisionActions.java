@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Collision;
+import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.contest.FlightRules;
@@ -33,8 +34,8 @@ public final class CollisionActions {
             return Decision.unknown("There is no such attempt; look again");
         }
         if (!(Attempt.of(now) instanceof Attempt.AfterRelease after)) {
-            return Decision.refused("After a collision the entry chooses once it is released and before its time is"
-                    + " official; this attempt is " + now.state().word());
+            return Decision.refused(PhaseGate.wrong(
+                    tx, now, "After a collision the entry chooses between release and official time", Hands.CAPTAIN));
         }
         FlightRules rules = FlightRulesStore.of(tx, now.eventId());
         if (!rules.letsChoose()) {

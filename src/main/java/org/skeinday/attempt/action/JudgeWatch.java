@@ -1,6 +1,7 @@
 package org.skeinday.attempt.action;
 
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchJudged;
 import org.skeinday.attempt.store.AttemptStore;
@@ -23,8 +24,8 @@ public final class JudgeWatch {
             return Decision.unknown("There is no such attempt; look again");
         }
         if (now.state() != State.RELEASED && now.state() != State.LANDED) {
-            return Decision.refused("A watch is judged between release and official time; this attempt is "
-                    + now.state().word());
+            return Decision.refused(
+                    PhaseGate.wrong(tx, now, "A watch is judged between release and official time", Hands.CAPTAIN));
         }
         int timekeepers = EventStore.find(tx, now.eventId()).orElseThrow().timekeepers();
         if (judge.slot() < 1 || judge.slot() > timekeepers) {

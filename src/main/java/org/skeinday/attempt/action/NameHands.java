@@ -6,12 +6,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.HandNamed;
-import org.skeinday.attempt.PhaseWords;
+import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.Assignments;
+import org.skeinday.attempt.store.AttemptNumbers;
 import org.skeinday.attempt.store.AttemptStore;
-import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.CrewStore;
@@ -27,7 +28,7 @@ final class NameHands {
      * Said for this attempt, whatever the plan and the entry say.
      *
      * @param entry id
-     * @param number of the attempt
+     * @param number of the attempt, running
      * @param people ids by task of {@link Assignments#TASKS}; empty for whoever the plan or the entry names
      */
     record Named(String entry, int number, Map<String, String> people) {}
@@ -41,14 +42,15 @@ final class NameHands {
             return Decision.unknown("There is no such entry of ours; look again");
         }
         Optional<AttemptNow> attempt = AttemptStore.ofEvent(tx, entry.eventId()).stream()
-                .filter(a -> a.entryId().equals(entry.id()) && a.number() == named.number())
+                .filter(a -> a.entryId().equals(entry.id()) && a.number().running() == named.number())
                 .findFirst();
-        if (attempt.isEmpty() && named.number() != AttemptStore.nextNumber(tx, entry)) {
-            return new Decision.Outdated(entry.name() + " has no attempt " + named.number() + " now. Look again.");
+        AttemptNumber next = AttemptNumbers.next(tx, entry);
+        if (attempt.isEmpty() && named.number() != next.running()) {
+            return new Decision.Outdated("Next of " + entry.name() + " is " + next.words() + " now. Look again.");
         }
         if (attempt.filter(a -> a.state() != State.CALLED).isPresent()) {
-            return Decision.refused("People are named until winding begins; this attempt is "
-                    + PhaseWords.of(LiveAttempts.find(tx, attempt.get().id()).orElseThrow()));
+            return Decision.refused(
+                    PhaseGate.wrong(tx, attempt.get(), "People are named until winding begins", Hands.CAPTAIN));
         }
         List<CrewAdded> crew = CrewStore.ofEvent(tx, entry.eventId());
         List<Fact> facts = new ArrayList<>();

@@ -4,12 +4,14 @@ import java.util.Optional;
 import java.util.Set;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptActs;
+import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LastAct;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.BreakRecord;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
@@ -37,6 +39,16 @@ public final class PhaseGate {
                 isJustMovedByAnother(tx, context, attempt.id())
                         ? new Decision.Outdated(words)
                         : Decision.refused(words));
+    }
+
+    /**
+     * A refusal that has more to say than the phase.
+     *
+     * @param why which phase the act belongs to, as a sentence without its stop
+     */
+    static String wrong(Tx tx, AttemptNow now, String why, Hands hands) {
+        return why + ". "
+                + PhaseWords.wrongPhase(LiveAttempts.find(tx, now.id()).orElseThrow(), hands);
     }
 
     private static Optional<Decision> hallStopped(Tx tx, LiveAttempt attempt) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptReopened;
 import org.skeinday.attempt.AttemptSigned;
+import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.Signatures;
 import org.skeinday.attempt.State;
@@ -59,9 +60,7 @@ public final class ResultActions {
         }
         Long official = now.officialMs();
         if (now.state() != State.CLOSED || official == null) {
-            return Decision.refused(
-                    "sign",
-                    "An official time is signed; this attempt is " + now.state().word());
+            return Decision.refused(PhaseGate.wrong(tx, now, "An official time is signed", Hands.CAPTAIN));
         }
         if (official != sign.seenMs()) {
             return new Decision.Outdated("The official time was changed meanwhile. Look again, then sign.");
@@ -143,10 +142,8 @@ public final class ResultActions {
         }
         boolean wasFlown = now.state() == State.VOID && now.releasedAtMs() != null;
         if (now.state() != State.CLOSED && !wasFlown) {
-            return Decision.refused(
-                    "reason",
-                    "An attempt that is closed, or void after its release, is opened again; this one is "
-                            + now.state().word());
+            return Decision.refused(PhaseGate.wrong(
+                    tx, now, "What is official, or void after its release, is opened again", Hands.CAPTAIN));
         }
         String reason = reopen.reason().strip();
         Optional<Decision> wrong = AttemptActions.wrongWords("reason", reason, AttemptActions.SAY_WHY);

@@ -38,7 +38,12 @@ public final class TypeWatchTime {
         if (live == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        AttemptNow now = AttemptStore.find(tx, live.id()).orElseThrow();
+        return PhaseGate.refused(tx, context, live, AttemptAct.TYPE_TIME, Hands.TIMEKEEPER)
+                .orElseGet(() -> typed(tx, context, typed));
+    }
+
+    private static Decision typed(Tx tx, ActContext context, Typed typed) {
+        AttemptNow now = AttemptStore.find(tx, typed.attempt()).orElseThrow();
         int timekeepers = EventStore.find(tx, now.eventId()).orElseThrow().timekeepers();
         if (typed.slot() < 1 || typed.slot() > timekeepers) {
             return Decision.refused(
@@ -54,9 +59,7 @@ public final class TypeWatchTime {
         if (time.millis() > ReadingTaken.LONGEST_MS) {
             return Decision.refused("typed", "A flight lasts 2 hours at most, but this was " + time.text(0));
         }
-        return PhaseGate.refused(tx, context, live, AttemptAct.TYPE_TIME, Hands.TIMEKEEPER)
-                .orElseGet(() -> new Decision.Decided(
-                        facts(tx, context, now, typed.slot(), time), Map.of(), AttemptActions.MOVED));
+        return new Decision.Decided(facts(tx, context, now, typed.slot(), time), Map.of(), AttemptActions.MOVED);
     }
 
     private static List<Fact> facts(Tx tx, ActContext context, AttemptNow now, int slot, FlightTime time) {

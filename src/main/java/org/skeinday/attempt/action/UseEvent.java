@@ -49,7 +49,7 @@ public final class UseEvent {
                             + " you go to another event");
         }
         return open.isPresent()
-                ? Decision.refused("An attempt is under way: close it or give it up before you go to another event")
+                ? Decision.refused("An attempt is under way: take its official time or abandon it first")
                 : Decision.decided(
                         Set.of("attempts", "contest", "motors", "checks", "places", "day", "first"),
                         Fact.of("event.at-hand", new EventAtHand(event.id())));

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.OfficialFlights;
+import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.RightTeam;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.MotorsInHand;
@@ -62,8 +63,8 @@ public final class WhyNotFly {
         Optional<String> holder = Optional.ofNullable(
                         MotorsInHand.byMotor(tx, event).get(life.motor().id()))
                 .flatMap(attempt -> AttemptStore.find(tx, attempt))
-                .map(attempt -> tag + " is in the hands of " + entryName(tx, attempt) + "'s attempt " + attempt.number()
-                        + ", which is not over: choose another motor");
+                .map(attempt -> tag + " is in the hands of " + entryName(tx, attempt) + "'s "
+                        + attempt.number().words() + ", which is not over: choose another motor");
         boolean hasTurns = life.stage().isLoaded() || life.stage() == MotorStage.FLOWN;
         return holder.or(() -> hasTurns
                 ? Optional.of(tag + " is " + life.stage().word() + ": run it back first, or choose another motor")
@@ -78,8 +79,8 @@ public final class WhyNotFly {
     public static Optional<String> whyNoMore(EntryAdded entry, Scoring scoring, List<AttemptNow> own) {
         for (AttemptNow attempt : own) {
             if (attempt.state().isOpen()) {
-                return Optional.of(entry.name() + "'s attempt " + attempt.number() + " is still "
-                        + attempt.state().word() + "; close it or give it up first");
+                return Optional.of(entry.name() + "'s " + attempt.number().words() + " is still "
+                        + PhaseWords.of(attempt.state()) + "; take its official time or abandon it first");
             }
         }
         return OfficialFlights.tally(own, scoring).flightsLeft() > 0

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aim;
 import org.skeinday.attempt.AttemptAimed;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
@@ -70,14 +71,14 @@ public final class Aims {
         return new Aim(ceiling, launch == null ? null : Torque.ofNewtonMillimetres(launch), level);
     }
 
-    private static int number(Tx tx, EntryAdded entry, @Nullable String attempt) {
+    private static AttemptNumber number(Tx tx, EntryAdded entry, @Nullable String attempt) {
         return attempt == null
-                ? AttemptStore.nextNumber(tx, entry)
+                ? AttemptNumbers.next(tx, entry)
                 : AttemptStore.find(tx, attempt).orElseThrow().number();
     }
 
     /** Of the one who winds this attempt; who winds to the full ceiling is practised, and where nobody counts, so are all. */
-    public static Level level(Tx tx, EntryAdded entry, int number) {
+    public static Level level(Tx tx, EntryAdded entry, AttemptNumber number) {
         Optional<String> winder = Assignments.named(tx, entry, number, "winds")
                 .map(assigned -> assigned.people().get(0));
         Optional<Integer> clean = winder.flatMap(id -> CrewStore.ofEvent(tx, entry.eventId()).stream()

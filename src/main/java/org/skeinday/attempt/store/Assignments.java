@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Assigned;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.HandNamed;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
@@ -78,7 +79,7 @@ public final class Assignments {
     }
 
     /** By task, in the order of {@link #TASKS}. @param number of the attempt, called or to be called */
-    public static Map<String, Assigned> of(Tx tx, EntryAdded entry, int number) {
+    public static Map<String, Assigned> of(Tx tx, EntryAdded entry, AttemptNumber number) {
         List<CrewAdded> crew = CrewStore.ofEvent(tx, entry.eventId());
         Said said = Said.read(tx, entry, number);
         Map<String, Assigned> all = new LinkedHashMap<>();
@@ -89,18 +90,18 @@ public final class Assignments {
     }
 
     /** Who is named for a task; empty where nobody is. */
-    public static Optional<Assigned> named(Tx tx, EntryAdded entry, int number, String task) {
+    public static Optional<Assigned> named(Tx tx, EntryAdded entry, AttemptNumber number, String task) {
         return Said.read(tx, entry, number).of(task);
     }
 
     /** What is said of one attempt, read once for all its tasks. @param hands person by task */
     private record Said(Map<String, String> hands, Optional<AttemptPlannedRecord> plan, List<EntryTask> entry) {
-        static Said read(Tx tx, EntryAdded entry, int number) {
+        static Said read(Tx tx, EntryAdded entry, AttemptNumber number) {
             Map<String, String> hands = tx.sql()
                     .select(ATTEMPT_HAND.TASK, ATTEMPT_HAND.PERSON_ID)
                     .from(ATTEMPT_HAND)
                     .where(ATTEMPT_HAND.ENTRY_ID.eq(entry.id()))
-                    .and(ATTEMPT_HAND.NUMBER.eq(number))
+                    .and(ATTEMPT_HAND.NUMBER.eq(number.running()))
                     .fetchMap(ATTEMPT_HAND.TASK, ATTEMPT_HAND.PERSON_ID);
             return new Said(hands, planned(tx, entry, number), EntryStore.tasksOf(tx, entry.id()));
         }
@@ -126,15 +127,16 @@ public final class Assignments {
     }
 
     /** Tag of the motor that the plan in force has for an attempt; empty where it names none. */
-    public static Optional<String> plannedMotor(Tx tx, EntryAdded entry, int number) {
+    public static Optional<String> plannedMotor(Tx tx, EntryAdded entry, AttemptNumber number) {
         return planned(tx, entry, number).map(AttemptPlannedRecord::getMotor);
     }
 
-    private static Optional<AttemptPlannedRecord> planned(Tx tx, EntryAdded entry, int number) {
+    /** The plan speaks of the rules' attempts: what it says holds for the next try as well. */
+    private static Optional<AttemptPlannedRecord> planned(Tx tx, EntryAdded entry, AttemptNumber number) {
         return tx.sql()
                 .selectFrom(ATTEMPT_PLANNED)
                 .where(ATTEMPT_PLANNED.EVENT_ID.eq(entry.eventId()))
-                .and(ATTEMPT_PLANNED.NAME.eq(entry.name() + " " + number))
+                .and(ATTEMPT_PLANNED.NAME.eq(entry.name() + " " + number.rule()))
                 .fetchOptional();
     }
 

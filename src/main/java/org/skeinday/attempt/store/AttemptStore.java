@@ -13,6 +13,7 @@ import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jooq.Field;
 import org.jooq.Record2;
@@ -23,11 +24,11 @@ import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.LoggedFlights;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.State;
-import org.skeinday.contest.EntryAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.db.schema.tables.records.AttemptRecord;
 
@@ -40,20 +41,21 @@ public final class AttemptStore {
 
     /** By entry and number. */
     public static List<AttemptNow> ofEvent(Tx tx, String eventId) {
-        return tx.sql()
+        List<AttemptRecord> rows = tx.sql()
                 .selectFrom(ATTEMPT)
                 .where(ATTEMPT.EVENT_ID.eq(eventId))
                 .orderBy(ATTEMPT.ENTRY_ID, ATTEMPT.NUMBER)
-                .fetch(AttemptStore::value);
-    }
-
-    /** Of the attempt that is called next: scrubbed ones have a number too. */
-    public static int nextNumber(Tx tx, EntryAdded entry) {
-        return tx.sql().fetchCount(ATTEMPT, ATTEMPT.ENTRY_ID.eq(entry.id())) + 1;
+                .fetch();
+        Map<String, AttemptNumber> numbers = AttemptNumbers.of(tx, rows);
+        return rows.stream().map(r -> value(r, numbers)).toList();
     }
 
     public static Optional<AttemptNow> find(Tx tx, String id) {
-        return tx.sql().selectFrom(ATTEMPT).where(ATTEMPT.ID.eq(id)).fetchOptional(AttemptStore::value);
+        List<AttemptRecord> ofEntry = ofEntry(tx, id);
+        return ofEntry.stream()
+                .filter(r -> r.getId().equals(id))
+                .findFirst()
+                .map(r -> value(r, AttemptNumbers.of(tx, ofEntry)));
     }
 
     /** Times this motor was wound. */
@@ -158,7 +160,8 @@ public final class AttemptStore {
                                 .where(ATTEMPT_WATCH.DEVICE.eq(device)))))
                 .orderBy(ATTEMPT.CALLED_AT_MS.desc().nullsLast(), ATTEMPT.ENTRY_ID.desc(), ATTEMPT.NUMBER.desc())
                 .limit(1)
-                .fetchOptional(AttemptStore::value);
+                .fetchOptional(ATTEMPT.ID)
+                .flatMap(id -> find(tx, id));
     }
 
     /** Where an attempt stood before it was released. */
@@ -266,12 +269,23 @@ public final class AttemptStore {
         return opens == null || closes == null ? null : new AttemptNow.Window(opens, closes);
     }
 
-    static AttemptNow value(AttemptRecord r) {
+    /** It with the others of its entry: those before it make its number. */
+    static List<AttemptRecord> ofEntry(Tx tx, String attempt) {
+        return tx.sql()
+                .selectFrom(ATTEMPT)
+                .where(ATTEMPT.ENTRY_ID.in(
+                        DSL.select(ATTEMPT.ENTRY_ID).from(ATTEMPT).where(ATTEMPT.ID.eq(attempt))))
+                .orderBy(ATTEMPT.NUMBER)
+                .fetch();
+    }
+
+    /** @param numbers of these attempts, as {@link AttemptNumbers} counts them */
+    static AttemptNow value(AttemptRecord r, Map<String, AttemptNumber> numbers) {
         return new AttemptNow(
                 r.getId(),
                 r.getEventId(),
                 r.getEntryId(),
-                r.getNumber(),
+                Objects.requireNonNull(numbers.get(r.getId())),
                 r.getModelId(),
                 r.getMotorId(),
                 State.of(r.getState()),

@@ -15,6 +15,7 @@ import org.jooq.Record1;
 import org.jooq.Select;
 import org.jooq.impl.DSL;
 import org.skeinday.attempt.AttemptEvidence;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.State;
@@ -42,26 +43,29 @@ public final class LiveAttempts {
 
     /** By entry and number. */
     public static List<AttemptEvidence> evidenceOfEvent(Tx tx, String event) {
-        return read(tx, ATTEMPT.EVENT_ID.eq(event));
-    }
-
-    /** All that the phase of one attempt is made of. */
-    public static Optional<AttemptEvidence> evidence(Tx tx, String attempt) {
-        return read(tx, ATTEMPT.ID.eq(attempt)).stream().findFirst();
-    }
-
-    private static List<AttemptEvidence> read(Tx tx, Condition which) {
+        Condition which = ATTEMPT.EVENT_ID.eq(event);
         List<AttemptRecord> rows = tx.sql()
                 .selectFrom(ATTEMPT)
                 .where(which)
                 .orderBy(ATTEMPT.ENTRY_ID, ATTEMPT.NUMBER)
                 .fetch();
-        return rows.isEmpty() ? List.of() : new Reading(tx, which, rows).all();
+        return rows.isEmpty() ? List.of() : new Reading(tx, which, rows).of(rows);
+    }
+
+    /** All that the phase of one attempt is made of. */
+    public static Optional<AttemptEvidence> evidence(Tx tx, String attempt) {
+        List<AttemptRecord> ofEntry = AttemptStore.ofEntry(tx, attempt);
+        List<AttemptRecord> one =
+                ofEntry.stream().filter(r -> r.getId().equals(attempt)).toList();
+        return one.isEmpty()
+                ? Optional.empty()
+                : new Reading(tx, ATTEMPT.ID.eq(attempt), ofEntry)
+                        .of(one).stream().findFirst();
     }
 
     /** The tables around some attempts, each read once. */
     private static final class Reading {
-        private final List<AttemptRecord> rows;
+        private final Map<String, AttemptNumber> numbers;
         private final Map<String, EventAdded> events;
         private final Map<String, List<Wind>> winds;
         private final Map<String, Long> broke;
@@ -70,10 +74,11 @@ public final class LiveAttempts {
         private final Map<String, Timed> timed;
         private final Map<String, Integer> missing;
 
+        /** @param rows these attempts with all others of their entries */
         Reading(Tx tx, Condition which, List<AttemptRecord> rows) {
             Select<Record1<String>> ids = DSL.select(ATTEMPT.ID).from(ATTEMPT).where(which);
-            this.rows = rows;
             this.events = events(tx, rows);
+            this.numbers = AttemptNumbers.of(tx, rows, id -> Objects.requireNonNull(events.get(id)));
             this.winds = WindStore.asTapped(tx, ids).stream()
                     .collect(Collectors.groupingBy(w -> String.valueOf(w.begun().attemptId())));
             this.broke = broke(tx, which);
@@ -105,7 +110,7 @@ public final class LiveAttempts {
                     .fetchMap(MOTOR_STEP.MOTOR_ID, MOTOR_STEP.AT_MS);
         }
 
-        List<AttemptEvidence> all() {
+        List<AttemptEvidence> of(List<AttemptRecord> rows) {
             return rows.stream().map(this::one).toList();
         }
 
@@ -114,7 +119,7 @@ public final class LiveAttempts {
             EventAdded event = Objects.requireNonNull(events.get(r.getEventId()));
             boolean signs = event.dayKind() == DayKind.HOSTING && State.of(r.getState()) == State.CLOSED;
             return new AttemptEvidence(
-                    AttemptStore.value(r),
+                    AttemptStore.value(r, numbers),
                     event.dayKind(),
                     new StepTimes(
                             id,

@@ -65,7 +65,7 @@ public final class Announced {
         long until = until(terms, noted);
         return new NowView.Protest(
                 attempt.id(),
-                today.entry(attempt.entryId()).name() + ", attempt " + attempt.number(),
+                today.entry(attempt.entryId()).name() + ", " + attempt.number().words(),
                 of(
                                 noted,
                                 WatchStore.readings(tx, attempt.id()),

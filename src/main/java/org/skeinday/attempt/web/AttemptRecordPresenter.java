@@ -68,7 +68,8 @@ final class AttemptRecordPresenter {
         Long official = attempt.officialMs();
         return new RecordView(
                 attempt.id(),
-                EntryStore.find(tx, attempt.entryId()).orElseThrow().name() + ", attempt " + attempt.number(),
+                EntryStore.find(tx, attempt.entryId()).orElseThrow().name() + ", "
+                        + attempt.number().words(),
                 event.name() + ", " + event.day(),
                 PageWords.cell(live, event),
                 Strips.of(live),

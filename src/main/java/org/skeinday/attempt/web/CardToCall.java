@@ -60,7 +60,7 @@ final class CardToCall {
                 today.event().dayKind());
         return new NowCard(
                 live,
-                entry.name() + ", attempt " + live.number(),
+                entry.name() + ", " + live.number().words(),
                 Strips.of(live),
                 OneNumber.of(live, today.flightWindow(entry), latestStart(entry, window), OptionalLong.empty(), nowMs),
                 WindowClock.of(today.flightWindow(entry), nowMs),

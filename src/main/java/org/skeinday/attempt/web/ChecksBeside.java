@@ -32,7 +32,7 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
                             .max(Comparator.comparingLong(a -> moment(a.closedAtMs()))))
                     .map(a -> new Attempt(
                             a.id(),
-                            today.entry(a.entryId()).name() + ", attempt " + a.number(),
+                            today.entry(a.entryId()).name() + ", " + a.number().words(),
                             stage(today.live(a.id()).phase().name()),
                             Strips.of(today.live(a.id())),
                             moment(a.closedAtMs())));

@@ -18,7 +18,7 @@ final class EntryLines {
     static NowView.Choice closed(Today today, AttemptNow attempt) {
         return new NowView.Choice(
                 attempt.id(),
-                today.entry(attempt.entryId()).name() + ", attempt " + attempt.number() + ": "
+                today.entry(attempt.entryId()).name() + ", " + attempt.number().words() + ": "
                         + PageWords.cell(today.live(attempt.id()), today.event()) + ", official.");
     }
 
@@ -36,7 +36,7 @@ final class EntryLines {
                 PageWords.times(today, entry),
                 state,
                 entry.id(),
-                today.nextNumber(entry),
+                today.nextNumber(entry).running(),
                 left,
                 today.of(entry).stream()
                         .filter(today::isOpen)

@@ -78,6 +78,6 @@ final class FirstPresenter {
                 .map(MotorAdded::tag)
                 .map(tag -> ", motor " + tag)
                 .orElse("");
-        return entry + ", attempt " + live.number() + motor;
+        return entry + ", " + live.number().words() + motor;
     }
 }

@@ -37,12 +37,12 @@ public final class MotorDemand {
     }
 
     private static String words(Today today, AttemptNow attempt) {
-        return "in " + today.entry(attempt.entryId()).name() + ", attempt " + attempt.number() + ": "
-                + PhaseWords.of(today.live(attempt.id()));
+        return "in " + today.entry(attempt.entryId()).name() + ", "
+                + attempt.number().words() + ": " + PhaseWords.of(today.live(attempt.id()));
     }
 
     private static void next(Today today, EntryAdded entry, List<MotorAdded> motors, Map<String, String> needed) {
-        String attempt = entry.name() + ", attempt " + today.nextNumber(entry);
+        String attempt = entry.name() + ", " + today.nextNumber(entry).words();
         motors.stream()
                 .filter(m -> !needed.containsKey(m.id()))
                 .limit(2)

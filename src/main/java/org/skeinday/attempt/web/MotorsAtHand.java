@@ -10,6 +10,7 @@ import java.util.Set;
 import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.MotorChoice;
 import org.skeinday.attempt.store.Assignments;
+import org.skeinday.attempt.store.AttemptNumbers;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.MotorsInHand;
 import org.skeinday.contest.EntryAdded;
@@ -81,7 +82,7 @@ public final class MotorsAtHand {
         List<Offer> offers = new ArrayList<>(ranked(entry, models, free).stream()
                 .map(r -> offer(r.life().motor(), r.reason()))
                 .toList());
-        Assignments.plannedMotor(tx, entry, AttemptStore.nextNumber(tx, entry)).ifPresent(tag -> first(offers, tag));
+        Assignments.plannedMotor(tx, entry, AttemptNumbers.next(tx, entry)).ifPresent(tag -> first(offers, tag));
         return offers;
     }
 

@@ -103,7 +103,7 @@ final class NowPresenter {
         WindowClock clock = WindowClock.of(before ? today.flightWindow(entry) : Optional.empty(), nowMs);
         return new NowCard(
                 live,
-                entry.name() + ", attempt " + attempt.number(),
+                entry.name() + ", " + attempt.number().words(),
                 Strips.of(live),
                 OneNumber.of(live, today.flightWindow(entry), latestStart(entry), choiceEnds(collision, nowMs), nowMs),
                 clock,

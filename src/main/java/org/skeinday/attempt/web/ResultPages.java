@@ -70,7 +70,7 @@ public final class ResultPages {
         return new ResultView(
                 today.event().name() + " · " + PageWords.score(today).toLowerCase(Locale.ROOT),
                 PageWords.score(today),
-                IntStream.rangeClosed(1, columns(today)).boxed().toList(),
+                IntStream.rangeClosed(1, today.event().attempts()).boxed().toList(),
                 rows(today),
                 hows(tx, today, quiet),
                 HallStops.ofEvent(tx, today.event().id()).stream()
@@ -84,40 +84,23 @@ public final class ResultPages {
                 + (until == null ? " on" : " to " + PageWords.clock(until, clock.getZone())) + ": " + stop.why();
     }
 
-    /** Repeats need columns of their own. */
-    private static int columns(Today today) {
-        return Math.max(
-                today.event().attempts(),
-                today.entries().stream()
-                        .mapToInt(e -> counted(today, e).size())
-                        .max()
-                        .orElse(0));
-    }
-
-    private static List<AttemptNow> counted(Today today, EntryAdded entry) {
-        return today.of(entry).stream().filter(a -> a.state() != State.SCRUBBED).toList();
-    }
-
     static List<ResultView.Row> rows(Today today) {
         Scoring scoring = today.scoring();
         Map<String, List<DecidedFlight>> flown = new LinkedHashMap<>();
         today.entries().forEach(entry -> flown.put(entry.name(), OfficialFlights.of(today.of(entry))));
-        int columns = columns(today);
         return scoring.order(flown).stream()
-                .map(placed -> row(today, placed, scoring, columns))
+                .map(placed -> row(today, placed, scoring))
                 .toList();
     }
 
-    private static ResultView.Row row(Today today, Standings.Placed placed, Scoring scoring, int columns) {
+    private static ResultView.Row row(Today today, Standings.Placed placed, Scoring scoring) {
         EntryAdded entry = today.entries().stream()
                 .filter(e -> e.name().equals(placed.entry()))
                 .findFirst()
                 .orElseThrow();
-        List<AttemptNow> counted = counted(today, entry);
-        FlightTally tally = today.tally(entry);
-        List<ResultView.Cell> cells = IntStream.range(0, columns)
-                .mapToObj(i ->
-                        i < counted.size() ? cell(today, counted.get(i), i + 1, tally) : new ResultView.Cell("", "–"))
+        List<List<ResultView.Cell>> cells = IntStream.rangeClosed(
+                        1, today.event().attempts())
+                .mapToObj(attempt -> tries(today, entry, attempt))
                 .toList();
         String score = placed.countedMs()
                 .map(ms -> score(ms, scoring, PageWords.decimals(today.event())))
@@ -126,11 +109,17 @@ public final class ResultPages {
                 placed.place() == 0 ? "" : String.valueOf(placed.place()), entry.name(), cells, score);
     }
 
-    /** With the attempt's own number where a scrubbed one before it has moved it to another column. */
-    private static ResultView.Cell cell(Today today, AttemptNow attempt, int column, FlightTally tally) {
-        String words = PageWords.cell(today.live(attempt.id()), today.event(), tally);
-        return new ResultView.Cell(
-                attempt.id(), attempt.number() == column ? words : words + " (no. " + attempt.number() + ")");
+    /** Of one attempt of the rules: repeats stand beside what they repeat; what was abandoned is no flight. */
+    private static List<ResultView.Cell> tries(Today today, EntryAdded entry, int attempt) {
+        FlightTally tally = today.tally(entry);
+        List<ResultView.Cell> tries = today.of(entry).stream()
+                .filter(a -> a.state() != State.SCRUBBED && a.number().rule() == attempt)
+                .map(a -> new ResultView.Cell(
+                        a.id(),
+                        PageWords.cell(today.live(a.id()), today.event(), tally),
+                        a.number().isRepeat() ? a.number().nthTry() : ""))
+                .toList();
+        return tries.isEmpty() ? List.of(new ResultView.Cell("", "–", "")) : tries;
     }
 
     /** A mean has its own hundredths, whatever the rules round a single time to. */
@@ -150,7 +139,7 @@ public final class ResultPages {
                 .filter(a -> a.how() != null || a.voidReason() != null || protests.containsKey(a.id()))
                 .map(a -> new ResultView.How(
                         a.id(),
-                        today.entry(a.entryId()).name() + ", attempt " + a.number(),
+                        today.entry(a.entryId()).name() + ", " + a.number().words(),
                         came(a, today)
                                 + (a.state() == State.CLOSED ? standings.getOrDefault(a.id(), "") : "")
                                 + (a.state() == State.CLOSED && hosting ? "" : outside(today, a))

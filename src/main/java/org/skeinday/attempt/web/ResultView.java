@@ -5,11 +5,16 @@ import java.util.List;
 /** The result sheet in finished words. @param stops when the hall stood still, and why */
 public record ResultView(
         String title, String scoreWords, List<Integer> numbers, List<Row> rows, List<How> hows, List<String> stops) {
-    /** One entry. */
-    public record Row(String place, String entry, List<Cell> attempts, String score) {}
+    /** One entry. @param attempts for each attempt of the rules its tries, one at least */
+    public record Row(String place, String entry, List<List<Cell>> attempts, String score) {}
 
-    /** One attempt in words. @param attempt its id, empty for none */
-    public record Cell(String attempt, String words) {}
+    /**
+     * One try in words.
+     *
+     * @param attempt its id, empty for none
+     * @param nth which try of its attempt; empty for the first
+     */
+    public record Cell(String attempt, String words, String nth) {}
 
     /**
      * How one official time came about.

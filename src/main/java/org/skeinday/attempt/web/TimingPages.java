@@ -150,7 +150,7 @@ public final class TimingPages {
                 && taken.stream().noneMatch(w -> w.slot() == slot && w.device().equals(caller.device()));
         EntryAdded entry = today.entry(attempt.entryId());
         return new TimingView(
-                entry.name() + ", attempt " + attempt.number(),
+                entry.name() + ", " + attempt.number().words(),
                 attempt.id(),
                 attempt.state().word(),
                 Strips.of(today.live(attempt.id())),

@@ -7,8 +7,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.skeinday.attempt.AttemptCount;
 import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.State;
@@ -139,9 +141,11 @@ record Today(
                 .toList();
     }
 
-    /** Scrubbed ones have a number too: a number never names two attempts. */
-    int nextNumber(EntryAdded entry) {
-        return of(entry).size() + 1;
+    /** Of the attempt that this entry calls next. */
+    AttemptNumber nextNumber(EntryAdded entry) {
+        List<AttemptCount.Tried> own =
+                of(entry).stream().map(AttemptCount.Tried::of).toList();
+        return AttemptCount.of(own, scoring(), true).next();
     }
 
     /** Why nobody can be offered as the next one. */

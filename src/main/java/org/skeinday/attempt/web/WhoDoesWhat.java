@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.skeinday.attempt.Assigned;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.store.Assignments;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
@@ -23,7 +24,7 @@ public final class WhoDoesWhat {
     }
 
     /** @param nameOf display name of a person's id */
-    public static WhoDoesWhat of(Tx tx, EntryAdded entry, int number, UnaryOperator<String> nameOf) {
+    public static WhoDoesWhat of(Tx tx, EntryAdded entry, AttemptNumber number, UnaryOperator<String> nameOf) {
         return new WhoDoesWhat(Assignments.of(tx, entry, number), nameOf);
     }
 

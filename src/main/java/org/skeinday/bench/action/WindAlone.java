@@ -75,7 +75,7 @@ public final class WindAlone {
     private static String words(Tx tx, AttemptNow attempt) {
         String entry =
                 EntryStore.find(tx, attempt.entryId()).map(EntryAdded::name).orElse("an entry");
-        return "in attempt " + attempt.number() + " of " + entry;
+        return "in " + attempt.number().words() + " of " + entry;
     }
 
     /**

@@ -29,7 +29,7 @@ final class PastFlights {
         AttemptNow attempt = AttemptStore.find(tx, flight.id()).orElseThrow();
         String entry =
                 EntryStore.find(tx, attempt.entryId()).map(EntryAdded::name).orElse("");
-        return new WindingView.Past(flight.id(), entry + ", attempt " + attempt.number(), lacks(flight));
+        return new WindingView.Past(flight.id(), entry + ", " + attempt.number().words(), lacks(flight));
     }
 
     private static String lacks(Flight flight) {

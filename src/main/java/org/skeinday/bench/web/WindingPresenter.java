@@ -108,7 +108,7 @@ final class WindingPresenter {
         AttemptNow flown = Objects.requireNonNull(attempt);
         String entry = EntryStore.find(tx, flown.entryId()).orElseThrow().name();
         var about = new About(
-                entry + ", attempt " + flown.number() + " · motor "
+                entry + ", " + flown.number().words() + " · motor "
                         + life.motor().tag(),
                 flown.id(),
                 flown.state().isBeforeRelease() ? problem(flown) : "",

@@ -9,7 +9,9 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptCount;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.Estimate;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.Part;
@@ -136,22 +138,29 @@ final class PlanDayReader {
                 motors.planned(entry, ModelStore.ofEntry(tx, entry.id())));
         List<AttemptAhead> ahead = new ArrayList<>();
         open.ifPresent(a -> ahead.add(attempt(flies, a.number(), a, zero)));
-        int next = own.size() + 1;
+        AttemptNumber next = nextNumber(own);
         boolean over = flies.window().filter(w -> w.closesAtMs() <= nowMs).isPresent();
         for (int i = ahead.size(); i < left && !over; i++) {
-            ahead.add(attempt(flies, next++, null, zero));
+            ahead.add(attempt(flies, next, null, zero));
+            next = next.following();
         }
         return ahead.stream();
+    }
+
+    private AttemptNumber nextNumber(List<AttemptNow> own) {
+        List<AttemptCount.Tried> tried =
+                own.stream().map(AttemptCount.Tried::of).toList();
+        return AttemptCount.of(tried, Scoring.of(event, rules), true).next();
     }
 
     /** An entry with what all its attempts share. @param motors the best first */
     private record Flies(EntryAdded entry, Optional<WindowAdded> window, List<MotorLife> motors) {}
 
-    private AttemptAhead attempt(Flies flies, int number, @Nullable AttemptNow open, long zero) {
+    private AttemptAhead attempt(Flies flies, AttemptNumber number, @Nullable AttemptNow open, long zero) {
         Optional<WindowAdded> window = flies.window();
         return new AttemptAhead(
                 flies.entry().name(),
-                number,
+                number.rule(),
                 window.map(w -> Math.floorDiv(w.opensAtMs() - zero, 1000L)).orElse(null),
                 window.map(w -> Math.floorDiv(w.closesAtMs() - zero, 1000L)).orElse(null),
                 true,
@@ -189,7 +198,7 @@ final class PlanDayReader {
     }
 
     /** What was passed over took no time. */
-    private List<AttemptAhead.Begun> begun(@Nullable StepTimes a, long zero, EntryAdded entry, int number) {
+    private List<AttemptAhead.Begun> begun(@Nullable StepTimes a, long zero, EntryAdded entry, AttemptNumber number) {
         if (a == null || a.calledAtMs() == null) {
             return List.of();
         }
@@ -210,17 +219,17 @@ final class PlanDayReader {
     }
 
     /** Who does it: nobody notes it while it runs. Only winding and loading are named for an attempt. */
-    private @Nullable String who(EntryAdded entry, int number, Part part) {
+    private @Nullable String who(EntryAdded entry, AttemptNumber number, Part part) {
         Optional<String> who = switch (part) {
             case WIND -> named(entry, number, EventSetting.WINDS);
             case LOAD -> named(entry, number, EventSetting.LOADS);
-            case PREPARE, FLY, RUN_BACK -> planned(EventChains.task(entry.name(), number, part));
+            case PREPARE, FLY, RUN_BACK -> planned(EventChains.task(entry.name(), number.rule(), part));
         };
         return who.filter(person -> setbacks.stream().noneMatch(s -> SetbacksNow.isAway(s, person, nowMs)))
                 .orElse(null);
     }
 
-    private Optional<String> named(EntryAdded entry, int number, String does) {
+    private Optional<String> named(EntryAdded entry, AttemptNumber number, String does) {
         return Assignments.named(tx, entry, number, does)
                 .map(assigned -> assigned.people().get(0));
     }

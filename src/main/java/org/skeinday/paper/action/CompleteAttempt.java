@@ -33,11 +33,11 @@ final class CompleteAttempt {
         this.now = now;
     }
 
-    /** The attempt of this number that is not over. @param number as typed */
+    /** The attempt of this number that is not over. @param number of the rules, as typed */
     static Optional<AttemptNow> find(Tx tx, EntryAdded entry, String number) {
         return AttemptStore.ofEvent(tx, entry.eventId()).stream()
                 .filter(a -> a.entryId().equals(entry.id()) && a.state().isOpen())
-                .filter(a -> String.valueOf(a.number()).equals(number.strip()))
+                .filter(a -> String.valueOf(a.number().rule()).equals(number.strip()))
                 .findFirst();
     }
 

@@ -76,8 +76,12 @@ public final class KeyIn {
         watches(card, times, slots, wrong);
         Optional<OfficialTime> official = official(tx, event, card, times, slots, wrong);
         Map<String, String> cells = cells(card, event, entry, official.orElse(null), wrong, context.now());
-        Optional<AttemptNow> known =
-                CompleteAttempt.find(tx, entry, card.fields().getOrDefault("attempt", ""));
+        String typed = card.fields().getOrDefault("attempt", "");
+        Optional<AttemptNow> known = CompleteAttempt.find(tx, entry, typed);
+        if (known.isEmpty()) {
+            noMore(tx, event, entry).ifPresent(why -> wrong.putIfAbsent("attempt", why));
+        }
+        cells.put("attempt", CardNumber.running(tx, entry, typed, known.map(AttemptNow::number), wrong));
         Day there = ExchangeDayReader.all(tx, people);
         DayFiles.Read read = DayRows.read(
                 "attempts.csv",
@@ -85,9 +89,6 @@ public final class KeyIn {
                 known.map(a -> there.without("attempts.csv", a.id())).orElse(there),
                 CompleteAttempt.ids(context, known),
                 ZoneId.of(card.zone()));
-        if (known.isEmpty()) {
-            noMore(tx, event, entry).ifPresent(why -> wrong.putIfAbsent("attempt", why));
-        }
         read.errors().forEach(error -> wrong.putIfAbsent(field(error), error.inForm()));
         if (wrong.isEmpty()) {
             Optional.ofNullable(imported(read).motorId())

@@ -7,11 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptCount;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.BackwardSum;
 import org.skeinday.attempt.Estimate;
 import org.skeinday.attempt.MotorPlan;
-import org.skeinday.attempt.State;
+import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptStore;
@@ -21,6 +23,7 @@ import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.attempt.web.WhoDoesWhat;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.EntryStore;
@@ -33,6 +36,7 @@ import org.skeinday.paper.AttemptCard.Line;
 import org.skeinday.paper.CardOrder;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
+import org.skeinday.standing.Scoring;
 import org.skeinday.units.Sentence;
 import org.skeinday.units.UnitSystem;
 
@@ -44,6 +48,7 @@ final class Cards {
     private final UnaryOperator<String> nameOf;
     private final Map<String, Integer> windings;
     private final BackwardSum sum;
+    private final Scoring scoring;
 
     Cards(Tx tx, EventAdded event, UnitSystem units, UnaryOperator<String> nameOf) {
         this.tx = tx;
@@ -51,9 +56,9 @@ final class Cards {
         this.units = units;
         this.nameOf = nameOf;
         this.windings = AttemptStore.windings(tx);
-        this.sum = new BackwardSum(
-                Estimate.ofAttempts(StepsStore.ofOwn(tx)),
-                FlightRulesStore.of(tx, event.id()).mustLandInside());
+        FlightRules rules = FlightRulesStore.of(tx, event.id());
+        this.scoring = Scoring.of(event, rules);
+        this.sum = new BackwardSum(Estimate.ofAttempts(StepsStore.ofOwn(tx)), rules.mustLandInside());
     }
 
     List<AttemptCard> all() {
@@ -65,20 +70,28 @@ final class Cards {
                 List<AttemptNow> own = attempts.stream()
                         .filter(a -> a.entryId().equals(entry.id()))
                         .toList();
-                long had = own.stream().filter(a -> a.state() != State.SCRUBBED).count();
+                long open = own.stream().filter(a -> a.state().isOpen()).count();
+                long left = OfficialFlights.tally(own, scoring).flightsLeft() - open;
                 List<MotorAdded> motors = atHand.of(entry, ModelStore.ofEntry(tx, entry.id()));
-                for (int i = 0; i < event.attempts() - had; i++) {
-                    int number = own.size() + i + 1;
+                AttemptNumber number = next(own);
+                for (int i = 0; i < left; i++) {
                     List<MotorAdded> order = plannedFirst(entry, number, motors, i);
                     cards.add(card(entry, number, motor(order, 0), motor(order, 1)));
+                    number = number.following();
                 }
             }
         }
         return cards;
     }
 
+    private AttemptNumber next(List<AttemptNow> own) {
+        List<AttemptCount.Tried> tried =
+                own.stream().map(AttemptCount.Tried::of).toList();
+        return AttemptCount.of(tried, scoring, !event.ofPractice()).next();
+    }
+
     /** From the one whose turn it is; before it the one that the plan in force has for this attempt. */
-    private List<MotorAdded> plannedFirst(EntryAdded entry, int number, List<MotorAdded> motors, int turn) {
+    private List<MotorAdded> plannedFirst(EntryAdded entry, AttemptNumber number, List<MotorAdded> motors, int turn) {
         List<MotorAdded> order = new ArrayList<>(motors);
         Collections.rotate(order, -turn);
         Assignments.plannedMotor(tx, entry, number)
@@ -98,7 +111,8 @@ final class Cards {
         return motor.uses() + windings.getOrDefault(motor.id(), 0);
     }
 
-    private AttemptCard card(EntryAdded entry, int number, Optional<MotorAdded> motor, Optional<MotorAdded> spare) {
+    private AttemptCard card(
+            EntryAdded entry, AttemptNumber number, Optional<MotorAdded> motor, Optional<MotorAdded> spare) {
         @Nullable
         ModelAdded model =
                 ModelStore.ofEntry(tx, entry.id()).stream().findFirst().orElse(null);
@@ -116,7 +130,7 @@ final class Cards {
         lines.add(new Line("Latest start", latest(entry)));
         HallLines.air(tx, units).forEach(l -> lines.add(new Line(capital(l.label()), l.value())));
         return new AttemptCard(
-                entry.name() + ", attempt " + number,
+                entry.name() + ", " + number.words(),
                 event.name(),
                 motor.map(m -> m.turns().withArrow()).orElse(""),
                 lines,
@@ -128,7 +142,7 @@ final class Cards {
         return Sentence.begin(label);
     }
 
-    private void tasks(EntryAdded entry, int number, List<Line> lines) {
+    private void tasks(EntryAdded entry, AttemptNumber number, List<Line> lines) {
         WhoDoesWhat who = WhoDoesWhat.of(tx, entry, number, nameOf);
         Assignments.TASKS.forEach(task -> lines.add(new Line(Sentence.begin(task), who.named(task))));
     }

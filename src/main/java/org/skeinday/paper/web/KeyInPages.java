@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.store.AttemptNumbers;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
@@ -118,13 +119,16 @@ public final class KeyInPages {
         List<AttemptNow> own = AttemptStore.ofEvent(tx, event.id()).stream()
                 .filter(a -> a.entryId().equals(entry))
                 .toList();
+        EntryAdded of = EntryStore.find(tx, entry).orElse(null);
         first.put(
                 "attempt",
-                String.valueOf(own.stream()
+                own.stream()
                         .filter(a -> a.state().isOpen())
                         .map(AttemptNow::number)
                         .findFirst()
-                        .orElse(own.size() + 1)));
+                        .or(() -> Optional.ofNullable(of).map(e -> AttemptNumbers.next(tx, e)))
+                        .map(number -> String.valueOf(number.rule()))
+                        .orElse(""));
         List<String> models =
                 ModelStore.ofEntry(tx, entry).stream().map(m -> m.name()).toList();
         first.put("model", models.size() == 1 ? models.get(0) : "");

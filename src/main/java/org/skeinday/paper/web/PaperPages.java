@@ -117,7 +117,7 @@ public final class PaperPages {
         lines.add(new DisputeView.Line("Contact", text(noted.contacts())));
         lines.add(new DisputeView.Line("Sections", text(terms.sections())));
         return new DisputeView(
-                entry + ", attempt " + attempt.number(),
+                entry + ", " + attempt.number().words(),
                 event.name() + ", " + event.day(),
                 lines,
                 readings.stream().map(this::watch).toList());

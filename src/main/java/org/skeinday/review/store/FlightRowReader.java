@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
@@ -15,6 +16,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.Part;
 import org.skeinday.attempt.PracticeFlown;
@@ -22,6 +24,7 @@ import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.StepTimes;
 import org.skeinday.attempt.WatchJudged;
+import org.skeinday.attempt.store.AttemptNumbers;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlightStore;
 import org.skeinday.attempt.store.OwnReadings;
@@ -58,6 +61,7 @@ final class FlightRowReader {
     private final Map<String, EntryAdded> entries;
     private final Map<String, Named> models;
     private final Map<String, AttemptImported> attempts;
+    private final Map<String, AttemptNumber> numbers;
     private final Map<String, PracticeFlown> practised;
     private final Map<String, AttemptNoted> notes;
     private final Map<String, StepTimes> steps;
@@ -84,6 +88,7 @@ final class FlightRowReader {
                         .toList(),
                 Named::id);
         this.attempts = by(AttemptStore.asImported(tx), AttemptImported::id);
+        this.numbers = AttemptNumbers.all(tx);
         this.practised = by(FlightStore.all(tx), PracticeFlown::id);
         this.notes = by(AttemptStore.notes(tx), AttemptNoted::attemptId);
         this.steps = by(StepsStore.ofOwn(tx), StepTimes::attempt);
@@ -201,6 +206,11 @@ final class FlightRowReader {
                 .toList();
     }
 
+    /** A plan speaks of the rules' attempts. */
+    private int number(AttemptImported attempt) {
+        return Objects.requireNonNull(numbers.get(attempt.id())).rule();
+    }
+
     private List<StepTime> steps(AttemptImported attempt) {
         @Nullable EntryAdded entry = entries.get(attempt.entryId());
         @Nullable StepTimes at = steps.get(attempt.id());
@@ -210,7 +220,7 @@ final class FlightRowReader {
             @Nullable
             Long plan = entry == null
                     ? null
-                    : planned.get(attempt.eventId() + " " + EventChains.task(entry.name(), attempt.number(), part));
+                    : planned.get(attempt.eventId() + " " + EventChains.task(entry.name(), number(attempt), part));
             if (took.isPresent() || plan != null) {
                 times.add(new StepTime(part, plan, took.isPresent() ? (Long) took.getAsLong() : null));
             }

@@ -3,15 +3,19 @@ package org.skeinday.review.web;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.contest.store.WindowStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.review.FlightRow;
 import org.skeinday.review.Named;
+import org.skeinday.standing.Scoring;
 
 /** What an event's record still lacks: cards that were not keyed in, and flights without turns or time. */
 final class CardsLeft {
@@ -62,10 +66,13 @@ final class CardsLeft {
     }
 
     private long left(EventAdded of, EntryAdded entry) {
-        long there = AttemptStore.ofEvent(tx, of.id()).stream()
+        List<AttemptNow> own = AttemptStore.ofEvent(tx, of.id()).stream()
                 .filter(a -> a.entryId().equals(entry.id()))
-                .count();
-        return of.attempts() - there;
+                .toList();
+        long open = own.stream().filter(a -> a.state().isOpen()).count();
+        return OfficialFlights.tally(own, Scoring.of(of, FlightRulesStore.of(tx, of.id())))
+                        .flightsLeft()
+                - open;
     }
 
     private String name(FlightRow row) {

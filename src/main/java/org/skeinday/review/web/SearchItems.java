@@ -7,13 +7,16 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.attempt.store.AttemptNumbers;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlightStore;
 import org.skeinday.attempt.store.FlownStore;
@@ -106,13 +109,15 @@ final class SearchItems {
                 AttemptStore.notes(tx).stream().collect(Collectors.toMap(AttemptNoted::attemptId, Function.identity()));
         Map<String, String> spoilt = new HashMap<>();
         FlownStore.own(tx).forEach(f -> spoilt.put(f.id(), f.validity().reason()));
+        Map<String, AttemptNumber> numbers = AttemptNumbers.all(tx);
         for (AttemptImported a : AttemptStore.asImported(tx)) {
             AttemptNoted note = notes.getOrDefault(a.id(), AttemptNoted.blank(a.id()));
             Long released = a.releasedAtMs();
             add(
                     FoundKind.ATTEMPT,
                     a.id(),
-                    name(a.entryId()) + ", attempt " + a.number(),
+                    name(a.entryId()) + ", "
+                            + Objects.requireNonNull(numbers.get(a.id())).words(),
                     words(
                             name(a.eventId()),
                             name(a.modelId()),

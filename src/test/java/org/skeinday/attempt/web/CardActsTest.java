@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.contest.DayKind;
@@ -13,7 +14,7 @@ import org.skeinday.contest.FlightRules;
 /** The large key is the way on, never the way back. */
 class CardActsTest {
     private static List<String> keys(AttemptPhase phase, boolean stopped) {
-        var live = new LiveAttempt("a", "e", 1, null, "m", 1, DayKind.HOSTING, phase);
+        var live = new LiveAttempt("a", "e", AttemptNumber.plain(1), null, "m", 1, DayKind.HOSTING, phase);
         return CardActs.deeds(live, FlightRules.usual("event"), Optional.empty(), stopped, 0).stream()
                 .map(NowView.Deed::word)
                 .toList();

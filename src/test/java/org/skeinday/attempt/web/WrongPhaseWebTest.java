@@ -1,0 +1,259 @@
+package org.skeinday.attempt.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptActs;
+import org.skeinday.attempt.AttemptNumber;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.Hands;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.contest.DayKind;
+import org.skeinday.fault.CalledForTests;
+import org.skeinday.motor.BreakPlace;
+import org.skeinday.platform.record.Json;
+import org.skeinday.prepare.FilledForms;
+
+/** Each act in each phase that does not have it: a sentence says which phase it is and what can be done; nothing changes. */
+@Timeout(300)
+class WrongPhaseWebTest {
+    /** Not about the attempt that is there, or right at any time. */
+    private static final Set<AttemptAct> ELSEWHERE = EnumSet.of(AttemptAct.CALL, AttemptAct.PROTEST);
+
+    @TempDir
+    Path root;
+
+    private App app;
+    private Visitor laptop;
+    private String attempt;
+    private String motor;
+
+    /** One phase, and how a day comes there. */
+    private enum Stage {
+        CALLED(new AttemptPhase.Called(0, 1), "called"),
+        WINDING(new AttemptPhase.Winding(0, 1), "winding"),
+        HOLDING(new AttemptPhase.Holding(0, 1), "holding"),
+        BROKE(new AttemptPhase.Broke(0, "m", false, null, false), "stopped: its motor broke"),
+        SAFE(new AttemptPhase.Broke(0, "m", true, null, false), "stopped: its motor broke"),
+        PARTED(new AttemptPhase.Broke(0, "m", true, BreakPlace.HOOK, false), "stopped: its motor broke"),
+        RUN_BACK(new AttemptPhase.RunBack(0, "m"), "given up and its motor still has turns on"),
+        ABANDONED(new AttemptPhase.Abandoned(0, ""), "abandoned"),
+        IN_THE_AIR(new AttemptPhase.InTheAir(0, null, false), "in the air"),
+        LANDED(new AttemptPhase.Landed(0, 0, 2), "landed"),
+        VOID(new AttemptPhase.DeclaredVoid(0, "", false), "void"),
+        OFFICIAL(new AttemptPhase.Official(0, 1, 3), "provisional");
+
+        private final AttemptPhase phase;
+        private final String words;
+
+        Stage(AttemptPhase phase, String words) {
+            this.phase = phase;
+            this.words = words;
+        }
+
+        Set<AttemptAct> acts() {
+            var live = new LiveAttempt("a", "e", AttemptNumber.plain(1), null, "m", 1, DayKind.HOSTING, phase);
+            Set<AttemptAct> acts = EnumSet.noneOf(AttemptAct.class);
+            Stream.of(Hands.values()).forEach(hands -> acts.addAll(AttemptActs.of(live, hands)));
+            return acts;
+        }
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    static Stream<Stage> stages() {
+        return Stream.of(Stage.values());
+    }
+
+    @ParameterizedTest
+    @MethodSource("stages")
+    void an_act_that_the_phase_does_not_have_is_refused_in_words_and_changes_nothing(Stage stage) throws Exception {
+        open();
+        reach(stage);
+        Map<AttemptAct, Map.Entry<String, Map<String, String>>> forms = forms();
+        Set<AttemptAct> left = EnumSet.complementOf(EnumSet.copyOf(forms.keySet()));
+        assertEquals(ELSEWHERE, left, "acts without a form here");
+        Path journal = root.resolve("day/journal.jsonl");
+        Map<AttemptAct, String> wrong = new LinkedHashMap<>();
+        for (var form : forms.entrySet()) {
+            if (!stage.acts().contains(form.getKey()) && !isSameForm(form.getKey(), stage)) {
+                long before = Files.size(journal);
+                HttpResponse<String> answer =
+                        laptop.form(form.getValue().getKey(), form.getValue().getValue());
+                boolean says = answer.body().contains("This attempt is " + stage.words + ". ")
+                        && (answer.body().contains("What can be done now: ")
+                                || answer.body().contains("Nothing more is done to it."));
+                if (answer.statusCode() != 422 || !says || Files.size(journal) != before) {
+                    wrong.put(form.getKey(), answer.statusCode() + " " + words(answer.body()));
+                }
+            }
+        }
+        assertEquals(Map.of(), wrong, stage.name());
+    }
+
+    /** One form for two acts does what the phase has; where a motor parted may be corrected as long as anybody likes. */
+    private static boolean isSameForm(AttemptAct act, Stage stage) {
+        return switch (act) {
+            case NOT_RELEASED, STILL_FLYING ->
+                stage.acts().contains(AttemptAct.NOT_RELEASED) || stage.acts().contains(AttemptAct.STILL_FLYING);
+            case ABANDON, DECLARE_VOID ->
+                stage.acts().contains(AttemptAct.ABANDON) || stage.acts().contains(AttemptAct.DECLARE_VOID);
+            case SAY_WHERE -> stage == Stage.PARTED;
+            default -> false;
+        };
+    }
+
+    private static String words(String page) {
+        String text = page.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
+        int at = text.indexOf("ttempt is");
+        return at < 0
+                ? text.substring(0, Math.min(400, text.length()))
+                : text.substring(at, Math.min(at + 200, text.length()));
+    }
+
+    private Map<AttemptAct, Map.Entry<String, Map<String, String>>> forms() throws Exception {
+        Map<AttemptAct, Map.Entry<String, Map<String, String>>> forms = new EnumMap<>(AttemptAct.class);
+        put(forms, AttemptAct.FIRST_TURN, "/attempt/move", "to", "winding");
+        put(forms, AttemptAct.LAST_TURN, "/attempt/move", "to", "holding");
+        put(forms, AttemptAct.RELEASED, "/attempt/move", "to", "released");
+        put(forms, AttemptAct.LANDED, "/attempt/move", "to", "landed");
+        put(forms, AttemptAct.MORE_TURNS, "/attempt/more-turns");
+        put(forms, AttemptAct.NOT_RELEASED, "/attempt/take-back");
+        put(forms, AttemptAct.STILL_FLYING, "/attempt/take-back");
+        put(forms, AttemptAct.BROKE, "/attempt/broke");
+        put(forms, AttemptAct.PEOPLE_SAFE, "/attempt/people-safe", "motor", motor);
+        put(forms, AttemptAct.NOT_BROKEN, "/attempt/not-broken", "motor", motor);
+        put(forms, AttemptAct.SAY_WHERE, "/attempt/parted", "motor", motor, "place", "hook");
+        put(forms, AttemptAct.TAKE_SPARE, "/attempt/take-motor", "motor", motor("B2"), "seenMotor", motor);
+        put(forms, AttemptAct.RUN_BACK, "/attempt/run-back", "motor", motor, "turns", "30");
+        put(forms, AttemptAct.TYPE_TIME, "/attempt/type-time", "typed-slot", "1", "typed", "1:01.6");
+        put(forms, AttemptAct.JUDGE_WATCH, "/watch/judge", "slot", "1", "verdict", "failed", "judged", "it fell");
+        put(forms, AttemptAct.ANNOUNCE, "/attempt/announce", "announced", "1:01.6");
+        put(forms, AttemptAct.COLLIDED, "/attempt/collision", "to", "told");
+        put(forms, AttemptAct.CLOSE, "/attempt/close", "why", "both asked");
+        put(forms, AttemptAct.SIGN, "/attempt/" + attempt + "/sign", "as", "captain", "seen", "61600", "pin", Demo.PIN);
+        put(
+                forms,
+                AttemptAct.REOPEN,
+                "/attempt/" + attempt + "/reopen",
+                "reason",
+                "a watch was misread",
+                "pin",
+                Demo.PIN);
+        put(forms, AttemptAct.ABANDON, "/attempt/give-up", "reason", "the roof leaks");
+        put(forms, AttemptAct.DECLARE_VOID, "/attempt/give-up", "reason", "the roof leaks");
+        return forms;
+    }
+
+    private void put(
+            Map<AttemptAct, Map.Entry<String, Map<String, String>>> forms,
+            AttemptAct act,
+            String address,
+            String... fields) {
+        Map<String, String> all = new LinkedHashMap<>(Map.of("attempt", attempt));
+        for (int i = 0; i < fields.length; i += 2) {
+            all.put(fields[i], fields[i + 1]);
+        }
+        forms.put(act, Map.entry(address, all));
+    }
+
+    private void open() throws Exception {
+        app = Demo.start(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", 97);
+        motor = motor("A3");
+        String entry = CalledForTests.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
+                .body();
+        attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledForTests.letWind(laptop, attempt);
+    }
+
+    private String motor(String tag) throws Exception {
+        return new FilledForms(laptop).row("motors", tag).replaceFirst(".*/", "");
+    }
+
+    private void reach(Stage stage) throws Exception {
+        switch (stage) {
+            case CALLED -> {}
+            case WINDING -> begin();
+            case HOLDING -> {
+                begin();
+                move("holding");
+            }
+            case BROKE -> {
+                begin();
+                taken("/attempt/broke", Map.of());
+            }
+            case SAFE -> {
+                reach(Stage.BROKE);
+                taken("/attempt/people-safe", Map.of("motor", motor));
+            }
+            case PARTED -> {
+                reach(Stage.SAFE);
+                taken("/attempt/parted", Map.of("motor", motor, "place", "hook"));
+            }
+            case RUN_BACK -> {
+                begin();
+                taken("/attempt/give-up", Map.of("reason", "a rib broke"));
+            }
+            case ABANDONED -> taken("/attempt/give-up", Map.of("reason", "a rib broke"));
+            case IN_THE_AIR -> {
+                reach(Stage.HOLDING);
+                move("released");
+            }
+            case LANDED -> {
+                reach(Stage.IN_THE_AIR);
+                move("landed");
+            }
+            case VOID -> {
+                reach(Stage.LANDED);
+                taken("/attempt/give-up", Map.of("reason", "a ball"));
+            }
+            case OFFICIAL -> {
+                reach(Stage.LANDED);
+                taken("/attempt/type-time", Map.of("typed-slot", "1", "typed", "1:01.61"));
+                taken("/attempt/type-time", Map.of("typed-slot", "2", "typed", "1:01.65"));
+                taken("/attempt/close", Map.of("why", "both asked"));
+            }
+        }
+    }
+
+    private void begin() throws Exception {
+        ObjectNode content =
+                Json.MAPPER.createObjectNode().put("attempt", attempt).put("motor", motor);
+        assertEquals("saved", laptop.tap("wind.begin", content).path("state").asText());
+    }
+
+    private void move(String to) throws Exception {
+        taken("/attempt/move", Map.of("to", to));
+    }
+
+    private void taken(String address, Map<String, String> fields) throws Exception {
+        Map<String, String> all = new LinkedHashMap<>(Map.of("attempt", attempt));
+        all.putAll(fields);
+        HttpResponse<String> answer = laptop.form(address, all);
+        assertTrue(answer.statusCode() == 200, () -> address + " " + answer.statusCode() + words(answer.body()));
+    }
+}
