@@ -11,6 +11,18 @@ public final class Cautions {
     /** More at once are not read. */
     public static final int AT_ONCE = 2;
 
+    /** While a wound motor is held, loaded or run back. */
+    public static final String GOGGLES = "goggles";
+
+    /** While a model is in the air. */
+    public static final String LOOKING_UP = "looking-up";
+
+    /** From the landing until the motor is run back. */
+    public static final String LANDED = "landed-is-live";
+
+    /** Where motors are lubricated. */
+    public static final String DRIPPED = "dripped-lubricant";
+
     private static final List<Caution> ALL = List.of(
             new Caution(
                     "venue-rules",
@@ -97,6 +109,30 @@ public final class Cautions {
                     "Lubricate thinly, and keep rubber dark and cool.",
                     "Dry rubber breaks, wet rubber slips, and light and heat age it."),
             new Caution(
+                    GOGGLES,
+                    Hazard.STRETCHED_RUBBER,
+                    Set.of(Moment.BEFORE_LOADING),
+                    "Goggles stay on until release, and are on again for running back.",
+                    "A wound motor parts in the hand as well as on the meter."),
+            new Caution(
+                    LOOKING_UP,
+                    Hazard.CARRYING,
+                    Set.of(Moment.BEFORE_LOADING),
+                    "Nobody walks while looking up.",
+                    "Who watches a model sees no tape, no cable and nobody else."),
+            new Caution(
+                    LANDED,
+                    Hazard.WOUND_MOTOR,
+                    Set.of(Moment.AFTER_LANDING),
+                    "A landed motor is live until it is off and counted back.",
+                    "The turns that are left still spin a rotor and whip a ring."),
+            new Caution(
+                    DRIPPED,
+                    Hazard.RUBBER_HYGIENE,
+                    Set.of(Moment.PACKING, Moment.END_OF_DAY),
+                    "Dripped lubricant is wiped off the floor at once.",
+                    "Who slips there falls with a model or a wound motor in hand."),
+            new Caution(
                     "stuck-aloft",
                     Hazard.RETRIEVAL,
                     Set.of(Moment.ARRIVAL, Moment.AFTER_LANDING),
@@ -151,6 +187,11 @@ public final class Cautions {
         return Stream.concat(ALL.stream(), OF_BREAKING.stream())
                 .filter(c -> c.id().equals(id))
                 .findFirst();
+    }
+
+    /** What to do, where there is room for one sentence. @throws IllegalArgumentException when there is none with this id */
+    public static String words(String id) {
+        return named(id).get(0).what();
     }
 
     /** One line that opens. */

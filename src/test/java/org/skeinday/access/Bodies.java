@@ -41,6 +41,7 @@ final class Bodies {
             Map.entry("/attempt/close", Map.of("why", "as read")),
             Map.entry("/attempt/parted", Map.of("place", "strand")),
             Map.entry("/attempt/run-back", Map.of("turns", "150")),
+            Map.entry("/motor/run-back", Map.of("turns", "150")),
             Map.entry("/watch/judge", Map.of("slot", "1", "what", "failed", "why", "it stood still")),
             Map.entry("/winding/count", Map.of("turns", "150", "crank-turns", "150")),
             Map.entry("/winding/landed", Map.of("left", "20", "turns-left", "20", "touched", "no")),

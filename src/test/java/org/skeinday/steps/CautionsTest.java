@@ -79,6 +79,16 @@ class CautionsTest {
     }
 
     @Test
+    void what_bites_at_a_phase_is_said_in_one_sentence_from_one_place() {
+        assertEquals(
+                "Goggles stay on until release, and are on again for running back.", Cautions.words(Cautions.GOGGLES));
+        assertEquals("Nobody walks while looking up.", Cautions.words(Cautions.LOOKING_UP));
+        assertEquals("A landed motor is live until it is off and counted back.", Cautions.words(Cautions.LANDED));
+        assertEquals("Dripped lubricant is wiped off the floor at once.", Cautions.words(Cautions.DRIPPED));
+        assertThrows(IllegalArgumentException.class, () -> Cautions.words("hats"));
+    }
+
+    @Test
     void a_caution_says_one_sentence_of_what_and_one_of_why() {
         Set<Moment> once = Set.of(Moment.ARRIVAL);
         new Caution("a", Hazard.VENUE, once, "Ask.", "They know.");

@@ -30,7 +30,7 @@ public final class AttemptActions {
     public static List<ActKind<?>> kinds(Supplier<Map<String, String>> people) {
         var quicker = new Quicker(people);
         return List.of(
-                new ActKind<>("attempt.call", CallAttempt.Call.class, CallAttempt::decide),
+                quicker.told("attempt.call", CallAttempt.Call.class, CallAttempt::decide, CallAttempt::lastOfEntry),
                 quicker.told("attempt.move", MoveAttempt.Move.class, MoveAttempt::decide, MoveAttempt.Move::attempt),
                 quicker.told("attempt.more-turns", MoreTurns.More.class, MoreTurns::decide, MoreTurns.More::attempt),
                 quicker.told("attempt.take-back", TakeBack.Step.class, TakeBack::decide, TakeBack.Step::attempt),
@@ -46,6 +46,7 @@ public final class AttemptActions {
                         BreakMotor::notBroken,
                         BreakMotor.NotBroken::attempt),
                 quicker.told("attempt.people-safe", BreakMotor.Safe.class, BreakMotor::safe, BreakMotor.Safe::attempt),
+                new ActKind<>("motor.run-back", RunBackAlone.Told.class, RunBackAlone::decide),
                 new ActKind<>("attempt.parted", BreakMotor.Parted.class, BreakMotor::parted),
                 quicker.told(
                         "attempt.run-back", RunBackMotor.Told.class, RunBackMotor::decide, RunBackMotor.Told::attempt),

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.PlannedAttempt;
 import org.skeinday.attempt.Quiet;
@@ -68,8 +69,12 @@ public final class CallAttempt {
                 .filter(a -> a.entryId().equals(entry.id()))
                 .toList();
         if (call.number() != null && call.number() != own.size() + 1) {
-            return new Decision.Outdated("Someone else was quicker: " + entry.name() + "'s "
-                    + own.get(own.size() - 1).number().words() + " was called meanwhile. Look again, then decide.");
+            return new Decision.Outdated(
+                    own.isEmpty()
+                            ? "No attempt of " + entry.name() + " was called yet. Look again, then decide."
+                            : "Someone else was quicker: " + entry.name() + "'s "
+                                    + own.get(own.size() - 1).number().words()
+                                    + " was called meanwhile. Look again, then decide.");
         }
         Optional<String> no = WhyNotFly.whyNoMore(entry, Scoring.of(event, FlightRulesStore.of(tx, event.id())), own);
         if (no.isPresent()) {
@@ -83,6 +88,7 @@ public final class CallAttempt {
         List<Fact> facts = new ArrayList<>();
         long atMs = context.now().toEpochMilli();
         facts.add(Fact.of("attempt.called", planned.call(model, motor, atMs)));
+        facts.add(PhaseGate.acted(context, planned.id(), AttemptAct.CALL));
         AttemptStore.lastAim(tx, entry.id())
                 .ifPresent(last -> facts.add(Fact.of("attempt.aimed", last.of(planned.id()))));
         Optional.ofNullable(motor)
@@ -93,6 +99,16 @@ public final class CallAttempt {
             facts.add(Fact.of("quiet.began", new Quiet(planned.id(), atMs, null)));
         }
         return new Decision.Decided(facts, Map.of(), CALLED);
+    }
+
+    /** Id of what somebody else may have called meanwhile; empty where there is none. */
+    static String lastOfEntry(Tx tx, Call call) {
+        return EntryStore.find(tx, call.entry()).stream()
+                .flatMap(entry -> AttemptStore.ofEvent(tx, entry.eventId()).stream())
+                .filter(a -> a.entryId().equals(call.entry()))
+                .reduce((a, b) -> b.number().running() > a.number().running() ? b : a)
+                .map(AttemptNow::id)
+                .orElse("");
     }
 
     private static @Nullable String emptyToNull(@Nullable String text) {

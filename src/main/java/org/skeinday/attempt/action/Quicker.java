@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.skeinday.attempt.LastAct;
@@ -27,10 +28,15 @@ final class Quicker {
 
     /** The same kind of act, whose answer to one that is outdated says so. @param attempt that the act is about */
     <C> ActKind<C> told(String kind, Class<C> content, ActKind.Action<C> action, Function<C, String> attempt) {
+        return told(kind, content, action, (tx, act) -> attempt.apply(act));
+    }
+
+    /** The same where the record tells the attempt. */
+    <C> ActKind<C> told(String kind, Class<C> content, ActKind.Action<C> action, BiFunction<Tx, C, String> attempt) {
         return new ActKind<>(kind, content, (tx, context, act) -> {
             Decision decision = action.decide(tx, context, act);
             return decision instanceof Decision.Outdated outdated
-                    ? new Decision.Outdated(outdated.whatChanged() + who(tx, context, attempt.apply(act)))
+                    ? new Decision.Outdated(outdated.whatChanged() + who(tx, context, attempt.apply(tx, act)))
                     : decision;
         });
     }

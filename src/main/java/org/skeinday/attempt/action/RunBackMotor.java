@@ -94,7 +94,8 @@ final class RunBackMotor {
         return EventStore.find(tx, known.now().eventId()).orElseThrow().winderRatio();
     }
 
-    private static @Nullable Double breakingTurns(Tx tx, MotorLife life) {
+    /** In motor turns; null while not known. */
+    static @Nullable Double breakingTurns(Tx tx, MotorLife life) {
         return MotorPlan.breakingTurns(
                         life.motor(),
                         BatchStore.find(tx, life.motor().batchId()).orElse(null))
@@ -103,7 +104,7 @@ final class RunBackMotor {
     }
 
     /** What so few turns have not used is as it was; what they have used is run back and must rest. */
-    private static List<Fact> motor(ActContext context, MotorLife life, boolean use) {
+    static List<Fact> motor(ActContext context, MotorLife life, boolean use) {
         long atMs = context.now().toEpochMilli();
         MotorStep last = life.step();
         MotorStage stage = life.stage();

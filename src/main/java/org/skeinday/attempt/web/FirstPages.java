@@ -46,11 +46,19 @@ public final class FirstPages {
         routes.post("/attempt/parted", Role.HELPER, ctx -> told(ctx, "attempt.parted", "place"));
         routes.post("/attempt/broke-too", Role.HELPER, ctx -> told(ctx, "attempt.broke", ""));
         routes.post("/attempt/run-back", Role.HELPER, ctx -> told(ctx, "attempt.run-back", "turns"));
+        routes.post("/motor/run-back", Role.HELPER, this::runBack);
     }
 
     private void stop(Context ctx, String kind, Map<String, String> content) {
         FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, content), "");
         page.fragment(ctx, TEMPLATE, view(ctx, form));
+    }
+
+    /** Of a motor that no attempt has in hand. */
+    private void runBack(Context ctx) {
+        Map<String, String> content =
+                Map.of("motor", NowPages.field(ctx, "motor"), "turns", NowPages.field(ctx, "turns"));
+        stop(ctx, "motor.run-back", content);
     }
 
     private void told(Context ctx, String kind, String field) {
@@ -63,14 +71,15 @@ public final class FirstPages {
         page.fragment(ctx, TEMPLATE, view(ctx, form));
     }
 
+    private static String about(Context ctx) {
+        String attempt = NowPages.field(ctx, "attempt");
+        return attempt.isEmpty() ? NowPages.field(ctx, "motor") : attempt;
+    }
+
     private FirstView view(Context ctx, FormErrors form) {
         boolean mayTell = Access.callerOf(ctx).role().covers(Role.HELPER);
         boolean mayResume = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
-        return record.read(tx -> new FirstView(
-                FirstPresenter.items(tx),
-                mayTell,
-                form,
-                NowPages.field(ctx, "attempt"),
-                FirstPresenter.stop(tx, mayResume)));
+        return record.read(tx ->
+                new FirstView(FirstPresenter.items(tx), mayTell, form, about(ctx), FirstPresenter.stop(tx, mayResume)));
     }
 }

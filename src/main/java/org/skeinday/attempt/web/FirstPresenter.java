@@ -12,6 +12,7 @@ import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.BreakRecord;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.LiveAttempts;
+import org.skeinday.attempt.store.WoundAlone;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
@@ -25,10 +26,21 @@ final class FirstPresenter {
 
     static List<FirstView.Item> items(Tx tx) {
         return EventStore.next(tx).stream()
-                .flatMap(event -> mayComeFirst(tx, event.id()))
-                .flatMap(id -> LiveAttempts.find(tx, id).stream())
-                .flatMap(live -> item(tx, live).stream())
+                .flatMap(event -> Stream.concat(
+                        mayComeFirst(tx, event.id())
+                                .flatMap(id -> LiveAttempts.find(tx, id).stream())
+                                .flatMap(live -> item(tx, live).stream()),
+                        alone(tx, event.id())))
                 .toList();
+    }
+
+    /** While the hall stands still, what was wound on the bench or for practice is run back too. */
+    private static Stream<FirstView.Item> alone(Tx tx, String event) {
+        return HallStops.now(tx, event).stream()
+                .flatMap(stop -> WoundAlone.now(tx, event, stop.atMs()).stream())
+                .map(WoundAlone::motor)
+                .map(motor -> new FirstView.Item(
+                        FirstView.Ask.RUN_BACK, "", motor.id(), "Motor " + motor.tag() + ", without an attempt"));
     }
 
     /** Null while the hall goes on. */

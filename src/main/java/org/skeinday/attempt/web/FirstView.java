@@ -11,7 +11,7 @@ import org.skeinday.platform.http.FormErrors;
  * @param items empty while there is nothing
  * @param mayTell whether this device may answer
  * @param stop null while the hall goes on
- * @param about the attempt that the form was about, empty for none
+ * @param about the attempt, or the motor alone, that the form was about; empty for none
  */
 public record FirstView(
         List<Item> items,
@@ -35,11 +35,20 @@ public record FirstView(
         RUN_BACK
     }
 
-    /** @param title entry, attempt and motor */
+    /** @param attempt empty for a motor that no attempt has in hand @param title entry, attempt and motor */
     public record Item(Ask ask, String attempt, String motor, String title) {
-        /** Of this form among those of several attempts. */
+        /** Of this form among those of several. */
         public String field(String name) {
-            return name + "-" + attempt;
+            return name + "-" + about();
+        }
+
+        public boolean isAlone() {
+            return attempt.isEmpty();
+        }
+
+        /** What its form is about: the attempt, or the motor alone. */
+        String about() {
+            return isAlone() ? motor : attempt;
         }
     }
 
@@ -56,16 +65,16 @@ public record FirstView(
 
     /** Whether its own form has the field that is wrong. */
     private boolean shows(Item item) {
-        return item.attempt().equals(about)
+        return item.about().equals(about)
                 && (item.ask() == Ask.RUN_BACK && !form.message("turns").isEmpty()
                         || item.ask() == Ask.WHERE && !form.message("place").isEmpty());
     }
 
     public String wrong(Item item, String field) {
-        return about.equals(item.attempt()) ? form.message(field) : "";
+        return about.equals(item.about()) ? form.message(field) : "";
     }
 
     public String typed(Item item, String field) {
-        return about.equals(item.attempt()) ? form.typed(field) : "";
+        return about.equals(item.about()) ? form.typed(field) : "";
     }
 }

@@ -141,11 +141,25 @@ final class NowPresenter {
         return new NowCard.Missing(
                 quiet.map(q -> "since " + PageWords.clock(q.fromMs(), zone)).orElse(""),
                 cautions,
-                called ? BRIEF.subList(0, Math.max(0, Cautions.AT_ONCE - cautions.size())) : List.of(),
+                few(brief(live.phase().name()), Cautions.AT_ONCE - cautions.size()),
                 called ? GateView.of(WindingGate.of(tx, attempt)) : GateView.OPEN,
                 CardActs.announces(live) && !announced,
                 live.day() != DayKind.VISITING && !found.isEmpty(),
                 today.stopped());
+    }
+
+    private static List<Cautions.Shown> brief(AttemptPhase.Name phase) {
+        return switch (phase) {
+            case CALLED -> BRIEF;
+            case HOLDING, RUN_BACK -> Cautions.brief(Cautions.GOGGLES);
+            case IN_THE_AIR -> Cautions.brief(Cautions.LOOKING_UP);
+            case LANDED -> Cautions.brief(Cautions.LANDED);
+            default -> List.of();
+        };
+    }
+
+    private static List<Cautions.Shown> few(List<Cautions.Shown> cautions, int most) {
+        return cautions.subList(0, Math.max(0, Math.min(most, cautions.size())));
     }
 
     private NowCard.Acts acts(

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.MotorsInHand;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
@@ -31,7 +32,7 @@ import org.skeinday.units.Torque;
 /** What helpers do to motors, taking it back, and putting a motor first. */
 public final class BenchActions {
     public static final Set<String> TOPICS = Set.of("motors");
-    /** What is done to a motor in hand may end its attempt's wind and come before everything else. */
+    /** What is done to a motor in hand, or while the hall is stopped, may end a wind and come before everything else. */
     private static final Set<String> IN_HAND = Set.of("motors", "attempts", "winds", "checks", "first");
 
     private static final int LONGEST_REASON = 400;
@@ -140,11 +141,12 @@ public final class BenchActions {
     }
 
     private static Set<String> topics(Tx tx, MotorLife life) {
-        boolean inHand = EventStore.next(tx)
+        boolean first = EventStore.next(tx)
                 .filter(event -> MotorsInHand.byMotor(tx, event.id())
-                        .containsKey(life.motor().id()))
+                                .containsKey(life.motor().id())
+                        || HallStops.now(tx, event.id()).isPresent())
                 .isPresent();
-        return inHand ? IN_HAND : TOPICS;
+        return first ? IN_HAND : TOPICS;
     }
 
     static double ratio(Tx tx) {

@@ -1,6 +1,11 @@
 package org.skeinday.bench.web;
 
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.motor.MotorDeed;
+import org.skeinday.motor.MotorStage;
+import org.skeinday.steps.Cautions;
 
 /**
  * The Bench in finished words.
@@ -10,6 +15,16 @@ import java.util.List;
  * @param jumps of the laptop's clock that somebody has to explain
  */
 public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean captain) {
+    /** Ids of what bites here now, each once. */
+    public List<String> cautions() {
+        return rows.stream()
+                .map(Row::caution)
+                .filter(Objects::nonNull)
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
     /**
      * One motor.
      *
@@ -37,7 +52,15 @@ public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean c
             boolean mayHandIn,
             boolean byHand,
             long undo,
-            String undoes) {}
+            String undoes) {
+        /** Id of the caution that bites at what is to be done with it now; null where none does. */
+        public @Nullable String caution() {
+            if (now.stream().anyMatch(deed -> deed.deed().equals(MotorDeed.LUBRICATE.word()))) {
+                return Cautions.DRIPPED;
+            }
+            return state.equals(MotorStage.FLOWN.word()) ? Cautions.LANDED : null;
+        }
+    }
 
     /** @param ask what is typed in with it: reason, break or nothing */
     public record Deed(String deed, String words, String ask) {}

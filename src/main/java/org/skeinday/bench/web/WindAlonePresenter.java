@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.WoundAlone;
 import org.skeinday.attempt.web.PageWords;
 import org.skeinday.bench.action.WindAlone;
 import org.skeinday.contest.StationAdded;
@@ -24,9 +25,6 @@ import org.skeinday.winding.store.WindStore;
 
 /** One motor that is wound without an attempt, as its page shows it. */
 final class WindAlonePresenter {
-    /** Own default: a wind of which nobody said that it stopped is over by then. */
-    private static final long FORGOTTEN_MS = 3_600_000;
-
     private final Tx tx;
     private final MotorLife life;
     private final UnitSystem units;
@@ -110,7 +108,7 @@ final class WindAlonePresenter {
         return wind.phase() == Wind.Phase.OFF_METER
                 || runBack
                 || wind.counted() != null
-                || nowMs - wind.begun().atMs() > FORGOTTEN_MS;
+                || nowMs - wind.begun().atMs() > WoundAlone.FORGOTTEN_MS;
     }
 
     private String again(@Nullable Wind wind, String address) {

@@ -37,7 +37,8 @@ import org.skeinday.units.UnitSystem;
 /** What is printed from the browser: attempt cards, motor tags, the page for a dispute. */
 public final class PaperPages {
     /** Two for the lane, one for who comes first. */
-    private static final List<Caution> CAUTIONS = Cautions.named("eyes", "venue-rules");
+    private static final List<Caution> CAUTIONS = Cautions.named(
+            "eyes", Cautions.GOGGLES, Cautions.LOOKING_UP, Cautions.LANDED, Cautions.DRIPPED, "venue-rules");
 
     private static final List<String> ABORT_RULES = List.of(
             "Anyone says stop: run it back, no questions.",

@@ -69,6 +69,11 @@ public final class WindStore {
         return of(tx, WINDING_WIND.MOTOR_ID.eq(motor).and(WINDING_WIND.ATTEMPT_ID.isNull()));
     }
 
+    /** Those outside any attempt that were begun since then, in that order. */
+    public static List<Wind> aloneSince(Tx tx, long sinceMs) {
+        return of(tx, WINDING_WIND.ATTEMPT_ID.isNull().and(WINDING_WIND.AT_MS.ge(sinceMs)));
+    }
+
     /** The metronome that a wind was begun with. */
     public static Optional<WindPaced> paced(Tx tx, String wind) {
         return tx.sql()

@@ -1,0 +1,78 @@
+package org.skeinday.attempt.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.TurnsRunBack;
+import org.skeinday.attempt.store.WoundAlone;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.store.EventStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+import org.skeinday.winding.CrankTurns;
+import org.skeinday.winding.Wind;
+import org.skeinday.winding.WindCounted;
+import org.skeinday.winding.WindPhase;
+
+/** A motor that no attempt has in hand is run back, and somebody says how many turns were on. */
+final class RunBackAlone {
+    /** @param turns crank turns that were on, as typed */
+    record Told(String motor, String turns) {}
+
+    private RunBackAlone() {}
+
+    static Decision decide(Tx tx, ActContext context, Told told) {
+        EventAdded event = EventStore.next(tx).orElse(null);
+        if (event == null) {
+            return Decision.refused("There is no day whose motors could be wound");
+        }
+        WoundAlone wound = WoundAlone.now(tx, event.id(), context.now().toEpochMilli()).stream()
+                .filter(w -> w.motor().id().equals(told.motor()))
+                .findFirst()
+                .orElse(null);
+        if (wound == null) {
+            return new Decision.Outdated("Nothing is said to be on that motor any more: look again");
+        }
+        try {
+            Double turns = CrankTurns.part(told.turns());
+            return turns == null
+                    ? Decision.refused("turns", "Say how many crank turns were on; 0 where none were")
+                    : new Decision.Decided(facts(tx, context, event, wound, turns), Map.of(), PhaseGate.FIRST);
+        } catch (IllegalArgumentException e) {
+            return Decision.refused("turns", String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static List<Fact> facts(Tx tx, ActContext context, EventAdded event, WoundAlone wound, double crankTurns) {
+        @Nullable Wind wind = wound.wind();
+        double ratio = wind == null ? event.winderRatio() : wind.begun().ratio();
+        boolean use = TurnsRunBack.isUse(crankTurns * ratio, RunBackMotor.breakingTurns(tx, wound.life()));
+        List<Fact> facts = new ArrayList<>(wind == null ? List.of() : ended(context, wind, crankTurns));
+        facts.addAll(RunBackMotor.motor(context, wound.life(), use));
+        return facts;
+    }
+
+    /** The wind is over: it stopped with what was on, and its motor is off the meter. */
+    private static List<Fact> ended(ActContext context, Wind wind, double crankTurns) {
+        long atMs = Math.max(context.now().toEpochMilli(), wind.begun().atMs());
+        List<Fact> facts = new ArrayList<>();
+        if (wind.phase().compareTo(Wind.Phase.STOPPED) < 0) {
+            facts.add(phase(context, wind, WindPhase.STOPPED, atMs));
+        }
+        if (wind.phase() != Wind.Phase.OFF_METER) {
+            facts.add(phase(context, wind, WindPhase.OFF_METER, atMs + 1));
+        }
+        String id = wind.begun().id();
+        facts.add(Fact.of("wind.counted", new WindCounted(id, null, (int) Math.round(crankTurns), null, wind.paced())));
+        return facts;
+    }
+
+    private static Fact phase(ActContext context, Wind wind, String phase, long atMs) {
+        long elapsedMs = atMs - wind.begun().atMs();
+        return Fact.of(
+                "wind.phase", new WindPhase(context.nextId(), wind.begun().id(), phase, elapsedMs, atMs));
+    }
+}

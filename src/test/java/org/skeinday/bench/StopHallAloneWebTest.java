@@ -1,0 +1,136 @@
+package org.skeinday.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.platform.record.Json;
+import org.skeinday.prepare.FilledForms;
+
+/** When the hall is stopped, motors that no attempt has in hand are run back too: cranked, wound for practice, wound on the bench. */
+@Timeout(120)
+class StopHallAloneWebTest {
+    private static final String RUN_BACK = "Run it back: how many turns are on?";
+
+    @TempDir
+    Path root;
+
+    private App app;
+    private Visitor laptop;
+    private Visitor phone;
+
+    @BeforeEach
+    void start() throws Exception {
+        app = Demo.start(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", 83);
+        phone = Demo.joined(app, "helper", "", 84);
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private String motor(String tag) throws Exception {
+        return new FilledForms(laptop).row("motors", tag).replaceFirst(".*/", "");
+    }
+
+    private static ObjectNode content() {
+        return Json.MAPPER.createObjectNode();
+    }
+
+    private static void saved(JsonNode answer) {
+        assertEquals("saved", answer.path("state").asText(), answer.toString());
+    }
+
+    private String begin(String motor) throws Exception {
+        String id = phone.newId();
+        saved(phone.tapAs(id, "wind.alone", content().put("motor", motor).put("stop", "count")));
+        return id + "-0";
+    }
+
+    private void stopHall() throws Exception {
+        assertEquals(
+                200,
+                laptop.form("/hall/stop", Map.of("stop-reason", "fire", "stop-words", ""))
+                        .statusCode());
+    }
+
+    private HttpResponse<String> runBack(String motor, String turns) throws Exception {
+        return phone.form("/motor/run-back", Map.of("motor", motor, "turns", turns));
+    }
+
+    private String first() throws Exception {
+        return laptop.get("/bench").body();
+    }
+
+    @Test
+    void a_motor_under_the_crank_and_one_that_hangs_wound_are_asked_for_on_every_device() throws Exception {
+        String b1 = motor("B1");
+        String b4 = motor("B4");
+        begin(b1);
+        String wound = begin(b4);
+        saved(phone.tap(
+                "wind.phase",
+                content().put("wind", wound).put("phase", "stopped").put("elapsedMs", 30_000)));
+        assertFalse(first().contains(RUN_BACK), "nothing is asked while the hall goes on");
+        stopHall();
+        for (Visitor who : new Visitor[] {laptop, phone}) {
+            String page = who.get("/timing").body() + who.get("/").body();
+            assertTrue(page.contains("Motor B1, without an attempt") && page.contains(RUN_BACK), page);
+            assertTrue(page.contains("Motor B4, without an attempt"), page);
+        }
+        HttpResponse<String> none = runBack(b1, "");
+        assertEquals(422, none.statusCode());
+        assertTrue(none.body().contains("Say how many crank turns were on; 0 where none were"), none.body());
+        assertTrue(runBack(b1, "many").body().contains("a number from 0 to 10000"));
+        assertEquals(200, runBack(b1, "40").statusCode());
+        assertFalse(first().contains("Motor B1, without"), "answered");
+        assertTrue(first().contains("Motor B4, without"), "the other is not");
+        assertEquals(200, runBack(b4, "200").statusCode());
+        assertFalse(first().contains(RUN_BACK));
+        assertEquals(409, runBack(b4, "200").statusCode(), "nothing is on it any more");
+        assertTrue(laptop.get("/bench/motor/" + b4).body().contains("run back"), "it was used");
+        assertFalse(
+                laptop.get("/bench/motor/" + b1).body().contains("class=\"state now\">run back"),
+                "few turns are no use");
+        assertTrue(
+                laptop.get("/winding/motor/" + b1).body().contains("40 crank turns"), "the wind is over and counted");
+    }
+
+    @Test
+    void what_the_bench_alone_says_is_wound_is_asked_for_and_the_bench_may_answer() throws Exception {
+        String b4 = motor("B4");
+        saved(phone.tap("bench.step", content().put("motor", b4).put("deed", "lubricate")));
+        ObjectNode wind = content().put("motor", b4).put("deed", "wind").put("reason", "practice");
+        stopHall();
+        JsonNode answer = phone.tap("bench.step", wind);
+        saved(answer);
+        assertTrue(first().contains("Motor B4, without an attempt"), first());
+        saved(phone.tap("bench.step", content().put("motor", b4).put("deed", "unwind")));
+        assertFalse(first().contains(RUN_BACK), "the bench said so");
+    }
+
+    @Test
+    void when_the_hall_goes_on_nobody_is_asked_any_more() throws Exception {
+        begin(motor("B1"));
+        stopHall();
+        String stop = org.skeinday.fault.CalledForTests.value(
+                laptop.get("/first").body(), "name=\"stop\" value=\"([^\"]+)\"");
+        assertEquals(200, laptop.form("/hall/resume", Map.of("stop", stop)).statusCode());
+        assertFalse(first().contains(RUN_BACK));
+    }
+}
