@@ -38,12 +38,17 @@ public record PhaseStrip(List<Step> steps) {
         List<Step> steps = new ArrayList<>();
         for (Name step : day == DayKind.PRACTICE ? WAY.subList(1, WAY.size()) : WAY) {
             boolean here = step == at;
-            String words = here && isExit(phase.name())
-                    ? PhaseWords.of(attempt)
-                    : step == Name.WINDING ? PhaseWords.winding(attempt.wind()) : PhaseWords.bare(step, day);
-            steps.add(new Step(here ? phase.name() : step, mark(step, at, phase), words));
+            steps.add(new Step(
+                    here ? phase.name() : step,
+                    mark(step, at, phase),
+                    here ? PhaseWords.of(attempt) : words(step, attempt)));
         }
         return new PhaseStrip(steps);
+    }
+
+    /** Of a step that is done, or comes. */
+    private static String words(Name step, LiveAttempt attempt) {
+        return step == Name.WINDING ? PhaseWords.winding(attempt.wind()) : PhaseWords.bare(step, attempt.day());
     }
 
     /** The exits stand in the place of the step in which they happen. */

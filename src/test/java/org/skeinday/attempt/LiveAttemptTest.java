@@ -278,11 +278,15 @@ class LiveAttemptTest {
         missing = 1;
         assertEquals(new AttemptPhase.Official(500, 61_230, 1), live().phase());
         assertEquals("provisional", PhaseWords.of(live()));
+        assertEquals("called✓ winding✓ holding✓ in the air✓ landed✓ provisional!", strip());
         missing = 0;
+        assertEquals("called✓ winding✓ holding✓ in the air✓ landed✓ signed✓", strip());
         day = DayKind.VISITING;
         assertEquals("announced", PhaseWords.of(live()));
+        assertEquals("called✓ winding✓ holding✓ in the air✓ landed✓ announced✓", strip());
         day = DayKind.PRACTICE;
         assertEquals("logged", PhaseWords.of(live()));
+        assertEquals("winding✓ holding✓ in the air✓ landed✓ logged✓", strip());
     }
 
     @Test

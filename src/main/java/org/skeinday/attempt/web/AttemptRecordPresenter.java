@@ -27,6 +27,7 @@ import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.DayKind;
+import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
@@ -103,6 +104,10 @@ final class AttemptRecordPresenter {
                     PhaseWords.of(live), reason + (attempt.flownAgain() ? "; it uses up no attempt" : "")));
         }
         lines.add(new NowView.Line("called", moment(attempt.calledAtMs())));
+        EntryStore.find(tx, attempt.entryId())
+                .filter(EntryAdded::own)
+                .ifPresent(entry -> lines.addAll(
+                        WhoDoesWhat.of(tx, entry, attempt.number(), nameOf).lines()));
         lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
         lines.add(new NowView.Line("released", moment(attempt.releasedAtMs())));
         if (!untold) {

@@ -43,7 +43,8 @@ public final class WhoDoesWhat {
         return Objects.requireNonNull(byTask.get(task));
     }
 
-    List<NowView.Line> lines() {
+    /** Two of them in a line: who stands at the motor, who is beside it. */
+    public List<NowView.Line> lines() {
         return List.of(
                 new NowView.Line("winds / reads", who("winds") + " / " + who("reads")),
                 new NowView.Line("loads / releases", who("loads") + " / " + who("releases")));

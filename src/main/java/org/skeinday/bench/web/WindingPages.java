@@ -13,6 +13,9 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.web.MotorDemand;
+import org.skeinday.attempt.web.WhoDoesWhat;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.store.EntryStore;
 import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.store.MotorLifeStore;
@@ -158,8 +161,17 @@ public final class WindingPages {
         boolean quiet = AttemptStore.quietNow(tx).isPresent();
         var cautions = new CautionsFor(tx, ctx, clock);
         return new WindingPresenter(tx, known, life, last, ReaderUnits.of(ctx))
-                .view(device, quiet, clock.millis(), form)
+                .view(device, quiet, people(tx, attempt), clock.millis(), form)
                 .cautioned(cautions.at(Moment.BEFORE_WINDING), cautions.today());
+    }
+
+    /** Who does what until the release; of other teams nobody here is named. */
+    private List<BenchView.Line> people(Tx tx, AttemptNow attempt) {
+        return EntryStore.find(tx, attempt.entryId()).filter(EntryAdded::own).stream()
+                .filter(entry -> attempt.state().isBeforeRelease())
+                .flatMap(entry -> WhoDoesWhat.of(tx, entry, attempt.number(), record.people()::name).lines().stream())
+                .map(line -> new BenchView.Line(line.label(), line.value()))
+                .toList();
     }
 
     private static WindingView none(List<WindingView.Past> flights) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptActs;
@@ -103,8 +104,8 @@ final class WindingPresenter {
      */
     record About(String title, String attempt, String problem, List<BenchView.Line> plan, boolean over) {}
 
-    /** @param device that asks @param quiet whether nobody may be helped now */
-    WindingView view(String device, boolean quiet, long nowMs, FormErrors form) {
+    /** @param device that asks @param quiet whether nobody may be helped now @param people who does what, as on Now */
+    WindingView view(String device, boolean quiet, List<BenchView.Line> people, long nowMs, FormErrors form) {
         AttemptNow flown = Objects.requireNonNull(attempt);
         String entry = EntryStore.find(tx, flown.entryId()).orElseThrow().name();
         var about = new About(
@@ -112,7 +113,7 @@ final class WindingPresenter {
                         + life.motor().tag(),
                 flown.id(),
                 flown.state().isBeforeRelease() ? problem(flown) : "",
-                lines(),
+                Stream.concat(lines().stream(), people.stream()).toList(),
                 !flown.state().isBeforeRelease() || wind != null && isBrokenAndCleared(wind));
         return view(about, device, quiet, nowMs, form);
     }

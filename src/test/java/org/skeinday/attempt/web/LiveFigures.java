@@ -26,12 +26,20 @@ final class LiveFigures {
         var figures = new LiveFigures();
         for (Map.Entry<String, String> page : new TreeMap<>(PAGES).entrySet()) {
             String html = who.get(page.getValue() + attempt).body();
-            if (page.getKey().equals("checks") || html.contains("<h1>" + title)) {
+            if (page.getKey().equals("checks") || isAbout(html, title)) {
                 figures.read(page.getKey(), html);
             }
         }
-        figures.cell(who.get("/results").body(), attempt, title);
+        String results = who.get("/results").body();
+        figures.cell(results, attempt, title);
+        figures.put(
+                "rule number", "results", results, "<dt><a href=\"/attempt/" + attempt + "\">[^<]*?, (attempt [^<]+)<");
         return figures;
+    }
+
+    /** And not about the next try of the same attempt. */
+    private static boolean isAbout(String html, String title) {
+        return html.contains("<h1>" + title + " ") || html.contains("<h1>" + title + "<");
     }
 
     /** A cell of the result sheet has the official time, in brackets where it is no official flight; else the phase. */
@@ -45,12 +53,20 @@ final class LiveFigures {
     }
 
     private void read(String page, String html) {
-        put("phase", page, html, "aria-current=\"step\">([^<]+)<");
+        put("phase", page, html, List.of("aria-current=\"step\">([^<]+)<", "<li class=\"done\">([^<]+)</li>\\s*</ol>"));
         put(
                 "official time",
                 page,
                 html,
                 List.of("<h1>[^<]+<span class=\"state now\">([\\d:.]+)<", "Official time: ([\\d:.]+\\d)"));
+        put("rule number", page, html, "<h1>[^<]*?, (attempt \\d+(?:, \\d+\\w\\w try)?)");
+        put("winds and reads", page, html, "<dt>winds / reads</dt><dd>([^<]+)<");
+        put("loads and releases", page, html, "<dt>loads / releases</dt><dd>([^<]+)<");
+        put(
+                "times, watch 1",
+                page,
+                html,
+                List.of("Watch 1</span> taken by ([^<]+)<", "<dt>watch 1, (?!hand watch)([^<,\\d][^<,]*)[<,]"));
         put("motor", page, html, List.of("<dt>motor</dt><dd>([^,<]+),", "· motor ([^<]+)<"));
         put("turns limit", page, html, "<dt>stop at</dt><dd>([^<]+)<");
         put("torque limit", page, html, "<dt>ceiling</dt><dd>([^<]+)<");

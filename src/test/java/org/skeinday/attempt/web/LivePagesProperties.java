@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Timeout;
@@ -37,6 +38,10 @@ class LivePagesProperties {
     private Visitor laptop;
     private Visitor reader;
     private String attempt;
+    private String entry;
+    /** The page Now as it was when the attempt was called, with whom each task can be given to. */
+    private String chosen;
+
     private String title;
     private String wind = "";
     private final List<String> done = new ArrayList<>();
@@ -47,11 +52,12 @@ class LivePagesProperties {
         laptop = new Visitor(app.port(), "", 71);
         reader = Demo.joined(app, "timekeeper", "", 72);
         String now = laptop.get("/now").body();
-        String entry = CalledForTests.value(now, "name=\"entry\" value=\"([^\"]+)\"");
+        entry = CalledForTests.value(now, "name=\"entry\" value=\"([^\"]+)\"");
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor("A3")))
                 .body();
         attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
         title = CalledForTests.value(called, "<h1>([^<]+?) <");
+        chosen = called;
         CalledForTests.letWind(laptop, attempt);
         reader.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
     }
@@ -71,6 +77,9 @@ class LivePagesProperties {
         var random = new SplittableRandom(seed);
         LiveFigures before = LiveFigures.of(laptop, attempt, title);
         assertTrue(before.pagesWith("phase") >= 5, before.toString());
+        assertTrue(before.pagesWith("rule number") >= 4, before.toString());
+        assertTrue(before.pagesWith("winds and reads") >= 3, before.toString());
+        assertTrue(before.pagesWith("loads and releases") >= 3, before.toString());
         for (int i = 0; i < ACTS; i++) {
             boolean taken = act(random);
             LiveFigures after = LiveFigures.of(laptop, attempt, title);
@@ -103,8 +112,9 @@ class LivePagesProperties {
                         "stopped",
                         "again",
                         "backed-off",
-                        "landing")
-                .get(random.nextInt(18));
+                        "landing",
+                        "hands")
+                .get(random.nextInt(19));
         done.add(what);
         return switch (what) {
             case "winding", "holding", "released", "landed" -> form("/attempt/move", Map.of("to", what));
@@ -117,10 +127,30 @@ class LivePagesProperties {
             case "abandon" -> form("/attempt/give-up", Map.of("reason", "the roof leaks"));
             case "back" -> form("/attempt/take-back", Map.of());
             case "close" -> form("/attempt/close", Map.of("why", "both asked"));
+            case "hands" -> hands(random);
             case "begin" -> begin();
             case "landing" -> tap("watch.landing", content().put("slot", 1).put("ms", 61_000));
             default -> wind.isEmpty() || tap("wind.phase", phase(what));
         };
+    }
+
+    /** Somebody of the list, or nobody by hand, for each task. */
+    private boolean hands(SplittableRandom random) throws Exception {
+        Map<String, String> hands = new HashMap<>(Map.of("entry", entry, "number", "1"));
+        for (String task : List.of("winds", "reads", "loads", "releases")) {
+            List<String> people = Pattern.compile("<option value=\"([^\"]*)\"")
+                    .matcher(Pattern.compile("name=\"hand-" + task + "\">(.*?)</select>")
+                            .matcher(chosen)
+                            .results()
+                            .map(found -> found.group(1))
+                            .findFirst()
+                            .orElseThrow())
+                    .results()
+                    .map(found -> found.group(1))
+                    .toList();
+            hands.put("hand-" + task, people.get(random.nextInt(people.size())));
+        }
+        return form("/attempt/name-hands", hands);
     }
 
     private ObjectNode content() {

@@ -64,6 +64,16 @@ class LiveRestartWebTest {
         same("in the air");
         laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "landed"));
         same("landed");
+        for (String slot : List.of("1", "2")) {
+            laptop.form("/attempt/type-time", Map.of("attempt", attempt, "typed-slot", slot, "typed", "1:01.6" + slot));
+        }
+        laptop.form("/attempt/close", Map.of("attempt", attempt, "why", "both asked"));
+        same("provisional");
+        String seen = CalledForTests.value(laptop.get("/attempt/" + attempt).body(), "name=\"seen\" value=\"(\\d+)\"");
+        for (String as : List.of("captain", "watch-1", "watch-2")) {
+            laptop.form("/attempt/" + attempt + "/sign", Map.of("as", as, "seen", seen, "pin", Demo.PIN));
+        }
+        same("signed");
         app.close();
     }
 
