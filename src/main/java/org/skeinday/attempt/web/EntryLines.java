@@ -19,7 +19,8 @@ final class EntryLines {
         return new NowView.Choice(
                 attempt.id(),
                 today.entry(attempt.entryId()).name() + ", " + attempt.number().words() + ": "
-                        + PageWords.cell(today.live(attempt.id()), today.event()) + ", official.");
+                        + PageWords.cell(today.live(attempt.id()), today.event()) + ", "
+                        + PhaseWords.of(today.live(attempt.id())) + ".");
     }
 
     private static NowView.EntryLine line(Today today, EntryAdded entry, ZoneId zone) {

@@ -52,7 +52,7 @@ public final class ResultPages {
 
     private ResultView view() {
         return record.read(tx -> Today.read(tx).map(today -> view(tx, today, quiet(tx))))
-                .orElse(new ResultView("No event yet", "Score", List.of(), List.of(), List.of(), List.of()));
+                .orElse(new ResultView("No event yet", "Score", List.of(), List.of(), List.of(), List.of(), List.of()));
     }
 
     /** When Skeinday gave no help, in words, by attempt. */
@@ -75,7 +75,8 @@ public final class ResultPages {
                 hows(tx, today, quiet),
                 HallStops.ofEvent(tx, today.event().id()).stream()
                         .map(this::stop)
-                        .toList());
+                        .toList(),
+                OpenAttempt.of(today));
     }
 
     private String stop(HallStopped stop) {

@@ -4,7 +4,13 @@ import java.util.List;
 
 /** The result sheet in finished words. @param stops when the hall stood still, and why */
 public record ResultView(
-        String title, String scoreWords, List<Integer> numbers, List<Row> rows, List<How> hows, List<String> stops) {
+        String title,
+        String scoreWords,
+        List<Integer> numbers,
+        List<Row> rows,
+        List<How> hows,
+        List<String> stops,
+        List<OpenAttempt> underWay) {
     /** One entry. @param attempts for each attempt of the rules its tries, one at least */
     public record Row(String place, String entry, List<List<Cell>> attempts, String score) {}
 

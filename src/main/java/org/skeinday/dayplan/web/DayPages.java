@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.web.OpenAttempt;
 import org.skeinday.dayplan.Scenario;
 import org.skeinday.dayplan.SolverMissing;
 import org.skeinday.dayplan.action.SetbackActions;
@@ -121,6 +122,8 @@ public final class DayPages {
                                 .map(day -> of(day, nowMs).view(person, handIn(tx, day, nowMs), mayAct)),
                         words -> Optional.of(DayView.none("Day", words)))
                 .map(view -> AttemptStore.quietNow(tx).isPresent() ? view.quiet() : view)
+                .map(view -> view.with(
+                        Apart.made("Where the attempts stand", () -> OpenAttempt.read(tx), words -> List.of())))
                 .orElseGet(() -> DayView.none(
                         "No event yet", "On the page Prepare a coach sets a day up in about ten minutes.")));
     }

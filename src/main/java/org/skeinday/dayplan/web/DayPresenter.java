@@ -80,7 +80,8 @@ final class DayPresenter {
                 handIn,
                 day.event().id(),
                 mayAct,
-                false);
+                false,
+                List.of());
     }
 
     private DayView empty(String none, DayView.HandIn handIn, boolean mayAct) {
@@ -99,7 +100,8 @@ final class DayPresenter {
                 handIn,
                 day.event().id(),
                 mayAct && !day.day().attempts().isEmpty(),
-                false);
+                false,
+                List.of());
     }
 
     PlanProblem problem(Scenario supposed, long now) {

@@ -2,6 +2,7 @@ package org.skeinday.dayplan.web;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.web.OpenAttempt;
 
 /**
  * The day's plan in finished words.
@@ -30,7 +31,8 @@ public record DayView(
         HandIn handIn,
         String event,
         boolean mayAct,
-        boolean isQuiet) {
+        boolean isQuiet,
+        List<OpenAttempt> underWay) {
     /** Nothing but why. */
     static DayView none(String title, String why) {
         return new DayView(
@@ -48,7 +50,8 @@ public record DayView(
                 HandIn.NONE,
                 "",
                 false,
-                false);
+                false,
+                List.of());
     }
 
     /** Without advice: the plan as it was taken, who does what, and no more. */
@@ -68,7 +71,15 @@ public record DayView(
                 HandIn.NONE,
                 event,
                 mayAct,
-                true);
+                true,
+                underWay);
+    }
+
+    /** The same with where the attempts stand that are under way. */
+    DayView with(List<OpenAttempt> attempts) {
+        return new DayView(
+                title, none, taken, slipped, bands, rows, own, holdsUp, choices, setbacks, tellable, handIn, event,
+                mayAct, isQuiet, attempts);
     }
 
     /** @param title empty where nothing is handed in @param lines one for each motor */

@@ -12,8 +12,10 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.BackwardSum;
 import org.skeinday.attempt.Estimate;
+import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.OfficialFlights;
+import org.skeinday.attempt.PhaseStrip;
 import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptStore;
@@ -135,7 +137,15 @@ final class Cards {
                 motor.map(m -> m.turns().withArrow()).orElse(""),
                 lines,
                 marks,
-                CardOrder.after(event).stream().map(CardOrder::label).toList());
+                CardOrder.after(event).stream().map(CardOrder::label).toList(),
+                phases(entry, number));
+    }
+
+    /** As the strip of phases on every page has them. */
+    private List<String> phases(EntryAdded entry, AttemptNumber number) {
+        return PhaseStrip.of(LiveAttempt.next(entry.id(), number, null, null, event.dayKind())).steps().stream()
+                .map(PhaseStrip.Step::words)
+                .toList();
     }
 
     private static String capital(String label) {

@@ -32,9 +32,23 @@ final class LiveFigures {
         }
         String results = who.get("/results").body();
         figures.cell(results, attempt, title);
+        figures.strip("results", results, attempt);
+        figures.strip("day", who.get("/day/part").body(), attempt);
         figures.put(
                 "rule number", "results", results, "<dt><a href=\"/attempt/" + attempt + "\">[^<]*?, (attempt [^<]+)<");
         return figures;
+    }
+
+    /** Where the attempts stand that are under way, on pages about the whole day. */
+    private void strip(String page, String html, String attempt) {
+        Pattern.compile("(?s)<div class=\"under-way\"><p><a class=\"link\" href=\"/attempt/" + attempt
+                        + "\">(.*?)</div>")
+                .matcher(html)
+                .results()
+                .forEach(found -> {
+                    put("phase", page + ", strip", found.group(1), "aria-current=\"step\">([^<]+)<");
+                    put("rule number", page + ", strip", found.group(1), "^[^<]*?, (attempt [^<]+)<");
+                });
     }
 
     /** And not about the next try of the same attempt. */

@@ -85,6 +85,8 @@ class NumberingWebTest {
         assertEquals(count(before, "Curlew, attempt"), count(cards, "Curlew, attempt"), "one each of those left");
         assertSays(cards, "Curlew, attempt 1, 5th try");
         assertSays(cards, "Curlew, attempt 3 <span");
+        assertSays(cards, "<span>called ………</span> <span>winding ………</span>");
+        assertSays(cards, "<span>signed ………</span>");
         String results = page("/results");
         assertFalse(results.contains("<th scope=\"col\" class=\"number\">4</th>"), results);
         assertSays(results, "Curlew, attempt 1, 4th try");

@@ -1,0 +1,27 @@
+package org.skeinday.attempt.web;
+
+import java.util.List;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.steps.web.StripView;
+
+/**
+ * An attempt that is called and not over, for pages that are about the whole day.
+ *
+ * @param title entry and attempt
+ */
+public record OpenAttempt(String id, String title, StripView strip) {
+    /** Of the event at hand, in the order of entries; none where there is no event. */
+    public static List<OpenAttempt> read(Tx tx) {
+        return Today.read(tx).stream().flatMap(today -> of(today).stream()).toList();
+    }
+
+    static List<OpenAttempt> of(Today today) {
+        return today.attempts().stream()
+                .filter(today::isOpen)
+                .map(a -> new OpenAttempt(
+                        a.id(),
+                        today.entry(a.entryId()).name() + ", " + a.number().words(),
+                        Strips.of(today.live(a.id()))))
+                .toList();
+    }
+}
