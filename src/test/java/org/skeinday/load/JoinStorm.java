@@ -5,6 +5,9 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 
@@ -18,6 +21,7 @@ final class JoinStorm {
     private final Bare bare;
     private final HttpClient client;
     private final int devices;
+    private final Queue<String> cookies = new ConcurrentLinkedQueue<>();
 
     JoinStorm(Hall hall, Bare bare, HttpClient client, int devices) {
         this.hall = hall;
@@ -49,7 +53,14 @@ final class JoinStorm {
     }
 
     private void join(int seed) throws IOException, InterruptedException {
-        hall.visitor(hall.join("viewer", seed), seed).get("/");
+        String cookie = hall.join("viewer", seed);
+        hall.visitor(cookie, seed).get("/");
+        cookies.add(cookie);
+    }
+
+    /** Of all viewers that have joined, the warming ones too. */
+    List<String> cookies() {
+        return List.copyOf(cookies);
     }
 
     private void getTwice() throws IOException, InterruptedException {

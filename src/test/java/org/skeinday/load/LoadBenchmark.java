@@ -56,8 +56,9 @@ class LoadBenchmark {
             Cores.bindServer(bare.pid());
             byte[] line = lastLine();
             figures.add("start to first answer", "≤ 3 s", String.format(Locale.ROOT, "%.2f s", hall.startSeconds()));
-            new JoinStorm(hall, bare, client, DEVICES).measure(figures);
-            try (Onlookers ours = onlookers(hall);
+            JoinStorm storm = new JoinStorm(hall, bare, client, DEVICES);
+            storm.measure(figures);
+            try (Onlookers ours = onlookers(hall, storm.cookies());
                     Onlookers least = onlookers(bare)) {
                 ours.awaitOpen(); // every page is open and fetches what changed, as on a day
                 least.awaitOpen();
@@ -126,13 +127,12 @@ class LoadBenchmark {
         return least;
     }
 
-    private Onlookers onlookers(Hall hall) {
+    /** Viewers, who are told every watch's time: a timekeeper hears no other's before all have theirs. */
+    private Onlookers onlookers(Hall hall, List<String> viewers) {
         Onlookers ours = new Onlookers(client);
-        for (Hall.Timekeeper other : hall.timekeepers()) {
-            if (other != shown(hall)) {
-                String server = "http://localhost:" + hall.port();
-                ours.add(server + "/live?topics=attempts", server + PART, other.cookie());
-            }
+        String server = "http://localhost:" + hall.port();
+        for (String viewer : viewers.subList(0, DEVICES - 1)) {
+            ours.add(server + "/live?topics=attempts", server + PART, viewer);
         }
         return ours;
     }
@@ -142,11 +142,9 @@ class LoadBenchmark {
         return hall.timekeepers().get(DEVICES - 2);
     }
 
-    /** The fresh part of the page Now as a timekeeper's device gets it. */
+    /** The fresh part of the page Now as a viewer's device gets it. */
     private static byte[] part(Hall hall) throws IOException, InterruptedException {
-        return hall.timekeepers()
-                .get(0)
-                .visitor()
+        return hall.visitor(hall.join("viewer", 4_000), 4_000)
                 .get(PART, "HX-Request", "true")
                 .body()
                 .getBytes(UTF_8);
