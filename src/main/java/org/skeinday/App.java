@@ -251,7 +251,7 @@ public final class App implements AutoCloseable {
     }
 
     private void stopSoon() {
-        clockWatch.schedule(() -> new Thread(stopper, "stop").start(), STOP_MS, TimeUnit.MILLISECONDS);
+        var unused = clockWatch.schedule(() -> new Thread(stopper, "stop").start(), STOP_MS, TimeUnit.MILLISECONDS);
     }
 
     /** Another PIN for the coach in place of the one that was lost: told once, as at the first start. */

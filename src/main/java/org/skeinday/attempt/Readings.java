@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -118,8 +119,8 @@ public final class Readings {
                 .collect(Collectors.toSet());
     }
 
-    private static TreeMap<Integer, WatchJudged> last(List<WatchJudged> judged) {
-        TreeMap<Integer, WatchJudged> last = new TreeMap<>();
+    private static SortedMap<Integer, WatchJudged> last(List<WatchJudged> judged) {
+        SortedMap<Integer, WatchJudged> last = new TreeMap<>();
         judged.forEach(word -> last.put(word.slot(), word));
         return last;
     }

@@ -3,6 +3,7 @@ package org.skeinday.exchange;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -49,10 +50,9 @@ final class CsvLines {
         List<Line> lines = new ArrayList<>();
         try (CsvReader<CsvRecord> reader = CsvReader.builder()
                 .fieldSeparator(Separator.of(text))
-                .allowExtraFields(true)
-                .allowMissingFields(true)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .allowUnclosedQuote(false)
-                .allowExtraCharsAfterClosingQuote(false)
                 .skipEmptyLines(true)
                 .ofCsvRecord(text)) {
             for (CsvRecord r : reader) {

@@ -48,13 +48,15 @@ public enum MotorDeed {
     private final String words;
     private final MotorStage to;
     private final Wait.@Nullable Name waits;
+
+    @SuppressWarnings("ImmutableEnumChecker") // Set.copyOf below
     private final Set<MotorStage> from;
 
     MotorDeed(String words, MotorStage to, Wait.@Nullable Name waits, Set<MotorStage> from) {
         this.words = words;
         this.to = to;
         this.waits = waits;
-        this.from = from;
+        this.from = Set.copyOf(from);
     }
 
     private static Set<MotorStage> all(MotorStage... but) {

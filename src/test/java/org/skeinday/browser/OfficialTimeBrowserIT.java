@@ -314,15 +314,6 @@ class OfficialTimeBrowserIT {
         assertEquals(Math.round((ended - released) * 1000), ms, 50, "joined by the wall clock");
     }
 
-    /** Two presses within some milliseconds, however slow the machine is. */
-    private static void twice(ChromeDriver browser, String id) {
-        browser.executeScript("""
-                const key = document.getElementById(arguments[0]);
-                for (let i = 0; i < 2; i++) {
-                  key.dispatchEvent(new PointerEvent('pointerdown', { button: 0, isPrimary: true, bubbles: true }));
-                }""", id);
-    }
-
     /** A press whose moment is told: s since 1970, as an input device tells it. */
     private void press(int x, int y, double at) {
         for (String type : List.of("mousePressed", "mouseReleased")) {

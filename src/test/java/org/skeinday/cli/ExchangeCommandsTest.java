@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -61,7 +62,7 @@ class ExchangeCommandsTest {
         assertEquals(0, load(Path.of("demo-data")), complained);
     }
 
-    private static TreeMap<String, String> contents(Path dir) throws Exception {
+    private static SortedMap<String, String> contents(Path dir) throws Exception {
         var contents = new TreeMap<String, String>();
         try (Stream<Path> files = Files.list(dir)) {
             for (Path file : files.toList()) {

@@ -1,5 +1,6 @@
 package org.skeinday.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -208,8 +209,8 @@ class ExchangeRoundTripTest {
                 "batches.csv line 3, column \"batch\": the batch 'A' is in the record already; leave this line out, or"
                         + " import into another data folder",
                 taken.errors().get(0).text());
-        assertEquals(new String(journal), Files.readString(one.resolve("journal.jsonl")));
-        assertEquals(new String(people), Files.readString(one.resolve("people.json")));
+        assertEquals(new String(journal, UTF_8), Files.readString(one.resolve("journal.jsonl")));
+        assertEquals(new String(people, UTF_8), Files.readString(one.resolve("people.json")));
         assertEquals(4, export(one).get("batches.csv").lines().count());
     }
 

@@ -1,5 +1,6 @@
 package org.skeinday.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -96,8 +97,8 @@ class LostPeopleTest {
                 0,
                 Skeinday.run(
                         new String[] {"import", files.toString(), "--data", day.toString()},
-                        new PrintWriter(System.out),
-                        new PrintWriter(System.err),
+                        new PrintWriter(System.out, true, UTF_8),
+                        new PrintWriter(System.err, true, UTF_8),
                         Commands.all()));
         Files.writeString(day.resolve("people.json"), "[]");
         assertEquals(1, lost());

@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -54,12 +53,10 @@ class ComingBackFaultIT {
         App app = start(0);
         int port = app.port();
         List<Double> delays = delaysOfThePages(port);
-        List<Thread> pages = new ArrayList<>();
         for (int i = 0; i < PAGES; i++) {
             int page = i;
             Thread thread = new Thread(() -> live(page, port, delays));
             thread.setDaemon(true);
-            pages.add(thread);
             thread.start();
         }
         Await.until(MOST, () -> heard.size() == PAGES);

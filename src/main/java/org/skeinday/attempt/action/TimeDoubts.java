@@ -33,13 +33,12 @@ public record TimeDoubts(List<String> found, Watches watches, WatchesRule rule, 
         FlightRules rules = FlightRulesStore.of(tx, event.id());
         WatchesRule rule = CloseAttempt.watchesRule(tx, event);
         List<String> found = new ArrayList<>(Readings.doubts(timed, rule, rules.hold()));
-        Optional<ReleaseVerdict> verdict = verdict(tx, attempt, event, rules, timed);
+        Optional<ReleaseVerdict> verdict = verdict(tx, attempt, rules, timed);
         verdict.filter(v -> v.side() != ReleaseVerdict.Side.INSIDE).ifPresent(v -> found.add(v.words() + "."));
         return new TimeDoubts(found, Readings.watches(timed, rules.hold()), rule, verdict);
     }
 
-    private static Optional<ReleaseVerdict> verdict(
-            Tx tx, AttemptNow attempt, EventAdded event, FlightRules rules, Timed timed) {
+    private static Optional<ReleaseVerdict> verdict(Tx tx, AttemptNow attempt, FlightRules rules, Timed timed) {
         return FlightWindows.of(tx, attempt)
                 .map(rules::window)
                 .filter(window -> attempt.releasedAtMs() != null)

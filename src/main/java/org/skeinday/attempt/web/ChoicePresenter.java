@@ -143,7 +143,7 @@ final class ChoicePresenter {
                     motor.tag() + ": the risk of breaking is not known, " + ((BreakRisk.NotKnown) risk).reason() + ".");
             return Optional.empty();
         }
-        Optional<List<Double>> likely = likely(motor, model, request, flights, fraction.doubleValue());
+        Optional<List<Double>> likely = likely(motor, model, flights, fraction.doubleValue());
         return likely.map(seconds -> new AttemptsLeft.Option(
                 motor.tag(),
                 fraction.stripTrailingZeros().toPlainString(),
@@ -153,7 +153,7 @@ final class ChoicePresenter {
 
     /** By the line through time against fraction where the flights show one, else by their mean. */
     private Optional<List<Double>> likely(
-            MotorAdded motor, ModelAdded model, WindingRequest request, List<Flight> flights, double fraction) {
+            MotorAdded motor, ModelAdded model, List<Flight> flights, double fraction) {
         if (flights.size() < FlightForecast.FEWEST_FLIGHTS) {
             missing.add(motor.tag() + ": a forecast needs " + FlightForecast.FEWEST_FLIGHTS + " valid flights of "
                     + model.name() + " with its batch, so far " + flights.size() + ".");

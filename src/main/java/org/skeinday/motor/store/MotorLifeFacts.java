@@ -40,9 +40,11 @@ public final class MotorLifeFacts {
 
     private static void stands(Tx tx, String motor, String step) {
         tx.sql()
-                .mergeInto(MOTOR_NOW, MOTOR_NOW.MOTOR_ID, MOTOR_NOW.STEP_ID)
-                .key(MOTOR_NOW.MOTOR_ID)
+                .insertInto(MOTOR_NOW, MOTOR_NOW.MOTOR_ID, MOTOR_NOW.STEP_ID)
                 .values(motor, step)
+                .onConflict(MOTOR_NOW.MOTOR_ID)
+                .doUpdate()
+                .set(MOTOR_NOW.STEP_ID, step)
                 .execute();
         Rows.remove(tx, MOTOR_SHIFT.MOTOR_ID, motor);
     }

@@ -10,11 +10,7 @@ public final class ErasedPeople {
 
     /** Again for the same person changes nothing. */
     public static void note(Tx tx, String person, long atMs) {
-        tx.sql()
-                .mergeInto(ERASED_PERSON, ERASED_PERSON.PERSON_ID, ERASED_PERSON.AT_MS)
-                .key(ERASED_PERSON.PERSON_ID)
-                .values(person, atMs)
-                .execute();
+        tx.prepared().run("merge into erased_person (person_id, at_ms) key (person_id) values (?, ?)", person, atMs);
     }
 
     public static Set<String> all(Tx tx) {

@@ -32,10 +32,6 @@ public final class Ledger {
 
     /** How far it is now: once in each transaction, since a row that changes a thousand times in one makes H2 slow. */
     public static void standAt(Tx tx, long n, String hash) {
-        tx.sql()
-                .mergeInto(POSITION, POSITION.ONLY_ROW, POSITION.N, POSITION.HASH)
-                .key(POSITION.ONLY_ROW)
-                .values(1, n, hash)
-                .execute();
+        tx.prepared().run("merge into position (only_row, n, hash) key (only_row) values (?, ?, ?)", 1, n, hash);
     }
 }

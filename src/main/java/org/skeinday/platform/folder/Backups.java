@@ -40,7 +40,7 @@ public final class Backups {
 
     /** @param also done each time as well, when the backups are made */
     public void everyHour(ScheduledExecutorService on, Runnable also) {
-        on.scheduleWithFixedDelay(
+        var unused = on.scheduleWithFixedDelay(
                 () -> {
                     try {
                         now();

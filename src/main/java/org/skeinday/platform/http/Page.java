@@ -132,7 +132,7 @@ public final class Page {
     }
 
     private void send(Context context, String html) {
-        if (context.method() == HandlerType.GET && context.statusCode() == 200) {
+        if (context.method().equals(HandlerType.GET) && context.statusCode() == 200) {
             PackedPart.of(html).send(context);
         } else {
             write(context, html);

@@ -32,6 +32,7 @@ final class ProtocolErrors extends ErrorHandler {
     }
 
     @Override
+    @SuppressWarnings("removal") // it is what the server asks as long as it is there
     public ByteBuffer badMessageError(int status, @Nullable String reason, HttpFields.Mutable fields) {
         headers(fields);
         return ByteBuffer.wrap(SENTENCE.getBytes(StandardCharsets.UTF_8));

@@ -178,9 +178,8 @@ class DayWebTest {
 
     @Test
     void a_person_who_comes_back_is_planned_again_from_then_on() throws Exception {
-        String page = laptop.get("/day").body();
         take();
-        page = laptop.get("/day").body();
+        String page = laptop.get("/day").body();
         laptop.form(
                 "/day/tell",
                 Map.of("event", event(page), "what", choice(page, "away", "Ines is away"), "minutes", "30"));
