@@ -85,7 +85,7 @@ class ExchangeCommandsTest {
         assertEquals(0, save(workbook), complained);
         assertEquals(0, save(workbook), complained); // in the place of the one before
         assertEquals(0, save(out), complained);
-        TreeMap<String, String> files = contents(out);
+        SortedMap<String, String> files = contents(out);
         data = root.resolve("other");
         assertEquals(0, load(workbook), complained);
         out = root.resolve("again");

@@ -14,6 +14,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
@@ -215,7 +216,7 @@ class KillFaultIT {
         assertTrue(load.saved.size() > ROUNDS, "the clients were answered at all");
     }
 
-    private static TreeSet<Long> durations(TapLoad load) {
+    private static NavigableSet<Long> durations(TapLoad load) {
         TreeSet<Long> all = new TreeSet<>();
         for (ObjectNode tap : load.sent.values()) {
             all.add(tap.path("content").path("ms").asLong());
@@ -223,7 +224,7 @@ class KillFaultIT {
         return all;
     }
 
-    private static TreeSet<Long> exported(Path out) throws IOException {
+    private static NavigableSet<Long> exported(Path out) throws IOException {
         List<String> lines = Files.readAllLines(out.resolve("readings.csv"));
         int column = List.of(lines.get(0).split(",")).indexOf("time");
         TreeSet<Long> all = new TreeSet<>();

@@ -35,7 +35,7 @@ final class LossyProxy implements AutoCloseable {
         this.share = share;
         this.random = new SplittableRandom(seed);
         this.door = new ServerSocket(0, 256, InetAddress.getLoopbackAddress());
-        threads.submit(this::accept);
+        threads.execute(this::accept);
     }
 
     int port() {
@@ -46,7 +46,7 @@ final class LossyProxy implements AutoCloseable {
         while (!door.isClosed()) {
             try {
                 Socket client = door.accept();
-                threads.submit(() -> serve(client));
+                threads.execute(() -> serve(client));
             } catch (IOException e) {
                 return; // closed
             }

@@ -90,7 +90,7 @@ class LostAnswersFaultIT {
     }
 
     /** Ids of acts with a reading in the journal; fails when one stands twice. */
-    private TreeSet<String> landings() throws IOException {
+    private Set<String> landings() throws IOException {
         Map<String, Integer> found = new HashMap<>();
         for (String line : Files.readAllLines(root.resolve("day/journal.jsonl"))) {
             if (line.contains("attempt.reading")) {

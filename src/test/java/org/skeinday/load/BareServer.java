@@ -59,7 +59,7 @@ final class BareServer {
 
     private void tellSoon() {
         if (gathering.compareAndSet(false, true)) {
-            later.schedule(
+            var unused = later.schedule(
                     () -> {
                         gathering.set(false);
                         tell();

@@ -22,7 +22,7 @@ final class Due {
     }
 
     static void at(ScheduledExecutorService due, long when, Deed deed, Percentiles waits) {
-        due.schedule(
+        var unused = due.schedule(
                 () -> {
                     deed.run();
                     waits.add(System.nanoTime() - when);

@@ -152,8 +152,7 @@ final class ChoicePresenter {
     }
 
     /** By the line through time against fraction where the flights show one, else by their mean. */
-    private Optional<List<Double>> likely(
-            MotorAdded motor, ModelAdded model, List<Flight> flights, double fraction) {
+    private Optional<List<Double>> likely(MotorAdded motor, ModelAdded model, List<Flight> flights, double fraction) {
         if (flights.size() < FlightForecast.FEWEST_FLIGHTS) {
             missing.add(motor.tag() + ": a forecast needs " + FlightForecast.FEWEST_FLIGHTS + " valid flights of "
                     + model.name() + " with its batch, so far " + flights.size() + ".");

@@ -129,7 +129,7 @@ public final class WindingPages {
     /** A flight that was asked for by name, in the address or by the form; else the attempt under way. */
     private static String shown(Context ctx) {
         String asked = ctx.queryParam("flight");
-        String sent = asked == null && ctx.method() == HandlerType.POST ? ctx.formParam("flight") : asked;
+        String sent = asked == null && ctx.method().equals(HandlerType.POST) ? ctx.formParam("flight") : asked;
         return sent == null ? "" : sent;
     }
 

@@ -7,7 +7,6 @@ import org.skeinday.platform.http.FormErrors;
  * Key in, in finished words.
  *
  * @param saved what the card before came to, empty at first
- * @param watches how many the rules ask for
  */
 public record KeyInView(
         String event,

@@ -3,6 +3,7 @@ package org.skeinday.platform.http;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -60,7 +61,7 @@ final class Modules {
                         found -> "import('./" + (shared.containsKey(found.group(1)) ? ROOT : found.group(1)) + "')");
     }
 
-    private void add(String name, StringBuilder all, TreeSet<String> under) {
+    private void add(String name, StringBuilder all, Set<String> under) {
         if (shared.containsKey(name)) {
             return;
         }

@@ -44,7 +44,7 @@ public final class ClockWatch {
     }
 
     public void every(long ms, ScheduledExecutorService executor) {
-        executor.scheduleWithFixedDelay(this::keepLooking, ms, ms, TimeUnit.MILLISECONDS);
+        var unused = executor.scheduleWithFixedDelay(this::keepLooking, ms, ms, TimeUnit.MILLISECONDS);
     }
 
     /** One look that fails, on a full disk for example, must not be the last. */

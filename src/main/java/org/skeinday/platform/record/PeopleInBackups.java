@@ -40,7 +40,7 @@ final class PeopleInBackups {
                         .filter(name -> people.contains(name.getKey()))
                         .forEach(name -> found.put(name.getKey(), name.getValue()));
             } catch (Damaged | NoSuchFileException e) {
-                continue;
+                // the next one may have them
             }
         }
         return found;

@@ -13,6 +13,7 @@ final class FailingDisk implements JournalFile.Opener {
     volatile long bytesForced;
 
     @Override
+    @SuppressWarnings("NonAtomicVolatileUpdate") // the writer alone opens
     public JournalFile open(Path path) throws IOException {
         opened++;
         JournalFile real = JournalFile.onDisk(path);

@@ -1,5 +1,6 @@
 package org.skeinday.platform.record;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -95,7 +96,7 @@ class FolderHarmTest {
         byte[] own = Files.readAllBytes(data.resolve(People.FILE));
         Files.write(data.resolve(People.FILE), Files.readAllBytes(root.resolve("other/people.json")));
         assertTrue(refused().contains("holds the people of another day"), refused());
-        Files.writeString(data.resolve(People.FILE), new String(own).replace("Crew 2", "Crew 7"));
+        Files.writeString(data.resolve(People.FILE), new String(own, UTF_8).replace("Crew 2", "Crew 7"));
         assertTrue(refused().contains("does not fit its checksum"), refused());
         Files.write(data.resolve(People.FILE), own);
         open();
@@ -216,7 +217,8 @@ class FolderHarmTest {
         Path backup = Backup.make(data, root.resolve("stick"), AT).folder();
         byte[] good = Files.readAllBytes(backup.resolve(file));
         List<String> before = listing();
-        for (byte[] bad : List.of(new byte[0], "null".getBytes(), new byte[] {0, -1, 7}, cut(good), flipped(good))) {
+        for (byte[] bad :
+                List.of(new byte[0], "null".getBytes(UTF_8), new byte[] {0, -1, 7}, cut(good), flipped(good))) {
             Files.write(backup.resolve(file), bad);
             String said = String.valueOf(
                     assertThrows(Damaged.class, () -> Restoring.restore(backup, data, AT), file + " " + bad.length)
