@@ -183,7 +183,7 @@ class OfficialTimeWebTest {
         String attempt = flown(61_000);
         assertTrue(
                 now().matches("(?s).*href=\"/attempt/" + attempt
-                        + "\">Curlew, attempt 1: 1:0[01]\\.[0-9]+, official\\.<.*"),
+                        + "\">Curlew, attempt 1: 1:0[01]\\.[0-9]+, provisional\\.<.*"),
                 "the page goes on, and says what the last one came to: " + now());
         String sheet = laptop.get("/results").body();
         assertTrue(
