@@ -119,7 +119,11 @@ create table contest_station (
   division_nmm double precision,
   division_typed varchar(40),
   full_scale_nmm double precision,
-  full_scale_typed varchar(40)
+  full_scale_typed varchar(40),
+  -- Which way its hook turns for the crank, and who saw it when.
+  output_turns varchar(10),
+  output_checked varchar(10),
+  output_checked_by varchar(80)
 );
 create table contest_model_note (
   id varchar(80) primary key,

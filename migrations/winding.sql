@@ -26,7 +26,8 @@ create table winding_mark (
   step int not null,
   elapsed_ms bigint not null,
   at_ms bigint not null,
-  left_out boolean not null
+  left_out boolean not null,
+  set_to int
 );
 create index winding_mark_of on winding_mark (wind_id);
 create table winding_phase (
@@ -54,3 +55,21 @@ create table winding_confirmed (
   mark_id varchar(80) primary key,
   wind_id varchar(80) not null
 );
+-- Marks of tape at which the winder was seen.
+create table winding_floor_mark (
+  id varchar(80) primary key,
+  wind_id varchar(80) not null,
+  number int not null,
+  elapsed_ms bigint not null,
+  at_ms bigint not null,
+  device varchar(80) not null
+);
+create index winding_floor_mark_of on winding_floor_mark (wind_id);
+-- Taps that were slips of the hand: their rows are gone. Of a wind itself, its first crank turn.
+create table winding_undone (
+  tap_id varchar(80) primary key,
+  wind_id varchar(80) not null,
+  at_ms bigint not null,
+  device varchar(80) not null
+);
+create index winding_undone_of on winding_undone (wind_id);

@@ -14,14 +14,15 @@ const plain = (value) => (value === 'true' ? true : value === 'false' ? false : 
 function content(element) {
   const told = {};
   for (const [name, value] of Object.entries(element.dataset)) {
-    if (!['tap', 'gone'].includes(name)) told[name] = plain(value);
+    if (!['tap', 'gone', 'undoes'].includes(name)) told[name] = plain(value);
   }
+  if (element.dataset.undoes) told.tap = element.dataset.undoes; // data-tap is the kind
   if (element instanceof HTMLFormElement) new FormData(element).forEach((value, name) => { told[name] = value; });
   return told;
 }
 
 // The order by hand and the impound know no moment of their own.
-const TIMED = ['bench.step', 'attempt.take-motor', 'step.tick', 'step.read-aloud', 'step.skip', 'step.undo'];
+const TIMED = ['bench.step', 'attempt.take-motor', 'step.tick', 'step.read-aloud', 'step.skip', 'step.undo', 'wind.floor-mark', 'wind.undo'];
 
 function send(element) {
   const kind = element.dataset.tap;

@@ -3,6 +3,9 @@ import './stream.js';
 import './outbox.js';
 import './entries.js';
 import './countdown.js';
+import './held.js';
+// Of Winding alone, but so small that a request of its own would cost more.
+import './readerwords.js';
 import { newId } from './ids.js';
 
 // Our own header on each htmx post: another site's page cannot set it. Each form gets the id of its act when it is

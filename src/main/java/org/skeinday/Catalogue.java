@@ -14,7 +14,9 @@ import org.skeinday.attempt.action.WatchActions;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.AttemptFacts;
 import org.skeinday.bench.action.BenchActions;
+import org.skeinday.bench.action.WatchHook;
 import org.skeinday.bench.action.WindActions;
+import org.skeinday.bench.action.WindingTaps;
 import org.skeinday.contest.store.ContestFacts;
 import org.skeinday.dayplan.action.SetbackActions;
 import org.skeinday.dayplan.action.TakePlan;
@@ -75,6 +77,10 @@ public final class Catalogue {
             Map.entry("wind.leave-out", Role.HELPER),
             Map.entry("wind.confirm", Role.HELPER),
             Map.entry("wind.take-over", Role.HELPER),
+            Map.entry("wind.set", Role.HELPER),
+            Map.entry("wind.floor-mark", Role.HELPER),
+            Map.entry("wind.undo", Role.HELPER),
+            Map.entry("station.output", Role.HELPER),
             Map.entry("attempt.take-motor", Role.HELPER),
             Map.entry("step.tick", Role.HELPER),
             Map.entry("step.read-aloud", Role.HELPER),
@@ -119,6 +125,8 @@ public final class Catalogue {
         kinds.addAll(SetbackActions.kinds());
         kinds.addAll(BenchActions.kinds());
         kinds.addAll(WindActions.kinds());
+        kinds.addAll(WindingTaps.kinds());
+        kinds.addAll(WatchHook.kinds());
         kinds.addAll(DeviceActions.actKinds());
         kinds.addAll(EveningActions.kinds(record.people()::names));
         kinds.addAll(ImportFiles.kinds(record.people()::names));

@@ -15,7 +15,7 @@ import org.skeinday.winding.Level;
 public record Aim(Ceiling ceiling, @Nullable Torque launch, Level level) {
     /** Of a wind without an attempt: stopped at the count. */
     public static Aim practice() {
-        return new Aim(new Ceiling.NotKnown("practice: stop at the count"), null, Level.PRACTISED);
+        return new Aim(new Ceiling.NotKnown("practice: the turns limit ends the wind"), null, Level.PRACTISED);
     }
 
     /** Null while the ceiling is not known. */
@@ -36,7 +36,7 @@ public record Aim(Ceiling ceiling, @Nullable Torque launch, Level level) {
                 yield units.torque(found.torque()) + ", from " + found.tests() + " break test"
                         + (found.tests() == 1 ? "" : "s");
             }
-            case NOT_KNOWN -> "not known: stop at the count";
+            case NOT_KNOWN -> "not known: the turns limit ends the wind";
         };
     }
 

@@ -18,10 +18,11 @@ public record AttemptAimed(
         @Nullable String ceilingTyped) {
     public AttemptAimed {
         above0("The launch torque wanted", launchNmm);
-        above0("The torque ceiling", ceilingNmm);
+        above0("The torque limit", ceilingNmm);
         if (launchNmm != null && ceilingNmm != null && launchNmm > ceilingNmm) {
-            throw new IllegalArgumentException("The launch torque wanted must not be above the ceiling, but they were "
-                    + launchTyped + " and " + ceilingTyped);
+            throw new IllegalArgumentException(
+                    "The launch torque wanted must not be above the torque limit, but they were " + launchTyped
+                            + " and " + ceilingTyped);
         }
     }
 

@@ -158,12 +158,12 @@ final class WindingCommand implements Callable<Integer> {
         text.append("breaking turns   ").append(tenth(breaking).toPlainString()).append(" motor turns\n");
         text.append("start at         ").append(both(plan.fullStretch())).append(" hook to hook\n");
         text.append("at full stretch  ").append(plan.atFullStretchCrankTurns()).append(" crank turns\n");
-        text.append("stop at          ").append(plan.targetCrankTurns()).append(" crank turns, ");
+        text.append("turns limit      ").append(plan.targetCrankTurns()).append(" crank turns, ");
         text.append(both(plan.finish())).append('\n');
         text.append("launch with      ")
                 .append(plan.launchMotorTurns().toPlainString())
                 .append(" motor turns\n");
-        text.append("ceiling          not known here: stop at the count\n");
+        text.append("torque limit     not known here: the turns limit ends the wind\n");
         text.append("walk in\n");
         plan.walkIn()
                 .forEach(row ->

@@ -1,6 +1,7 @@
 package org.skeinday.contest;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.units.Preconditions;
 
@@ -20,6 +21,9 @@ import org.skeinday.units.Preconditions;
  * @param knownMassG a mass that is known, as typed in {@code knownMassTyped}
  * @param divisionNmm torque from one mark of the meter to the next, as typed in {@code divisionTyped}
  * @param fullScaleNmm where its scale ends, as typed in {@code fullScaleTyped}
+ * @param outputTurns with or against its crank, as seen at the hook; null while nobody looked
+ * @param outputChecked ISO date of one marked crank turn that showed it
+ * @param outputCheckedBy id of the person who watched the hook; null where nobody is named
  * @param scaleReadsG what the scale shows for it, as typed in {@code scaleReadsTyped}
  */
 public record StationAdded(
@@ -44,7 +48,10 @@ public record StationAdded(
         @Nullable Double divisionNmm,
         @Nullable String divisionTyped,
         @Nullable Double fullScaleNmm,
-        @Nullable String fullScaleTyped) {
+        @Nullable String fullScaleTyped,
+        @Nullable String outputTurns,
+        @Nullable String outputChecked,
+        @Nullable String outputCheckedBy) {
     public static final List<String> MOUNTS = List.of("table", "post", "held");
     public static final List<String> COUNTERS = List.of("none", "crank", "motor");
 
@@ -56,6 +63,13 @@ public record StationAdded(
                     + fullScaleTyped + " with a division of " + divisionTyped);
         }
         Preconditions.oneOf("The counter", counter, COUNTERS);
+        if (outputTurns != null) {
+            Preconditions.oneOf("The way that the hook turns for the crank", outputTurns, WinderOutput.WORDS);
+        } else if (outputChecked != null || outputCheckedBy != null) {
+            throw new IllegalArgumentException(
+                    "Whoever watched the hook must say which way it turned: with or against the"
+                            + " crank, but nothing is said");
+        }
     }
 
     /** The same once its mount was pulled. @param day ISO date */
@@ -68,7 +82,29 @@ public record StationAdded(
         return tested(pullTestN, pullTested, day);
     }
 
+    /** Which way its hook turns for the crank; empty while nobody has seen one marked turn of it. */
+    public Optional<WinderOutput> output() {
+        return outputChecked == null
+                ? Optional.empty()
+                : Optional.ofNullable(outputTurns).map(WinderOutput::of);
+    }
+
+    /** The same once somebody watched the hook over one marked turn. @param day ISO date @param person null for nobody named */
+    public StationAdded outputSeen(WinderOutput turns, String day, @Nullable String person) {
+        return with(pullTestN, pullTested, ratioChecked, turns.word(), day, person);
+    }
+
     private StationAdded tested(@Nullable Double newtons, @Nullable String pulled, @Nullable String checked) {
+        return with(newtons, pulled, checked, outputTurns, outputChecked, outputCheckedBy);
+    }
+
+    private StationAdded with(
+            @Nullable Double newtons,
+            @Nullable String pulled,
+            @Nullable String checked,
+            @Nullable String turns,
+            @Nullable String seen,
+            @Nullable String seenBy) {
         return new StationAdded(
                 id,
                 name,
@@ -91,6 +127,9 @@ public record StationAdded(
                 divisionNmm,
                 divisionTyped,
                 fullScaleNmm,
-                fullScaleTyped);
+                fullScaleTyped,
+                turns,
+                seen,
+                seenBy);
     }
 }

@@ -46,6 +46,9 @@ public final class StationCheck {
         if (station.winderRatio() == null || station.ratioChecked() == null) {
             open.add("Check the winder's ratio: mark the hook, turn the crank once, count.");
         }
+        if (station.output().isEmpty()) {
+            open.add("Watch the hook over one marked turn of the crank: does it turn with or against it?");
+        }
     }
 
     private static void meter(StationAdded station, List<String> open) {

@@ -2,12 +2,17 @@ package org.skeinday.exchange;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.Span;
 import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.WinderOutput;
 
 /** {@code stations.csv}: winding places, each with its mount, winder, meter and scale. */
 final class StationsFile implements DayFile {
+    private static final String UNKNOWN = "unknown";
+    private static final List<String> OUTPUTS =
+            Stream.concat(Stream.of(UNKNOWN), WinderOutput.WORDS.stream()).toList();
     private static final List<Column> COLUMNS = List.of(
             Column.text("station", 120).filled(),
             Column.choice("mount", "table", StationAdded.MOUNTS),
@@ -24,7 +29,10 @@ final class StationsFile implements DayFile {
             Column.mass("known mass").in(Column.Unit.GRAMS),
             Column.mass("scale reads"),
             Column.torque("division"),
-            Column.torque("full scale"));
+            Column.torque("full scale"),
+            Column.choice("output turns", UNKNOWN, OUTPUTS),
+            Column.plain("output checked"),
+            Column.text("output checked by", 120));
 
     @Override
     public String name() {
@@ -55,6 +63,9 @@ final class StationsFile implements DayFile {
         Quantity reads = Quantity.Kind.MASS.read(row, "scale reads", 0.001, 600);
         Quantity division = Quantity.Kind.TORQUE.read(row, "division", 0.0001, 10_000);
         Quantity fullScale = Quantity.Kind.TORQUE.read(row, "full scale", 0.0001, 10_000);
+        String turns = row.word("output turns");
+        String seen = day(row, "output checked");
+        String seenBy = row.named("output checked by", context.people);
         context.take(
                 row,
                 "station.added",
@@ -80,7 +91,10 @@ final class StationsFile implements DayFile {
                         Quantity.siOrNull(division),
                         Quantity.textOrNull(division),
                         Quantity.siOrNull(fullScale),
-                        Quantity.textOrNull(fullScale)));
+                        Quantity.textOrNull(fullScale),
+                        turns.equals(UNKNOWN) ? null : turns,
+                        seen,
+                        seenBy.isEmpty() ? null : seenBy));
     }
 
     private static @Nullable String day(Row row, String column) {
@@ -108,7 +122,10 @@ final class StationsFile implements DayFile {
                     .put("known mass", Quantity.Kind.MASS.text(station.knownMassG(), station.knownMassTyped()))
                     .put("scale reads", Quantity.Kind.MASS.text(station.scaleReadsG(), station.scaleReadsTyped()))
                     .put("division", Quantity.Kind.TORQUE.text(station.divisionNmm(), station.divisionTyped()))
-                    .put("full scale", Quantity.Kind.TORQUE.text(station.fullScaleNmm(), station.fullScaleTyped()));
+                    .put("full scale", Quantity.Kind.TORQUE.text(station.fullScaleNmm(), station.fullScaleTyped()))
+                    .put("output turns", station.outputTurns())
+                    .put("output checked", station.outputChecked())
+                    .put("output checked by", book.person(station.outputCheckedBy()));
         }
     }
 }

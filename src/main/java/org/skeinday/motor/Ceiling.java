@@ -58,7 +58,7 @@ public sealed interface Ceiling {
                 .mapToDouble(t -> motor.scaled(t.torque(), t.section()).newtonMillimetres())
                 .toArray();
         if (torques.length == 0) {
-            return new NotKnown("ceiling not known: stop at the count");
+            return new NotKnown("torque limit not known: the turns limit ends the wind");
         }
         double median = Sample.of(torques).median();
         return new FromBreakTests(Torque.ofNewtonMillimetres(share * median), torques.length);

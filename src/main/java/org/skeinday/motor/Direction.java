@@ -24,6 +24,11 @@ public enum Direction {
         return EnumWords.parse("The direction", Direction.class, word);
     }
 
+    /** The other way round. */
+    public Direction other() {
+        return this == CW ? ACW : CW;
+    }
+
     public String word() {
         return EnumWords.of(this);
     }
@@ -31,6 +36,11 @@ public enum Direction {
     /** For a sentence. */
     public String words() {
         return words;
+    }
+
+    /** As it is drawn. */
+    public String arrow() {
+        return arrow;
     }
 
     /** For pages and paper: the arrow is seen before the word is read. */

@@ -47,7 +47,7 @@ public record CardOrder(String name, String column, String label, int slot) {
 
     /** What is written on any card by hand. */
     public static final List<CardOrder> AFTER = List.of(
-            new CardOrder("stop-count", "stop count", "Stop count"),
+            new CardOrder("stop-count", "stop count", "Last turn at"),
             new CardOrder("peak-torque", "peak torque", "Peak torque"),
             new CardOrder("back-off", "back off", "Back-off"),
             new CardOrder("launch-torque", "launch torque", "Launch torque"),

@@ -19,7 +19,11 @@ public enum Sheet {
     CREW("crew.csv", "Crew", "person", List.of("name", "event", "tasks", "clean winds")),
     ENTRIES("entries.csv", "Entries", "entry", List.of("entry", "team", "models", "motors", "own", "event")),
     WINDOWS("windows.csv", "Windows", "window", List.of("entry", "opens", "closes", "event")),
-    STATIONS("stations.csv", "Winding places", "winding place", List.of("station", "mount", "winder ratio", "meter")),
+    STATIONS(
+            "stations.csv",
+            "Winding places",
+            "winding place",
+            List.of("station", "mount", "winder ratio", "output turns", "meter")),
     NOTES("notes.csv", "Trim and repairs", "note", List.of("model", "kind", "when", "note", "ready")),
     FLIGHTS("flights.csv", "Flights", "flight", List.of("flown", "model", "motor", "crank turns", "time", "note"));
 

@@ -21,12 +21,12 @@ public final class CrankTurns {
         return Integer.valueOf(text);
     }
 
-    /** Those at the stop. @throws IllegalArgumentException as {@link #whole}, and when nothing was typed */
+    /** Those at the last turn. @throws IllegalArgumentException as {@link #whole}, and when nothing was typed */
     public static Integer atStop(String typed) {
         Integer turns = whole(typed);
         if (turns == null) {
             throw new IllegalArgumentException(
-                    "Crank turns at the stop are needed: without them nothing else can be computed");
+                    "Crank turns at the last turn are needed: without them nothing else can be computed");
         }
         return turns;
     }

@@ -11,8 +11,13 @@ public record Crossing(WindMark mark, int before, int level) {
         return mark.elapsedMs();
     }
 
-    /** The needle rose. */
+    /** Somebody read the meter after a mark was missed. */
+    public boolean isSet() {
+        return mark.setTo() != null;
+    }
+
+    /** The needle rose, as far as anybody saw. */
     public boolean rose() {
-        return mark.step() > 0;
+        return mark.step() > 0 || level > before;
     }
 }

@@ -41,7 +41,7 @@ final class Crossings {
         List<Crossing> crossings = new ArrayList<>();
         int level = 0;
         for (WindMark mark : kept) {
-            int next = Math.max(0, level + mark.step());
+            int next = mark.levelAfter(level);
             crossings.add(new Crossing(mark, level, next));
             level = next;
         }

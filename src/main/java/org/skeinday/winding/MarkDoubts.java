@@ -74,6 +74,10 @@ public final class MarkDoubts {
             if (in != null && c.elapsedMs() > in) {
                 return;
             }
+            if (c.isSet()) { // somebody read the meter: what was counted before it was wrong
+                highest = c.level();
+                continue;
+            }
             if (fallen(highest, c.level()) && !fallen(highest, c.before())) {
                 add(c, Doubt.Kind.FELL, fallWords(highest, c.level()));
             }
@@ -95,7 +99,7 @@ public final class MarkDoubts {
             Crossing before = winding.get(i - 1);
             Crossing c = winding.get(i);
             long apart = c.elapsedMs() - before.elapsedMs();
-            if (before.rose() && c.rose() && apart <= AT_ONCE_MS) {
+            if (before.rose() && c.rose() && !c.isSet() && apart <= AT_ONCE_MS) {
                 add(
                         c,
                         Doubt.Kind.JUMPED,

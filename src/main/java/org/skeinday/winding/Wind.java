@@ -1,5 +1,6 @@
 package org.skeinday.winding;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,12 +20,14 @@ import org.skeinday.units.Torque;
  * left the meter the needle says nothing.
  *
  * @param phases and {@code marks}: in the order in which they were made
+ * @param floor marks of tape that the winder was seen at, each once, in the order in which they were reached
  * @param counted null until counts are entered
  */
 public record Wind(
         WindBegun begun,
         List<WindPhase> phases,
         List<WindMark> marks,
+        List<FloorMarkReached> floor,
         @Nullable WindCounted counted) {
     /** In the order in which a wind goes through them. */
     public enum Phase {
@@ -41,19 +44,33 @@ public record Wind(
     /** @throws IllegalArgumentException for a tap or count of another wind */
     public Wind {
         String id = begun.id();
-        Stream.concat(
-                        Stream.concat(
-                                phases.stream().map(WindPhase::windId),
-                                marks.stream().map(WindMark::windId)),
+        Stream.of(
+                        phases.stream().map(WindPhase::windId),
+                        marks.stream().map(WindMark::windId),
+                        floor.stream().map(FloorMarkReached::windId),
                         Stream.ofNullable(counted).map(WindCounted::windId))
+                .flatMap(of -> of)
                 .forEach(of -> sameWind(id, of));
         phases = once(phases, WindPhase.AS_MADE, WindPhase::id);
         marks = once(marks, WindMark.AS_MADE, WindMark::id);
+        floor = once(floor, FloorMarkReached.AS_REACHED, mark -> String.valueOf(mark.number()));
     }
 
     public static Wind of(
             WindBegun begun, List<WindPhase> phases, List<WindMark> marks, @Nullable WindCounted counted) {
-        return new Wind(begun, phases, marks, counted);
+        return new Wind(begun, phases, marks, List.of(), counted);
+    }
+
+    /** The same with its turns counted. */
+    public Wind with(WindCounted turns) {
+        return new Wind(begun, phases, marks, floor, turns);
+    }
+
+    /** The same after one more step of winding. */
+    public Wind with(WindPhase tap) {
+        List<WindPhase> more = new ArrayList<>(phases);
+        more.add(tap);
+        return new Wind(begun, more, marks, floor, counted);
     }
 
     private static void sameWind(String wind, String of) {
@@ -107,6 +124,11 @@ public record Wind(
     /** Empty while it is not known what one division is worth. */
     public Optional<Torque> torque(int level) {
         return Optional.ofNullable(begun.divisionNmm()).map(d -> Torque.ofNewtonMillimetres(d * level));
+    }
+
+    /** The floor mark nearest the meter at which the winder was seen, 1 to 5; empty while nobody said so. */
+    public OptionalInt floorMark() {
+        return floor.stream().mapToInt(FloorMarkReached::number).max();
     }
 
     /** The last mark that is not above the ceiling; empty without a ceiling or a division. */

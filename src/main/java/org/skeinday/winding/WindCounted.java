@@ -20,21 +20,21 @@ public record WindCounted(
         boolean paced) {
     public WindCounted {
         Preconditions.filled("The wind", windId);
-        Preconditions.within("Crank turns at the stop", stopCrankTurns, 0, 10_000);
+        Preconditions.within("Crank turns at the last turn", stopCrankTurns, 0, 10_000);
         if (atFullCrankTurns != null) {
             Preconditions.within("Crank turns at full stretch", atFullCrankTurns, 0, 10_000);
             refuseAbove(atFullCrankTurns, stopCrankTurns);
         }
         if (backOffCrankTurns != null) {
             Preconditions.within(
-                    "Crank turns taken off, not above those at the stop", backOffCrankTurns, 0, stopCrankTurns);
+                    "Crank turns taken off, not above those at the last turn", backOffCrankTurns, 0, stopCrankTurns);
         }
     }
 
     private static void refuseAbove(int atFull, int atStop) {
         if (atFull > atStop) {
             throw new IllegalArgumentException(
-                    "Crank turns at full stretch must not be above those at the stop, but were " + atFull + " and "
+                    "Crank turns at full stretch must not be above those at the last turn, but were " + atFull + " and "
                             + atStop);
         }
     }

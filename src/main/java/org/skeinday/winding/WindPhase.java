@@ -24,8 +24,11 @@ public record WindPhase(String id, String windId, String phase, long elapsedMs, 
     public static final String BROKE = "broke";
     /** The motor left the meter. */
     public static final String OFF_METER = "off-meter";
+    /** It hangs on the meter again, still wound: some turns come off, or more go on. The hold goes on. */
+    public static final String BACK_ON = "back-on";
 
-    public static final List<String> PHASES = List.of(STEPPING_IN, STOPPED, AGAIN, BACKED_OFF, BROKE, OFF_METER);
+    public static final List<String> PHASES =
+            List.of(STEPPING_IN, STOPPED, AGAIN, BACKED_OFF, BROKE, OFF_METER, BACK_ON);
 
     /** As the taps were made, whatever the order in which they came in. */
     static final Comparator<WindPhase> AS_MADE = Comparator.comparingLong(WindPhase::elapsedMs)

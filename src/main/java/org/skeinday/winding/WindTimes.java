@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * When a wind went from phase to phase, in ms since the first crank turn; null where it did not or nobody said. Phases
- * go forward only; {@code again} alone goes back. A tap that says what is already so changes nothing.
+ * go forward only; {@code again} and {@code back-on} alone go back. A tap that says what is already so changes nothing.
  */
 record WindTimes(
         Wind.Phase now,
@@ -45,12 +45,20 @@ record WindTimes(
                 before(Wind.Phase.OFF_METER)
                         ? new WindTimes(Wind.Phase.OFF_METER, steppedIn, stopped, backedOff, broke, at)
                         : this;
+            case WindPhase.BACK_ON -> backOn();
             default -> again();
         };
     }
 
+    /** What broke does not hang anywhere again. The last turn stays the last one, and so does the back-off. */
+    private WindTimes backOn() {
+        return now != Wind.Phase.OFF_METER || broke != null
+                ? this
+                : new WindTimes(Wind.Phase.HOLDING, steppedIn, stopped, backedOff, null, null);
+    }
+
     private WindTimes again() {
-        if (before(Wind.Phase.STOPPED) || now == Wind.Phase.OFF_METER) {
+        if (before(Wind.Phase.STOPPED) || now == Wind.Phase.OFF_METER && broke == null) {
             return this;
         }
         Wind.Phase winding = steppedIn == null ? Wind.Phase.WINDING_AT_FULL_STRETCH : Wind.Phase.WALKING_IN;

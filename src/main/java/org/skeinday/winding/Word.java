@@ -6,13 +6,13 @@ import org.skeinday.motor.StopRule;
 /** The one word that a winder is given, or none. Derived again on every view, never stored. */
 public enum Word {
     NONE(""),
-    SLOW_DOWN("slow down"),
-    CEILING("ceiling"),
-    COUNT("count");
+    SLOWER("slower"),
+    TORQUE_LIMIT("torque limit"),
+    TURNS_LIMIT("turns limit");
 
-    /** Own default: from here below the ceiling the crank goes slower. */
+    /** Own default: from here below the torque limit the crank goes slower. */
     public static final int SLOW_MARKS = 2;
-    /** Own default: and from here before the count. */
+    /** Own default: and from here before the turns limit. */
     public static final int SLOW_CRANK_TURNS = 10;
 
     private final String text;
@@ -27,11 +27,11 @@ public enum Word {
     }
 
     /**
-     * The first reached of ceiling and count, whatever the rule; when both are, the rule's own. A motor that is wound
+     * The first reached of torque limit and turns limit, whatever the rule; when both are, the rule's own. A motor that is wound
      * until it breaks has neither.
      *
      * @param level the needle's mark
-     * @param ceilingLevel the last mark not above the ceiling, null when not known
+     * @param ceilingLevel the last mark not above the torque limit, null when not known
      * @param count crank turns on, null when not known
      * @param target crank turns at which winding ends at the latest, null when there is no plan
      */
@@ -45,12 +45,12 @@ public enum Word {
         double turnsLeft = count == null || target == null ? Double.POSITIVE_INFINITY : target - count;
         return switch (stop) {
             case BREAKING -> NONE;
-            case COUNT -> turnsLeft <= 0 ? COUNT : marksLeft <= 0 ? CEILING : before(marksLeft, turnsLeft);
-            case TORQUE -> marksLeft <= 0 ? CEILING : turnsLeft <= 0 ? COUNT : before(marksLeft, turnsLeft);
+            case COUNT -> turnsLeft <= 0 ? TURNS_LIMIT : marksLeft <= 0 ? TORQUE_LIMIT : before(marksLeft, turnsLeft);
+            case TORQUE -> marksLeft <= 0 ? TORQUE_LIMIT : turnsLeft <= 0 ? TURNS_LIMIT : before(marksLeft, turnsLeft);
         };
     }
 
     private static Word before(double marksLeft, double turnsLeft) {
-        return marksLeft <= SLOW_MARKS || turnsLeft <= SLOW_CRANK_TURNS ? SLOW_DOWN : NONE;
+        return marksLeft <= SLOW_MARKS || turnsLeft <= SLOW_CRANK_TURNS ? SLOWER : NONE;
     }
 }

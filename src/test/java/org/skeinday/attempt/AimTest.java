@@ -40,7 +40,7 @@ class AimTest {
     @Test
     void without_a_break_test_the_count_ends_the_wind() {
         assertNull(Aim.practice().ceilingTorque());
-        assertEquals("not known: stop at the count", Aim.practice().ceilingWords(UnitSystem.INCH));
+        assertEquals("not known: the turns limit ends the wind", Aim.practice().ceilingWords(UnitSystem.INCH));
         assertEquals("not set", Aim.practice().launchWords(UnitSystem.INCH));
     }
 

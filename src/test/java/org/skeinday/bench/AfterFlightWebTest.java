@@ -80,7 +80,7 @@ class AfterFlightWebTest {
     @Test
     void what_is_wanted_stands_on_the_plan_and_is_wanted_again_of_the_next_attempt() throws Exception {
         assertTrue(sent("/winding/aim", Map.of("launch", "0.7", "ceiling", "0.6"))
-                .contains("must not be above the ceiling"));
+                .contains("must not be above the torque limit"));
         assertTrue(sent("/winding/aim", Map.of("launch", "lots", "ceiling", "")).contains("lots"));
         String set = sent("/winding/aim", Map.of("launch", "0.41", "ceiling", "0.62"));
         assertTrue(set.contains("4.38 mN·m") && set.contains("2.90 mN·m"), set);
@@ -104,8 +104,8 @@ class AfterFlightWebTest {
         }
         Visitor other = Demo.joined(app, "helper", "", 72);
         String live = other.get("/winding").body();
-        assertTrue(live.contains("slow down") && live.contains("1 mark to go"), live);
-        assertTrue(live.contains("<svg") && live.contains("ceiling 1.41 mN·m"), live);
+        assertTrue(live.contains("slower") && live.contains("on the meter · <b>1 to go</b>"), live);
+        assertTrue(live.contains("<svg") && live.contains("torque limit 1.41 mN·m"), live);
         laptop.tap(
                 "wind.phase",
                 content().put("wind", id + "-0").put("phase", "stopped").put("elapsedMs", 40));

@@ -128,7 +128,9 @@ class WindAloneWebTest {
     @Test
     void motors_wound_to_breaking_give_the_batch_its_k_and_its_ceiling() throws Exception {
         String b1 = motor("B1");
-        assertTrue(laptop.get("/winding/motor/" + motor("B2")).body().contains("not known: stop at the count"));
+        assertTrue(laptop.get("/winding/motor/" + motor("B2"))
+                .body()
+                .contains("not known: the turns limit ends the wind"));
         String wind = begin(b1, "breaking");
         for (int i = 1; i <= 4; i++) {
             mark(wind, 1, i * 5000);
@@ -136,7 +138,7 @@ class WindAloneWebTest {
         assertFalse(Demo.joined(app, "helper", "", 82)
                 .get("/winding/motor/" + b1)
                 .body()
-                .contains("slow down"));
+                .contains("<p class=\"wind-word\">slower"));
         phase(wind, "broke", 30_000);
         assertTrue(laptop.get("/bench/motor/" + b1).body().contains("broken"));
         phase(wind, "off-meter", 40_000);

@@ -93,9 +93,9 @@ class WindWebTest {
         laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "released", "seen", ""));
         var less = laptop.form("/winding/count", Map.of("wind", wind, "atFull", "210", "stop", "206", "backOff", "2"));
         assertEquals(422, less.statusCode());
-        assertTrue(less.body().contains("must not be above those at the stop"), less.body());
+        assertTrue(less.body().contains("must not be above those at the last turn"), less.body());
         var none = laptop.form("/winding/count", Map.of("wind", wind, "atFull", "", "stop", "", "backOff", ""));
-        assertTrue(none.body().contains("Crank turns at the stop are needed"), none.body());
+        assertTrue(none.body().contains("Crank turns at the last turn are needed"), none.body());
         var word = laptop.form("/winding/count", Map.of("wind", wind, "atFull", "", "stop", "many", "backOff", ""));
         assertTrue(word.body().contains("a whole number from 0 to 10000, but were"), word.body());
         assertFalse(laptop.get("/winding").body().contains("Counted."));
@@ -117,9 +117,9 @@ class WindWebTest {
         String others = laptop.get("/winding").body();
         assertTrue(others.contains("Outside help is not allowed"), others);
         String own = reader.get("/winding").body();
-        assertTrue(own.contains("Needle up one mark"), own);
+        assertTrue(own.contains("+1 division"), own);
         for (String page : new String[] {others, own}) {
-            for (String advice : new String[] {"hook to hook", "stop at", "data-target=\"2"}) {
+            for (String advice : new String[] {"hook to hook", "turns limit", "data-target=\"2"}) {
                 assertFalse(page.contains(advice), advice + " in " + page);
             }
         }

@@ -67,22 +67,25 @@ class AttemptsBrowserIT {
         Sight.look(phone, "attempts-before");
         key("begin");
         marks(4);
-        key("next");
+        say("stepping-in");
         marks(3);
-        waitFor(phone, "ceiling 2.82 mN·m, 1 mark to go");
-        waitFor(laptop, "ceiling 2.82 mN·m, 1 mark to go");
+        waitFor(phone, "on the meter · 1 to go");
+        waitFor(phone, "torque limit 8 on the meter (2.82 mN·m)");
+        waitFor(laptop, "on the meter · 1 to go");
+        waitFor(laptop, "torque limit 8 on the meter (2.82 mN·m)");
         waitFor(laptop, "walking in");
         Sight.look(phone, "attempts-reader");
         Sight.look(laptop, "attempts-picture-live");
-        key("next");
-        waitFor(phone, "back off to 1.41 mN·m, 2 crank turns at least");
+        say("stopped");
+        waitFor(phone, "launch at 4");
+        waitFor(phone, "back off 2 crank turns at least");
         for (int i = 0; i < 3; i++) {
             key("down");
         }
-        key("next");
+        say("backed-off");
         waitFor(phone, "bleed not known, hold at most 60 s");
         Sight.look(phone, "attempts-hold");
-        key("next");
+        say("off-meter");
         move("released");
         tap(By.cssSelector("form[hx-post='/winding/count'] button"));
         waitFor(phone, "Counted.");
@@ -107,12 +110,14 @@ class AttemptsBrowserIT {
         waitFor(phone, "motor B2");
         key("begin");
         marks(2);
-        key("broke");
-        waitFor(phone, "broke: hands off");
+        key("broke"); // a press is no break: it must be held
+        Hand.hold(phone, By.cssSelector("[data-broke]"));
+        taps++;
+        Sight.waitFor(phone, "#first", "Broke. Hands off. Check people.");
         Sight.look(phone, "attempts-broke");
         Sight.waitFor(laptop, "#first", "Broke. Hands off. Check people.");
         Sight.look(laptop, "attempts-broke-laptop");
-        key("next");
+        tap(By.cssSelector("#first form[hx-post='/attempt/people-safe'] button"));
         Sight.waitFor(phone, "#first", "Where did it part?");
         Sight.look(phone, "attempts-parted");
         tap(By.xpath("//button[.='In the strand']"));
@@ -128,9 +133,9 @@ class AttemptsBrowserIT {
         key("begin");
         marks(2);
         waitFor(laptop, "0.71 mN·m");
-        key("next");
-        key("next");
-        waitFor(laptop, "stopped, backing off");
+        say("stepping-in");
+        say("stopped");
+        waitFor(laptop, "last turn is on, backing off");
         move("released");
         move("landed");
         tap(By.cssSelector("form[hx-post='/winding/count'] button"));
@@ -185,6 +190,10 @@ class AttemptsBrowserIT {
                             .getText()
                             .equals(before));
         }
+    }
+
+    private void say(String step) {
+        key("say=" + step);
     }
 
     private void key(String name) {

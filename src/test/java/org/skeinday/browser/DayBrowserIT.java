@@ -73,7 +73,7 @@ class DayBrowserIT {
         laptop.get(program.at("/"));
         Sight.look(laptop, "now-before");
         String planOfFirst = text(laptop, "#plan");
-        assertTrue(planOfFirst.contains("stop at"), planOfFirst);
+        assertTrue(planOfFirst.contains("turns limit"), planOfFirst);
         Sight.touch(laptop, b -> new Select(b.findElement(By.id("motor"))).selectByIndex(2));
         new WebDriverWait(laptop, Duration.ofSeconds(10))
                 .until(b -> !text(laptop, "#plan").equals(planOfFirst));

@@ -6,6 +6,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
@@ -15,11 +16,30 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 final class Hand {
     private static final int PATIENCE_S = 30;
 
+    /** A second, and what the page needs to see that it has passed. */
+    private static final int HOLD_MS = 1300;
+
     private Hand() {}
 
     static void tap(ChromeDriver browser, By what) {
         done(browser, String.valueOf(what), b -> {
-            b.findElement(what).click();
+            WebElement key = b.findElement(what);
+            if (!key.isEnabled()) {
+                return false; // nobody taps a dashed key: it is waited for
+            }
+            key.click();
+            return true;
+        });
+    }
+
+    /** Holds a key for as long as it asks. */
+    static void hold(ChromeDriver browser, By what) {
+        done(browser, "holding " + what, b -> {
+            new Actions(b)
+                    .clickAndHold(b.findElement(what))
+                    .pause(Duration.ofMillis(HOLD_MS))
+                    .release()
+                    .perform();
             return true;
         });
     }

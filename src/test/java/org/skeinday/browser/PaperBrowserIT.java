@@ -125,7 +125,7 @@ class PaperBrowserIT {
                     for (int page = 1; page <= 6; page++) {
                         String card = text(pdf, page);
                         assertHas(card, page <= 3 ? "Avocet, attempt " + page : "Curlew, attempt " + (page - 3));
-                        assertHas(card, "clockwise", "Crank turns", "Stop count", "Watch 2", "Remaining");
+                        assertHas(card, "clockwise", "Crank turns", "Last turn at", "Watch 2", "Remaining");
                         assertHas(card, "Anyone says stop", "Caution.", "7:15 after opening", "Ines");
                     }
                     assertBlack(pdf);

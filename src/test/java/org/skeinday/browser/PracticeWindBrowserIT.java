@@ -55,11 +55,11 @@ class PracticeWindBrowserIT {
             System.out.println("beats off the audio clock by at most " + most * 1000 + " ms, over " + at120.size());
             assertTrue(most <= 0.010, most + " s");
             tap("[data-up]");
-            tap("[data-next]");
+            tap("[data-say=stepping-in]");
             Sight.look(phone, "practice-wind");
-            tap("[data-next]");
-            tap("[data-next]");
-            tap("[data-next]");
+            for (String step : List.of("stopped", "backed-off", "off-meter")) {
+                tap("[data-say=" + step + "]");
+            }
             waitFor("kept out of every fit");
             Sight.look(phone, "practice-counts");
             tap(".counts button");

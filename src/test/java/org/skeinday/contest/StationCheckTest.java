@@ -35,6 +35,9 @@ class StationCheckTest {
                 null,
                 null,
                 null,
+                null,
+                "with",
+                "2026-05-01",
                 null);
     }
 

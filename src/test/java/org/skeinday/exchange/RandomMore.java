@@ -16,6 +16,7 @@ import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.ModelNote;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.Terms;
+import org.skeinday.contest.WinderOutput;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorInspected;
 import org.skeinday.steps.Checklist;
@@ -159,6 +160,7 @@ final class RandomMore {
     private StationAdded station() {
         String zero = day.maybe() ? day.typed(0.01, 3, "in-ozf") : null;
         String known = day.maybe() ? day.typed(1, 90, "g") : null;
+        String output = day.maybe() ? WinderOutput.WORDS.get(day.upTo(1)) : null;
         String division = day.maybe() ? day.typed(0.01, 3, "in-ozf") : null;
         return new StationAdded(
                 day.id(),
@@ -182,7 +184,10 @@ final class RandomMore {
                 division == null ? null : Torque.parse(division).newtonMillimetres(),
                 division,
                 division == null ? null : Torque.parse(division).newtonMillimetres(),
-                division);
+                division,
+                output,
+                output == null ? null : "2026-04-1" + day.upTo(9),
+                null);
     }
 
     private ModelNote note(List<ModelAdded> models) {

@@ -66,7 +66,7 @@ class CeilingAndHoldTest {
         assertEquals(7.5, ceiling.torque().newtonMillimetres(), 1e-9);
         assertEquals(3, ceiling.tests());
         assertEquals(
-                new Ceiling.NotKnown("ceiling not known: stop at the count"),
+                new Ceiling.NotKnown("torque limit not known: the turns limit ends the wind"),
                 Ceiling.fromBreakTests(tests, "C", section, Ceiling.PRACTISED));
     }
 

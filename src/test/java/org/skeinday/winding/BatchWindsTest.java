@@ -45,7 +45,7 @@ class BatchWindsTest {
                         .map(p -> new WindPhase(p.id(), id, p.phase(), p.elapsedMs(), p.atMs()))
                         .toList(),
                 whole.marks().stream()
-                        .map(m -> new WindMark(m.id(), id, m.step(), m.elapsedMs(), m.atMs(), false))
+                        .map(m -> new WindMark(m.id(), id, m.step(), m.elapsedMs(), m.atMs(), false, null))
                         .toList(),
                 new WindCounted(id, 120, 200, 4.0, paced));
     }

@@ -73,26 +73,26 @@ class WindFactsTest {
 
     @Test
     void a_mark_goes_up_or_down_by_one() {
-        refused("A mark's step must be 1 or -1, but was 0", () -> new WindMark("m", "w", 0, 5, 5, false));
-        refused("A mark's step must be 1 or -1, but was 2", () -> new WindMark("m", "w", 2, 5, 5, false));
+        refused("A mark's step must be 1 or -1, but was 0", () -> new WindMark("m", "w", 0, 5, 5, false, null));
+        refused("A mark's step must be 1 or -1, but was 2", () -> new WindMark("m", "w", 2, 5, 5, false, null));
     }
 
     @Test
     void a_tap_lies_between_the_first_crank_turn_and_a_day_later() {
-        assertEquals(0, new WindMark("m", "w", 1, 0, 5, false).elapsedMs());
+        assertEquals(0, new WindMark("m", "w", 1, 0, 5, false, null).elapsedMs());
         assertEquals(86_400_000, new WindPhase("p", "w", "stopped", 86_400_000, 5).elapsedMs());
         refused(
                 "Milliseconds since the first crank turn must be 0 to 86400000, but was -1",
-                () -> new WindMark("m", "w", 1, -1, 5, false));
+                () -> new WindMark("m", "w", 1, -1, 5, false, null));
         refused(
                 "Milliseconds since the first crank turn must be 0 to 86400000, but was 86400001",
                 () -> new WindPhase("p", "w", "stopped", 86_400_001, 5));
     }
 
     @Test
-    void a_phase_is_one_of_six_words() {
+    void a_phase_is_one_of_seven_words() {
         refused(
-                "A phase must be one of stepping-in, stopped, again, backed-off, broke, off-meter, but was 'halt'",
+                "A phase must be one of stepping-in, stopped, again, backed-off, broke, off-meter, back-on, but was 'halt'",
                 () -> new WindPhase("p", "w", "halt", 5, 5));
     }
 
@@ -100,7 +100,7 @@ class WindFactsTest {
     void turns_at_full_stretch_may_equal_those_at_the_stop_and_not_pass_them() {
         assertEquals(200, new WindCounted("w", 200, 200, null, false).atFullCrankTurns());
         refused(
-                "Crank turns at full stretch must not be above those at the stop, but were 201 and 200",
+                "Crank turns at full stretch must not be above those at the last turn, but were 201 and 200",
                 () -> new WindCounted("w", 201, 200, null, false));
     }
 
@@ -109,7 +109,7 @@ class WindFactsTest {
         assertEquals(3.5, new WindCounted("w", null, 200, 3.5, false).backOffCrankTurns());
         assertEquals(200.0, new WindCounted("w", null, 200, 200.0, false).backOffCrankTurns());
         refused(
-                "Crank turns taken off, not above those at the stop must be 0 to 200, but was 200.5",
+                "Crank turns taken off, not above those at the last turn must be 0 to 200, but was 200.5",
                 () -> new WindCounted("w", null, 200, 200.5, false));
     }
 }

@@ -79,14 +79,20 @@ final class WindFixture {
 
     private WindFixture marks(int step, long... elapsedMs) {
         for (long elapsed : elapsedMs) {
-            marks.add(new WindMark("m" + (marks.size() + 1), WIND, step, elapsed, 1_000_000 + elapsed, false));
+            marks.add(new WindMark("m" + (marks.size() + 1), WIND, step, elapsed, 1_000_000 + elapsed, false, null));
         }
         return this;
     }
 
+    /** Somebody read the meter at {@code division}. */
+    WindFixture set(int division, long elapsedMs) {
+        marks.add(WindMark.set("m" + (marks.size() + 1), WIND, division, elapsedMs, 1_000_000 + elapsedMs));
+        return this;
+    }
+
     WindFixture leaveOut(String id) {
-        marks.replaceAll(
-                m -> m.id().equals(id) ? new WindMark(id, m.windId(), m.step(), m.elapsedMs(), m.atMs(), true) : m);
+        marks.replaceAll(m ->
+                m.id().equals(id) ? new WindMark(id, m.windId(), m.step(), m.elapsedMs(), m.atMs(), true, null) : m);
         return this;
     }
 

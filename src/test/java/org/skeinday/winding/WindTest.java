@@ -221,7 +221,7 @@ class WindTest {
     @Test
     void a_tap_of_another_wind_is_refused() {
         WindFixture taps = WindFixture.whole();
-        List<WindMark> marks = List.of(new WindMark("m", "wind-2", 1, 5, 5, false));
+        List<WindMark> marks = List.of(new WindMark("m", "wind-2", 1, 5, 5, false, null));
         IllegalArgumentException refused = assertThrows(
                 IllegalArgumentException.class, () -> Wind.of(taps.wind().begun(), List.of(), marks, null));
         assertEquals("Taps and counts must be of wind wind-1, but one was of wind-2", refused.getMessage());

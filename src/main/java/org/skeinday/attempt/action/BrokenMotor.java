@@ -28,7 +28,7 @@ public final class BrokenMotor {
     /** What a tap of the wind makes of the motor: broken, or after all not. It may come late, so it is never refused. */
     public static Optional<Fact> goes(Tx tx, ActContext context, Wind before, WindPhase tap) {
         return switch (tap.phase()) {
-            case WindPhase.BROKE -> broke(tx, context, with(before, tap), tap.atMs());
+            case WindPhase.BROKE -> broke(tx, context, before.with(tap), tap.atMs());
             case WindPhase.AGAIN -> before.broke().isPresent() ? notBroken(tx, before) : Optional.empty();
             default -> Optional.empty();
         };
@@ -67,6 +67,13 @@ public final class BrokenMotor {
         return Fact.of("wind.phase", tap(context, wind, WindPhase.AGAIN, atMs));
     }
 
+    /** A motor that hung off the meter hangs on it again; empty for one that never left. */
+    static Optional<WindPhase> backOn(ActContext context, Wind wind, long atMs) {
+        return wind.phase() == Wind.Phase.OFF_METER
+                ? Optional.of(tap(context, wind, WindPhase.BACK_ON, atMs))
+                : Optional.empty();
+    }
+
     /** The break that stands, and those of records in which several were written one upon the other; the last first. */
     private static List<MotorStep> breaks(Tx tx, String motor) {
         Map<String, MotorStep> steps =
@@ -93,12 +100,6 @@ public final class BrokenMotor {
         return String.format(Locale.ROOT, "%.3f in-ozf", torque.inchOunces());
     }
 
-    private static Wind with(Wind wind, WindPhase tap) {
-        List<WindPhase> phases = new ArrayList<>(wind.phases());
-        phases.add(tap);
-        return Wind.of(wind.begun(), phases, wind.marks(), wind.counted());
-    }
-
     private static Optional<Fact> broke(Tx tx, ActContext context, Wind wind, long atMs) {
         var by = new MotorStep.By(context.nextId(), atMs, context.person(), context.device());
         return MotorLifeStore.find(tx, wind.begun().motorId())
@@ -120,7 +121,7 @@ public final class BrokenMotor {
     }
 
     /** Only while nothing else was done to what is left of it. */
-    private static Optional<Fact> notBroken(Tx tx, Wind wind) {
+    public static Optional<Fact> notBroken(Tx tx, Wind wind) {
         return step(tx, wind)
                 .filter(step -> MotorLifeStore.stands(tx, step.id()))
                 .map(step -> Fact.of("motor.step.undone", new Removed(step.id())));

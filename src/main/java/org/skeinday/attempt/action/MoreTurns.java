@@ -1,5 +1,6 @@
 package org.skeinday.attempt.action;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,8 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.winding.Wind;
+import org.skeinday.winding.WindPhase;
 
 /** More turns go on after the last one, as the captain says who has no reader: the hold begins anew with the last of them. */
 final class MoreTurns {
@@ -30,19 +33,22 @@ final class MoreTurns {
         }
         return AttemptActions.outdated(more.seen(), known.now())
                 .or(() -> PhaseGate.refused(tx, context, LiveAttempt.of(known), AttemptAct.MORE_TURNS, Hands.CAPTAIN))
-                .orElseGet(() -> new Decision.Decided(
-                        List.of(
-                                goesOn(context, known),
-                                PhaseGate.acted(context, known.now().id(), AttemptAct.MORE_TURNS)),
-                        Map.of(),
-                        PhaseGate.TOPICS));
+                .orElseGet(() -> new Decision.Decided(goesOn(context, known), Map.of(), PhaseGate.TOPICS));
     }
 
     /** Where a reader taps the wind its keys go on with it. */
-    private static Fact goesOn(ActContext context, AttemptEvidence known) {
+    private static List<Fact> goesOn(ActContext context, AttemptEvidence known) {
         long atMs = context.now().toEpochMilli();
-        Optional<Fact> tapped = known.presentWind().map(wind -> BrokenMotor.again(context, wind, atMs));
-        return tapped.orElseGet(
-                () -> Fact.of("attempt.taken-back", ((HoldingAttempt) Attempt.of(known.now())).windOn(atMs)));
+        List<Fact> facts = new ArrayList<>();
+        Wind wind = known.presentWind().orElse(null);
+        if (wind == null) {
+            facts.add(Fact.of("attempt.taken-back", ((HoldingAttempt) Attempt.of(known.now())).windOn(atMs)));
+        } else {
+            Optional<WindPhase> back = BrokenMotor.backOn(context, wind, atMs);
+            back.ifPresent(tap -> facts.add(Fact.of("wind.phase", tap)));
+            facts.add(BrokenMotor.again(context, back.map(wind::with).orElse(wind), atMs));
+        }
+        facts.add(PhaseGate.acted(context, known.now().id(), AttemptAct.MORE_TURNS));
+        return facts;
     }
 }

@@ -99,7 +99,7 @@ final class PlanForecast {
         BreakRisk risk = BreakEvidenceStore.evidence(tx, motor.batchId())
                 .at(BreakingTurns.k(turns, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG())));
         if (risk instanceof BreakRisk.Estimated known) {
-            return percent(known.probability()) + " at the stop count ("
+            return percent(known.probability()) + " at the turns limit ("
                     + percent(known.interval().low()) + " to "
                     + percent(known.interval().high()) + "; " + known.basis().breaks() + " of "
                     + known.basis().motors() + " motors broke)";

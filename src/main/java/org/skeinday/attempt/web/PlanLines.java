@@ -9,6 +9,8 @@ import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.store.Aims;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
@@ -57,6 +59,7 @@ final class PlanLines {
         var plan = new PlanLines(units);
         MotorPlan winding = Aims.plan(tx, entry, attempt, motor, model);
         plan.motor(motor, model, winding.use());
+        plan.crank(tx, motor);
         if (winding.plan() == null || winding.request() == null) {
             plan.line("winding plan", winding.why());
         } else {
@@ -79,11 +82,21 @@ final class PlanLines {
         WindingPolicy.aboutUse(use).ifPresent(warnings::add);
     }
 
+    /** Where somebody has seen which way the winder's hook turns for its crank. */
+    private void crank(Tx tx, MotorAdded motor) {
+        StationStore.atWork(tx)
+                .flatMap(StationAdded::output)
+                .ifPresent(output -> line(
+                        "crank",
+                        output.crankFor(motor.turns()).withArrow() + ": this winder's hook turns " + output.word()
+                                + " it"));
+    }
+
     private void add(WindingRequest request, WindingPlan plan, Aim aim) {
         line("start at", units.length(plan.fullStretch()) + " hook to hook");
         line("at full stretch", plan.atFullStretchCrankTurns() + " crank turns, then walk in");
-        line("stop at", plan.targetCrankTurns() + " crank turns");
-        line("ceiling", aim.ceilingWords(units));
+        line("turns limit", plan.targetCrankTurns() + " crank turns");
+        line("torque limit", aim.ceilingWords(units));
         line("finish at", units.length(plan.finish()));
         line("back off", request.backOff() + " crank turns at least");
         line("launch torque wanted", aim.launchWords(units));

@@ -46,10 +46,7 @@ public final class CountWind {
         }
         try {
             var counted = new WindCounted(wind.begun().id(), atFull, stop, backOff, wind.paced());
-            return new Decision.Decided(
-                    facts(tx, Wind.of(wind.begun(), wind.phases(), wind.marks(), counted), counted),
-                    Map.of(),
-                    WindActions.TOPICS);
+            return new Decision.Decided(facts(tx, wind.with(counted), counted), Map.of(), WindActions.TOPICS);
         } catch (IllegalArgumentException e) {
             return Decision.refused("stop", String.valueOf(e.getMessage()));
         }
@@ -86,8 +83,7 @@ public final class CountWind {
         if (mark == null) {
             return Decision.unknown("There is no such reading; look again");
         }
-        var fact = new WindMark(mark.id(), mark.windId(), mark.step(), mark.elapsedMs(), mark.atMs(), true);
-        return Decision.decided(WindActions.TOPICS, Fact.of("wind.mark", fact));
+        return Decision.decided(WindActions.TOPICS, Fact.of("wind.mark", mark.omitted()));
     }
 
     /** It was so: nobody is asked about this reading again. */

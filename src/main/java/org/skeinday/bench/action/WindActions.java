@@ -222,7 +222,7 @@ public final class WindActions {
         long atMs = TapTime.of(
                 context, mark.serverMs(), mark.boundMs(), wind.begun().atMs());
         try {
-            var fact = new WindMark(context.ownId(), mark.wind(), mark.step(), mark.elapsedMs(), atMs, false);
+            var fact = WindMark.crossed(context.ownId(), mark.wind(), mark.step(), mark.elapsedMs(), atMs);
             return Decision.decided(NEEDLE, Fact.of("wind.mark", fact));
         } catch (IllegalArgumentException e) {
             return Decision.refused(String.valueOf(e.getMessage()));

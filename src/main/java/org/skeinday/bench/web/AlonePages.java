@@ -76,7 +76,7 @@ public final class AlonePages {
                 .row(life, Map.of(), MotorLifeStore.byHand(tx), WindAlone.windings(tx, life.motor()));
         var cautions = new CautionsFor(tx, ctx, clock);
         AloneView view = new WindAlonePresenter(tx, life, units, clock.millis())
-                .view(viewer, stopRule(ctx), asked(ctx, "past"), row, clock.getZone(), form);
+                .view(viewer, stopRule(ctx), asked(ctx, "past"), row, clock.getZone(), form, record.people()::name);
         return view.cautioned(view.isBreaking() ? cautions.ofBreaking() : cautions.withoutChecks(), cautions.today());
     }
 

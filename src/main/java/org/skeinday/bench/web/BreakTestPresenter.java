@@ -126,7 +126,7 @@ final class BreakTestPresenter {
         List<BreakTest> tests = BreakEvidenceStore.tests(tx, batch.id(), meter);
         String words = BreakTests.medianTorque(tests)
                 .map(t -> units.torque(t) + BreakTests.from(tests.size()))
-                .orElse("none read yet: ceiling not known");
+                .orElse("none read yet: torque limit not known");
         return new BenchView.Line("torque at break on " + meter, words);
     }
 

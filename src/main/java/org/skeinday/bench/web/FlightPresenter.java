@@ -144,7 +144,7 @@ final class FlightPresenter {
     private static String wanting(Flight flight) {
         List<String> wanting = new ArrayList<>();
         if (flight.stopCrankTurns() == null) {
-            wanting.add("the stop count");
+            wanting.add("the count at the last turn");
         }
         if (flight.backOffCrankTurns() == null) {
             wanting.add("the back-off");

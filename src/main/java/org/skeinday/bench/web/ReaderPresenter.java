@@ -9,11 +9,13 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.bench.action.WindActions;
 import org.skeinday.contest.StationAdded;
+import org.skeinday.platform.db.Tx;
 import org.skeinday.units.Torque;
 import org.skeinday.units.UnitSystem;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindPhase;
 import org.skeinday.winding.WindingPlan;
+import org.skeinday.winding.store.WindStore;
 
 /** What the reader's keys must know, before the first crank turn and on a device that goes on with a wind. */
 final class ReaderPresenter {
@@ -36,17 +38,18 @@ final class ReaderPresenter {
                 : Optional.ofNullable(station).map(StationAdded::divisionNmm);
     }
 
-    /** Why the ceiling cannot be read, in words; empty when it can. */
+    /** Why the torque limit cannot be read, in words; empty when it can. */
     Optional<String> beyondMeter() {
         @Nullable Torque ceiling = planned.aim().ceilingTorque();
         return Optional.ofNullable(station)
                 .map(StationAdded::fullScaleNmm)
                 .filter(most -> ceiling != null && ceiling.newtonMillimetres() > most)
-                .map(most -> "The ceiling lies beyond the meter, which ends at "
-                        + units.torque(Torque.ofNewtonMillimetres(most)) + ": stop at the count.");
+                .map(most -> "The torque limit lies beyond the meter, which ends at "
+                        + units.torque(Torque.ofNewtonMillimetres(most)) + ": the turns limit ends the wind.");
     }
 
-    WindingView.Reader view(boolean quiet) {
+    /** @param speaks who speaks to whom */
+    WindingView.Reader view(boolean quiet, String speaks, WindingView.Crank crank, WindingView.Told told) {
         @Nullable WindingPlan plan = planned.plan();
         @Nullable WindingPlan shown = quiet ? null : plan;
         OptionalInt ceiling = wind == null ? plannedCeilingLevel() : wind.ceilingLevel();
@@ -63,18 +66,30 @@ final class ReaderPresenter {
                 planned.request() == null || quiet
                         ? ""
                         : String.valueOf(planned.request().backOff()),
-                quiet ? "" : ceilingWords(),
-                quiet || planned.aim().launch() == null ? "" : planned.aim().launchWords(units),
-                told());
+                quiet ? "" : launchDivision(),
+                meterEnds(),
+                quiet ? "" : new LimitWords(wind, planned, units, ceiling).words(),
+                speaks,
+                crank,
+                told);
     }
 
-    /** The ceiling that the wind was begun with; one that is set later is for the next. */
-    private String ceilingWords() {
-        if (wind == null) {
-            return planned.aim().ceilingTorque() == null ? "" : planned.aim().ceilingWords(units);
-        }
-        Double begun = wind.begun().ceilingNmm();
-        return begun == null ? "" : units.torque(Torque.ofNewtonMillimetres(begun));
+    /** The division that is wanted at launch, as it is printed; where that is not known, the torque. */
+    private String launchDivision() {
+        @Nullable Torque launch = planned.aim().launch();
+        return launch == null
+                ? ""
+                : division()
+                        .map(d -> String.valueOf(Wind.levelOf(launch.newtonMillimetres(), d)))
+                        .orElseGet(() -> planned.aim().launchWords(units));
+    }
+
+    /** The meter's last division; empty while nobody has said where its scale ends. */
+    private String meterEnds() {
+        return Optional.ofNullable(station)
+                .map(StationAdded::fullScaleNmm)
+                .flatMap(most -> division().map(d -> String.valueOf(Wind.levelOf(most, d))))
+                .orElse("");
     }
 
     /** Before the first crank turn: the reader's keys must know it even when nobody answers from then on. */
@@ -87,19 +102,21 @@ final class ReaderPresenter {
                         .orElse(OptionalInt.empty());
     }
 
-    /** How far the wind has come, for a device that goes on with it. */
-    private WindingView.Told told() {
+    /** How far the wind has come, for a device that goes on with it. @param broke whether its attempt says so, off the meter too */
+    WindingView.Told told(Tx tx, boolean broke) {
         if (wind == null) {
-            return new WindingView.Told("0", "winding", "", 0);
+            return new WindingView.Told("0", "winding", "", 0, "");
         }
-        String phase = switch (wind.phase()) {
-            case WINDING_AT_FULL_STRETCH -> "winding";
-            case WALKING_IN -> WindPhase.STEPPING_IN;
-            case STOPPED -> WindPhase.STOPPED;
-            case HOLDING -> WindPhase.BACKED_OFF;
-            case BROKE -> WindPhase.BROKE;
-            case OFF_METER -> WindPhase.OFF_METER;
-        };
+        String phase = broke && wind.broke().isEmpty()
+                ? WindPhase.BROKE
+                : switch (wind.phase()) {
+                    case WINDING_AT_FULL_STRETCH -> "winding";
+                    case WALKING_IN -> WindPhase.STEPPING_IN;
+                    case STOPPED -> WindPhase.STOPPED;
+                    case HOLDING -> WindPhase.BACKED_OFF;
+                    case BROKE -> WindPhase.BROKE;
+                    case OFF_METER -> WindPhase.OFF_METER;
+                };
         String in = wind.phases().stream()
                 .filter(p -> p.phase().equals(WindPhase.STEPPING_IN))
                 .map(p -> String.valueOf(p.elapsedMs()))
@@ -109,7 +126,8 @@ final class ReaderPresenter {
                 String.valueOf(wind.level(Long.MAX_VALUE)),
                 phase,
                 in,
-                wind.phases().size());
+                WindStore.told(tx, wind),
+                wind.floorMark().isPresent() ? String.valueOf(wind.floorMark().getAsInt()) : "");
     }
 
     private String perMark(double nmm) {

@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.MotorPlan;
@@ -47,7 +48,14 @@ final class WindAlonePresenter {
     }
 
     /** @param asked what is to end a wind that is not begun yet @param past id of a wind that nobody asks about any more */
-    AloneView view(Viewer viewer, StopRule asked, String past, BenchView.Row row, ZoneId zone, FormErrors form) {
+    AloneView view(
+            Viewer viewer,
+            StopRule asked,
+            String past,
+            BenchView.Row row,
+            ZoneId zone,
+            FormErrors form,
+            UnaryOperator<String> nameOf) {
         @Nullable Wind wind = shown(past);
         StopRule stop = wind == null ? asked : wind.begun().stopRule();
         boolean breaking = stop == StopRule.BREAKING;
@@ -63,7 +71,9 @@ final class WindAlonePresenter {
                 "",
                 wind == null ? WindAlone.whyNot(tx, life).orElse("") : "",
                 lines(of.lines(!breaking), planned, breaking),
-                wind != null && (isOver(wind) || isBrokenAndCleared(wind, viewer.device())));
+                wind != null && (isOver(wind) || isBrokenAndCleared(wind, viewer.device())),
+                Speaks.NOBODY_NAMED,
+                nameOf);
         String address = "/winding/motor/" + life.motor().id();
         String same = "?stop=" + stop.word() + (past.isEmpty() ? "" : "&past=" + past);
         return new AloneView(

@@ -161,7 +161,7 @@ public final class WindingPages {
         boolean quiet = AttemptStore.quietNow(tx).isPresent();
         var cautions = new CautionsFor(tx, ctx, clock);
         return new WindingPresenter(tx, known, life, last, ReaderUnits.of(ctx))
-                .view(device, quiet, people(tx, attempt), clock.millis(), form)
+                .view(device, quiet, people(tx, attempt), clock.millis(), form, record.people()::name)
                 .cautioned(cautions.at(Moment.BEFORE_WINDING), cautions.today());
     }
 
@@ -190,7 +190,7 @@ public final class WindingPages {
                 false,
                 false,
                 null,
-                new WindingView.Reader("", "", "", "", "", "", "", "", "", "", "", new WindingView.Told("", "", "", 0)),
+                WindingView.Reader.NOTHING,
                 null,
                 WindingView.More.none(flights),
                 WindingView.At.NOWHERE,

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +21,9 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.TurnsRunBack;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.web.Strips;
+import org.skeinday.attempt.web.WhoDoesWhat;
 import org.skeinday.bench.action.WindActions;
+import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
@@ -31,9 +33,7 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.steps.web.GateView;
-import org.skeinday.units.Torque;
 import org.skeinday.units.UnitSystem;
-import org.skeinday.winding.FloorMark;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindingPlan;
 
@@ -101,20 +101,38 @@ final class WindingPresenter {
      * @param attempt empty for a motor that is wound without one
      * @param problem why the motor must not be wound, empty when it may
      * @param over whether its turns are asked for
+     * @param nameOf display name of a person's id
      */
-    record About(String title, String attempt, String problem, List<BenchView.Line> plan, boolean over) {}
+    record About(
+            String title,
+            String attempt,
+            String problem,
+            List<BenchView.Line> plan,
+            boolean over,
+            Speaks speaks,
+            UnaryOperator<String> nameOf) {}
 
     /** @param device that asks @param quiet whether nobody may be helped now @param people who does what, as on Now */
-    WindingView view(String device, boolean quiet, List<BenchView.Line> people, long nowMs, FormErrors form) {
+    WindingView view(
+            String device,
+            boolean quiet,
+            List<BenchView.Line> people,
+            long nowMs,
+            FormErrors form,
+            UnaryOperator<String> nameOf) {
         AttemptNow flown = Objects.requireNonNull(attempt);
-        String entry = EntryStore.find(tx, flown.entryId()).orElseThrow().name();
+        EntryAdded team = EntryStore.find(tx, flown.entryId()).orElseThrow();
+        String entry = team.name();
+        WhoDoesWhat who = WhoDoesWhat.of(tx, team, flown.number(), nameOf);
         var about = new About(
                 entry + ", " + flown.number().words() + " · motor "
                         + life.motor().tag(),
                 flown.id(),
                 flown.state().isBeforeRelease() ? problem(flown) : "",
                 Stream.concat(lines().stream(), people.stream()).toList(),
-                !flown.state().isBeforeRelease() || wind != null && isBrokenAndCleared(wind));
+                !flown.state().isBeforeRelease() || wind != null && isBrokenAndCleared(wind),
+                new Speaks(who.named("reads"), who.named("winds")),
+                nameOf);
         return view(about, device, quiet, nowMs, form);
     }
 
@@ -126,7 +144,8 @@ final class WindingPresenter {
                 "",
                 about.attempt(),
                 about.problem(),
-                life.motor().turns().withArrow() + " from the winder",
+                life.motor().turns().arrow() + " hook turns "
+                        + life.motor().turns().words() + ", seen from the winder",
                 quiet ? List.of() : about.plan(),
                 quiet ? List.of() : floor(),
                 lacks(quiet),
@@ -135,14 +154,23 @@ final class WindingPresenter {
                 own,
                 quiet,
                 over,
-                wind == null || own || quiet || over ? null : live(wind, nowMs),
-                reader.view(quiet),
+                wind == null || own || quiet || over ? null : new FollowerWords(wind, plan, units).at(nowMs, device),
+                reader.view(
+                        quiet,
+                        about.speaks().words(),
+                        new CrankWords(life.motor().turns(), station(), about.nameOf()).view(),
+                        reader.told(tx, isBroken())),
                 wind != null && over && (!quiet || own) ? AfterWindPresenter.view(tx, wind, beside, units, form) : null,
                 more(own, over, quiet, nowMs, form),
                 at == null
                         ? WindingView.At.NOWHERE
                         : new WindingView.At(Strips.of(at), runBack, comesFirst(at.phase())),
                 form);
+    }
+
+    /** Its motor broke, also once it hangs off the meter. */
+    private boolean isBroken() {
+        return at != null && at.phase() instanceof AttemptPhase.Broke;
     }
 
     /** People after a break, then where it parted; turns that are still on. */
@@ -212,8 +240,8 @@ final class WindingPresenter {
         lines.add(new BenchView.Line("start at", units.length(plan.fullStretch()) + " hook to hook"));
         lines.add(new BenchView.Line("at full stretch", plan.atFullStretchCrankTurns() + " crank turns"));
         if (stops) {
-            lines.add(new BenchView.Line("stop at", plan.targetCrankTurns() + " crank turns"));
-            lines.add(new BenchView.Line("ceiling", planned.aim().ceilingWords(units)));
+            lines.add(new BenchView.Line("turns limit", plan.targetCrankTurns() + " crank turns"));
+            lines.add(new BenchView.Line("torque limit", planned.aim().ceilingWords(units)));
         }
         lines.add(new BenchView.Line("launch torque wanted", planned.aim().launchWords(units)));
         if (stops) {
@@ -237,49 +265,15 @@ final class WindingPresenter {
         List<String> lacks = new ArrayList<>();
         if (reader.division().isEmpty()) {
             lacks.add(
-                    "What one mark of the meter is worth is not known: marks are counted, no torque is computed. Enter"
+                    "What one division of the meter is worth is not known: divisions are counted, no torque is computed. Enter"
                             + " it in Prepare, page Winding places.");
         }
         if (plan == null) {
-            lacks.add("No count to stop at, no floor marks: " + planned.why() + ".");
+            lacks.add("No turns limit, no floor marks: " + planned.why() + ".");
         }
         if (!quiet) {
             reader.beyondMeter().ifPresent(lacks::add);
         }
         return lacks;
-    }
-
-    private WindingView.Live live(Wind now, long nowMs) {
-        long elapsed = Math.max(0, nowMs - now.begun().atMs());
-        int level = now.level(elapsed);
-        String mark = plan == null
-                ? ""
-                : now.count(elapsed)
-                        .map(c -> FloorMark.at(c.crankTurns(), plan))
-                        .map(m -> "mark " + m.number() + " · " + units.length(m.distance()))
-                        .orElse("");
-        String phase = switch (now.phase()) {
-            case WINDING_AT_FULL_STRETCH -> "winding at full stretch";
-            case WALKING_IN -> "walking in";
-            case STOPPED -> "stopped, backing off";
-            case HOLDING -> "holding";
-            case BROKE -> "the motor broke";
-            case OFF_METER -> "off the meter";
-        };
-        return new WindingView.Live(beside.needle(now, level), now.word(elapsed).text(), mark, phase, near(now, level));
-    }
-
-    /** How near the ceiling is, as torque and marks; empty while it is not known or nothing is put on any more. */
-    private String near(Wind now, int level) {
-        @Nullable Double ceiling = now.begun().ceilingNmm();
-        OptionalInt last = now.ceilingLevel();
-        return ceiling == null || last.isEmpty() || now.phase().compareTo(Wind.Phase.STOPPED) >= 0
-                ? ""
-                : "ceiling " + units.torque(Torque.ofNewtonMillimetres(ceiling)) + ", "
-                        + toGo(Math.max(0, last.getAsInt() - level));
-    }
-
-    private static String toGo(int marks) {
-        return marks + (marks == 1 ? " mark" : " marks") + " to go";
     }
 }

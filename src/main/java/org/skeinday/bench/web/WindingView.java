@@ -138,8 +138,33 @@ public record WindingView(
 
     public record FloorMark(int number, String turns, String distance) {}
 
-    /** What the others see while it happens. */
-    public record Live(String torque, String word, String mark, String phase, String near) {}
+    /**
+     * What the others see while it happens.
+     *
+     * @param level division on the meter
+     * @param torque the same with its unit; empty while a division's worth is not known
+     * @param near how many divisions are to go to the torque limit
+     * @param place where the winder stands, as seen or as estimated
+     * @param turns about how many are on
+     * @param spots floor marks that somebody beside the line may tap; empty without a plan
+     */
+    public record Live(
+            String phase,
+            String level,
+            String torque,
+            String near,
+            String word,
+            String place,
+            String turns,
+            List<Spot> spots) {}
+
+    /**
+     * A floor mark to be tapped.
+     *
+     * @param id of what was tapped, empty with {@code seen} false
+     * @param undoUntil epoch ms until which this device may take it back, 0 when it may not
+     */
+    public record Spot(String number, boolean seen, String id, long undoUntil) {}
 
     /** What the reader's script needs. Figures that are not known are empty. */
     public record Reader(
@@ -152,16 +177,39 @@ public record WindingView(
             String floorCounts,
             String floorWords,
             String backOff,
-            String ceiling,
             String wanted,
-            Told told) {}
+            String meterEnds,
+            String limits,
+            String speaks,
+            Crank crank,
+            Told told) {
+        static final Reader NOTHING = new Reader(
+                "", "", "", "", "", "", "", "", "", "", "", "", "", Crank.NOTHING, new Told("", "", "", 0, ""));
+    }
 
     /**
-     * How far a wind has come: the needle's mark, the phase, when it was stepped in.
+     * Which way the crank is turned.
      *
-     * @param phases how many taps that changed the phase have come in: a device that has sent more knows better
+     * @param turn in words; empty while nobody has seen which way this winder's hook turns for it
+     * @param seen who saw it when, empty with {@code turn}
+     * @param station of the winder; empty where none is prepared
      */
-    public record Told(String level, String phase, String inMs, int phases) {}
+    public record Crank(String turn, String seen, String station) {
+        static final Crank NOTHING = new Crank("", "", "");
+
+        /** Nobody has seen it yet: a caution, and no more. */
+        public boolean isOpen() {
+            return turn.isEmpty() && !station.isEmpty();
+        }
+    }
+
+    /**
+     * How far a wind has come: the needle's division, the phase, when it was stepped in.
+     *
+     * @param phases how many steps were told so far: a device that has told more knows better
+     * @param atMark floor mark at which the winder was seen, empty while nobody said so
+     */
+    public record Told(String level, String phase, String inMs, int phases, String atMark) {}
 
     /**
      * After the wind: its turns, doubts and figures.

@@ -165,11 +165,11 @@ final class Cards {
         var plan = motor.plan();
         lines.add(new Line("Start", units.length(plan.fullStretch())));
         lines.add(new Line(
-                "Ceiling",
+                "Torque limit",
                 motor.aim().ceilingTorque() == null
-                        ? "stop at the count"
+                        ? "the turns limit ends the wind"
                         : motor.aim().ceilingWords(units)));
-        lines.add(new Line("Stop at", plan.targetCrankTurns() + " crank turns"));
+        lines.add(new Line("Turns limit", plan.targetCrankTurns() + " crank turns"));
         lines.add(new Line(
                 "Launch torque", motor.aim().launch() == null ? "" : motor.aim().launchWords(units)));
         lines.add(new Line("Finish", units.length(plan.finish())));

@@ -2,15 +2,19 @@ package org.skeinday.winding.store;
 
 import static org.skeinday.platform.db.schema.Tables.WINDING_CONFIRMED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_COUNTED;
+import static org.skeinday.platform.db.schema.Tables.WINDING_FLOOR_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PACED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PHASE;
+import static org.skeinday.platform.db.schema.Tables.WINDING_UNDONE;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.List;
+import org.jooq.TableField;
 import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.FactKind;
+import org.skeinday.winding.FloorMarkReached;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindConfirmed;
 import org.skeinday.winding.WindCounted;
@@ -18,6 +22,7 @@ import org.skeinday.winding.WindMark;
 import org.skeinday.winding.WindPaced;
 import org.skeinday.winding.WindPhase;
 import org.skeinday.winding.WindReader;
+import org.skeinday.winding.WindUndone;
 
 /** The winds' kinds of fact. */
 public final class WindFacts {
@@ -31,6 +36,8 @@ public final class WindFacts {
                 FactKind.of("wind.phase", WindPhase.class, Rows.into(WINDING_PHASE)),
                 FactKind.of("wind.counted", WindCounted.class, Rows.put(WINDING_COUNTED)),
                 FactKind.of("wind.confirmed", WindConfirmed.class, Rows.put(WINDING_CONFIRMED)),
+                FactKind.of("wind.floor-mark", FloorMarkReached.class, Rows.into(WINDING_FLOOR_MARK)),
+                FactKind.of("wind.undone", WindUndone.class, WindFacts::undone),
                 FactKind.of("wind.reader", WindReader.class, WindFacts::reader));
     }
 
@@ -40,5 +47,14 @@ public final class WindFacts {
                 .set(WINDING_WIND.DEVICE, fact.device())
                 .where(WINDING_WIND.ID.eq(fact.windId()))
                 .execute();
+    }
+
+    /** Gone from the tables, as if it had not been made; the journal has it. */
+    private static void undone(Tx tx, WindUndone fact) {
+        Rows.into(WINDING_UNDONE).accept(tx, fact);
+        for (TableField<?, String> id :
+                List.of(WINDING_WIND.ID, WINDING_MARK.ID, WINDING_PHASE.ID, WINDING_FLOOR_MARK.ID)) {
+            Rows.remove(tx, id, fact.tapId());
+        }
     }
 }

@@ -3,9 +3,11 @@ package org.skeinday.winding.store;
 import static org.skeinday.platform.db.schema.Tables.MOTOR;
 import static org.skeinday.platform.db.schema.Tables.WINDING_CONFIRMED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_COUNTED;
+import static org.skeinday.platform.db.schema.Tables.WINDING_FLOOR_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PACED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PHASE;
+import static org.skeinday.platform.db.schema.Tables.WINDING_UNDONE;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.List;
@@ -18,6 +20,7 @@ import org.jooq.Record1;
 import org.jooq.Select;
 import org.jooq.impl.DSL;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.winding.FloorMarkReached;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindCounted;
@@ -118,7 +121,22 @@ public final class WindStore {
         return tx.sql().selectFrom(WINDING_MARK).where(WINDING_MARK.ID.eq(id)).fetchOptionalInto(WindMark.class);
     }
 
-    /** Four queries, however many winds. */
+    /** Whether a tap was undone. */
+    public static boolean isUndone(Tx tx, String tap) {
+        return tx.sql().fetchExists(WINDING_UNDONE, WINDING_UNDONE.TAP_ID.eq(tap));
+    }
+
+    /** One for each step of winding that was tapped and two for each tap that was undone: a device that has sent more knows better. */
+    public static int told(Tx tx, Wind wind) {
+        return wind.phases().size()
+                + 2
+                        * tx.sql()
+                                .fetchCount(
+                                        WINDING_UNDONE,
+                                        WINDING_UNDONE.WIND_ID.eq(wind.begun().id()));
+    }
+
+    /** Five queries, however many winds. */
     private static List<Wind> of(Tx tx, Condition which) {
         List<WindBegun> begun = tx.sql()
                 .selectFrom(WINDING_WIND)
@@ -133,16 +151,28 @@ public final class WindStore {
         Map<String, List<WindMark>> marks =
                 tx.sql().selectFrom(WINDING_MARK).where(WINDING_MARK.WIND_ID.in(ids)).fetchInto(WindMark.class).stream()
                         .collect(Collectors.groupingBy(WindMark::windId));
+        Map<String, List<FloorMarkReached>> floor = floor(tx, ids);
         Map<String, WindCounted> counted = tx.sql()
                 .selectFrom(WINDING_COUNTED)
                 .where(WINDING_COUNTED.WIND_ID.in(ids))
                 .fetchMap(WINDING_COUNTED.WIND_ID, WindCounted.class);
         return begun.stream()
-                .map(b -> Wind.of(
+                .map(b -> new Wind(
                         b,
                         phases.getOrDefault(b.id(), List.of()),
                         marks.getOrDefault(b.id(), List.of()),
+                        floor.getOrDefault(b.id(), List.of()),
                         counted.get(b.id())))
                 .toList();
+    }
+
+    private static Map<String, List<FloorMarkReached>> floor(Tx tx, List<String> winds) {
+        return tx
+                .sql()
+                .selectFrom(WINDING_FLOOR_MARK)
+                .where(WINDING_FLOOR_MARK.WIND_ID.in(winds))
+                .fetchInto(FloorMarkReached.class)
+                .stream()
+                .collect(Collectors.groupingBy(FloorMarkReached::windId));
     }
 }

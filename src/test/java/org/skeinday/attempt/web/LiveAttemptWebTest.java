@@ -104,7 +104,8 @@ class LiveAttemptWebTest {
         }
         for (String address : List.of("/now", "/winding/part")) {
             String part = laptop.get(address).body();
-            for (String later : List.of("data-until", "Another motor", "In the strand", "take-motor", "stop at")) {
+            for (String later :
+                    List.of("data-until", "Another motor", "In the strand", "take-motor", "<dt>turns limit")) {
                 saysNot(later, section(part));
             }
         }

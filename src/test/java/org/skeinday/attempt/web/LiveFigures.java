@@ -82,8 +82,8 @@ final class LiveFigures {
                 html,
                 List.of("Watch 1</span> taken by ([^<]+)<", "<dt>watch 1, (?!hand watch)([^<,\\d][^<,]*)[<,]"));
         put("motor", page, html, List.of("<dt>motor</dt><dd>([^,<]+),", "· motor ([^<]+)<"));
-        put("turns limit", page, html, "<dt>stop at</dt><dd>([^<]+)<");
-        put("torque limit", page, html, "<dt>ceiling</dt><dd>([^<]+)<");
+        put("turns limit", page, html, "<dt>turns limit</dt><dd>([^<]+)<");
+        put("torque limit", page, html, "<dt>torque limit</dt><dd>([^<]+)<");
         put("launch torque", page, html, "<dt>launch torque wanted</dt><dd>([^<]+)<");
         put("full stretch", page, html, "<dt>at full stretch</dt><dd>(\\d+) crank turns");
         put("hold", page, html, List.of("class=\"huge calm\" data-since=\"(\\d+)\"", "held <b data-since=\"(\\d+)\""));

@@ -74,7 +74,7 @@ class QuietWebTest {
         for (Visitor who : everybody) {
             String now = who.get("/now").body();
             assertTrue(now.contains("Outside help is not allowed until this attempt is closed"), now);
-            for (String advice : List.of("walk in", "stop at", "launch with", "61.21", "1:01.21", "spare")) {
+            for (String advice : List.of("walk in", "<dt>turns limit", "launch with", "61.21", "1:01.21", "spare")) {
                 assertFalse(now.contains(advice), advice + " in " + now);
             }
             var plan = who.get("/attempt/plan?motor=" + motor);
@@ -126,7 +126,8 @@ class QuietWebTest {
         for (Visitor who : List.of(laptop, coach, joined("captain", ""), joined("helper", ""), joined("viewer", ""))) {
             for (String path : PAGES) {
                 var page = who.get(path.replace("ATTEMPT", attempt));
-                for (String secret : List.of("61.21", "1:01.21", "less than ours", "walk in", "Stop at", "2:05.83")) {
+                for (String secret :
+                        List.of("61.21", "1:01.21", "less than ours", "walk in", "Turns limit", "2:05.83")) {
                     assertFalse(page.body().contains(secret), secret + " on " + path + ": " + page.body());
                 }
             }

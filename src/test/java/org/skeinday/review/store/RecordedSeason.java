@@ -191,18 +191,18 @@ public final class RecordedSeason {
         long elapsed = 0;
         for (int k = 0; k < 24; k++) {
             elapsed += 6_000 + random.nextInt(1500);
-            take("wind.mark", new WindMark(id + "m" + k, id, 1, elapsed, at + elapsed, false));
+            take("wind.mark", new WindMark(id + "m" + k, id, 1, elapsed, at + elapsed, false, null));
         }
         take("wind.phase", new WindPhase(id + "p1", id, WindPhase.STEPPING_IN, 90_000, at + 90_000));
         long stop = elapsed + 500;
         take("wind.phase", new WindPhase(id + "p2", id, WindPhase.STOPPED, stop, at + stop));
         for (int k = 24; k < 28; k++) {
-            take("wind.mark", new WindMark(id + "m" + k, id, -1, stop + 1_000L * (k - 23), at, false));
+            take("wind.mark", new WindMark(id + "m" + k, id, -1, stop + 1_000L * (k - 23), at, false, null));
         }
         long off = stop + 5_000;
         take("wind.phase", new WindPhase(id + "p3", id, WindPhase.BACKED_OFF, off, at + off));
         for (int k = 28; k < 32; k++) {
-            take("wind.mark", new WindMark(id + "m" + k, id, -1, off + 7_000L * (k - 27), at, false));
+            take("wind.mark", new WindMark(id + "m" + k, id, -1, off + 7_000L * (k - 27), at, false, null));
         }
         take("wind.phase", new WindPhase(id + "p4", id, WindPhase.OFF_METER, off + 40_000, at + off + 40_000));
         take("wind.counted", new WindCounted(id, 126, 210, 4.0, false));

@@ -60,7 +60,8 @@ class WindStoreTest {
     private static List<WindMark> marks() {
         List<WindMark> marks = new ArrayList<>();
         for (int i = 0; i < 12; i++) {
-            marks.add(new WindMark("k" + i, "w", i == 11 ? -1 : 1, 3_000L + 4_000L * i, 4_000L + 4_000L * i, false));
+            marks.add(new WindMark(
+                    "k" + i, "w", i == 11 ? -1 : 1, 3_000L + 4_000L * i, 4_000L + 4_000L * i, false, null));
         }
         return marks;
     }
@@ -90,7 +91,7 @@ class WindStoreTest {
         marks().forEach(m -> take("wind.mark", m));
         int before = WindStore.find(tx, "w").orElseThrow().level(60_000);
         WindMark asked = WindStore.mark(tx, "k3").orElseThrow();
-        take("wind.mark", new WindMark(asked.id(), "w", asked.step(), asked.elapsedMs(), asked.atMs(), true));
+        take("wind.mark", new WindMark(asked.id(), "w", asked.step(), asked.elapsedMs(), asked.atMs(), true, null));
         Wind after = WindStore.find(tx, "w").orElseThrow();
         assertEquals(before - 1, after.level(60_000));
         assertEquals(12, after.marks().size());
