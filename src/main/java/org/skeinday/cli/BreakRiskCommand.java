@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.exchange.WindsFile;
@@ -23,9 +24,9 @@ import picocli.CommandLine.Spec;
         name = "break-risk",
         description =
                 "Fits breaking turns of one batch (Weibull, winds that did not break censored) and tells the risk of"
-                        + " breaking before the turns given, with a 90 %% interval. Put in break tests and winds stopped by"
-                        + " count; winds stopped on torque make the risk look small: leave them out, or mark them in a column"
-                        + " stop.",
+                        + " breaking before the turns given, with a 90 %% interval: it holds the true risk in 90 of 100 such tests,"
+                        + " also with few motors. Put in break tests and winds stopped by count; winds stopped on torque make the"
+                        + " risk look small: leave them out, or mark them in a column stop.",
         mixinStandardHelpOptions = true,
         footer = {
             "",
@@ -116,18 +117,25 @@ final class BreakRiskCommand implements Callable<Integer> {
             object.put("shape", said.shape()).put("scale", said.scale());
             object.put("probability", said.probability());
             object.put("low", said.interval().low()).put("high", said.interval().high());
+            object.put("profileLow", said.profileInterval().low());
+            object.put("profileHigh", said.profileInterval().high());
         } else {
             object.putNull("shape").putNull("scale").putNull("probability");
-            object.putNull("low").putNull("high");
+            object.putNull("low").putNull("high").putNull("profileLow").putNull("profileHigh");
         }
         object.put("breaks", risk.basis().breaks()).put("winds", risk.basis().motors());
         if (risk.basis().torqueStopped() > 0) {
             object.put("torqueStopped", risk.basis().torqueStopped());
         }
-        if (risk instanceof BreakRisk.NotKnown not) {
-            object.put("reason", not.reason());
-        }
+        notKnown(risk).ifPresent(reason -> object.put("reason", reason));
         return object.toString();
+    }
+
+    /** Of the risk, or of how sure its interval is. */
+    private static Optional<String> notKnown(BreakRisk risk) {
+        return risk instanceof BreakRisk.Estimated said
+                ? said.doubt()
+                : Optional.of(((BreakRisk.NotKnown) risk).reason());
     }
 
     private String asWords(BreakRisk risk, Asked asked) {
@@ -153,6 +161,9 @@ final class BreakRiskCommand implements Callable<Integer> {
                     100 * said.interval().high(),
                     said.shape(),
                     said.scale()));
+            said.doubt()
+                    .ifPresent(
+                            doubt -> text.append("not known     ").append(doubt).append('\n'));
         } else if (risk instanceof BreakRisk.NotKnown not) {
             text.append("risk          not known: ").append(not.reason()).append('\n');
         }

@@ -15,8 +15,6 @@ public final class BreakEvidence {
     /** Breaks below which nothing is said. */
     public static final int FEWEST_BREAKS = 3;
 
-    private static final double CONFIDENCE = 0.90;
-
     private final BreakRisk.Basis basis;
     private final Optional<WeibullFit> fit;
 
@@ -60,7 +58,8 @@ public final class BreakEvidence {
         }
         return fit.<BreakRisk>map(f -> new BreakRisk.Estimated(
                         f.probability(normalisedTurns),
-                        f.probabilityInterval(normalisedTurns, CONFIDENCE),
+                        f.calibratedInterval(normalisedTurns),
+                        f.probabilityInterval(normalisedTurns, WeibullFit.CONFIDENCE),
                         f.shape(),
                         f.scale(),
                         basis))

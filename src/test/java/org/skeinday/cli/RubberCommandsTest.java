@@ -75,6 +75,24 @@ class RubberCommandsTest {
         assertEquals(10, risk.get("breaks").asInt());
         assertEquals(20, risk.get("winds").asInt());
         assertFalse(risk.has("reason"));
+        assertTrue(number(risk, "low") < number(risk, "profileHigh"), risk.toString());
+    }
+
+    @Test
+    void the_plain_interval_stands_beside_the_calibrated_one_and_below_five_motors_it_says_what_is_not_known()
+            throws IOException {
+        JsonNode four = json("break-risk", THREE_BREAKS, "--at 40");
+        assertTrue(four.get("profileLow").isNumber() && four.get("profileHigh").isNumber(), four.toString());
+        assertTrue(four.get("reason").asText().contains("is not known with 4 motors"), four.toString());
+        assertEquals(0, run("break-risk", THREE_BREAKS, "--at 40"));
+        assertTrue(out.toString().contains("not known     how often such an interval"), out.toString());
+        JsonNode five =
+                json("break-risk", "normalised_turns,broke\n38,yes\n41,yes\n44,yes\n42,yes\n40.5,yes\n", "--at 40");
+        assertFalse(five.has("reason"), five.toString());
+        double wide = number(five, "high") - number(five, "low");
+        assertTrue(wide > number(five, "profileHigh") - number(five, "profileLow"), five.toString());
+        JsonNode none = json("break-risk", "normalised_turns,broke\n40,no\n", "--at 40");
+        assertTrue(none.get("profileLow").isNull() && none.get("profileHigh").isNull(), none.toString());
     }
 
     @Test

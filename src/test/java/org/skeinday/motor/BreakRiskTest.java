@@ -60,6 +60,56 @@ class BreakRiskTest {
         assertEquals(BreakRisk.Kind.NOT_KNOWN, BreakEvidence.of(alike).at(39).kind());
     }
 
+    /** So many motors wound to breaking. */
+    private static BreakRisk.Estimated complete(int motors) {
+        List<BreakTrial> trials = new ArrayList<>();
+        for (int i = 0; i < motors; i++) {
+            trials.add(trial("m" + i, at((i + 0.5) / motors), StopRule.BREAKING, true));
+        }
+        return (BreakRisk.Estimated) BreakEvidence.of(trials).at(40);
+    }
+
+    @Test
+    void with_few_motors_the_calibrated_interval_is_the_wider_one_and_below_five_it_says_what_is_not_known() {
+        for (int motors = 3; motors <= 12; motors++) {
+            BreakRisk.Estimated risk = complete(motors);
+            double wide = risk.interval().high() - risk.interval().low();
+            assertTrue(
+                    wide
+                            > risk.profileInterval().high()
+                                    - risk.profileInterval().low(),
+                    motors + " motors");
+            assertEquals(motors < 5, risk.doubt().isPresent(), motors + " motors");
+        }
+        assertTrue(complete(4).doubt().orElseThrow().contains("is not known with 4 motors"), "says of how many");
+    }
+
+    @Test
+    void with_many_breaks_both_intervals_come_together_however_the_winds_ended() {
+        for (int motors : new int[] {61, 200}) {
+            BreakRisk.Estimated risk = complete(motors);
+            double wide = risk.interval().high() - risk.interval().low();
+            double profile =
+                    risk.profileInterval().high() - risk.profileInterval().low();
+            assertEquals(1, wide / profile, 0.06, motors + " motors");
+        }
+    }
+
+    @Test
+    void the_same_tests_give_the_same_interval_and_the_one_for_tests_that_end_with_a_break_joins_the_other() {
+        assertEquals(complete(7), complete(7));
+        List<BreakTrial> trials = new ArrayList<>();
+        for (int i = 0; i < 9; i++) {
+            trials.add(trial("m" + i, at((i + 0.5) / 9), StopRule.BREAKING, true));
+        }
+        Interval exact = ((BreakRisk.Estimated) BreakEvidence.of(trials).at(40)).interval();
+        trials.add(
+                trial("early", 1e-3, StopRule.COUNT, false)); // tells nothing, but it is no test that ends with a break
+        Interval near = ((BreakRisk.Estimated) BreakEvidence.of(trials).at(40)).interval();
+        assertEquals(exact.low(), near.low(), 0.01);
+        assertEquals(exact.high(), near.high(), 0.03);
+    }
+
     @Test
     void winds_stopped_on_torque_change_nothing_in_the_fit() {
         List<BreakTrial> trials = day(new SplittableRandom(7));
