@@ -26,7 +26,7 @@ final class Computing implements MoreCommands {
             case "flight":
                 return new FlightCommand();
             case "dayplan":
-                return new DayPlanCommand();
+                return new DayPlanCommand(System::nanoTime);
             default:
                 throw new IllegalArgumentException("There is no command " + name);
         }

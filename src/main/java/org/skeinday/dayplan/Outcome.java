@@ -1,6 +1,7 @@
 package org.skeinday.dayplan;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
 
@@ -9,6 +10,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param objective the end of the last task, or the smallest time in hand of all that have a window; empty without a
  *     plan, and without any window
+ * @param bound what no plan's objective can beat; that of the plan itself when it is proven best; empty where nothing is
+ *     sought
  * @param plan null unless optimal or feasible
  * @param keptInForce whether it is the plan in force, since nothing strictly better was found
  * @param conflict that leaves no plan; empty unless infeasible
@@ -18,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 public record Outcome(
         Status status,
         OptionalLong objective,
+        OptionalLong bound,
         @Nullable DayPlan plan,
         boolean keptInForce,
         List<Requirement> conflict,
@@ -37,5 +41,19 @@ public record Outcome(
 
     public Outcome {
         conflict = List.copyOf(conflict);
+    }
+
+    /** How far objective and bound lie apart, as a share of the objective (of 1 where that is 0); empty without both. */
+    public OptionalDouble gap() {
+        if (objective.isEmpty() || bound.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double apart = Math.abs(objective.getAsLong() - bound.getAsLong());
+        return OptionalDouble.of(apart / Math.max(1, Math.abs(objective.getAsLong())));
+    }
+
+    /** The end of the last task of the plan; empty without a plan. */
+    public OptionalLong makespan(PlanProblem problem) {
+        return plan == null ? OptionalLong.empty() : OptionalLong.of(Figures.lastEnd(problem, plan));
     }
 }

@@ -12,16 +12,20 @@ import org.jspecify.annotations.Nullable;
  * well as the effort allows. What {@link Bounds} show to be reached is not searched for again.
  */
 public final class Planner {
+    private static final double UNCOUNTED = 1e9;
+
     private final PlanProblem problem;
     private final Goal goal;
     private final Effort effort;
     private final Figures least;
+    private final SearchClock clock;
     private double seconds;
 
-    private Planner(PlanProblem problem, Goal goal, Effort effort) {
+    private Planner(PlanProblem problem, Goal goal, Effort effort, SearchClock clock) {
         this.problem = problem;
         this.goal = goal;
         this.effort = effort;
+        this.clock = clock;
         this.least = Bounds.of(problem, goal);
     }
 
@@ -40,17 +44,22 @@ public final class Planner {
      * @throws SolverMissing when the solver does not run here
      */
     public static Outcome plan(PlanProblem problem, Goal goal, Effort effort) {
-        return of(problem, goal, effort).run();
+        return plan(problem, goal, effort, SearchClock.unheard());
     }
 
-    private static Planner of(PlanProblem problem, Goal goal, Effort effort) {
+    /**
+     * The same, with a clock that is told how far it has come and, where it has a limit, ends the search for the headline in
+     * place of counted work: the best plan until then, and what no plan can beat.
+     */
+    public static Outcome plan(PlanProblem problem, Goal goal, Effort effort, SearchClock clock) {
         DayPlan inForce = problem.inForce();
-        return new Planner(inForce == null ? problem : problem.withInForce(inForce.fitting(problem)), goal, effort);
+        PlanProblem fitting = inForce == null ? problem : problem.withInForce(inForce.fitting(problem));
+        return new Planner(fitting, goal, effort, clock).run();
     }
 
     /** The same, but of a conflict only in which part of the problem it lies: quicker, for one try of many. */
     static Outcome planBriefly(PlanProblem problem, Goal goal, Effort effort) {
-        Outcome outcome = of(problem, goal, effort).run();
+        Outcome outcome = plan(problem, goal, effort);
         if (outcome.plan() != null) {
             return outcome;
         }
@@ -58,6 +67,7 @@ public final class Planner {
         PlanProblem part = found.part();
         return new Outcome(
                 part == null ? outcome.status() : Outcome.Status.INFEASIBLE,
+                OptionalLong.empty(),
                 OptionalLong.empty(),
                 null,
                 false,
@@ -69,24 +79,26 @@ public final class Planner {
     private Outcome run() {
         DayPlan near = near();
         if (near != null && figures(near).equals(least)) {
-            return outcome(near, true);
+            return outcome(near, least.headline());
         }
         if (near == null && Overfull.isCounted(problem)) {
-            return none(CpSat.Verdict.INFEASIBLE); // no search is needed for that
+            return none(CpSat.Verdict.INFEASIBLE, least.headline()); // no search is needed for that
         }
         PlanModel model = PlanModel.of(problem, Relaxation.NOTHING);
         Sum headline = model.costs().headline(goal);
         if (near != null && figures(near).headline() == least.headline()) {
             model.keep(headline, least.headline());
-            return outcome(further(model, near), true);
+            return outcome(further(model, near), least.headline());
         }
         CpSat.Answer answer = headline(model, headline, near);
         if (!answer.found()) {
-            return none(answer.verdict());
+            return none(answer.verdict(), answer.bound());
         }
         DayPlan first = better(near, model.read(answer));
         model.keep(headline, figures(first).headline());
-        return outcome(further(model, first), answer.verdict() == CpSat.Verdict.OPTIMAL);
+        return outcome(
+                further(model, first),
+                answer.verdict() == CpSat.Verdict.OPTIMAL ? figures(first).headline() : answer.bound());
     }
 
     private CpSat.Answer headline(PlanModel model, Sum headline, @Nullable DayPlan near) {
@@ -96,14 +108,19 @@ public final class Planner {
         if (!headline.isEmpty()) {
             model.sat.minimise(headline);
         }
-        return solve(model, effort.proofWork());
+        clock.noneBelow(least.headline());
+        double work = clock.isLimited() ? UNCOUNTED : effort.proofWork();
+        return timed(model.sat.solve(work, clock.leftForHeadline(), clock, true));
     }
 
-    private Outcome outcome(DayPlan found, boolean proven) {
+    /** @param noneBelow that no plan's headline is below; with that of the plan, it is proven best */
+    private Outcome outcome(DayPlan found, long noneBelow) {
         DayPlan chosen = Replan.choose(problem, goal, found);
+        boolean proven = figures(chosen).headline() <= noneBelow;
         return new Outcome(
                 proven ? Outcome.Status.OPTIMAL : Outcome.Status.FEASIBLE,
                 objective(chosen),
+                proven ? objective(chosen) : bound(noneBelow),
                 chosen,
                 chosen.equals(problem.inForce()),
                 List.of(),
@@ -155,10 +172,10 @@ public final class Planner {
     private DayPlan next(PlanModel model, Sum cost, ToLongFunction<Figures> figure, DayPlan before) {
         DayPlan plan = before;
         long reached = figure.applyAsLong(figures(before));
-        if (!cost.isEmpty() && reached > figure.applyAsLong(least)) {
+        if (!cost.isEmpty() && !clock.isOver() && reached > figure.applyAsLong(least)) {
             model.lookFirstAt(before);
             model.sat.minimise(cost);
-            CpSat.Answer answer = solve(model, effort.goalWork());
+            CpSat.Answer answer = timed(model.sat.solve(effort.goalWork(), clock.left(), clock, false));
             if (answer.found() && answer.objective() < reached) {
                 plan = model.read(answer);
                 reached = answer.objective();
@@ -168,8 +185,7 @@ public final class Planner {
         return plan;
     }
 
-    private CpSat.Answer solve(PlanModel model, double work) {
-        CpSat.Answer answer = model.sat.solve(work);
+    private CpSat.Answer timed(CpSat.Answer answer) {
         seconds += answer.seconds();
         return answer;
     }
@@ -180,13 +196,25 @@ public final class Planner {
                 : Figures.smallestInHand(problem, plan, true);
     }
 
-    private Outcome none(CpSat.Verdict verdict) {
+    /** Of the objective; of what the solver says and what windows and lags alone say the nearer one. */
+    private OptionalLong bound(long noneBelow) {
+        long nearer = Math.max(noneBelow, least.headline());
+        return objectiveIsSought() ? OptionalLong.of(goal == Goal.MAKESPAN ? nearer : -nearer) : OptionalLong.empty();
+    }
+
+    private boolean objectiveIsSought() {
+        return goal == Goal.MAKESPAN || problem.tasks().stream().anyMatch(t -> t.latestEnd() != null && !t.isFixed());
+    }
+
+    private Outcome none(CpSat.Verdict verdict, long noneBelow) {
+        Effort left = clock.within(effort);
         Optional<Conflict> conflict = verdict == CpSat.Verdict.INFEASIBLE
-                ? Optional.of(Conflict.of(problem, effort))
-                : Conflict.ofPart(problem, effort);
+                ? Optional.of(Conflict.of(problem, left))
+                : Conflict.ofPart(problem, left);
         return new Outcome(
                 conflict.isPresent() ? Outcome.Status.INFEASIBLE : Outcome.Status.UNKNOWN,
                 OptionalLong.empty(),
+                conflict.isPresent() ? OptionalLong.empty() : bound(noneBelow),
                 null,
                 false,
                 conflict.map(Conflict::requirements).orElse(List.of()),

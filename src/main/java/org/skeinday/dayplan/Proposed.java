@@ -145,6 +145,7 @@ public record Proposed(
                 new Outcome(
                         outcome.status(),
                         outcome.objective(),
+                        outcome.bound(),
                         problem.inForce(),
                         true,
                         outcome.conflict(),

@@ -57,34 +57,9 @@ class DayPlanPublishedTest {
         return problem;
     }
 
-    private static void lag(ObjectNode problem, String from, String to, int min) {
-        problem.withArray("lags").addObject().put("from", from).put("to", to).put("min", min);
-    }
-
-    private static ObjectNode task(ObjectNode problem, String id, int duration) {
-        return problem.withArray("tasks")
-                .addObject()
-                .put("id", id)
-                .put("duration", duration)
-                .putObject("needs");
-    }
-
     @Test
     void the_job_shop_of_fisher_and_thompson_takes_55() throws IOException {
-        ObjectNode problem = problem();
-        int job = 0;
-        for (List<String> row : rows("ft06.txt")) {
-            List<Integer> cells = numbers(row);
-            for (int i = 0; i < cells.size(); i += 2) {
-                task(problem, job + "-" + i, cells.get(i + 1)).put("m" + cells.get(i), 1);
-                ((ObjectNode) problem.get("resources")).put("m" + cells.get(i), 1);
-                if (i > 0) {
-                    lag(problem, job + "-" + (i - 2), job + "-" + i, cells.get(i - 1));
-                }
-            }
-            job++;
-        }
-        JsonNode answer = solved(problem);
+        JsonNode answer = solved(PublishedPlans.of("ft06.txt"));
         assertEquals("optimal", answer.get("status").asText());
         assertEquals(55, answer.get("objective").asInt());
         assertEquals(36, answer.get("starts").size());
@@ -114,10 +89,10 @@ class DayPlanPublishedTest {
             List<Integer> links = new ArrayList<>(numbers(rows.get(1 + i)));
             int count = links.get(2);
             for (int k = 0; k < count; k++) {
-                lag(problem, "" + links.get(0), "" + links.get(3 + k), links.get(3 + count + k));
+                PublishedPlans.lag(problem, "" + links.get(0), "" + links.get(3 + k), links.get(3 + count + k));
             }
             List<Integer> row = numbers(rows.get(1 + tasks + i));
-            ObjectNode needs = task(problem, "" + row.get(0), row.get(2));
+            ObjectNode needs = PublishedPlans.task(problem, "" + row.get(0), row.get(2));
             for (int r = 0; r < capacities.size(); r++) {
                 needs.put("r" + r, row.get(3 + r));
             }

@@ -18,8 +18,14 @@ final class HandedIn {
     private static final Set<String> TELLS_NOW = Set.of("now", "systemUTC", "systemDefaultZone", "systemDefault");
 
     /** And the mark that tells one folder from another: no rule decides by it and no replay meets it. */
-    private static final Set<String> START_THE_PROGRAM =
-            Set.of("Main", "App", "cli.Commands", "cli.Serving", "cli.BackupCommands", "platform.record.FolderMark");
+    private static final Set<String> START_THE_PROGRAM = Set.of(
+            "Main",
+            "App",
+            "cli.Commands",
+            "cli.Computing",
+            "cli.Serving",
+            "cli.BackupCommands",
+            "platform.record.FolderMark");
 
     private HandedIn() {}
 
