@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.State;
@@ -20,23 +21,30 @@ import org.skeinday.units.Length;
 /** What the pages Checks and Hall ask of the day's attempts: own ones only. */
 public final class ChecksBeside implements AtHand, MotorsOfDay {
     @Override
-    public Optional<Attempt> attempt(Tx tx) {
-        return Today.read(tx).flatMap(today -> {
-            List<AttemptNow> own = today.attempts().stream()
-                    .filter(a -> today.entry(a.entryId()).own())
-                    .toList();
-            Optional<AttemptNow> open =
-                    own.stream().filter(today::isOpen).max(Comparator.comparingLong(a -> moment(a.calledAtMs())));
-            return open.or(() -> own.stream()
-                            .filter(a -> a.state() == State.CLOSED)
-                            .max(Comparator.comparingLong(a -> moment(a.closedAtMs()))))
-                    .map(a -> new Attempt(
-                            a.id(),
-                            today.entry(a.entryId()).name() + ", " + a.number().words(),
-                            stage(today.live(a.id()).phase().name()),
-                            Strips.of(today.live(a.id())),
-                            moment(a.closedAtMs())));
-        });
+    public List<Attempt> attempts(Tx tx) {
+        return Today.read(tx).stream().flatMap(ChecksBeside::own).toList();
+    }
+
+    private static Stream<Attempt> own(Today today) {
+        List<AttemptNow> open = today.open().stream()
+                .filter(a -> today.entry(a.entryId()).own())
+                .toList();
+        return open.isEmpty()
+                ? today.attempts().stream()
+                        .filter(a -> today.entry(a.entryId()).own() && a.state() == State.CLOSED)
+                        .max(Comparator.comparingLong(a -> moment(a.closedAtMs())))
+                        .stream()
+                        .map(a -> of(today, a))
+                : open.stream().map(a -> of(today, a));
+    }
+
+    private static Attempt of(Today today, AttemptNow a) {
+        return new Attempt(
+                a.id(),
+                today.title(a),
+                stage(today.live(a.id()).phase().name()),
+                Strips.of(today.live(a.id())),
+                moment(a.closedAtMs()));
     }
 
     private static Stage stage(AttemptPhase.Name phase) {

@@ -1,11 +1,13 @@
 package org.skeinday.attempt.web;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.PhaseWords;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.MotorAdded;
@@ -15,9 +17,28 @@ import org.skeinday.platform.db.Tx;
 public final class MotorDemand {
     private MotorDemand() {}
 
-    /** The attempt that is wound, flown or just landed; the one whose turns are still asked for. */
-    public static Optional<AttemptNow> toWind(Tx tx) {
-        return Today.read(tx).flatMap(Today::underWay).filter(a -> a.motorId() != null);
+    /**
+     * Attempts that are wound, flown or just landed, whose turns are still asked for: first the one that this device reads,
+     * until it has landed, then the one called last.
+     */
+    public static List<AttemptNow> toWind(Tx tx, String device) {
+        List<AttemptNow> open = Today.read(tx).map(Today::open).orElse(List.of());
+        return open.stream()
+                .filter(a -> a.motorId() != null)
+                .sorted(Comparator.comparing((AttemptNow a) -> open.size() == 1 || !isReadBy(tx, a, device)))
+                .toList();
+    }
+
+    private static boolean isReadBy(Tx tx, AttemptNow attempt, String device) {
+        return (attempt.state().isBeforeRelease() || attempt.state() == State.RELEASED)
+                && LiveAttempts.evidence(tx, attempt.id()).stream()
+                        .flatMap(known -> known.presentWind().stream())
+                        .anyMatch(wind -> wind.begun().device().equals(device));
+    }
+
+    /** Others that are under way, each with its phase. @param shown id of the one that a page is about */
+    public static List<NowView.Choice> beside(Tx tx, String shown) {
+        return Today.read(tx).map(today -> today.beside(shown)).orElse(List.of());
     }
 
     /** The motor under way first; then for each own entry, by its window, the motor that comes next and its spare. */

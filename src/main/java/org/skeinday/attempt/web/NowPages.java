@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.action.AimActions;
 import org.skeinday.attempt.action.CallAttempt;
 import org.skeinday.attempt.action.GiveUpAttempt;
@@ -199,6 +200,7 @@ public final class NowPages {
                         "",
                         form,
                         null,
+                        List.of(),
                         null,
                         Today.NO_EVENT,
                         List.of(),
@@ -219,14 +221,16 @@ public final class NowPages {
                 sentence -> new PlanBeside.Said(false, List.of(), sentence));
         UnitSystem units = ReaderUnits.of(ctx);
         EventsAtHand events = EventsAtHand.beside(tx, today.event());
+        var presenter = new NowPresenter(tx, today, units, record.people()::name, clock.getZone(), mayAct(ctx));
+        @Nullable NowCard card = presenter.card(nowMs, shown(ctx));
         return new NowView(
                 today.event().name(),
                 PageWords.rules(today.event())
                         + PageWords.devices(TermsStore.of(tx, today.event().id()))
                         + PageWords.flightRules(today),
                 form,
-                new NowPresenter(tx, today, units, record.people()::name, clock.getZone(), mayAct(ctx))
-                        .card(nowMs, shown(ctx)),
+                card,
+                card == null ? List.of() : presenter.others(card.live().id(), nowMs),
                 today.justClosed().map(a -> EntryLines.closed(today, a)).orElse(null),
                 today.whyNone(),
                 EntryLines.of(today, clock.getZone()),
@@ -248,9 +252,13 @@ public final class NowPages {
         return (units == UnitSystem.METRIC ? UnitSystem.INCH : UnitSystem.METRIC).word();
     }
 
-    /** The attempt that was chosen from the list, or that the form was about; it stays in sight while it is open. */
+    /**
+     * The attempt that was chosen from the list, or that the form was about; it stays in sight while it is open. A form
+     * about another one says which is in sight.
+     */
     private static String shown(Context ctx) {
         String asked = ctx.queryParam("attempt");
-        return asked == null ? field(ctx, "attempt") : asked;
+        String beside = field(ctx, "shown");
+        return asked != null ? asked : beside.isEmpty() ? field(ctx, "attempt") : beside;
     }
 }

@@ -87,6 +87,14 @@ final class NowPresenter {
                 .orElse(null);
     }
 
+    /** Of the attempts that are under way beside the one that is shown. */
+    List<NowCard> others(String shown, long nowMs) {
+        return today.open().stream()
+                .filter(a -> !a.id().equals(shown))
+                .map(a -> underWay(a, nowMs))
+                .toList();
+    }
+
     private NowCard underWay(AttemptNow attempt, long nowMs) {
         LiveAttempt live = today.live(attempt.id());
         EntryAdded entry = today.entry(attempt.entryId());

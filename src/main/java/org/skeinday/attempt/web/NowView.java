@@ -9,6 +9,7 @@ import org.skeinday.platform.http.FormErrors;
  *
  * @param form what was typed into the last form and why it was refused, by field; under "" what belongs to no field
  * @param card the next attempt, null when none is left
+ * @param others cards of attempts that are under way beside it: of each the phase and the one key that is due
  * @param closed the attempt that was closed last, while no other is under way; null for none
  * @param none why there is no card, empty when there is one
  * @param protests announced times that can still be protested
@@ -21,6 +22,7 @@ public record NowView(
         String rules,
         FormErrors form,
         @Nullable NowCard card,
+        List<NowCard> others,
         @Nullable Choice closed,
         String none,
         List<EntryLine> entries,

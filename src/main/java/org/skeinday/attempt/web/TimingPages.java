@@ -107,7 +107,8 @@ public final class TimingPages {
     private TimingView view(Context ctx, FormErrors form) {
         Caller caller = Access.callerOf(ctx);
         return record.read(tx -> Today.read(tx)
-                .flatMap(today -> toTime(tx, today, caller).map(attempt -> view(tx, today, attempt, caller, form)))
+                .flatMap(today ->
+                        toTime(tx, today, caller, asked(ctx)).map(attempt -> view(tx, today, attempt, caller, form)))
                 .orElse(nobody(form)));
     }
 
@@ -127,6 +128,7 @@ public final class TimingPages {
                 "",
                 "",
                 0,
+                List.of(),
                 List.of());
     }
 
@@ -134,11 +136,25 @@ public final class TimingPages {
         return !WatchStore.everWatched(tx, attempt.id(), caller.device()).isEmpty();
     }
 
-    /** What this device times in the air, whoever is called meanwhile; else the attempt under way, else the one that this device has just timed: its reading stays in sight. */
-    private static Optional<AttemptNow> toTime(Tx tx, Today today, Caller caller) {
+    /** The attempt that was chosen beside another one, or that the form was about. */
+    private static String asked(Context ctx) {
+        String chosen = ctx.queryParam("attempt");
+        return chosen == null ? NowPages.field(ctx, "attempt") : chosen;
+    }
+
+    /**
+     * What this device times in the air, whoever is called meanwhile; else the one that was chosen, the one that it has a
+     * watch of, the one called last; else the one that this device has just timed: its reading stays in sight.
+     */
+    private static Optional<AttemptNow> toTime(Tx tx, Today today, Caller caller, String asked) {
         return today.attempts().stream()
                 .filter(a -> a.state() == State.RELEASED && isWatchOf(tx, a, caller))
                 .findFirst()
+                .or(() ->
+                        today.open().stream().filter(a -> a.id().equals(asked)).findFirst())
+                .or(() -> today.open().stream()
+                        .filter(a -> a.state().isBeforeRelease() && isWatchOf(tx, a, caller))
+                        .findFirst())
                 .or(today::underWay)
                 .or(() -> AttemptStore.lastTimedBy(tx, today.event().id(), caller.device()));
     }
@@ -150,7 +166,7 @@ public final class TimingPages {
                 && taken.stream().noneMatch(w -> w.slot() == slot && w.device().equals(caller.device()));
         EntryAdded entry = today.entry(attempt.entryId());
         return new TimingView(
-                entry.name() + ", " + attempt.number().words(),
+                today.title(attempt),
                 attempt.id(),
                 attempt.state().word(),
                 Strips.of(today.live(attempt.id())),
@@ -170,7 +186,8 @@ public final class TimingPages {
                 reading(tx, today, attempt, slot),
                 waits(tx, today, attempt, taken),
                 typesTimes(today, attempt),
-                places(today.event().timekeepers(), taken));
+                places(today.event().timekeepers(), taken),
+                attempt.state() == State.RELEASED && slot > 0 ? List.of() : today.beside(attempt.id()));
     }
 
     private static String reading(Tx tx, Today today, AttemptNow attempt, int slot) {

@@ -19,6 +19,7 @@ import org.skeinday.steps.web.StripView;
  * @param form what was typed last and why it was refused; under "" what belongs to no field
  * @param reading what this device has measured for it, in words empty before
  * @param waits what its time still waits for, and whom; empty for nothing
+ * @param others attempts that are under way beside this one
  * @param typesTimes how many watches a hand watch may stand for; 0 while none may
  */
 public record TimingView(
@@ -36,7 +37,8 @@ public record TimingView(
         String reading,
         String waits,
         int typesTimes,
-        List<Place> places) {
+        List<Place> places,
+        List<NowView.Choice> others) {
     /** A place to take. @param takenBy in words, empty when it is free */
     public record Place(int slot, String takenBy) {}
 }

@@ -13,6 +13,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.OfficialFlights;
+import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.FlightWindows;
 import org.skeinday.attempt.store.HallStops;
@@ -113,9 +114,29 @@ record Today(
 
     /** The attempt that is under way; the one called last when there are several. */
     Optional<AttemptNow> underWay() {
+        return open().stream().findFirst();
+    }
+
+    /** Attempts that are under way, the one called last first. */
+    List<AttemptNow> open() {
         return attempts.stream()
                 .filter(this::isOpen)
-                .max(Comparator.comparingLong(a -> a.calledAtMs() == null ? 0 : a.calledAtMs()));
+                .sorted(Comparator.comparingLong((AttemptNow a) -> a.calledAtMs() == null ? 0 : a.calledAtMs())
+                        .reversed())
+                .toList();
+    }
+
+    /** Entry and attempt in words. */
+    String title(AttemptNow attempt) {
+        return entry(attempt.entryId()).name() + ", " + attempt.number().words();
+    }
+
+    /** The others that are under way, to be gone to: each with its phase. @param shown id of the one that a page is about */
+    List<NowView.Choice> beside(String shown) {
+        return open().stream()
+                .filter(a -> !a.id().equals(shown))
+                .map(a -> new NowView.Choice(a.id(), title(a) + ": " + PhaseWords.of(live(a.id()))))
+                .toList();
     }
 
     /** The attempt that was closed last; empty while another is under way. */

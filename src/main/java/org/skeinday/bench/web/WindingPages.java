@@ -137,13 +137,14 @@ public final class WindingPages {
         String device = Access.callerOf(ctx).device();
         String shown = shown(ctx);
         return record.read(tx -> {
-            Optional<AttemptNow> underWay = MotorDemand.toWind(tx);
+            Optional<AttemptNow> underWay =
+                    MotorDemand.toWind(tx, device).stream().findFirst();
             Optional<AttemptNow> attempt = shown.isEmpty() ? underWay : Optional.of(asked(tx, shown));
             boolean listed = attempt.filter(a -> a.state().isBeforeRelease()).isEmpty();
             List<WindingView.Past> flights = listed ? PastFlights.of(tx, LAST_FLIGHTS, shown) : List.of();
             return attempt.flatMap(a -> life(tx, a)
-                            .map(life ->
-                                    of(ctx, tx, a, life, device, form).listing(flights, shown, underWay.isPresent())))
+                            .map(life -> of(ctx, tx, a, life, device, form)
+                                    .listing(flights, shown, underWay.isPresent(), MotorDemand.beside(tx, a.id()))))
                     .orElse(none(flights));
         });
     }

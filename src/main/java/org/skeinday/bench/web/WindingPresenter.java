@@ -207,7 +207,8 @@ final class WindingPresenter {
                         ? GateView.of(WindingGate.of(tx, flown))
                         : GateView.OPEN,
                 List.of(),
-                "");
+                "",
+                List.of());
     }
 
     /** Nothing is said of the direction once it is being wound; of a break the reader's keys and the counts speak. */

@@ -2,6 +2,7 @@ package org.skeinday.bench.web;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.web.NowView;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.steps.Cautions;
 import org.skeinday.steps.web.GateView;
@@ -61,6 +62,7 @@ public record WindingView(
      * @param cautions before the first crank turn, in full for who meets them first on {@code today}; empty for a motor
      *     without an attempt
      * @param waits what the first crank turn waits for
+     * @param others attempts that are under way beside this one
      * @param shown the attempt that was asked for by name, empty for the one under way
      * @param back words of the link away from an attempt that was asked for by name
      */
@@ -75,15 +77,27 @@ public record WindingView(
             String back,
             GateView waits,
             List<Cautions.Shown> cautions,
-            String today) {
+            String today,
+            List<NowView.Choice> others) {
         static More none(List<Past> flights) {
             return new More(
-                    null, null, null, List.of(), flights, new Hold(0, ""), "", "", GateView.OPEN, List.of(), "");
+                    null,
+                    null,
+                    null,
+                    List.of(),
+                    flights,
+                    new Hold(0, ""),
+                    "",
+                    "",
+                    GateView.OPEN,
+                    List.of(),
+                    "",
+                    List.of());
         }
     }
 
     /** @param isUnderWay whether an attempt is, that the link away from this one leads to */
-    WindingView listing(List<Past> flights, String shown, boolean isUnderWay) {
+    WindingView listing(List<Past> flights, String shown, boolean isUnderWay, List<NowView.Choice> others) {
         var listed = new More(
                 more.flight,
                 more.picture,
@@ -95,7 +109,8 @@ public record WindingView(
                 isUnderWay ? "To the attempt under way" : "To Winding",
                 more.waits,
                 more.cautions,
-                more.today);
+                more.today,
+                others);
         return new WindingView(
                 title, none, attempt, problem, direction, plan, floor, lacks, motor, wind, own, quiet, isOver, live,
                 reader, after, listed, at, form);
@@ -114,7 +129,8 @@ public record WindingView(
                 more.back,
                 more.waits,
                 cautions,
-                today);
+                today,
+                more.others);
         return new WindingView(
                 title, none, attempt, problem, direction, plan, floor, lacks, motor, wind, own, quiet, isOver, live,
                 reader, after, told, at, form);

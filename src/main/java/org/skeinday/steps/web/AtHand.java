@@ -1,5 +1,6 @@
 package org.skeinday.steps.web;
 
+import java.util.List;
 import java.util.Optional;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.Length;
@@ -24,8 +25,8 @@ public interface AtHand {
         CLOSED
     }
 
-    /** The one under way, else the one closed last. */
-    Optional<Attempt> attempt(Tx tx);
+    /** Those under way, the one called last first; else the one closed last. */
+    List<Attempt> attempts(Tx tx);
 
     /** Whether no own entry has an attempt left. */
     boolean isOver(Tx tx);

@@ -113,7 +113,7 @@ public final class ChecksPages {
     private ChecksView view(Context ctx, Tx tx, EventAdded event, FormErrors form) {
         String today = LocalDate.now(clock).toString();
         long nowMs = clock.millis();
-        var pause = new Pause(tx, event, atHand, today);
+        var pause = new Pause(tx, event, atHand, today, word(ctx, "subject"));
         List<Pause.Place> all = pause.all();
         Optional<Pause.Place> asked = pause.isQuiet() ? Optional.empty() : asked(ctx, all);
         Optional<Pause.Place> shown = asked.or(() -> pause.now(all, nowMs));
@@ -122,7 +122,7 @@ public final class ChecksPages {
         Optional<AtHand.Attempt> called = pause.called();
         GateView waits = called.map(a -> GateView.of(GateAsked.startWinding(tx, event.id(), a.id())))
                 .orElse(GateView.OPEN);
-        var notices = new NoticesPresenter(all, called.isPresent(), !waits.isOpen());
+        var notices = new NoticesPresenter(all, called.map(AtHand.Attempt::id).orElse(""), !waits.isOpen());
         return new ChecksView(
                 event.name(),
                 shown.isPresent() ? "" : pause.none(true),

@@ -11,11 +11,11 @@ final class NoticesPresenter {
     private static final String START = "Winding may start.";
 
     private final List<Pause.Place> all;
-    private final boolean called;
+    private final String called;
     private final boolean waits;
 
-    /** @param called whether an attempt is, and is not wound yet @param waits whether winding waits for something */
-    NoticesPresenter(List<Pause.Place> all, boolean called, boolean waits) {
+    /** @param called id of the attempt that is, and is not wound yet; empty for none @param waits whether winding waits */
+    NoticesPresenter(List<Pause.Place> all, String called, boolean waits) {
         this.all = all;
         this.called = called;
         this.waits = waits;
@@ -27,7 +27,7 @@ final class NoticesPresenter {
         if (mayStart()) {
             notices.add(new ChecksView.Notice(START, "/", "To Now"));
         }
-        if (called) {
+        if (!called.isEmpty()) {
             all.stream()
                     .filter(p -> p.moment() == Moment.WINDING_PLACE && isLeftOver(p))
                     .map(p -> left(p, shown.filter(p::equals).isPresent()))
@@ -47,11 +47,12 @@ final class NoticesPresenter {
     }
 
     private boolean mayStart() {
-        return called
+        return !called.isEmpty()
                 && !waits
                 && all.stream()
-                        .anyMatch(p ->
-                                p.moment() == Moment.BEFORE_WINDING && p.run().isComplete());
+                        .anyMatch(p -> p.moment() == Moment.BEFORE_WINDING
+                                && p.subject().equals(called)
+                                && p.run().isComplete());
     }
 
     /** Open, though nothing that winding waits for. */

@@ -26,6 +26,7 @@ final class Pause {
 
     private final Tx tx;
     private final EventAdded event;
+    private final List<AtHand.Attempt> attempts;
     private final Optional<AtHand.Attempt> attempt;
     private final boolean isOver;
     private final String today;
@@ -47,13 +48,25 @@ final class Pause {
         }
     }
 
-    /** @param today ISO date in the hall */
-    Pause(Tx tx, EventAdded event, AtHand atHand, String today) {
+    /** @param today ISO date in the hall @param about what was asked for, an attempt perhaps */
+    Pause(Tx tx, EventAdded event, AtHand atHand, String today, String about) {
         this.tx = tx;
         this.event = event;
-        this.attempt = atHand.attempt(tx);
+        this.attempts = atHand.attempts(tx);
+        this.attempt = asked(about)
+                .or(() -> at(AtHand.Stage.CALLED))
+                .or(() -> attempts.stream().findFirst());
         this.isOver = atHand.isOver(tx);
         this.today = today;
+    }
+
+    private Optional<AtHand.Attempt> asked(String about) {
+        return attempts.stream().filter(a -> a.id().equals(about)).findFirst();
+    }
+
+    /** Of several the one that something is asked of now. */
+    private Optional<AtHand.Attempt> at(AtHand.Stage stage) {
+        return attempts.stream().filter(a -> a.stage() == stage).findFirst();
     }
 
     /** Whether the first crank turn was made and the release was not. */
@@ -78,10 +91,13 @@ final class Pause {
                     models().forEach(m ->
                             places.add(place(list, new ModelSubject(event.id(), m.id()).toString(), m.name())));
                 case BEFORE_WINDING, BEFORE_LOADING ->
-                    called().ifPresent(a -> places.add(place(list, a.id(), a.title())));
+                    attempts.stream()
+                            .filter(a -> a.stage() == AtHand.Stage.CALLED)
+                            .forEach(a -> places.add(place(list, a.id(), a.title())));
                 case AFTER_LANDING ->
-                    attempt.filter(a -> a.stage().compareTo(AtHand.Stage.LANDED) >= 0)
-                            .ifPresent(a -> places.add(place(list, a.id(), a.title())));
+                    attempts.stream()
+                            .filter(a -> a.stage().compareTo(AtHand.Stage.LANDED) >= 0)
+                            .forEach(a -> places.add(place(list, a.id(), a.title())));
                 case RELEASE -> {} // by hand signals, on paper only
                 default -> places.add(place(list, event.id(), ""));
             }
@@ -139,7 +155,7 @@ final class Pause {
                         .isPresent());
     }
 
-    private static Optional<Place> ofTheMorning(List<Place> all) {
+    private Optional<Place> ofTheMorning(List<Place> all) {
         return open(all, Moment.ARRIVAL)
                 .or(() -> open(all, Moment.WINDING_PLACE))
                 .or(() -> open(all, Moment.MODEL_INSPECTION));
@@ -149,9 +165,11 @@ final class Pause {
         return all.stream().filter(p -> p.moment() == moment).findFirst();
     }
 
-    private static Optional<Place> open(List<Place> all, Moment moment) {
+    private Optional<Place> open(List<Place> all, Moment moment) {
         return all.stream()
                 .filter(p -> p.moment() == moment && !p.run().isComplete())
+                .filter(p -> !moment.isOfEachAttempt()
+                        || attempt.filter(a -> a.id().equals(p.subject())).isPresent())
                 .findFirst();
     }
 

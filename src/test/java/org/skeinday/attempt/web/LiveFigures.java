@@ -14,7 +14,7 @@ final class LiveFigures {
             "now", "/now?attempt=",
             "timing", "/timing/part?attempt=",
             "winding", "/winding/part?flight=",
-            "checks", "/checks/part?attempt=",
+            "checks", "/checks/part?subject=",
             "record", "/attempt/");
 
     private final Map<String, Map<String, String>> found = new TreeMap<>();
@@ -99,6 +99,17 @@ final class LiveFigures {
             found.computeIfAbsent(figure, f -> new LinkedHashMap<>())
                     .put(page, value.group(1).strip());
         }
+    }
+
+    /** The same without what one page says. */
+    LiveFigures without(String page) {
+        found.values().forEach(byPage -> byPage.remove(page));
+        return this;
+    }
+
+    /** Of one page; empty where it does not say it. */
+    String said(String figure, String page) {
+        return found.getOrDefault(figure, Map.of()).getOrDefault(page, "");
     }
 
     /** Figures of which two pages say different things. */
