@@ -26,6 +26,12 @@ create table attempt (
   -- Its window as it stood when it was released: a window that is moved later changes no verdict.
   window_opens_ms bigint,
   window_closes_ms bigint,
+  -- In the air, ms after the release: caught by the building or by somebody, free again; and what it was steered with.
+  caught_ms bigint,
+  freed_ms bigint,
+  caught_by varchar(10),
+  still_held boolean default false not null,
+  steered varchar(10) default 'none' not null,
   unique (entry_id, number)
 );
 -- A watch whose device failed can go to another device; what the first one still sends is kept as well.

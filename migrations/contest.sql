@@ -148,7 +148,10 @@ create table contest_flight_rules (
   drop_best int not null,
   drop_worst int not null,
   last_call_ms bigint not null,
-  inside varchar(10) not null
+  inside varchar(10) not null,
+  -- What becomes of a flight whose model is caught; null where an earlier program wrote the rules.
+  if_caught varchar(10),
+  start_again varchar(10)
 );
 -- The event that people work on, once somebody has said so. One row, none before.
 create table contest_at_hand (

@@ -94,7 +94,7 @@ function start(place) {
     const free = state.heldAt != null;
     const tap = mark(free ? 'free' : 'held', ms, stamp);
     const since = free ? ` for ${((ms - state.heldAt) / 1000).toFixed(1)} s` : '';
-    keep({ ...state, heldAt: free ? null : ms, contact: { tap, words: `held at ${format(free ? state.heldAt : ms)}${since}`, was: state.heldAt ?? null } });
+    keep({ ...state, heldAt: free ? null : ms, contact: { tap, words: `caught at ${format(free ? state.heldAt : ms)}${since}`, was: state.heldAt ?? null } });
   }
   function takeBack(stamp) {
     const { tap, was } = state.contact;
@@ -138,7 +138,7 @@ function start(place) {
     if (performance.now() - lookedAt > LOOK_MS) { lookedAt = performance.now(); lookAtClocks(); }
     if (state.heldAt != null) {
       const since = ms - state.heldAt;
-      contact.textContent = heldMs > 0 && since >= heldMs ? `held ${heldMs / 1000} s: stop` : `held ${Math.floor(since / 1000)} s`;
+      contact.textContent = heldMs >= 0 && since >= heldMs ? `caught ${heldMs / 1000} s: stop` : `caught for ${Math.floor(since / 1000)} s`;
     }
     tick();
   }
@@ -164,7 +164,7 @@ function start(place) {
     side.disabled = over;
     side.classList.toggle('done', now === 'ready' && Boolean(state.ready) && !state.was);
     touched.disabled = held.disabled = now !== 'air' || over;
-    held.textContent = state.heldAt != null ? 'Free again' : 'Held';
+    held.textContent = state.heldAt != null ? 'Free again' : 'Caught';
     contact.textContent = state.contact?.words ?? '';
     contactBack.hidden = now !== 'air' || !state.contact || over;
   }

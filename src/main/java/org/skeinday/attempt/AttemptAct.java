@@ -11,6 +11,12 @@ public enum AttemptAct {
     NOT_RELEASED("Not released after all", Way.BACK),
     LANDED("Landed", Way.ON),
     STILL_FLYING("Still flying", Way.BACK),
+    /** The building, or somebody, holds the model: what the rules make of it is said beside. */
+    CAUGHT("Caught", Way.ASIDE),
+    FREE_AGAIN("Free again", Way.ASIDE),
+    STILL_HELD("Still held", Way.ASIDE),
+    /** With a balloon or a pole, or not at all. */
+    STEERED("Steered", Way.ASIDE),
     BROKE("Broke", Way.BACK),
     /** Everyone unhurt, both ends found: before it nothing else is asked, so that it leads on and out. */
     PEOPLE_SAFE("Everyone unhurt, both ends found", Way.BOTH),

@@ -72,8 +72,9 @@ public final class AttemptActs {
             case BROKE -> brokeForCaptain((AttemptPhase.Broke) phase);
             case RUN_BACK -> EnumSet.of(BROKE, RUN_BACK);
             case IN_THE_AIR -> inTheAir((AttemptPhase.InTheAir) phase);
-            case LANDED -> EnumSet.of(CLOSE, STILL_FLYING, TYPE_TIME, JUDGE_WATCH, ANNOUNCE, COLLIDED, DECLARE_VOID);
-            case OFFICIAL -> EnumSet.of(SIGN, TYPE_TIME, REOPEN, PROTEST);
+            case LANDED ->
+                EnumSet.of(CLOSE, STILL_FLYING, STEERED, TYPE_TIME, JUDGE_WATCH, ANNOUNCE, COLLIDED, DECLARE_VOID);
+            case OFFICIAL -> EnumSet.of(SIGN, TYPE_TIME, STEERED, REOPEN, PROTEST);
             case VOID -> EnumSet.of(REOPEN);
             case ABANDONED -> none();
         };
@@ -104,6 +105,8 @@ public final class AttemptActs {
         if (flies.motorBroke()) {
             acts.remove(BROKE);
         }
+        acts.add(STEERED);
+        acts.addAll(flies.caughtMs() == null ? EnumSet.of(CAUGHT) : EnumSet.of(FREE_AGAIN, STILL_HELD));
         return acts;
     }
 

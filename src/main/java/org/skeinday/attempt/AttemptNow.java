@@ -24,7 +24,8 @@ public record AttemptNow(
         @Nullable Long landedAtMs,
         @Nullable Long closedAtMs,
         boolean flownAgain,
-        @Nullable Window flewIn) {
+        @Nullable Window flewIn,
+        Aloft aloft) {
 
     /** From {@code opensMs} to before {@code closesMs}. */
     public record Window(long opensMs, long closesMs) {}

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.DayKind;
 import org.skeinday.timing.Contact;
@@ -54,7 +55,7 @@ public record LiveAttempt(
             case CALLED, WINDING, HOLDING -> beforeRelease(known);
             case RELEASED ->
                 new AttemptPhase.InTheAir(
-                        orZero(now.releasedAtMs()), caught(known.timed()).orElse(null), known.motorBrokeAtMs() != null);
+                        orZero(now.releasedAtMs()), caught(known).orElse(null), known.motorBrokeAtMs() != null);
             case LANDED ->
                 new AttemptPhase.Landed(
                         orZero(now.landedAtMs()),
@@ -132,16 +133,18 @@ public record LiveAttempt(
                 : new AttemptPhase.Broke(brokeAtMs, motor, told.peopleSafe(), told.where(), true);
     }
 
-    /** The first contact that still lasts, as the watches see it, ms after the release. */
-    private static Optional<Long> caught(Timed timed) {
-        List<Contact> held = IntStream.rangeClosed(1, 3)
-                .mapToObj(slot -> timed.marks().held(slot))
+    /** The first contact that still lasts, as the watches or the captain see it, ms after the release. */
+    private static Optional<Long> caught(AttemptEvidence known) {
+        Aloft aloft = known.now().aloft();
+        Long seen = aloft.caughtMs();
+        Long freed = aloft.freedMs();
+        Stream<Long> byCaptain = seen == null || freed != null ? Stream.empty() : Stream.of(seen);
+        Stream<Long> byWatches = IntStream.rangeClosed(1, 3)
+                .mapToObj(slot -> known.timed().marks().held(slot))
                 .flatMap(List::stream)
-                .toList();
-        return held.stream()
-                .filter(c -> c.freedMs() == null)
-                .map(Contact::fromMs)
-                .min(Comparator.naturalOrder());
+                .filter(c -> c.freedMs() == null && (freed == null || c.fromMs() > freed))
+                .map(Contact::fromMs);
+        return Stream.concat(byCaptain, byWatches).min(Comparator.naturalOrder());
     }
 
     private static String reason(AttemptNow now) {

@@ -76,7 +76,7 @@ public final class Marks {
                 .forEach(m -> words.add("touched at " + tenths(m.msOrZero())));
         held(slot).forEach(contact -> {
             Long freed = contact.freedMs();
-            words.add("held at " + tenths(contact.fromMs())
+            words.add("caught at " + tenths(contact.fromMs())
                     + (freed == null
                             ? ""
                             : " for " + new FlightTime((freed - contact.fromMs()) / 100 * 100).seconds(1) + " s"));

@@ -67,6 +67,28 @@ public final class Readings {
                 : hold.map(rule -> HeldFlight.of(contacts, reading.durationMs(), rule));
     }
 
+    /**
+     * What the captain saw and no mark of a watch that counts says: whether its time has the rules' deduction is for a person
+     * to say. Empty where the model came free in time, or each such watch has marked the catch itself.
+     */
+    public static Optional<String> caughtUnmarked(Timed timed, Aloft aloft, HoldRule hold) {
+        Long caught = aloft.caughtMs();
+        Long freed = aloft.freedMs();
+        if (caught == null || freed != null && !hold.endsAtOnce() && freed - caught < hold.watchedMs()) {
+            return Optional.empty();
+        }
+        Set<Integer> aside = setAside(timed.judged());
+        String without = thatCount(timed.readings()).stream()
+                .filter(r -> !aside.contains(r.slot())
+                        && timed.marks().held(r.slot()).isEmpty())
+                .map(r -> "watch " + r.slot())
+                .collect(Collectors.joining(", "));
+        return without.isEmpty()
+                ? Optional.empty()
+                : Optional.of("The captain saw it " + aloft.words() + "; no mark of " + without
+                        + " says so. Say whether its time ends as the rules have it.");
+    }
+
     /** One entry for each timekeeper who is heard of, after what the captain decided of the watches. */
     public static Watches watches(Timed timed, Optional<HoldRule> hold) {
         TreeMap<Integer, WatchReading> watches = new TreeMap<>();

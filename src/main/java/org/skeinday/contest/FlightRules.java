@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.timing.FlightWindow;
 import org.skeinday.timing.HoldRule;
 import org.skeinday.units.EnumWords;
+import org.skeinday.units.FlightTime;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -25,6 +26,10 @@ import org.skeinday.units.Preconditions;
  * @param dropBest how many of the best attempts do not count in the mean of all, 0 to 5
  * @param dropWorst how many of the worst, 0 to 5
  * @param lastCallMs how long before a window closes the last call is made, 0 to 3,600,000 ms; 0 for none
+ * @param ifCaught runs-on (the clock runs until the landing), less (once it was watched for long enough the flight is over,
+ *     less a deduction) or ends (the flight is over when it is caught); null in rules of an earlier program, which said it by
+ *     {@code heldWatchedMs} alone
+ * @param startAgain no or yes: whether a flight that ended early so may be flown again; null where nobody said
  * @param inside release or landing: which of them must lie inside the window
  */
 public record FlightRules(
@@ -41,7 +46,9 @@ public record FlightRules(
         int dropBest,
         int dropWorst,
         long lastCallMs,
-        String inside) {
+        String inside,
+        @Nullable String ifCaught,
+        @Nullable String startAgain) {
     /** A flight below the minimum without a repeat left. */
     public enum IfShort {
         /** It uses up an official flight and brings no time. */
@@ -75,6 +82,21 @@ public record FlightRules(
         LANDING
     }
 
+    /** What becomes of the clock when the building, or somebody, holds the model. */
+    public enum IfCaught {
+        RUNS_ON,
+        LESS,
+        ENDS
+    }
+
+    /** Whether a flight that ended early may be flown again. */
+    public enum StartAgain {
+        NO,
+        YES
+    }
+
+    public static final List<String> IF_CAUGHT = EnumWords.of(IfCaught.class);
+    public static final List<String> START_AGAIN = EnumWords.of(StartAgain.class);
     public static final List<String> IF_SHORT = EnumWords.of(IfShort.class);
     public static final List<String> COLLISION = EnumWords.of(AfterCollision.class);
     public static final List<String> IF_SILENT = EnumWords.of(IfSilent.class);
@@ -87,6 +109,8 @@ public record FlightRules(
     private static final String A_COLLISION = "What a collision means";
     private static final String WITHOUT_A_CHOICE = "What holds without a choice";
     private static final String PARTS_TIES = "What parts ties";
+    private static final String WHEN_CAUGHT = "What becomes of a model that is caught";
+    private static final String AGAIN = "Whether it may start again";
     private static final String LIES_INSIDE = "What must lie inside the window";
 
     public FlightRules {
@@ -106,6 +130,12 @@ public record FlightRules(
         if (heldWatchedMs != null) {
             hold(heldWatchedMs, heldDeductMs);
         }
+        if (ifCaught != null) {
+            Preconditions.oneOf(WHEN_CAUGHT, ifCaught, IF_CAUGHT);
+        }
+        if (startAgain != null) {
+            Preconditions.oneOf(AGAIN, startAgain, START_AGAIN);
+        }
     }
 
     /** What holds for an event that says nothing. */
@@ -124,12 +154,53 @@ public record FlightRules(
                 0,
                 0,
                 FlightWindow.LAST_CALL_MS,
-                EnumWords.of(Inside.RELEASE));
+                EnumWords.of(Inside.RELEASE),
+                null,
+                null);
     }
 
-    /** Empty when the rules say nothing of models that the building holds. */
+    /** Empty when the clock runs on while the model is held. */
     public Optional<HoldRule> hold() {
-        return heldWatchedMs == null ? Optional.empty() : Optional.of(hold(heldWatchedMs, heldDeductMs));
+        return switch (ifCaughtRule()) {
+            case RUNS_ON -> Optional.empty();
+            case ENDS -> Optional.of(HoldRule.AT_ONCE);
+            case LESS -> Optional.of(heldWatchedMs == null ? HoldRule.TEN_SECONDS : hold(heldWatchedMs, heldDeductMs));
+        };
+    }
+
+    public IfCaught ifCaughtRule() {
+        if (ifCaught == null) {
+            return heldWatchedMs == null ? IfCaught.RUNS_ON : IfCaught.LESS;
+        }
+        return EnumWords.parse(WHEN_CAUGHT, IfCaught.class, ifCaught);
+    }
+
+    /** Whether a flight that ended early because the model was caught may be flown again. */
+    public boolean letsStartAgain() {
+        return startAgain != null && EnumWords.parse(AGAIN, StartAgain.class, startAgain) == StartAgain.YES;
+    }
+
+    /** What happens to a model that is caught, as a sentence with a worked case. */
+    public String caughtWords() {
+        return switch (ifCaughtRule()) {
+            case RUNS_ON -> "the clock runs until the landing: caught at 0:40 and down at 1:00 is 1:00";
+            case ENDS -> "the flight is over when it is caught: caught at 0:40 is 0:40" + againWords();
+            case LESS -> {
+                HoldRule rule = hold().orElseThrow();
+                long over = 40_000 + rule.watchedMs();
+                yield "over once it was held for " + seconds(rule.watchedMs()) + ", less " + seconds(rule.deductMs())
+                        + ": caught at 0:40 and held until " + new FlightTime(over).text(0) + " is "
+                        + new FlightTime(over - rule.deductMs()).text(0) + againWords();
+            }
+        };
+    }
+
+    private String againWords() {
+        return letsStartAgain() ? "; it may start again" : "; it does not start again";
+    }
+
+    private static String seconds(long ms) {
+        return new FlightTime(ms).seconds(ms % 1000 == 0 ? 0 : 1) + " s";
     }
 
     private static HoldRule hold(long watchedMs, @Nullable Long deductMs) {

@@ -2,10 +2,12 @@ package org.skeinday.exchange;
 
 import java.util.List;
 import java.util.Optional;
+import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.units.EnumWords;
 
 /** What stands in a row of {@code attempts.csv} about the wind, the flight, its announced time and when it was quiet. */
 final class AttemptNotes {
@@ -49,6 +51,38 @@ final class AttemptNotes {
         }
         quiet(row, context, attempt);
         judged(row, context, attempt);
+        aloft(row, context, attempt);
+    }
+
+    /** What caught the model, and what it was steered with. */
+    private static void aloft(Row row, ImportContext context, String attempt) {
+        Long caught = Numbers.time(row, "caught at", 0, ReadingTaken.LONGEST_MS);
+        Long freed = Numbers.time(row, "free again", 0, ReadingTaken.LONGEST_MS);
+        String by = row.word("caught by");
+        String steered = row.word("steered");
+        boolean held = row.yes("still held");
+        if (freed != null && (caught == null || freed < caught)) {
+            row.error(
+                    "free again",
+                    "a model is free again after it was caught",
+                    "write when it was caught in caught at, and a later time here");
+        } else if (held && (caught == null || freed != null)) {
+            row.error(
+                    "still held",
+                    "a model that is still held was caught and is not free again",
+                    "write when it was caught in caught at, and leave free again empty");
+        } else if (caught != null || !steered.isEmpty()) {
+            context.take(
+                    row,
+                    "attempt.aloft",
+                    () -> new Aloft(
+                            attempt,
+                            caught,
+                            freed,
+                            by.isEmpty() ? null : by,
+                            held,
+                            steered.isEmpty() ? EnumWords.of(Aloft.Steering.NONE) : steered));
+        }
     }
 
     /** Whether the flight says something of model and motor; its official time is not touched. */
@@ -82,6 +116,12 @@ final class AttemptNotes {
                 .put("from paper", n.fromPaper() ? "yes" : "no"));
         book.judged(attempt)
                 .ifPresent(j -> cells.put("says nothing", j.reason()).put("contact at", Numbers.time(j.contactMs())));
+        book.aloft(attempt)
+                .ifPresent(a -> cells.put("caught at", Numbers.time(a.caughtMs()))
+                        .put("free again", Numbers.time(a.freedMs()))
+                        .put("caught by", a.caughtBy())
+                        .put("still held", a.stillHeld() ? "yes" : "")
+                        .put("steered", a.wasSteered() ? a.steered() : ""));
         book.quiet(attempt)
                 .ifPresent(
                         q -> cells.put("quiet from", book.moment(q.fromMs())).put("quiet to", book.moment(q.toMs())));

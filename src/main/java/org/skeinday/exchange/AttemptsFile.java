@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.ReadingTaken;
@@ -47,7 +48,12 @@ final class AttemptsFile implements DayFile {
             Column.plain("quiet from"),
             Column.plain("quiet to"),
             Column.text("says nothing", 400),
-            Column.time("contact at"));
+            Column.time("contact at"),
+            Column.time("caught at"),
+            Column.time("free again"),
+            Column.choice("caught by", "", Aloft.CAUGHT_BY),
+            Column.choice("still held", "", List.of("yes", "no")),
+            Column.choice("steered", "", Aloft.STEERED));
 
     @Override
     public String name() {

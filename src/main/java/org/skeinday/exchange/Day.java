@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.FlightJudged;
@@ -59,6 +60,7 @@ public record Day(
      * @param noted of winds and flights, by attempt
      * @param quiet when nobody was helped
      * @param lists checklists in force, and which of them nobody worded
+     * @param aloft what was caught or steered in the air
      * @param judged official flights that say nothing of model and motor, or touched something
      */
     public record More(
@@ -72,7 +74,8 @@ public record Day(
             List<AttemptNoted> noted,
             List<Quiet> quiet,
             KnownLists lists,
-            List<FlightJudged> judged) {
+            List<FlightJudged> judged,
+            List<Aloft> aloft) {
         public static final More NONE = new More(
                 List.of(),
                 List.of(),
@@ -84,6 +87,7 @@ public record Day(
                 List.of(),
                 List.of(),
                 KnownLists.NONE,
+                List.of(),
                 List.of());
     }
 
@@ -152,7 +156,8 @@ public record Day(
                         more.noted,
                         more.quiet,
                         more.lists,
-                        more.judged));
+                        more.judged,
+                        more.aloft));
     }
 
     /** The same with one motor or flight alone of all of its kind, for one row of its file; other files have few rows. */

@@ -133,7 +133,8 @@ public final class DayPart {
                         noted,
                         kept(more.quiet(), q -> q.attemptId(), attemptIds),
                         more.lists(),
-                        kept(more.judged(), j -> j.attemptId(), attemptIds)));
+                        kept(more.judged(), j -> j.attemptId(), attemptIds),
+                        kept(more.aloft(), a -> a.attemptId(), attemptIds)));
     }
 
     @SafeVarargs

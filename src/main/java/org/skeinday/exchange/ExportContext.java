@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.FlightJudged;
@@ -115,6 +116,12 @@ final class ExportContext {
     Optional<AttemptNoted> noted(String attempt) {
         return day.more().noted().stream()
                 .filter(n -> n.attemptId().equals(attempt))
+                .findFirst();
+    }
+
+    Optional<Aloft> aloft(String attempt) {
+        return day.more().aloft().stream()
+                .filter(a -> a.attemptId().equals(attempt))
                 .findFirst();
     }
 

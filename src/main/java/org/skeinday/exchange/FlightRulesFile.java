@@ -25,7 +25,9 @@ final class FlightRulesFile implements DayFile {
             Column.plain("drop best").or("0"),
             Column.plain("drop worst").or("0"),
             Column.time("last call").or("2:00"),
-            Column.choice("inside the window", EnumWords.of(FlightRules.Inside.RELEASE), FlightRules.INSIDE));
+            Column.choice("inside the window", EnumWords.of(FlightRules.Inside.RELEASE), FlightRules.INSIDE),
+            Column.choice("if caught", "", FlightRules.IF_CAUGHT),
+            Column.choice("start again", "", FlightRules.START_AGAIN));
 
     @Override
     public String name() {
@@ -65,6 +67,14 @@ final class FlightRulesFile implements DayFile {
         }
         long lastCall = Numbers.time(row, "last call", 0, 3_600_000, FlightWindow.LAST_CALL_MS);
         String inside = row.word("inside the window");
+        String caught = row.word("if caught");
+        boolean less = EnumWords.of(FlightRules.IfCaught.LESS).equals(caught);
+        if (!caught.isEmpty() && !less && watched != null) {
+            row.error(
+                    "held watched",
+                    "with '" + caught + "' nothing is watched",
+                    "leave this and held deduct empty, or write less in if caught");
+        }
         if (event.isEmpty() || row.isWrong()) {
             return;
         }
@@ -73,8 +83,22 @@ final class FlightRulesFile implements DayFile {
                 row,
                 "rules.set",
                 () -> new FlightRules(
-                        event, watched, deduct, repeats, inAll, ifShort, collision, choose, ifSilent, ties, best, worst,
-                        lastCall, inside));
+                        event,
+                        watched,
+                        deduct,
+                        repeats,
+                        inAll,
+                        ifShort,
+                        collision,
+                        choose,
+                        ifSilent,
+                        ties,
+                        best,
+                        worst,
+                        lastCall,
+                        inside,
+                        row.optional("if caught"),
+                        row.optional("start again")));
     }
 
     @Override
@@ -96,7 +120,9 @@ final class FlightRulesFile implements DayFile {
                     .put("drop best", Numbers.text(rules.dropBest()))
                     .put("drop worst", Numbers.text(rules.dropWorst()))
                     .put("last call", seconds(rules.lastCallMs()))
-                    .put("inside the window", rules.inside());
+                    .put("inside the window", rules.inside())
+                    .put("if caught", rules.ifCaught())
+                    .put("start again", rules.startAgain());
         }
     }
 

@@ -43,6 +43,11 @@ public final class FieldHints {
             Map.entry(
                     "rules.csv/held watched", "seconds until the flight is over; empty when the rules do not name it"),
             Map.entry("rules.csv/held deduct", "seconds then taken off; empty for all that was watched"),
+            Map.entry(
+                    "rules.csv/if caught",
+                    "held at 0:40 and down at 1:00: runs-on counts 1:00; less counts 0:40 once it was held for the seconds"
+                            + " below; ends counts 0:40 at once"),
+            Map.entry("rules.csv/start again", "whether a flight that ended early so may be flown again"),
             Map.entry("rules.csv/repeats", "of a flight below the event's minimum, for each official one"),
             Map.entry("rules.csv/repeats in all", "for an entry; empty for no limit"),
             Map.entry("rules.csv/short again", "when no repeat is left: it brings no time, or its time counts"),

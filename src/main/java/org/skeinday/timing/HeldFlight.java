@@ -35,6 +35,10 @@ public record HeldFlight(Ending ending, long flightMs, long endedMs, long deduct
         List<String> how = new ArrayList<>();
         for (Contact contact : contacts) {
             long over = contact.fromMs() + rule.watchedMs();
+            if (rule.endsAtOnce()) {
+                how.add(contact.words() + ": the flight was over then");
+                return new HeldFlight(Ending.HELD, over, over, 0, said(how, over));
+            }
             Long freed = contact.freedMs();
             if (freed == null && stoppedMs > over + LATE_MS) {
                 how.add(contact.words() + " and stopped only " + seconds(stoppedMs - over)

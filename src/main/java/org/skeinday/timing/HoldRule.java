@@ -13,9 +13,17 @@ public record HoldRule(long watchedMs, long deductMs) {
     /** Watch 10 s, deduct 10 s: FAI Sporting Code Section 4 F1, 3.4.3–3.4.9 (older edition). */
     public static final HoldRule TEN_SECONDS = new HoldRule(10_000, 10_000);
 
+    /** Over at the moment at which it is caught. */
+    public static final HoldRule AT_ONCE = new HoldRule(0, 0);
+
     public HoldRule {
         Preconditions.within("How long a held model is watched", watchedMs, 0, 600_000, "ms");
         Preconditions.within("The deduction from the time watched", deductMs, 0, watchedMs, "ms");
+    }
+
+    /** Whether nothing is watched: that it came free changes nothing. */
+    public boolean endsAtOnce() {
+        return watchedMs == 0;
     }
 
     /**

@@ -24,6 +24,7 @@ class LiveAttemptTest {
     private @Nullable Long holding;
     private @Nullable Long broke;
     private boolean turnsOn;
+    private Aloft aloft = Aloft.free("a");
     private DayKind day = DayKind.HOSTING;
     private int missing;
     private final List<Wind> winds = new ArrayList<>();
@@ -48,7 +49,8 @@ class LiveAttemptTest {
                 460L,
                 500L,
                 false,
-                null);
+                null,
+                aloft);
         return LiveAttempt.of(new AttemptEvidence(
                 now,
                 day,
@@ -257,8 +259,13 @@ class LiveAttemptTest {
         marks.add(mark(WatchMark.RELEASED, null));
         marks.add(mark(WatchMark.HELD, 12_000L));
         assertEquals(new AttemptPhase.InTheAir(400, 12_000L, false), live().phase());
+        aloft = aloft.freed(14_000, 12_000);
+        assertNull(((AttemptPhase.InTheAir) live().phase()).caughtMs(), "the captain saw it free, the watch did not");
+        aloft = Aloft.free("a");
         marks.add(mark(WatchMark.FREE, 15_000L));
         assertNull(((AttemptPhase.InTheAir) live().phase()).caughtMs());
+        aloft = aloft.caught(20_000, "person");
+        assertEquals(new AttemptPhase.InTheAir(400, 20_000L, false), live().phase(), "no watch marked it");
     }
 
     private WatchMarked mark(WatchMark what, @Nullable Long ms) {

@@ -2,6 +2,7 @@ package org.skeinday.exchange;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.FlightJudged;
@@ -62,6 +63,7 @@ final class RandomMore {
         List<AttemptNoted> noted = new ArrayList<>();
         List<Quiet> quiet = new ArrayList<>();
         List<FlightJudged> judged = new ArrayList<>();
+        List<Aloft> aloft = new ArrayList<>();
         for (AttemptImported attempt : attempts) {
             if (day.maybe()) {
                 noted.add(noted(attempt, motors));
@@ -71,6 +73,16 @@ final class RandomMore {
             }
             if (day.maybe()) {
                 judged.add(new FlightJudged(attempt.id(), "touched a beam", day.maybe() ? 12_300L : null));
+            }
+            if (day.maybe()) {
+                boolean freed = day.maybe();
+                aloft.add(new Aloft(
+                        attempt.id(),
+                        42_300L,
+                        freed ? (Long) 45_600L : null,
+                        day.maybe() ? "person" : "building",
+                        !freed && day.maybe(),
+                        Aloft.STEERED.get(day.upTo(2))));
             }
         }
         List<MotorInspected> inspections =
@@ -86,7 +98,8 @@ final class RandomMore {
                 noted,
                 quiet,
                 new KnownLists(ListStore.shipped().stream().map(this::revised).toList(), ListStore.shipped()),
-                judged);
+                judged,
+                aloft);
     }
 
     /** As shipped, or worded anew by a coach. */
@@ -154,7 +167,9 @@ final class RandomMore {
                 best,
                 day.upTo(Math.min(5, event.attempts() - 1 - best)),
                 day.upTo(3_600_000),
-                FlightRules.INSIDE.get(day.upTo(1)));
+                FlightRules.INSIDE.get(day.upTo(1)),
+                watched != null ? (day.maybe() ? "less" : null) : (day.maybe() ? "ends" : null),
+                day.maybe() ? FlightRules.START_AGAIN.get(day.upTo(1)) : null);
     }
 
     private StationAdded station() {

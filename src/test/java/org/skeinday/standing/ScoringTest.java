@@ -43,7 +43,7 @@ class ScoringTest {
     private static FlightRules rules(int repeats, String ifShort, String ties, int dropBest, int dropWorst) {
         return new FlightRules(
                 "e", null, null, repeats, null, ifShort, "stands", 60_000, "keep", ties, dropBest, dropWorst, 0,
-                "release");
+                "release", null, null);
     }
 
     private static List<DecidedFlight> flown(String seconds) {

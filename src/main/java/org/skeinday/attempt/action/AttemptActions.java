@@ -50,6 +50,7 @@ public final class AttemptActions {
                 new ActKind<>("attempt.parted", BreakMotor.Parted.class, BreakMotor::parted),
                 quicker.told(
                         "attempt.run-back", RunBackMotor.Told.class, RunBackMotor::decide, RunBackMotor.Told::attempt),
+                new ActKind<>("attempt.aloft", AloftActions.Say.class, AloftActions::decide),
                 new ActKind<>("attempt.announce", AnnounceTime.Announce.class, AnnounceTime::decide),
                 new ActKind<>("window.start", StartWindow.Starts.class, StartWindow::starts),
                 new ActKind<>("window.move", StartWindow.Moved.class, StartWindow::moved),

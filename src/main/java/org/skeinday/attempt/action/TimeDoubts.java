@@ -34,6 +34,9 @@ public record TimeDoubts(List<String> found, Watches watches, WatchesRule rule, 
         WatchesRule rule = CloseAttempt.watchesRule(tx, event);
         List<String> found = new ArrayList<>(Readings.doubts(timed, rule, rules.hold()));
         Optional<ReleaseVerdict> verdict = verdict(tx, attempt, rules, timed);
+        rules.hold()
+                .flatMap(hold -> Readings.caughtUnmarked(timed, attempt.aloft(), hold))
+                .ifPresent(found::add);
         verdict.filter(v -> v.side() != ReleaseVerdict.Side.INSIDE).ifPresent(v -> found.add(v.words() + "."));
         return new TimeDoubts(found, Readings.watches(timed, rules.hold()), rule, verdict);
     }

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jooq.TableField;
 import org.jooq.impl.DSL;
+import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptCalled;
 import org.skeinday.attempt.AttemptClosed;
@@ -66,6 +67,7 @@ public final class AttemptFacts {
                 FactKind.of("attempt.wound", AttemptWound.class, AttemptFacts::wound),
                 FactKind.of("attempt.noted", AttemptNoted.class, Rows.put(ATTEMPT_NOTE)),
                 FactKind.of("attempt.aimed", AttemptAimed.class, Rows.put(ATTEMPT_AIM)),
+                FactKind.of("attempt.aloft", Aloft.class, AttemptFacts::aloft),
                 FactKind.of("attempt.judged", FlightJudged.class, Rows.put(ATTEMPT_JUDGED)),
                 FactKind.of("attempt.motor", MotorTaken.class, AttemptFacts::motorTaken),
                 FactKind.of("quiet.began", Quiet.class, Rows.put(ATTEMPT_QUIET)),
@@ -73,6 +75,18 @@ public final class AttemptFacts {
                 FactKind.of("flight.flown", PracticeFlown.class, Rows.into(PRACTICE_FLIGHT)),
                 FactKind.of("flight.changed", PracticeFlown.class, Rows.change(PRACTICE_FLIGHT))));
         return List.copyOf(kinds);
+    }
+
+    private static void aloft(Tx tx, Aloft fact) {
+        tx.sql()
+                .update(ATTEMPT)
+                .set(ATTEMPT.CAUGHT_MS, fact.caughtMs())
+                .set(ATTEMPT.FREED_MS, fact.freedMs())
+                .set(ATTEMPT.CAUGHT_BY, fact.caughtBy())
+                .set(ATTEMPT.STILL_HELD, fact.stillHeld())
+                .set(ATTEMPT.STEERED, fact.steered())
+                .where(ATTEMPT.ID.eq(fact.attemptId()))
+                .execute();
     }
 
     /** Whoever had the place before gives it over; a device that takes its own place back has it again. */
@@ -125,6 +139,7 @@ public final class AttemptFacts {
 
     /** Nothing that was pressed of a flight that was none is spoken of any more; who is ready stays so. */
     private static void neverFlew(Tx tx, String attempt) {
+        aloft(tx, Aloft.free(attempt));
         tx.sql()
                 .update(ATTEMPT_WATCH_MARK)
                 .set(ATTEMPT_WATCH_MARK.STALE, true)

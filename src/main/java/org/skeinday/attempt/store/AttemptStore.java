@@ -254,15 +254,6 @@ public final class AttemptStore {
                 .fetchInto(AttemptImported.class);
     }
 
-    /** How each official time came about, by attempt. */
-    public static Map<String, String> hows(Tx tx) {
-        return tx.sql()
-                .select(ATTEMPT.ID, ATTEMPT.HOW)
-                .from(ATTEMPT)
-                .where(ATTEMPT.HOW.isNotNull())
-                .fetchMap(ATTEMPT.ID, ATTEMPT.HOW);
-    }
-
     private static AttemptNow.@Nullable Window flewIn(AttemptRecord r) {
         Long opens = r.getWindowOpensMs();
         Long closes = r.getWindowClosesMs();
@@ -297,6 +288,7 @@ public final class AttemptStore {
                 r.getLandedAtMs(),
                 r.getClosedAtMs(),
                 r.getFlownAgain(),
-                flewIn(r));
+                flewIn(r),
+                AloftStore.value(r));
     }
 }

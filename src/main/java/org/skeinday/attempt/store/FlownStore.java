@@ -123,8 +123,20 @@ public final class FlownStore {
                 r.get(ATTEMPT.LAUNCH_TORQUE_NMM),
                 official == null ? ownWatch(readings.apply(r.get(ATTEMPT.ID))) : official,
                 r.get(ATTEMPT_JUDGED.ATTEMPT_ID) != null,
-                new FlightJudged(r.get(ATTEMPT.ID), r.get(ATTEMPT_JUDGED.REASON), r.get(ATTEMPT_JUDGED.CONTACT_MS))
-                        .validity());
+                validity(r));
+    }
+
+    /** A person's own reason first. */
+    private static Validity validity(Record r) {
+        Validity said = new FlightJudged(
+                        r.get(ATTEMPT.ID), r.get(ATTEMPT_JUDGED.REASON), r.get(ATTEMPT_JUDGED.CONTACT_MS))
+                .validity();
+        return said.isValid()
+                ? AloftStore.value(r.into(ATTEMPT))
+                        .saysNothing()
+                        .map(reason -> Validity.spoilt(reason, said.contact()))
+                        .orElse(said)
+                : said;
     }
 
     private static @Nullable Long ownWatch(List<ReadingTaken> all) {

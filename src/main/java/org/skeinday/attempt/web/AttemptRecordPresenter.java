@@ -122,6 +122,12 @@ final class AttemptRecordPresenter {
                             ? "not told to anybody until this attempt is closed"
                             : "told once each watch has its own time"));
         }
+        if (!attempt.aloft().words().isEmpty()) {
+            lines.add(new NowView.Line(
+                    "aloft",
+                    attempt.aloft().words() + ". By the rules "
+                            + FlightRulesStore.of(tx, event.id()).caughtWords()));
+        }
         ResultRecord.collision(tx, attempt.id())
                 .ifPresent(c -> lines.add(new NowView.Line(
                         "collision",

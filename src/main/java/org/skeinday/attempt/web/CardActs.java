@@ -34,6 +34,7 @@ final class CardActs {
                 .filter(act -> !stopped || !act.putsTurnsOn())
                 .sorted(Comparator.comparing(act -> !act.leadsOn()))
                 .forEach(act -> deed(act, live.day()).ifPresent(deeds::add));
+        deeds.addAll(aloft(acts));
         if (acts.contains(AttemptAct.COLLIDED)) {
             deeds.addAll(collision(rules, collision, nowMs));
         }
@@ -59,6 +60,10 @@ final class CardActs {
                     SAY_WHERE,
                     TAKE_SPARE,
                     RUN_BACK,
+                    CAUGHT,
+                    FREE_AGAIN,
+                    STILL_HELD,
+                    STEERED,
                     TYPE_TIME,
                     JUDGE_WATCH,
                     ANNOUNCE,
@@ -69,6 +74,22 @@ final class CardActs {
                     ABANDON,
                     DECLARE_VOID -> Optional.empty();
         };
+    }
+
+    /** What held it is one press, since it is seen aloft; steering is asked for in its own form. */
+    private static List<NowView.Deed> aloft(Set<AttemptAct> acts) {
+        List<NowView.Deed> deeds = new ArrayList<>();
+        if (acts.contains(AttemptAct.CAUGHT)) {
+            deeds.add(new NowView.Deed("/attempt/aloft", "Caught by the building", "caught"));
+            deeds.add(new NowView.Deed("/attempt/aloft", "Caught by somebody", "caught-by-person"));
+        }
+        if (acts.contains(AttemptAct.FREE_AGAIN)) {
+            deeds.add(new NowView.Deed("/attempt/aloft", AttemptAct.FREE_AGAIN.words(), "free"));
+        }
+        if (acts.contains(AttemptAct.STILL_HELD)) {
+            deeds.add(new NowView.Deed("/attempt/aloft", AttemptAct.STILL_HELD.words(), "still-held"));
+        }
+        return deeds;
     }
 
     private static Optional<NowView.Deed> move(AttemptAct act, State to) {

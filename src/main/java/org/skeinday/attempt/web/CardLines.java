@@ -84,6 +84,7 @@ final class CardLines {
         if (live.phase().name() == AttemptPhase.Name.HOLDING) {
             lines.add(new NowView.Line("by hand signal", "floor clear, permission, timekeepers ready"));
         }
+        aloft(attempt, live).ifPresent(lines::add);
         Announced.of(AttemptStore.note(tx, attempt.id()), timed.readings(), untold)
                 .ifPresent(words -> lines.add(new NowView.Line(ANNOUNCED, words)));
         if (attempt.state().isBeforeRelease() && entry.own() && !quiet) {
@@ -91,6 +92,18 @@ final class CardLines {
                     .ifPresent(lines::add);
         }
         return lines;
+    }
+
+    /** What happened in the air, and while it is held what the rules make of it. */
+    private Optional<NowView.Line> aloft(AttemptNow attempt, LiveAttempt live) {
+        boolean held = live.phase() instanceof AttemptPhase.InTheAir flies && flies.caughtMs() != null;
+        String words = attempt.aloft().words();
+        String said = words.isEmpty() && held ? "caught, as a watch marked it" : words;
+        return said.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new NowView.Line(
+                        "aloft",
+                        said + (held ? ". By the rules " + today.rules().caughtWords() : "")));
     }
 
     private IntFunction<String> who(AttemptNow attempt) {

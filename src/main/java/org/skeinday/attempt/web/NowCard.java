@@ -38,6 +38,13 @@ public record NowCard(
         return live.phase().name() == AttemptPhase.Name.NEXT;
     }
 
+    /** Since when the model is held aloft, epoch ms; 0 while it flies free. */
+    public long caughtSinceMs() {
+        return live.phase() instanceof AttemptPhase.InTheAir flies && flies.caughtMs() != null
+                ? flies.sinceMs() + flies.caughtMs()
+                : 0;
+    }
+
     /** Its phase in words. */
     public String state() {
         return PhaseWords.of(live);

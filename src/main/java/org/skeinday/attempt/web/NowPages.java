@@ -101,6 +101,7 @@ public final class NowPages {
         plain(routes, "/attempt/more-turns", "attempt.more-turns", "attempt", "seen");
         plain(routes, "/attempt/take-back", "attempt.take-back", "attempt", "seen");
         plain(routes, "/attempt/collision", "attempt.collision", Map.of("to", "say"), "attempt");
+        routes.post("/attempt/aloft", Role.CAPTAIN, ctx -> deed(ctx, "attempt.aloft", aloft(ctx)));
         plain(routes, "/event/use", "event.use", "event");
         plain(routes, "/attempt/announce", "attempt.announce", Map.of("announced", "time"), "attempt");
     }
@@ -143,6 +144,19 @@ public final class NowPages {
                 "people",
                         Assignments.TASKS.stream()
                                 .collect(Collectors.toMap(task -> task, task -> field(ctx, "hand-" + task))));
+    }
+
+    private static Map<String, Object> aloft(Context ctx) {
+        boolean byPerson = field(ctx, "to").equals("caught-by-person");
+        return Map.of(
+                "attempt",
+                field(ctx, "attempt"),
+                "say",
+                byPerson ? "caught" : field(ctx, "to"),
+                "by",
+                byPerson ? "person" : "building",
+                "with",
+                field(ctx, "steered"));
     }
 
     /** What {@code _type-time.jte} sends. */

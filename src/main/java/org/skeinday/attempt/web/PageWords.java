@@ -50,7 +50,7 @@ public final class PageWords {
             case RELEASED -> "released" + bound(mark);
             case NOT_RELEASED -> "not released after all";
             case TOUCHED -> "touched" + at;
-            case HELD -> "held" + at;
+            case HELD -> "caught" + at;
             case FREE -> "free again" + at;
             case TAKEN_BACK -> "the contact before was a mistake";
             case STILL_FLYING -> "stopped by mistake, still flying" + at;
@@ -185,11 +185,7 @@ public final class PageWords {
                             ? "no repeat"
                             : rules.repeatsPerFlight() + (rules.repeatsPerFlight() == 1 ? " repeat" : " repeats")));
         }
-        rules.hold()
-                .ifPresent(hold -> parts.add("held by the building: over after "
-                        + new FlightTime(hold.watchedMs()).seconds(0) + " s, less "
-                        + new FlightTime(hold.deductMs()).seconds(0)
-                        + " s"));
+        rules.hold().ifPresent(hold -> parts.add("caught: " + rules.caughtWords()));
         if (rules.letsChoose()) {
             parts.add("collision: keep or fly again within " + new FlightTime(rules.collisionMs()).seconds(0) + " s");
         }

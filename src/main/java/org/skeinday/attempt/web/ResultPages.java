@@ -144,6 +144,9 @@ public final class ResultPages {
                         came(a, today)
                                 + (a.state() == State.CLOSED ? standings.getOrDefault(a.id(), "") : "")
                                 + (a.state() == State.CLOSED && hosting ? "" : outside(today, a))
+                                + (a.aloft().words().isEmpty()
+                                        ? ""
+                                        : ". Aloft: " + a.aloft().words())
                                 + quiet.getOrDefault(a.id(), ""),
                         a.state() == State.CLOSED && hosting
                                 ? ResultRecord.signatures(tx, a.id()).words()

@@ -178,7 +178,7 @@ public final class TimingPages {
                         && new Marks(WatchStore.marked(tx, attempt.id()))
                                 .release(slot)
                                 .isPresent(),
-                today.rules().hold().map(HoldRule::watchedMs).orElse(0L),
+                today.rules().hold().map(HoldRule::watchedMs).orElse(-1L),
                 signing(tx, today, attempt, slot),
                 slot,
                 givenOver,

@@ -12,7 +12,7 @@ import org.skeinday.steps.web.StripView;
  * @param strip where the attempt stands; no step where none was called
  * @param window with its last call
  * @param recalled whether the captain says that it was not released after all
- * @param heldMs how long a held model is watched until its flight is over, 0 where the rules say nothing
+ * @param heldMs how long a held model is watched until its flight is over, -1 where the clock runs on
  * @param signing the official time to sign here, -1 for none
  * @param slot this device's place, 0 before one was taken
  * @param givenOver whether another device has taken this place over since

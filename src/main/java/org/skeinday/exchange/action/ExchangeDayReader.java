@@ -8,6 +8,7 @@ import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.WatchTaken;
+import org.skeinday.attempt.store.AloftStore;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlightStore;
 import org.skeinday.attempt.store.WatchStore;
@@ -38,7 +39,7 @@ public final class ExchangeDayReader {
                 people,
                 new Attempted(
                         AttemptStore.asImported(tx),
-                        AttemptStore.hows(tx),
+                        AloftStore.told(tx),
                         WatchStore.watches(tx),
                         WatchStore.allReadings(tx),
                         AttemptStore.notes(tx),
@@ -53,14 +54,14 @@ public final class ExchangeDayReader {
 
     private record Attempted(
             List<AttemptImported> attempts,
-            Map<String, String> hows,
+            AloftStore.Told told,
             List<WatchTaken> watches,
             List<ReadingTaken> readings,
             List<AttemptNoted> noted,
             List<Quiet> quiet,
             List<FlightJudged> judged) {
-        static final Attempted NONE =
-                new Attempted(List.of(), Map.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        static final Attempted NONE = new Attempted(
+                List.of(), AloftStore.Told.NOTHING, List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     private static Day of(Tx tx, Map<String, String> people, Attempted attempted) {
@@ -76,7 +77,7 @@ public final class ExchangeDayReader {
                 CrewStore.all(tx),
                 FlightStore.all(tx),
                 attempted.attempts(),
-                attempted.hows(),
+                attempted.told().hows(),
                 attempted.watches(),
                 attempted.readings(),
                 people,
@@ -91,7 +92,8 @@ public final class ExchangeDayReader {
                         attempted.noted(),
                         attempted.quiet(),
                         ListStore.known(tx),
-                        attempted.judged()));
+                        attempted.judged(),
+                        attempted.told().aloft()));
     }
 
     private static <T> List<T> inOrder(List<EventAdded> events, Map<String, List<T>> byEvent) {

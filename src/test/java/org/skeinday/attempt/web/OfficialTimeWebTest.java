@@ -260,7 +260,7 @@ class OfficialTimeWebTest {
                 watch(attempt, 1).put("what", "taken-back").put("ms", 41_000).put("about", wrong));
         assertSays("state now\">in the air<", now());
         saved(one, "watch.landing", watch(attempt, 1).put("ms", 61_200));
-        assertSays("1: 1:01.20 (touched at 0:12.3, held at 0:31.0 for 3.2 s)", now());
+        assertSays("1: 1:01.20 (touched at 0:12.3, caught at 0:31.0 for 3.2 s)", now());
     }
 
     @Test

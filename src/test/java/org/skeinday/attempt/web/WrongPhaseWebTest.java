@@ -151,6 +151,10 @@ class WrongPhaseWebTest {
         put(forms, AttemptAct.TYPE_TIME, "/attempt/type-time", "typed-slot", "1", "typed", "1:01.6");
         put(forms, AttemptAct.JUDGE_WATCH, "/watch/judge", "slot", "1", "verdict", "failed", "judged", "it fell");
         put(forms, AttemptAct.ANNOUNCE, "/attempt/announce", "announced", "1:01.6");
+        put(forms, AttemptAct.CAUGHT, "/attempt/aloft", "to", "caught");
+        put(forms, AttemptAct.FREE_AGAIN, "/attempt/aloft", "to", "free");
+        put(forms, AttemptAct.STILL_HELD, "/attempt/aloft", "to", "still-held");
+        put(forms, AttemptAct.STEERED, "/attempt/aloft", "to", "steered", "steered", "pole");
         put(forms, AttemptAct.COLLIDED, "/attempt/collision", "to", "told");
         put(forms, AttemptAct.CLOSE, "/attempt/close", "why", "both asked");
         put(forms, AttemptAct.SIGN, "/attempt/" + attempt + "/sign", "as", "captain", "seen", "61600", "pin", Demo.PIN);

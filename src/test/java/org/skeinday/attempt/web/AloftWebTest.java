@@ -1,0 +1,116 @@
+package org.skeinday.attempt.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.fault.CalledForTests;
+import org.skeinday.prepare.FilledForms;
+
+/** A model that is caught, comes free or stays held, and one that is steered; the demo's day watches 10 s and takes them off. */
+@Timeout(120)
+class AloftWebTest {
+    @TempDir
+    Path root;
+
+    private App app;
+    private Visitor laptop;
+    private String attempt;
+
+    @BeforeEach
+    void start() throws Exception {
+        app = Demo.start(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", 98);
+        String entry = CalledForTests.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        String motor = new FilledForms(laptop).row("motors", "A3").replaceFirst(".*/", "");
+        String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
+                .body();
+        attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        taken("/attempt/move", Map.of("to", "released"));
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private HttpResponse<String> form(String address, Map<String, String> more) throws Exception {
+        Map<String, String> all = new HashMap<>(Map.of("attempt", attempt));
+        all.putAll(more);
+        return laptop.form(address, all);
+    }
+
+    private String taken(String address, Map<String, String> more) throws Exception {
+        HttpResponse<String> answer = form(address, more);
+        assertEquals(200, answer.statusCode(), answer.body());
+        return answer.body();
+    }
+
+    private String aloft(String what) throws Exception {
+        return taken("/attempt/aloft", Map.of("to", what));
+    }
+
+    private static void assertSays(String page, String words) {
+        assertTrue(page.contains(words), words + " in " + page);
+    }
+
+    @Test
+    void caught_it_shows_the_count_and_what_the_rules_make_of_it_until_it_is_free() throws Exception {
+        String now = aloft("caught-by-person");
+        assertSays(now, "Caught, held for <b data-since=");
+        assertSays(
+                now,
+                "by somebody. By the rules over once it was held for 10 s, less 10 s: caught at 0:40 and held until"
+                        + " 0:50 is 0:40; it does not start again");
+        assertSays(now, "Still held</button>");
+        assertFalse(now.contains("Caught by the building</button>"), "it is held already");
+        String free = aloft("free");
+        assertFalse(free.contains("Caught, held for"), free);
+        assertSays(free, "by somebody, free again at ");
+        assertSays(form("/attempt/aloft", Map.of("to", "free")).body(), "This attempt is in the air.");
+    }
+
+    @Test
+    void still_held_the_flight_is_over_and_a_hand_watch_is_asked_about() throws Exception {
+        aloft("caught");
+        assertSays(aloft("still-held"), "aria-current=\"step\">landed<");
+        for (String slot : new String[] {"1", "2"}) {
+            taken("/attempt/type-time", Map.of("typed-slot", slot, "typed", "1:01.6" + slot));
+        }
+        assertSays(laptop.get("/now").body(), "no mark of watch 1, watch 2 says so");
+        assertEquals(422, form("/attempt/close", Map.of("why", "")).statusCode());
+        taken("/attempt/close", Map.of("why", "both took ten seconds off"));
+        assertSays(laptop.get("/attempt/" + attempt).body(), "by the building, still held. By the rules over once");
+        assertSays(laptop.get("/results").body(), ". Aloft: caught at 0:0");
+    }
+
+    @Test
+    void a_steered_flight_says_nothing_of_model_and_motor() throws Exception {
+        taken("/attempt/aloft", Map.of("to", "steered", "steered", "balloon"));
+        aloft("caught");
+        taken("/attempt/move", Map.of("to", "landed"));
+        assertSays(laptop.get("/now").body(), "steered with a balloon");
+        String winding = laptop.get("/winding/part?flight=" + attempt).body();
+        assertSays(winding, "value=\"steered with a balloon\"");
+    }
+
+    @Test
+    void nothing_of_a_release_that_was_none_stays_aloft() throws Exception {
+        aloft("caught");
+        taken("/attempt/take-back", Map.of());
+        String now = taken("/attempt/move", Map.of("to", "released"));
+        assertFalse(now.contains("Caught, held for"), now);
+    }
+}
