@@ -18,7 +18,7 @@ import org.skeinday.platform.record.Json;
 
 /** {@code dayplan --limit}; published instances, {@code -Dskeinday.limit} seconds each: 60 in profile bench. */
 class DayPlanLimitTest {
-    private static final String LIMIT = System.getProperty("skeinday.limit", "3");
+    private static final String LIMIT = System.getProperty("skeinday.limit", "2");
 
     private static final String DAY = """
             {"tasks":[{"id":"a","duration":4,"needs":{"station":1},"latestEnd":10},
@@ -69,9 +69,9 @@ class DayPlanLimitTest {
 
     @Test
     void a_search_that_takes_seconds_says_how_far_it_is() throws IOException {
-        JsonNode answer = json(PublishedPlans.of("j3013_2.txt").toString(), "4");
-        if (answer.get("seconds").asDouble() > 3) { // a machine that proves it sooner has less to say
-            assertTrue(err.toString().lines().count() >= 2, err.toString());
+        JsonNode answer = json(PublishedPlans.of("j3013_2.txt").toString(), "3");
+        if (answer.get("seconds").asDouble() > 2) { // a machine that proves it sooner has less to say
+            assertTrue(err.toString().lines().count() >= 1, err.toString());
         }
         assertTrue(out.toString().lines().count() == 1, out.toString());
     }
