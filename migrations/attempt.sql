@@ -211,6 +211,17 @@ create table attempt_run_back (
   device varchar(80) not null
 );
 create index attempt_run_back_of on attempt_run_back (attempt_id, at_ms);
+-- Turns that were taken off again while a motor was held.
+create table attempt_turns_off (
+  id varchar(80) primary key,
+  attempt_id varchar(80) not null,
+  motor_id varchar(80) not null,
+  crank_turns double precision not null,
+  at_ms bigint not null,
+  person_id varchar(80),
+  device varchar(80) not null
+);
+create index attempt_turns_off_of on attempt_turns_off (attempt_id, motor_id);
 -- The last act that moved an attempt.
 create table attempt_last_act (
   attempt_id varchar(80) primary key,

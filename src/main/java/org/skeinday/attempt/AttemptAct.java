@@ -8,6 +8,8 @@ public enum AttemptAct {
     RELEASED("Released", Way.ON),
     /** After the last turn some more are put on: the hold begins anew. */
     MORE_TURNS("More turns", Way.ON),
+    /** Some of them are taken off again: the hold goes on. */
+    SOME_OFF("Some off", Way.ASIDE),
     NOT_RELEASED("Not released after all", Way.BACK),
     LANDED("Landed", Way.ON),
     STILL_FLYING("Still flying", Way.BACK),

@@ -17,7 +17,7 @@ public final class AttemptActs {
     public static Set<AttemptAct> of(LiveAttempt attempt, Hands hands) {
         Set<AttemptAct> acts = of(attempt.phase(), hands);
         if (attempt.motorId() == null) {
-            acts.removeAll(EnumSet.of(BROKE, RUN_BACK));
+            acts.removeAll(EnumSet.of(SOME_OFF, BROKE, RUN_BACK));
         }
         return acts;
     }
@@ -46,7 +46,7 @@ public final class AttemptActs {
         return switch (phase.name()) {
             case CALLED -> EnumSet.of(FIRST_TURN, TAKE_SPARE);
             case WINDING -> EnumSet.of(LAST_TURN, BROKE, RUN_BACK);
-            case HOLDING -> EnumSet.of(MORE_TURNS, BROKE, RUN_BACK);
+            case HOLDING -> EnumSet.of(MORE_TURNS, SOME_OFF, BROKE, RUN_BACK);
             case BROKE -> afterBreak((AttemptPhase.Broke) phase);
             case RUN_BACK -> EnumSet.of(BROKE, RUN_BACK);
             default -> none();
@@ -68,7 +68,7 @@ public final class AttemptActs {
             case NEXT -> EnumSet.of(CALL);
             case CALLED -> EnumSet.of(FIRST_TURN, RELEASED, TAKE_SPARE, ABANDON);
             case WINDING -> EnumSet.of(LAST_TURN, RELEASED, BROKE, RUN_BACK, ABANDON);
-            case HOLDING -> EnumSet.of(RELEASED, MORE_TURNS, BROKE, RUN_BACK, ABANDON);
+            case HOLDING -> EnumSet.of(RELEASED, MORE_TURNS, SOME_OFF, BROKE, RUN_BACK, ABANDON);
             case BROKE -> brokeForCaptain((AttemptPhase.Broke) phase);
             case RUN_BACK -> EnumSet.of(BROKE, RUN_BACK);
             case IN_THE_AIR -> inTheAir((AttemptPhase.InTheAir) phase);

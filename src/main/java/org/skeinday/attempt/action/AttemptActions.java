@@ -33,6 +33,7 @@ public final class AttemptActions {
                 quicker.told("attempt.call", CallAttempt.Call.class, CallAttempt::decide, CallAttempt::lastOfEntry),
                 quicker.told("attempt.move", MoveAttempt.Move.class, MoveAttempt::decide, MoveAttempt.Move::attempt),
                 quicker.told("attempt.more-turns", MoreTurns.More.class, MoreTurns::decide, MoreTurns.More::attempt),
+                quicker.told("attempt.some-off", SomeOff.Told.class, SomeOff::decide, SomeOff.Told::attempt),
                 quicker.told("attempt.take-back", TakeBack.Step.class, TakeBack::decide, TakeBack.Step::attempt),
                 quicker.told(
                         "attempt.give-up",

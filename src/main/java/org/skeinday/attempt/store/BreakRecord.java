@@ -5,6 +5,7 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_LAST_ACT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_PARTED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_PEOPLE_SAFE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_RUN_BACK;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_TURNS_OFF;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_NOW;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_STEP;
 
@@ -13,14 +14,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jooq.Field;
 import org.jooq.Record1;
 import org.jooq.Select;
+import org.jooq.impl.DSL;
 import org.skeinday.attempt.AttemptEvidence.BreakTold;
 import org.skeinday.attempt.LastAct;
 import org.skeinday.attempt.MotorParted;
 import org.skeinday.attempt.PeopleSafe;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.TurnsRunBack;
+import org.skeinday.attempt.TurnsTakenOff;
 import org.skeinday.motor.BreakPlace;
 import org.skeinday.motor.MotorStage;
 import org.skeinday.platform.db.Rows;
@@ -36,7 +40,24 @@ public final class BreakRecord {
                 FactKind.of("attempt.people-safe", PeopleSafe.class, Rows.put(ATTEMPT_PEOPLE_SAFE)),
                 FactKind.of("attempt.parted", MotorParted.class, Rows.put(ATTEMPT_PARTED)),
                 FactKind.of("attempt.run-back", TurnsRunBack.class, BreakRecord::runBack),
+                FactKind.of("attempt.turns-off", TurnsTakenOff.class, Rows.into(ATTEMPT_TURNS_OFF)),
                 FactKind.of("attempt.acted", LastAct.class, Rows.put(ATTEMPT_LAST_ACT)));
+    }
+
+    /** Crank turns that were taken off a motor of an attempt since it was run back last; 0 where nobody said so. */
+    public static double turnsOff(Tx tx, String attempt, String motor) {
+        Field<Long> runBack = DSL.field(DSL.select(DSL.coalesce(DSL.max(ATTEMPT_RUN_BACK.AT_MS), 0L))
+                .from(ATTEMPT_RUN_BACK)
+                .where(ATTEMPT_RUN_BACK.ATTEMPT_ID.eq(attempt).and(ATTEMPT_RUN_BACK.MOTOR_ID.eq(motor))));
+        return tx
+                .sql()
+                .selectFrom(ATTEMPT_TURNS_OFF)
+                .where(ATTEMPT_TURNS_OFF.ATTEMPT_ID.eq(attempt).and(ATTEMPT_TURNS_OFF.MOTOR_ID.eq(motor)))
+                .and(ATTEMPT_TURNS_OFF.AT_MS.ge(runBack))
+                .fetchInto(TurnsTakenOff.class)
+                .stream()
+                .mapToDouble(TurnsTakenOff::crankTurns)
+                .sum();
     }
 
     /** A motor that was run back is wound anew, unless the attempt was given up. */

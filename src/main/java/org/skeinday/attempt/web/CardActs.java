@@ -64,6 +64,7 @@ final class CardActs {
                     FREE_AGAIN,
                     STILL_HELD,
                     STEERED,
+                    SOME_OFF,
                     TYPE_TIME,
                     JUDGE_WATCH,
                     ANNOUNCE,

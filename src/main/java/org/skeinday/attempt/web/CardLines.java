@@ -13,11 +13,13 @@ import org.skeinday.attempt.StepTimes;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.BreakRecord;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
+import org.skeinday.units.PlainNumber;
 import org.skeinday.units.UnitSystem;
 
 /** The lines of the card of an attempt under way. */
@@ -83,6 +85,7 @@ final class CardLines {
         }
         if (live.phase().name() == AttemptPhase.Name.HOLDING) {
             lines.add(new NowView.Line("by hand signal", "floor clear, permission, timekeepers ready"));
+            takenOff(attempt).ifPresent(lines::add);
         }
         aloft(attempt, live).ifPresent(lines::add);
         Announced.of(AttemptStore.note(tx, attempt.id()), timed.readings(), untold)
@@ -104,6 +107,14 @@ final class CardLines {
                 : Optional.of(new NowView.Line(
                         "aloft",
                         said + (held ? ". By the rules " + today.rules().caughtWords() : "")));
+    }
+
+    /** Turns that came off again while it is held. */
+    private Optional<NowView.Line> takenOff(AttemptNow attempt) {
+        return Optional.ofNullable(attempt.motorId())
+                .map(motor -> BreakRecord.turnsOff(tx, attempt.id(), motor))
+                .filter(turns -> turns > 0)
+                .map(turns -> new NowView.Line("taken off", PlainNumber.of(turns) + " crank turns"));
     }
 
     private IntFunction<String> who(AttemptNow attempt) {

@@ -99,6 +99,7 @@ public final class NowPages {
         plain(routes, "/window/starts", "window.start", "entry");
         routes.post("/window/moved", Role.CAPTAIN, ctx -> deed(ctx, "window.move", moved(ctx)));
         plain(routes, "/attempt/more-turns", "attempt.more-turns", "attempt", "seen");
+        plain(routes, "/attempt/some-off", "attempt.some-off", Map.of("turns-off", "turns"), "attempt", "seen");
         plain(routes, "/attempt/take-back", "attempt.take-back", "attempt", "seen");
         plain(routes, "/attempt/collision", "attempt.collision", Map.of("to", "say"), "attempt");
         routes.post("/attempt/aloft", Role.CAPTAIN, ctx -> deed(ctx, "attempt.aloft", aloft(ctx)));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.store.BreakRecord;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormErrors;
@@ -28,7 +29,7 @@ final class AfterWindPresenter {
         return new WindingView.After(
                 form.typedOr("atFull", first(counted == null ? null : counted.atFullCrankTurns(), planned.atFull())),
                 form.typedOr("stop", first(counted == null ? null : counted.stopCrankTurns(), planned.stop())),
-                form.typedOr("backOff", backOff(done, counted)),
+                form.typedOr("backOff", backOff(tx, done, counted)),
                 counted != null,
                 doubts(done, beside, confirmed),
                 figures,
@@ -66,9 +67,14 @@ final class AfterWindPresenter {
                 .toList();
     }
 
-    private static String backOff(Wind done, @Nullable WindCounted counted) {
+    /** As counted, else as planned with what was taken off besides. */
+    private static String backOff(Tx tx, Wind done, @Nullable WindCounted counted) {
         Double said = counted == null ? null : counted.backOffCrankTurns();
-        return said == null ? String.valueOf(done.begun().backOffCrankTurns()) : FlightPresenter.number(said);
+        String attempt = done.begun().attemptId();
+        double besides = attempt == null
+                ? 0
+                : BreakRecord.turnsOff(tx, attempt, done.begun().motorId());
+        return FlightPresenter.number(said == null ? done.begun().backOffCrankTurns() + besides : said);
     }
 
     private static String first(@Nullable Integer one, @Nullable Integer other) {

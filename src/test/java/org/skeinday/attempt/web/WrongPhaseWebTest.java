@@ -140,6 +140,7 @@ class WrongPhaseWebTest {
         put(forms, AttemptAct.RELEASED, "/attempt/move", "to", "released");
         put(forms, AttemptAct.LANDED, "/attempt/move", "to", "landed");
         put(forms, AttemptAct.MORE_TURNS, "/attempt/more-turns");
+        put(forms, AttemptAct.SOME_OFF, "/attempt/some-off", "turns-off", "2");
         put(forms, AttemptAct.NOT_RELEASED, "/attempt/take-back");
         put(forms, AttemptAct.STILL_FLYING, "/attempt/take-back");
         put(forms, AttemptAct.BROKE, "/attempt/broke");
