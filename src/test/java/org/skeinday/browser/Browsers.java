@@ -25,6 +25,8 @@ public final class Browsers {
     /** The sizes that the pages are made for, in CSS px. */
     public enum Size {
         PHONE(390, 844),
+        /** A phone held sideways. */
+        SIDEWAYS(844, 390),
         TABLET(820, 1180),
         LAPTOP(1280, 820);
 

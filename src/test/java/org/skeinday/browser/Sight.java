@@ -89,6 +89,13 @@ final class Sight {
                 .until(b -> text(browser).contains(words));
     }
 
+    /** Until this part of the page does not say so any more. */
+    static void waitGoneFrom(ChromeDriver browser, String selector, String words) {
+        new WebDriverWait(browser, Duration.ofSeconds(30))
+                .withMessage(() -> "no '" + words + "' in " + words(browser, selector))
+                .until(b -> !words(browser, selector).contains(words));
+    }
+
     /** Until the page does not say so any more. */
     static void waitGone(ChromeDriver browser, String words) {
         new WebDriverWait(browser, Duration.ofSeconds(20))

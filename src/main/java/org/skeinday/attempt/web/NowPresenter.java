@@ -149,16 +149,18 @@ final class NowPresenter {
         return new NowCard.Missing(
                 quiet.map(q -> "since " + PageWords.clock(q.fromMs(), zone)).orElse(""),
                 cautions,
-                few(brief(live.phase().name()), Cautions.AT_ONCE - cautions.size()),
+                called
+                        ? few(BRIEF, Cautions.AT_ONCE - cautions.size())
+                        : brief(live.phase().name()),
                 called ? GateView.of(WindingGate.of(tx, attempt)) : GateView.OPEN,
                 CardActs.announces(live) && !announced,
                 live.day() != DayKind.VISITING && !found.isEmpty(),
                 today.stopped());
     }
 
+    /** What bites in this phase, whatever else is to be said. */
     private static List<Cautions.Shown> brief(AttemptPhase.Name phase) {
         return switch (phase) {
-            case CALLED -> BRIEF;
             case HOLDING, RUN_BACK -> Cautions.brief(Cautions.GOGGLES);
             case IN_THE_AIR -> Cautions.brief(Cautions.LOOKING_UP);
             case LANDED -> Cautions.brief(Cautions.LANDED);
