@@ -9,6 +9,7 @@ import org.skeinday.steps.ChecklistRevised;
 import org.skeinday.steps.ChecklistRow;
 import org.skeinday.steps.Checklists;
 import org.skeinday.steps.ItemAnswer;
+import org.skeinday.steps.ListRules;
 import org.skeinday.steps.Moment;
 import org.skeinday.steps.Way;
 
@@ -95,9 +96,11 @@ final class ChecklistsFile implements DayFile {
             if (there.filter(read::equals).isPresent() || context.lists.isShipped(read)) {
                 return;
             }
+            ListRules.refusesAnew(read)
+                    .ifPresent(why -> row.error("item", why, "let 'line' be the last of the rows that are critical"));
             // The moment of the import is in its act; rows of a file have none.
             there.ifPresent(now -> refuse(now, read, row, context.lists.isCountedTwice(now)));
-            context.take(row, "checklist.revised", () -> new ChecklistRevised(rows, 0, null));
+            context.take(row, "checklist.revised", () -> new ChecklistRevised(Checklists.rows(read), 0, null));
         } catch (IllegalArgumentException e) {
             row.said("", e);
         }

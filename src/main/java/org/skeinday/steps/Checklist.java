@@ -17,8 +17,8 @@ import org.skeinday.units.Preconditions;
  */
 public record Checklist(
         String id, int revision, String title, Moment moment, Way way, boolean aloud, String next, List<Step> steps) {
-    /** More than this at one pause is not read to its end. */
-    public static final int MOST = 9;
+    /** Nine are brought along before winding, and a coach's own have a place beside them. */
+    public static final int MOST = 12;
 
     public Checklist {
         steps = List.copyOf(steps);

@@ -38,7 +38,17 @@ public final class Checklists {
                 Way.ofWord(first.way()),
                 first.aloud(),
                 first.next(),
-                rows.stream().map(ChecklistRow::step).toList());
+                withLine(Moment.ofWord(first.moment()), rows));
+    }
+
+    /** Teams wrote lists before the line had an item of its own: it is asked there too, after all that is critical. */
+    private static List<Step> withLine(Moment moment, List<ChecklistRow> rows) {
+        List<Step> steps = new ArrayList<>(rows.stream().map(ChecklistRow::step).toList());
+        if (moment == Moment.BEFORE_WINDING && steps.stream().noneMatch(s -> s.id().equals(Step.LINE))) {
+            long critical = steps.stream().filter(Step::critical).count();
+            steps.add((int) critical, Step.line());
+        }
+        return steps;
     }
 
     public static List<ChecklistRow> rows(Checklist list) {

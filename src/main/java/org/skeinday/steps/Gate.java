@@ -3,7 +3,6 @@ package org.skeinday.steps;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * The one gate: winding starts when eyes are covered, nobody is in line, and the critical items of the winding place are done
@@ -15,7 +14,7 @@ public final class Gate {
     public static final String NO_OVERRIDE = "There is no override for eyes and line: they are seen to and ticked.";
 
     /**
-     * @param open items that winding waits for, or for which the adult answers
+     * @param open items that winding waits for, or for which the adult answers; in the order in which they are done
      * @param passed by whom and why all was answered for that can be; empty when nothing such is open or nobody did
      */
     public record Verdict(List<Step> open, Optional<GatePassed> passed) {
@@ -43,15 +42,21 @@ public final class Gate {
                     .toList();
         }
 
-        /** Why winding cannot start, naming what is open; empty when it can. */
+        /** Why winding cannot start, naming what is done next; empty when it can. */
         public Optional<String> refused() {
             return isHeld()
-                    ? Optional.of("Winding waits for: "
-                            + waitsFor().stream()
-                                    .map(step -> "\u201c" + step.text() + "\u201d")
-                                    .collect(Collectors.joining(", "))
-                            + ". " + wayOut())
+                    ? Optional.of("Winding waits for " + named(waitsFor()) + ". " + wayOut())
                     : Optional.empty();
+        }
+
+        /** The next one or two by their words, of more the next and how many there are: who winds reads one sentence. */
+        private static String named(List<Step> steps) {
+            String next = "\u201c" + steps.get(0).text() + "\u201d";
+            return switch (steps.size()) {
+                case 1 -> next;
+                case 2 -> next + " and \u201c" + steps.get(1).text() + "\u201d";
+                default -> next + " and " + (steps.size() - 1) + " more";
+            };
         }
 
         private String wayOut() {
@@ -75,8 +80,8 @@ public final class Gate {
         beOf(place, Moment.WINDING_PLACE);
         beOf(beforeWinding, Moment.BEFORE_WINDING);
         List<Step> open = new ArrayList<>();
-        beforeWinding.open().stream().filter(Step::hasNoOverride).forEach(open::add);
         place.open().stream().filter(Step::critical).forEach(open::add);
+        beforeWinding.open().stream().filter(Step::hasNoOverride).forEach(open::add);
         return new Verdict(open, passed(open, passes));
     }
 

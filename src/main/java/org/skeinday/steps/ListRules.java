@@ -6,8 +6,11 @@ import java.util.Optional;
 
 /** What a {@link Checklist} does not refuse by itself: rules of the shipped lists, advice for the coach's own. */
 public final class ListRules {
-    /** Items at one pause; before winding, where each stands in its order and the line last, nine. */
+    /** Items at one pause. */
     public static final int GOOD_ITEMS = 4;
+
+    /** Before winding, where each stands in its order and the line last. */
+    public static final int GOOD_BEFORE_WINDING = 9;
 
     /** Lists tapped through in one attempt. */
     public static final int MOST_LISTS = 3;
@@ -18,26 +21,17 @@ public final class ListRules {
     public static List<String> advice(Checklist list) {
         int items = list.steps().size();
         List<String> advice = new ArrayList<>();
-        int good = list.moment() == Moment.BEFORE_WINDING ? Checklist.MOST : GOOD_ITEMS;
+        int good = list.moment() == Moment.BEFORE_WINDING ? GOOD_BEFORE_WINDING : GOOD_ITEMS;
         if (items > good) {
             advice.add("'" + list.title() + "' has " + items + " items: more than " + good
                     + " at one pause are not read to their end.");
         }
-        if (list.moment() == Moment.BEFORE_WINDING && list.step(Step.LINE).isEmpty()) {
-            advice.add("'" + list.title() + "' does not ask last whether anybody but the winder is in line.");
-        }
         return advice;
     }
 
-    /**
-     * What a list that is worded anew may not lose; empty when it is good. Lists that were written before the line had an
-     * item of its own go on without it.
-     *
-     * @param now in force until then
-     */
-    public static Optional<String> refusesAnew(Checklist now, Checklist next) {
-        if (next.moment() != Moment.BEFORE_WINDING
-                || now.step(Step.LINE).isEmpty() && next.step(Step.LINE).isEmpty()) {
+    /** What a list that is worded anew may not lose; empty when it is good. */
+    public static Optional<String> refusesAnew(Checklist next) {
+        if (next.moment() != Moment.BEFORE_WINDING) {
             return Optional.empty();
         }
         List<Step> critical = next.critical();

@@ -17,6 +17,16 @@ public record Step(String id, String text, String reason, boolean critical, Item
     /** Nobody but the winder in line with the motor: asked last, since people move. */
     public static final String LINE = "line";
 
+    /** As the program brings it. */
+    static Step line() {
+        return new Step(
+                LINE,
+                "Nobody but the winder in line, face beside it and not behind",
+                "A motor that parts flies past its ends.",
+                true,
+                ItemAnswer.OK);
+    }
+
     public Step {
         Preconditions.filled("An item's id", id);
         Preconditions.filled("An item's text", text);

@@ -14,12 +14,13 @@ import org.skeinday.steps.Checklist;
 import org.skeinday.steps.ChecklistRevised;
 import org.skeinday.steps.Checklists;
 import org.skeinday.steps.KnownLists;
+import org.skeinday.steps.Step;
 import org.skeinday.steps.store.ListStore;
 
 /** Lists as rows of a file, into a record that has the program's own. */
 class ChecklistRowsTest {
     private static final String HEAD = "list,revision,title,moment,way,aloud,next,item,text,reason,critical,answer\n";
-    private static final Day THERE = there(new KnownLists(ListStore.shipped(), ListStore.everShipped()));
+    private static final Day THERE = there(new KnownLists(ListStore.shipped(), ListStore.everShipped(), List.of()));
 
     private static Day there(KnownLists lists) {
         return new Day(
@@ -87,7 +88,30 @@ class ChecklistRowsTest {
         Checklist list = Checklists.of(((ChecklistRevised) own.facts().get(0).body()).rows())
                 .get(0);
         assertEquals("As we wind", list.title());
-        assertEquals(4, list.steps().size());
+        assertEquals(4 + 1, list.steps().size(), "with the line, which its writer did not know");
+        assertEquals(Step.LINE, list.critical().get(3).id());
+    }
+
+    /** It was walked through, so its number is taken: a coach's of before is the next one. */
+    @Test
+    void a_coachs_list_of_before_does_not_take_the_number_of_one_that_the_record_holds() throws Exception {
+        String before = Files.readString(Path.of("src/main/resources/checklists-before.csv"));
+        String ours = before.replace("before-winding,1,Before winding,", "before-winding,2,As we wind,");
+        Day walked = there(new KnownLists(ListStore.shipped(), ListStore.everShipped(), ListStore.shipped()));
+        DayFiles.Read read = DayFiles.read(
+                Map.of("checklists.csv", HEAD + ours.substring(ours.indexOf('\n') + 1)),
+                walked,
+                TestIds.from("act-"),
+                Reading.ZONE,
+                Duration.ZERO);
+        Reading.says(read, 2, "revision", "revision 2 of this list is in force", "write 3");
+    }
+
+    @Test
+    void a_list_whose_line_is_not_the_last_critical_item_is_refused() {
+        String row = "before-winding,3,Ours,before-winding,do-then-confirm,no,Next: load.,%s,Do it,Because,%s,ok\n";
+        DayFiles.Read read = read(row.formatted("line", "yes") + row.formatted("eye-protection", "yes"));
+        Reading.says(read, 2, "item", "must ask, as the last critical item", "let 'line' be the last");
     }
 
     @Test
@@ -100,7 +124,7 @@ class ChecklistRowsTest {
                 .orElseThrow();
         DayFiles.Read read = DayFiles.read(
                 Map.of("checklists.csv", HEAD + row(2, "Theirs", "a", "yes")),
-                there(new KnownLists(List.of(ours), ListStore.everShipped())),
+                there(new KnownLists(List.of(ours), ListStore.everShipped(), List.of(ours))),
                 TestIds.from("act-"),
                 Reading.ZONE,
                 Duration.ZERO);

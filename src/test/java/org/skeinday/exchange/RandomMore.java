@@ -97,7 +97,8 @@ final class RandomMore {
                 inspections,
                 noted,
                 quiet,
-                new KnownLists(ListStore.shipped().stream().map(this::revised).toList(), ListStore.shipped()),
+                new KnownLists(
+                        ListStore.shipped().stream().map(this::revised).toList(), ListStore.shipped(), List.of()),
                 judged,
                 aloft);
     }

@@ -51,14 +51,12 @@ class GateTest {
         Gate.Verdict verdict = Gate.startWinding(run(PLACE), run(BEFORE), List.of());
         assertTrue(verdict.isHeld());
         assertEquals(
-                Optional.of(
-                        "Winding waits for: \u201cDo eye-protection\u201d, \u201cDo line\u201d, \u201cDo mount\u201d, \u201cDo"
-                                + " distances\u201d. The supervising adult may answer with a reason, but never for eyes and line."),
+                Optional.of("Winding waits for \u201cDo mount\u201d and 3 more."
+                        + " The supervising adult may answer with a reason, but never for eyes and line."),
                 verdict.refused());
         assertEquals(
-                Optional.of(
-                        "Winding waits for: \u201cDo distances\u201d. The supervising adult may answer for it with a"
-                                + " reason."),
+                Optional.of("Winding waits for \u201cDo distances\u201d. The supervising adult may answer for it with a"
+                        + " reason."),
                 Gate.startWinding(run(PLACE, tick("1", "mount", 0)), EYES_AND_LINE, List.of())
                         .refused());
     }
@@ -72,7 +70,7 @@ class GateTest {
         assertTrue(verdict.isHeld());
         assertEquals(
                 Optional.of(
-                        "Winding waits for: \u201cDo eye-protection\u201d, \u201cDo line\u201d. " + Gate.NO_OVERRIDE),
+                        "Winding waits for \u201cDo eye-protection\u201d and \u201cDo line\u201d. " + Gate.NO_OVERRIDE),
                 verdict.refused());
         assertTrue(Gate.startWinding(PLACE_DONE, run(BEFORE, tick("3", Step.EYES, 0)), List.of(all))
                 .isHeld());

@@ -129,6 +129,7 @@ public final class AimActions {
         long atMs = TapTime.of(context, take.serverMs(), take.boundMs(), calledMs);
         MotorTaken taken = before.take(take.motor(), atMs);
         List<Fact> facts = new ArrayList<>(List.of(Fact.of("attempt.motor", taken)));
+        facts.addAll(AsksAgain.beforeWinding(tx, context, now.id(), AsksAgain.OTHER_MOTOR));
         if (now.state() == State.CALLED) {
             MotorStore.find(tx, taken.motorId())
                     .ifPresent(m -> facts.addAll(PlaceReopens.byMotor(tx, context, now.eventId(), m)));

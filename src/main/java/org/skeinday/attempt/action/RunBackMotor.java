@@ -86,6 +86,9 @@ final class RunBackMotor {
                         context.personOrNull(),
                         context.device())));
         facts.addAll(motor(context, life, use));
+        if (state == State.CALLED) {
+            facts.addAll(AsksAgain.beforeWinding(tx, context, known.now().id(), AsksAgain.RUN_BACK));
+        }
         facts.add(PhaseGate.acted(context, known.now().id(), AttemptAct.RUN_BACK));
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }

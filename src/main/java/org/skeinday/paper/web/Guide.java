@@ -40,7 +40,7 @@ public final class Guide {
                     "The list of this pause stands first; several people may tick it at once.",
                     "A tap can be taken back for ten seconds, later it is corrected with a reason.",
                     "Start winding waits for eye protection, a free line and what is critical at the winding place, nothing else.",
-                    "The supervising adult may answer for what is open, with name and reason."),
+                    "The supervising adult may answer for the place, with name and reason; nobody answers for eyes and line."),
             help(
                     "Now",
                     "/",

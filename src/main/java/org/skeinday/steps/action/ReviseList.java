@@ -56,7 +56,7 @@ public final class ReviseList {
                     typed.aloud(),
                     typed.next().strip(),
                     steps(context, typed.items()));
-            Optional<String> no = ListRules.refusesAnew(now, next);
+            Optional<String> no = ListRules.refusesAnew(next);
             if (no.isPresent()) {
                 return Decision.refused("list", no.get());
             }

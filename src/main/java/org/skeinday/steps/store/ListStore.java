@@ -32,7 +32,7 @@ public final class ListStore {
 
     /** What a file of lists is looked at beside. */
     public static KnownLists known(Tx tx) {
-        return new KnownLists(all(tx), everShipped());
+        return new KnownLists(all(tx), everShipped(), recorded(tx));
     }
 
     /** As they come with this program, and as they came with earlier ones. */

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
@@ -16,13 +15,15 @@ import org.skeinday.platform.record.ActStore;
 import org.skeinday.steps.Checklist;
 import org.skeinday.steps.ItemAnswer;
 import org.skeinday.steps.ListRules;
-import org.skeinday.steps.Moment;
 import org.skeinday.steps.Step;
 import org.skeinday.steps.Way;
 import org.skeinday.steps.store.ListStore;
 
 /** The lists to be changed, and the form of one. */
 public final class ListPages {
+    /** For items of the coach\'s own. */
+    private static final int EMPTY_ROWS = 3;
+
     private final ActStore record;
     private final FormActs forms;
     private final Page page;
@@ -77,9 +78,10 @@ public final class ListPages {
     private ListView view(String id, FormErrors form) {
         Checklist list =
                 record.read(tx -> ListStore.find(tx, id)).orElseThrow(() -> Refusal.notFound("There is no such list."));
-        List<Step> steps = offered(list);
+        List<Step> steps = list.steps();
         List<ListView.Row> rows = new ArrayList<>();
-        for (int i = 0; i < Checklist.MOST; i++) {
+        int shown = form.isEmpty() ? Math.min(Checklist.MOST, steps.size() + EMPTY_ROWS) : Checklist.MOST;
+        for (int i = 0; i < shown; i++) {
             rows.add(row(i, i < steps.size() ? steps.get(i) : null, form));
         }
         boolean sent = !form.isEmpty();
@@ -96,22 +98,6 @@ public final class ListPages {
                 ItemAnswer.WORDS,
                 ListRules.advice(list),
                 form.message("list") + form.message("title"));
-    }
-
-    /** A list of before, in which the line has no item, is offered it where it belongs. */
-    private static List<Step> offered(Checklist list) {
-        List<Step> steps = new ArrayList<>(list.steps());
-        if (list.moment() == Moment.BEFORE_WINDING && steps.size() < Checklist.MOST) {
-            Optional<Step> line = list.step(Step.LINE).isPresent() ? Optional.empty() : shippedLine();
-            line.ifPresent(step -> steps.add(list.critical().size(), step));
-        }
-        return steps;
-    }
-
-    private static Optional<Step> shippedLine() {
-        return ListStore.shipped().stream()
-                .flatMap(list -> list.step(Step.LINE).stream())
-                .findFirst();
     }
 
     private static ListView.Row row(int i, @org.jspecify.annotations.Nullable Step step, FormErrors form) {

@@ -173,6 +173,7 @@ class LiveAttemptWebTest {
         String after = laptop.get("/bench/motor/" + motor).body();
         assertEquals(uses(before), uses(after));
         assertEquals(state(before), state(after));
+        CalledForTests.lookAgain(reader, attempt);
         String again = begin();
         tap(again, "stopped");
         says("winding, 2nd", laptop.get("/now").body());

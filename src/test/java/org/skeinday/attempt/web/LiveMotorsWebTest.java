@@ -189,6 +189,7 @@ class LiveMotorsWebTest {
         call();
         String early = begin();
         done(reader, "/attempt/run-back", "turns", "20");
+        CalledForTests.lookAgain(reader, attempt);
         String wind = begin();
         tap(early, "stopped", 50_000);
         says("winding, 2nd", laptop.get("/now").body());
@@ -207,6 +208,7 @@ class LiveMotorsWebTest {
         says("class=\"now\" aria-current=\"step\">winding<", laptop.get("/now").body());
         done(laptop, "/attempt/move", "to", "holding");
         done(reader, "/attempt/run-back", "turns", "20");
+        CalledForTests.lookAgain(reader, attempt);
         tap(begin(), "stopped", 60_000);
         done(laptop, "/attempt/more-turns");
         says("data-phase-now=\"winding\"", reader.get("/winding/part").body());

@@ -55,6 +55,7 @@ class LiveRestartWebTest {
         same("broke");
         laptop.form("/attempt/take-motor", Map.of("attempt", attempt, "motor", motor("B2"), "seenMotor", motor("A3")));
         same("called");
+        CalledForTests.lookAgain(laptop, attempt);
         String second = laptop.newId();
         laptop.tapAs(second, "wind.begin", content().put("attempt", attempt).put("motor", motor("B2")));
         same("winding, 2nd");

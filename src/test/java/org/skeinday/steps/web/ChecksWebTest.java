@@ -13,6 +13,8 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -105,7 +107,7 @@ class ChecksWebTest {
     void winding_waits_for_the_place_eyes_and_line_both_ways_in_and_for_nothing_else() throws Exception {
         String event = event();
         String attempt = calledWithMotor();
-        says(422, "Eye protection on", wind(attempt));
+        says(422, "Winding waits for \u201cMount pulled; say how hard\u201d and 4 more.", wind(attempt));
         refused(
                 "Winding waits for",
                 helper.tap("wind.begin", Json.MAPPER.createObjectNode().put("attempt", attempt)));
@@ -119,6 +121,27 @@ class ChecksWebTest {
         says(200, ">Wound</button>", wind(attempt));
         assertTrue(
                 helper.get("/checks").body().contains("Nothing is asked between"), "quiet from the first crank turn");
+    }
+
+    /** People have been at the lane, counter and needle have moved, another motor has another arrow. */
+    @Test
+    void another_wind_of_the_attempt_asks_its_checks_again() throws Exception {
+        String attempt = calledWithMotor();
+        placeDone(helper, event());
+        eyesAndLine(helper, attempt);
+        saved(helper.tap("step.tick", item("before-winding", attempt, "rings")));
+        says(200, ">Wound</button>", wind(attempt));
+        Matcher motor = Pattern.compile("name=\"motor\" value=\"([^\"]+)\"")
+                .matcher(laptop.get("/now").body());
+        assertTrue(motor.find());
+        Map<String, String> on = Map.of("attempt", attempt, "motor", motor.group(1), "turns", "80");
+        assertEquals(200, laptop.form("/attempt/run-back", on).statusCode());
+        says(422, "Eye protection on", wind(attempt));
+        assertTrue(helper.get("/checks").body().contains("Asked again since"), "and the list says since when");
+        saved(helper.tap("step.tick", item("before-winding", attempt, "eye-protection")));
+        says(422, "Nobody but the winder in line", wind(attempt));
+        saved(helper.tap("step.tick", item("before-winding", attempt, "line")));
+        says(200, ">Wound</button>", wind(attempt));
     }
 
     @Test
