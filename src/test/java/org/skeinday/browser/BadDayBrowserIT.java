@@ -149,6 +149,8 @@ class BadDayBrowserIT {
         Sight.look(laptop, "bad-spare-laptop");
         Hand.tap(laptop, By.cssSelector("form[hx-post='/attempt/take-motor'] button"));
         Sight.waitFor(laptop, "winding, 2nd");
+        Sight.waitFor(reader, "Winding waits for"); // another wind asks for eyes and line again
+        CalledForTests.lookAgain(captain, attempt);
         Sight.waitFor(reader, "First crank turn");
         Sight.look(laptop, "bad-second-laptop");
     }
