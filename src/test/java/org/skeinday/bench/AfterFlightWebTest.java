@@ -146,6 +146,7 @@ class AfterFlightWebTest {
                 "saved", laptop.tap("attempt.take-motor", take).path("state").asText(), "two chose the same");
         var late = laptop.tap("attempt.take-motor", take.deepCopy().put("motor", motor("C1")));
         assertTrue(late.path("reason").asText().contains("Somebody was quicker"), late.toString());
+        CalledForTests.lookAgain(laptop, attempt);
         String now = laptop.get("/winding").body();
         assertTrue(now.contains("motor B2") && now.contains("First crank turn"), now);
         var broken = laptop.tap(
