@@ -67,6 +67,11 @@ class BadDayBrowserIT {
         return "http://localhost:" + app.port() + path;
     }
 
+    /** Where a phone has joined: at the laptop's own name it would be the laptop. */
+    private String joined(String path) {
+        return app.joinLink().replaceFirst("/join.*", "") + path;
+    }
+
     private List<ChromeDriver> all() {
         return List.of(laptop, reader, watch, helper);
     }
@@ -90,6 +95,9 @@ class BadDayBrowserIT {
         Sight.typeCode(watch, CodeOfDay.handedOut(app.port()));
         Hand.tap(watch, By.cssSelector("button[value=timekeeper]"));
         Sight.waitFor(watch, "as soon as the captain calls");
+        for (ChromeDriver phone : List.of(reader, watch, helper)) {
+            assertFalse(Sight.words(phone, "body").contains("this laptop"), "a device of its own");
+        }
     }
 
     private void call(int number) throws Exception {
@@ -98,7 +106,7 @@ class BadDayBrowserIT {
         Sight.waitFor(laptop, "Winding waits for");
         attempt = CalledForTests.letWind(captain);
         Sight.waitFor(laptop, "Start winding");
-        reader.get(at("/winding"));
+        reader.get(joined("/winding"));
         Sight.waitFor(reader, "First crank turn");
     }
 
@@ -131,7 +139,7 @@ class BadDayBrowserIT {
 
     private void itBreaksAndTheSpareIsTaken() throws Exception {
         call(1);
-        helper.get(at("/bench"));
+        helper.get(joined("/bench"));
         Hand.press(watch, "Watch 1");
         Sight.waitFor(watch, "· watch 1");
         key("begin");
@@ -203,7 +211,7 @@ class BadDayBrowserIT {
         }
         Hand.press(laptop, "Take the official time");
         Sight.waitFor(laptop, "Curlew, attempt 2");
-        helper.get(at("/attempt/" + attempt));
+        helper.get(joined("/attempt/" + attempt));
         Sight.waitFor(helper, "1:43");
     }
 
@@ -222,7 +230,7 @@ class BadDayBrowserIT {
         Sight.waitFor(laptop, "the window opens in");
         Sight.look(laptop, "bad-moved-laptop");
         assertEquals(before, verdict(), "a window that moves changes no verdict of before");
-        helper.get(at("/results"));
+        helper.get(joined("/results"));
         Sight.waitFor(helper, "protested");
         Sight.look(helper, "bad-results-helper");
         window(0, 20);
@@ -238,8 +246,8 @@ class BadDayBrowserIT {
 
     private void abandonedWhileWound() throws Exception {
         call(2);
-        watch.get(at("/timing"));
-        helper.get(at("/checks"));
+        watch.get(joined("/timing"));
+        helper.get(joined("/checks"));
         key("begin");
         say("stopped");
         Sight.waitFor(laptop, "#now h1 .state", "holding");
