@@ -17,7 +17,7 @@ final class ProgressLines implements AutoCloseable {
     });
 
     ProgressLines(SearchClock clock, Goal goal, PrintWriter err) {
-        each.scheduleAtFixedRate(() -> say(clock, goal, err), 1, 1, TimeUnit.SECONDS);
+        var unused = each.scheduleAtFixedRate(() -> say(clock, goal, err), 1, 1, TimeUnit.SECONDS);
     }
 
     private static void say(SearchClock clock, Goal goal, PrintWriter err) {
