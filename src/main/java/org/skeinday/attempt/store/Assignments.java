@@ -3,6 +3,7 @@ package org.skeinday.attempt.store;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_HAND;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_PLANNED;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,9 +57,7 @@ public final class Assignments {
                 .and(ATTEMPT_HAND.NUMBER.eq(fact.number()))
                 .and(ATTEMPT_HAND.TASK.eq(fact.task()))
                 .execute();
-        if (!fact.personId().isEmpty()) {
-            Rows.into(ATTEMPT_HAND).accept(tx, fact);
-        }
+        Rows.into(ATTEMPT_HAND).accept(tx, fact); // nobody as well: then the hand of the try before does not hold
     }
 
     /** From now on this plan of an event is in force, in place of any before. */
@@ -97,13 +96,23 @@ public final class Assignments {
     /** What is said of one attempt, read once for all its tasks. @param hands person by task */
     private record Said(Map<String, String> hands, Optional<AttemptPlannedRecord> plan, List<EntryTask> entry) {
         static Said read(Tx tx, EntryAdded entry, AttemptNumber number) {
-            Map<String, String> hands = tx.sql()
-                    .select(ATTEMPT_HAND.TASK, ATTEMPT_HAND.PERSON_ID)
-                    .from(ATTEMPT_HAND)
-                    .where(ATTEMPT_HAND.ENTRY_ID.eq(entry.id()))
-                    .and(ATTEMPT_HAND.NUMBER.eq(number.running()))
-                    .fetchMap(ATTEMPT_HAND.TASK, ATTEMPT_HAND.PERSON_ID);
-            return new Said(hands, planned(tx, entry, number), EntryStore.tasksOf(tx, entry.id()));
+            return new Said(hands(tx, entry, number), planned(tx, entry, number), EntryStore.tasksOf(tx, entry.id()));
+        }
+
+        /** What was said of a try holds for the next one of the same attempt, until somebody says otherwise. */
+        private static Map<String, String> hands(Tx tx, EntryAdded entry, AttemptNumber number) {
+            Map<String, String> hands = new HashMap<>();
+            for (int running : AttemptNumbers.triesUpTo(tx, entry, number)) {
+                tx.sql()
+                        .select(ATTEMPT_HAND.TASK, ATTEMPT_HAND.PERSON_ID)
+                        .from(ATTEMPT_HAND)
+                        .where(ATTEMPT_HAND.ENTRY_ID.eq(entry.id()))
+                        .and(ATTEMPT_HAND.NUMBER.eq(running))
+                        .fetchMap(ATTEMPT_HAND.TASK, ATTEMPT_HAND.PERSON_ID)
+                        .forEach(hands::putIfAbsent);
+            }
+            hands.values().removeIf(String::isEmpty);
+            return hands;
         }
 
         Optional<Assigned> of(String task) {

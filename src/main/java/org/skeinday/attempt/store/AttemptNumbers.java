@@ -2,12 +2,14 @@ package org.skeinday.attempt.store;
 
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jooq.Condition;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
@@ -47,6 +49,18 @@ public final class AttemptNumbers {
                         FlightRulesStore.of(tx, event),
                         rows(tx, ATTEMPT.ENTRY_ID.eq(entry.id())))
                 .next();
+    }
+
+    /** Running numbers of the tries of one attempt of the rules, from this one back to the first. */
+    static List<Integer> triesUpTo(Tx tx, EntryAdded entry, AttemptNumber number) {
+        if (!number.isRepeat()) {
+            return List.of(number.running());
+        }
+        Stream<Integer> before = of(tx, rows(tx, ATTEMPT.ENTRY_ID.eq(entry.id()))).values().stream()
+                .filter(other -> other.rule() == number.rule() && other.running() < number.running())
+                .map(AttemptNumber::running)
+                .sorted(Comparator.reverseOrder());
+        return Stream.concat(Stream.of(number.running()), before).toList();
     }
 
     /** @param rows all attempts of an entry or an event */

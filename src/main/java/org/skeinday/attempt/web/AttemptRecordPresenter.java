@@ -104,10 +104,7 @@ final class AttemptRecordPresenter {
                     PhaseWords.of(live), reason + (attempt.flownAgain() ? "; it uses up no attempt" : "")));
         }
         lines.add(new NowView.Line("called", moment(attempt.calledAtMs())));
-        EntryStore.find(tx, attempt.entryId())
-                .filter(EntryAdded::own)
-                .ifPresent(entry -> lines.addAll(
-                        WhoDoesWhat.of(tx, entry, attempt.number(), nameOf).lines()));
+        EntryStore.find(tx, attempt.entryId()).filter(EntryAdded::own).ifPresent(entry -> lines.addAll(people(entry)));
         lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
         lines.add(new NowView.Line("released", moment(attempt.releasedAtMs())));
         if (!untold) {
@@ -135,6 +132,12 @@ final class AttemptRecordPresenter {
                                 + c.at(nowMs, FlightRulesStore.of(tx, event.id()))
                                         .words())));
         return lines;
+    }
+
+    /** Once it is flown or given up, a plan or an entry that is changed later must not rewrite who did what. */
+    private List<NowView.Line> people(EntryAdded entry) {
+        WhoDoesWhat who = WhoDoesWhat.of(tx, entry, attempt.number(), nameOf);
+        return attempt.state().isBeforeRelease() ? who.lines() : who.saidByHand();
     }
 
     private List<NowView.Line> readings() {

@@ -50,6 +50,15 @@ public final class WhoDoesWhat {
                 new NowView.Line("loads / releases", who("loads") + " / " + who("releases")));
     }
 
+    /** Those whom somebody named for this attempt before its winding began: nothing that comes later changes it. */
+    List<NowView.Line> saidByHand() {
+        String said = byTask.entrySet().stream()
+                .filter(task -> task.getValue().source() == Assigned.Source.BY_HAND)
+                .map(task -> task.getKey() + " " + who(task.getKey()))
+                .collect(Collectors.joining(", "));
+        return said.isEmpty() ? List.of() : List.of(new NowView.Line("named by hand", said));
+    }
+
     /** Whom each task can be given to. */
     List<NowView.Hand> choices(Tx tx, String event) {
         List<CrewAdded> crew = CrewStore.ofEvent(tx, event);

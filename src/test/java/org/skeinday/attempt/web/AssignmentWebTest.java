@@ -84,6 +84,55 @@ class AssignmentWebTest {
         assertEquals(other, value(laptop.get("/now").body(), WINDS));
     }
 
+    private String abandoned() throws Exception {
+        String called = laptop.form("/attempt/call", Map.of("entry", id("entries", "Curlew"), "motor", ""))
+                .body();
+        String attempt = value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        var given = laptop.form("/attempt/give-up", Map.of("attempt", attempt, "reason", "a rib broke"));
+        assertEquals(200, given.statusCode(), given.body());
+        return attempt;
+    }
+
+    @Test
+    void who_is_named_for_an_attempt_is_named_for_its_next_try_too_until_somebody_says_otherwise() throws Exception {
+        String before = value(laptop.get("/now").body(), WINDS);
+        String other = before.equals("Tomek") ? "Jorun" : "Tomek";
+        String person = person(other);
+        assertEquals(200, name(1, "winds", person).statusCode());
+        abandoned();
+        assertEquals(other, value(laptop.get("/now").body(), WINDS), "the 2nd try");
+        abandoned();
+        assertEquals(other, value(laptop.get("/now").body(), WINDS), "the 3rd");
+        assertEquals(200, name(3, "winds", "").statusCode());
+        assertEquals(before, value(laptop.get("/now").body(), WINDS), "nobody by hand");
+    }
+
+    @Test
+    void the_record_of_a_flown_attempt_says_only_what_was_known_then() throws Exception {
+        HttpResponse<String> called =
+                laptop.form("/attempt/call", Map.of("entry", id("entries", "Curlew"), "motor", ""));
+        String attempt = value(called.body(), "name=\"attempt\" value=\"([^\"]+)\"");
+        String record = "/attempt/" + attempt;
+        assertEquals(value(called.body(), WINDS), value(laptop.get(record).body(), WINDS), "before the release");
+        String other = value(called.body(), WINDS).equals("Tomek") ? "Jorun" : "Tomek";
+        assertEquals(200, name(1, "winds", person(other)).statusCode());
+        assertEquals(other, value(laptop.get(record).body(), WINDS));
+        laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "released"));
+        String flown = laptop.get(record).body();
+        assertFalse(flown.contains("winds / reads") || flown.contains("loads / releases"), flown);
+        assertTrue(flown.contains("<dt>named by hand</dt><dd>winds " + other + "</dd>"), flown);
+        laptop.form("/attempt/give-up", Map.of("attempt", attempt, "reason", "a ball", "again", "yes"));
+        laptop.form("/day/take", Map.of("proposal", proposed()));
+        assertEquals(200, name(2, "winds", "").statusCode());
+        String later = laptop.get(record).body();
+        assertTrue(later.contains("<dt>named by hand</dt><dd>winds " + other + "</dd>"), later);
+        assertFalse(later.contains("winds / reads") || later.contains("loads / releases"), later);
+    }
+
+    private String proposed() throws Exception {
+        return value(laptop.form("/day/propose", Map.of()).body(), "name=\"proposal\" value=\"([^\"]+)\"");
+    }
+
     @Test
     void nobody_is_named_for_what_they_are_not_cleared_for_or_for_an_attempt_that_does_not_come() throws Exception {
         HttpResponse<String> wrong = name(1, "winds", "nobody-known");
@@ -94,9 +143,8 @@ class AssignmentWebTest {
 
     @Test
     void the_plan_of_the_day_names_the_winder_and_the_motor_that_the_pages_show() throws Exception {
-        HttpResponse<String> proposed = laptop.form("/day/propose", Map.of());
-        String proposal = value(proposed.body(), "name=\"proposal\" value=\"([^\"]+)\"");
-        assertEquals(200, laptop.form("/day/take", Map.of("proposal", proposal)).statusCode());
+        assertEquals(
+                200, laptop.form("/day/take", Map.of("proposal", proposed())).statusCode());
         String day = laptop.get("/day").body();
         String now = laptop.get("/now").body();
         String motor = value(now, "(?s)name=\"motor\".*?<option value=\"[^\"]+\"[^>]*>(\\S+) ");
