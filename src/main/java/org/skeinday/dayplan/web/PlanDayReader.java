@@ -15,8 +15,8 @@ import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.Estimate;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.Part;
+import org.skeinday.attempt.State;
 import org.skeinday.attempt.StepTimes;
-import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.StepsStore;
 import org.skeinday.attempt.web.MotorsAtHand;
@@ -33,7 +33,6 @@ import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.contest.store.WindowStore;
 import org.skeinday.dayplan.AttemptAhead;
-import org.skeinday.dayplan.EventChains;
 import org.skeinday.dayplan.EventSetting;
 import org.skeinday.dayplan.ParallelTasks;
 import org.skeinday.dayplan.Person;
@@ -126,25 +125,35 @@ final class PlanDayReader {
         return first - Math.floorMod(first, MINUTE_MS);
     }
 
-    /** The attempt under way and those that the rules still give. */
+    /** Those under way, also one that was opened again meanwhile, and those that the rules still give. */
     private Stream<AttemptAhead> ahead(EntryAdded entry, long zero) {
         List<AttemptNow> own =
                 attempts.stream().filter(a -> a.entryId().equals(entry.id())).toList();
         int left = OfficialFlights.tally(own, Scoring.of(event, rules)).flightsLeft();
-        Optional<AttemptNow> open = own.stream().filter(a -> a.state().isOpen()).findFirst();
+        SortedMap<Integer, AttemptNow> open = new TreeMap<>(); // of two tries of one attempt the later
+        own.stream()
+                .filter(a -> a.state().isOpen())
+                .forEach(a -> open.put(a.number().rule(), a));
         var flies = new Flies(
                 entry,
                 WindowStore.of(tx, event.id(), entry.id()),
                 motors.planned(entry, ModelStore.ofEntry(tx, entry.id())));
         List<AttemptAhead> ahead = new ArrayList<>();
-        open.ifPresent(a -> ahead.add(attempt(flies, a.number(), a, zero)));
+        open.values().stream().filter(this::isStillToDo).forEach(a -> ahead.add(attempt(flies, a.number(), a, zero)));
+        int most = Scoring.of(event, rules).flights().flights();
         AttemptNumber next = nextNumber(own);
         boolean over = flies.window().filter(w -> w.closesAtMs() <= nowMs).isPresent();
-        for (int i = ahead.size(); i < left && !over; i++) {
+        for (int i = open.size(); i < left && next.rule() <= most && !over; i++) {
             ahead.add(attempt(flies, next, null, zero));
             next = next.following();
         }
         return ahead.stream();
+    }
+
+    /** Of a card that was keyed in and opened again nobody knows the times; it has landed and is not flown anew. */
+    private boolean isStillToDo(AttemptNow open) {
+        StepTimes times = told.get(open.id());
+        return open.state() != State.LANDED || times != null && times.calledAtMs() != null;
     }
 
     private AttemptNumber nextNumber(List<AttemptNow> own) {
@@ -165,7 +174,10 @@ final class PlanDayReader {
                 window.map(w -> Math.floorDiv(w.closesAtMs() - zero, 1000L)).orElse(null),
                 true,
                 ranked(flies.motors(), open),
-                open == null ? List.of() : begun(told.get(open.id()), zero, flies.entry(), number),
+                open == null
+                        ? List.of()
+                        : new PartsBegun(tx, taken, setbacks, nowMs)
+                                .of(told.get(open.id()), zero, flies.entry(), number),
                 open == null ? benchSeconds(flies.motors()) : 0);
     }
 
@@ -195,66 +207,6 @@ final class PlanDayReader {
             }
         }
         return ranked;
-    }
-
-    /** What was passed over took no time. */
-    private List<AttemptAhead.Begun> begun(@Nullable StepTimes a, long zero, EntryAdded entry, AttemptNumber number) {
-        if (a == null || a.calledAtMs() == null) {
-            return List.of();
-        }
-        @Nullable Long[] starts = {a.calledAtMs(), a.windingAtMs(), a.holdingAtMs(), a.releasedAtMs(), a.landedAtMs()};
-        int last = 0;
-        for (int i = 0; i < starts.length; i++) {
-            last = starts[i] == null ? last : i;
-        }
-        List<AttemptAhead.Begun> begun = new ArrayList<>();
-        long start = second(starts[0], zero, 0);
-        for (int i = 0; i <= last; i++) {
-            long next = i == last ? 0 : second(later(starts, i + 1), zero, start);
-            Part part = Part.values()[i];
-            begun.add(new AttemptAhead.Begun(part, start, i == last ? null : (Long) next).by(who(entry, number, part)));
-            start = next;
-        }
-        return begun;
-    }
-
-    /** Who does it: nobody notes it while it runs. Only winding and loading are named for an attempt. */
-    private @Nullable String who(EntryAdded entry, AttemptNumber number, Part part) {
-        Optional<String> who = switch (part) {
-            case WIND -> named(entry, number, EventSetting.WINDS);
-            case LOAD -> named(entry, number, EventSetting.LOADS);
-            case PREPARE, FLY, RUN_BACK -> planned(EventChains.task(entry.name(), number.rule(), part));
-        };
-        return who.filter(person -> setbacks.stream().noneMatch(s -> SetbacksNow.isAway(s, person, nowMs)))
-                .orElse(null);
-    }
-
-    private Optional<String> named(EntryAdded entry, AttemptNumber number, String does) {
-        return Assignments.named(tx, entry, number, does)
-                .map(assigned -> assigned.people().get(0));
-    }
-
-    private Optional<String> planned(String task) {
-        return taken == null
-                ? Optional.empty()
-                : taken.tasks().stream()
-                        .filter(t -> t.task().equals(task))
-                        .flatMap(t -> t.who().stream())
-                        .findFirst();
-    }
-
-    private static @Nullable Long later(@Nullable Long[] starts, int from) {
-        for (int i = from; i < starts.length; i++) {
-            if (starts[i] != null) {
-                return starts[i];
-            }
-        }
-        return null;
-    }
-
-    /** A clock that was set must not turn a day round. */
-    private static long second(@Nullable Long ms, long zero, long least) {
-        return ms == null ? least : Math.max(least, (ms - zero) / 1000);
     }
 
     private EventSetting setting() {

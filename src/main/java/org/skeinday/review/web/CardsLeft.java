@@ -3,8 +3,6 @@ package org.skeinday.review.web;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
@@ -65,14 +63,15 @@ final class CardsLeft {
                 .orElse(true);
     }
 
+    /** Attempts of the rules that were never tried: of one that was abandoned, or might be repeated, nothing is missing. */
     private long left(EventAdded of, EntryAdded entry) {
-        List<AttemptNow> own = AttemptStore.ofEvent(tx, of.id()).stream()
+        Scoring scoring = Scoring.of(of, FlightRulesStore.of(tx, of.id()));
+        long tried = AttemptStore.ofEvent(tx, of.id()).stream()
                 .filter(a -> a.entryId().equals(entry.id()))
-                .toList();
-        long open = own.stream().filter(a -> a.state().isOpen()).count();
-        return OfficialFlights.tally(own, Scoring.of(of, FlightRulesStore.of(tx, of.id())))
-                        .flightsLeft()
-                - open;
+                .map(a -> a.number().rule())
+                .distinct()
+                .count();
+        return scoring.flights().flights() - tried;
     }
 
     private String name(FlightRow row) {

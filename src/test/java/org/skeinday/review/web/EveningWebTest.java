@@ -218,7 +218,21 @@ class EveningWebTest {
             assertTrue(page.contains("2 of 3 attempts are not in the record"), page);
             assertTrue(page.contains("3 of 3 attempts are not in the record"), page);
             assertTrue(page.contains("href=\"/key-in\"") && page.contains("lacks turns wound"), page);
+            abandoned("Avocet");
+            abandoned("Avocet");
+            String tried = ok("/evening");
+            assertEquals(2, tried.split("2 of 3 attempts are not in the record", -1).length - 1, tried);
+            assertFalse(tried.contains("3 of 3 attempts"), "what was tried is in the record: " + tried);
         }
+    }
+
+    private void abandoned(String entry) throws Exception {
+        String id = new FilledForms(laptop).row("entries", entry).replaceFirst(".*/", "");
+        String called =
+                laptop.form("/attempt/call", Map.of("entry", id, "motor", "")).body();
+        String attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        var given = laptop.form("/attempt/give-up", Map.of("attempt", attempt, "reason", "a rib broke"));
+        assertEquals(200, given.statusCode(), given.body());
     }
 
     @Test
