@@ -1,6 +1,5 @@
 package org.skeinday.attempt;
 
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.skeinday.attempt.AttemptPhase.Name;
 import org.skeinday.contest.DayKind;
@@ -66,10 +65,23 @@ public final class PhaseWords {
 
     /** For an act in a phase that does not have it: which phase it is, and what can be done. */
     public static String wrongPhase(LiveAttempt attempt, Hands hands) {
-        Set<AttemptAct> acts = AttemptActs.of(attempt, hands);
-        String words = acts.stream().map(AttemptAct::words).collect(Collectors.joining(", "));
-        return "This attempt is " + inSentence(attempt) + ". "
-                + (words.isEmpty() ? "Nothing more is done to it." : "What can be done now: " + words + ".");
+        return "This attempt is " + inSentence(attempt) + ". " + whatNow(attempt, hands);
+    }
+
+    /** For an act that has to wait until this attempt is over. @param whose entry and attempt */
+    public static String stillUnderWay(String whose, LiveAttempt attempt) {
+        return whose + " is still " + inSentence(attempt) + ". " + whatNow(attempt, Hands.CAPTAIN);
+    }
+
+    private static String whatNow(LiveAttempt attempt, Hands hands) {
+        String words =
+                AttemptActs.of(attempt, hands).stream().map(AttemptAct::words).collect(Collectors.joining(", "));
+        if (!words.isEmpty()) {
+            return "What can be done now: " + words + ".";
+        }
+        return AttemptActs.of(attempt, Hands.CAPTAIN).isEmpty()
+                ? "Nothing more is done to it."
+                : "What can be done now: nothing from here; the captain has the next key.";
     }
 
     private static String inSentence(LiveAttempt attempt) {

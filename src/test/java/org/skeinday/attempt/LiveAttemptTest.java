@@ -334,8 +334,15 @@ class LiveAttemptTest {
     void an_act_in_a_wrong_phase_hears_which_phase_it_is_and_what_can_be_done() {
         in(State.HOLDING, 100, 230L);
         assertEquals(
-                "This attempt is holding. What can be done now: Released, More turns, Broke, Run it back, Abandon attempt.",
+                "This attempt is holding. What can be done now: Released, More turns, Some off, Broke, Run it back, Abandon attempt.",
                 PhaseWords.wrongPhase(live(), Hands.CAPTAIN));
+        assertEquals(
+                "This attempt is holding. What can be done now: Released.",
+                PhaseWords.wrongPhase(live(), Hands.TIMEKEEPER),
+                "nobody hears of keys that others have");
+        assertEquals(
+                "This attempt is holding. What can be done now: nothing from here; the captain has the next key.",
+                PhaseWords.wrongPhase(live(), Hands.ON_THE_MOTOR));
         state = State.SCRUBBED;
         assertEquals(
                 "This attempt is abandoned. Nothing more is done to it.", PhaseWords.wrongPhase(live(), Hands.CAPTAIN));

@@ -128,7 +128,7 @@ public final class BreakMotor {
         if (!known.breakOf(parted.motor()).peopleSafe()) {
             boolean broke = LiveAttempt.of(known).phase().name() == AttemptPhase.Name.BROKE;
             return Decision.refused(
-                    PhaseGate.wrong(tx, known.now(), broke ? PEOPLE_FIRST : NOTHING_BROKE, Hands.CAPTAIN));
+                    PhaseGate.wrong(tx, known.now(), broke ? PEOPLE_FIRST : NOTHING_BROKE, Hands.ON_THE_MOTOR));
         }
         try {
             List<Fact> facts = new ArrayList<>();

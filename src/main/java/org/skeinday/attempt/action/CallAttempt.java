@@ -76,7 +76,8 @@ public final class CallAttempt {
                                     + own.get(own.size() - 1).number().words()
                                     + " was called meanwhile. Look again, then decide.");
         }
-        Optional<String> no = WhyNotFly.whyNoMore(entry, Scoring.of(event, FlightRulesStore.of(tx, event.id())), own);
+        Optional<String> no =
+                WhyNotFly.whyNoMore(tx, entry, Scoring.of(event, FlightRulesStore.of(tx, event.id())), own);
         if (no.isPresent()) {
             return Decision.refused(no.get());
         }

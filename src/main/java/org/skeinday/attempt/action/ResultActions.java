@@ -60,7 +60,9 @@ public final class ResultActions {
         }
         Long official = now.officialMs();
         if (now.state() != State.CLOSED || official == null) {
-            return Decision.refused(PhaseGate.wrong(tx, now, "An official time is signed", Hands.CAPTAIN));
+            boolean captain = sign.pin() || sign.as().equals(AttemptSigned.CAPTAIN);
+            return Decision.refused(
+                    PhaseGate.wrong(tx, now, "An official time is signed", captain ? Hands.CAPTAIN : Hands.TIMEKEEPER));
         }
         if (official != sign.seenMs()) {
             return new Decision.Outdated("The official time was changed meanwhile. Look again, then sign.");

@@ -49,7 +49,8 @@ public final class UseEvent {
                             + " you go to another event");
         }
         return open.isPresent()
-                ? Decision.refused("An attempt is under way: take its official time or abandon it first")
+                ? Decision.refused("An attempt is under way: "
+                        + WhyNotFly.stillUnderWay(tx, WhyNotFly.entryName(tx, open.get()), open.get()))
                 : Decision.decided(
                         Set.of("attempts", "contest", "motors", "checks", "places", "day", "first"),
                         Fact.of("event.at-hand", new EventAtHand(event.id())));

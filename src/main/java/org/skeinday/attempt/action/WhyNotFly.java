@@ -8,6 +8,7 @@ import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.RightTeam;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.MotorsInHand;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.EntryStore;
@@ -71,21 +72,27 @@ public final class WhyNotFly {
                 : Optional.empty());
     }
 
-    private static String entryName(Tx tx, AttemptNow attempt) {
+    static String entryName(Tx tx, AttemptNow attempt) {
         return EntryStore.find(tx, attempt.entryId()).map(EntryAdded::name).orElse("another entry");
     }
 
     /** Why an entry cannot have another attempt now; empty when it can. @param own its attempts so far */
-    public static Optional<String> whyNoMore(EntryAdded entry, Scoring scoring, List<AttemptNow> own) {
+    public static Optional<String> whyNoMore(Tx tx, EntryAdded entry, Scoring scoring, List<AttemptNow> own) {
         for (AttemptNow attempt : own) {
             if (attempt.state().isOpen()) {
-                return Optional.of(entry.name() + "'s " + attempt.number().words() + " is still "
-                        + PhaseWords.of(attempt.state()) + "; take its official time or abandon it first");
+                return Optional.of(stillUnderWay(tx, entry.name(), attempt));
             }
         }
         return OfficialFlights.tally(own, scoring).flightsLeft() > 0
                 ? Optional.empty()
                 : Optional.of(entry.name() + " has had its " + scoring.flights().flights()
                         + " attempts; the rules allow no more");
+    }
+
+    /** What its phase is, and the acts by which it comes to an end. */
+    static String stillUnderWay(Tx tx, String entry, AttemptNow attempt) {
+        return PhaseWords.stillUnderWay(
+                entry + "'s " + attempt.number().words(),
+                LiveAttempts.find(tx, attempt.id()).orElseThrow());
     }
 }

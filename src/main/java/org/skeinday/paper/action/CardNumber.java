@@ -31,7 +31,9 @@ final class CardNumber {
         int card = Integer.parseInt(typed);
         if (card != next.rule()) {
             wrong.putIfAbsent(
-                    "attempt", "Next of " + entry.name() + " is " + next.words() + "; this card says " + card);
+                    "attempt",
+                    "Next of " + entry.name() + " is " + next.words() + "; this card says " + card
+                            + ". If it is the flight after the last one in the record, write " + next.rule());
         }
         return String.valueOf(card + repeats);
     }

@@ -127,6 +127,7 @@ public final class KeyIn {
     /** A card takes no more attempts than a call does. */
     private static Optional<String> noMore(Tx tx, EventAdded event, EntryAdded entry) {
         return WhyNotFly.whyNoMore(
+                tx,
                 entry,
                 Scoring.of(event, FlightRulesStore.of(tx, event.id())),
                 AttemptStore.ofEvent(tx, event.id()).stream()

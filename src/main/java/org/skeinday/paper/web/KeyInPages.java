@@ -2,11 +2,13 @@ package org.skeinday.paper.web;
 
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.store.AttemptNumbers;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
@@ -66,10 +68,18 @@ public final class KeyInPages {
         page.fragment(ctx, "paper/_key-in.jte", view("", problem, typed.withAll(fieldsWrong)));
     }
 
+    /** A card has the rules' number: of its tries the last is the one that was keyed in. */
     private String saved(KeyIn.Card card) {
+        String typed = card.fields().getOrDefault("attempt", "");
         return record.read(tx -> EntryStore.find(tx, card.entry())
-                .map(entry -> "Saved from paper: " + entry.name() + ", attempt "
-                        + card.fields().getOrDefault("attempt", ""))
+                .map(entry -> "Saved from paper: " + entry.name() + ", "
+                        + AttemptStore.ofEvent(tx, entry.eventId()).stream()
+                                .filter(a -> a.entryId().equals(entry.id()))
+                                .map(AttemptNow::number)
+                                .filter(number -> String.valueOf(number.rule()).equals(typed))
+                                .max(Comparator.comparingInt(AttemptNumber::running))
+                                .map(AttemptNumber::words)
+                                .orElse("attempt " + typed))
                 .orElse(""));
     }
 
@@ -104,7 +114,7 @@ public final class KeyInPages {
     private static Optional<EntryAdded> next(Tx tx, EventAdded event, List<EntryAdded> entries) {
         List<AttemptNow> attempts = AttemptStore.ofEvent(tx, event.id());
         return entries.stream()
-                .min(java.util.Comparator.comparing((EntryAdded e) -> !e.own())
+                .min(Comparator.comparing((EntryAdded e) -> !e.own())
                         .thenComparingLong(e -> had(attempts, e))
                         .thenComparing(EntryAdded::name));
     }

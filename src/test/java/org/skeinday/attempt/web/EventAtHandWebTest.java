@@ -80,6 +80,7 @@ class EventAtHandWebTest {
         HttpResponse<String> answer = use(other);
         assertEquals(422, answer.statusCode(), answer.body());
         assertTrue(answer.body().contains("An attempt is under way"), answer.body());
+        assertTrue(answer.body().contains("What can be done now: Start winding, "), answer.body());
         assertTrue(laptop.get("/now").body().contains("Curlew"), "still here");
         assertEquals(404, use("no-such-event").statusCode());
     }

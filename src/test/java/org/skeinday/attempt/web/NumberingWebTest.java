@@ -90,6 +90,7 @@ class NumberingWebTest {
         String results = page("/results");
         assertFalse(results.contains("<th scope=\"col\" class=\"number\">4</th>"), results);
         assertSays(results, "Curlew, attempt 1, 4th try");
+        String curlew = entry();
         String again = called();
         assertSays(page("/attempt/" + again), "Curlew, attempt 1, 5th try");
         assertSays(page("/timing/part?attempt=" + again), "Curlew, attempt 1, 5th try");
@@ -97,7 +98,44 @@ class NumberingWebTest {
             assertFalse(Pattern.compile("attempt [4-9]").matcher(page(address)).find(), address + ": " + page(address));
         }
         HttpResponse<String> second = laptop.form("/attempt/call", Map.of("entry", entry(), "motor", ""));
-        assertSays(second.body(), "attempt 1, 5th try is still called");
+        assertSays(
+                second.body(),
+                "attempt 1, 5th try is still called. "
+                        + "What can be done now: Start winding, Released, Another motor, Abandon attempt.");
+        laptop.form("/attempt/move", Map.of("attempt", again, "to", "released"));
+        second = laptop.form("/attempt/call", Map.of("entry", curlew, "motor", ""));
+        assertSays(second.body(), "is still in the air. What can be done now: ");
+        assertSays(second.body(), "Declare it void");
+        assertFalse(second.body().contains("abandon it first"), "what is in the air is not abandoned");
+    }
+
+    @Test
+    void an_attempt_that_is_opened_again_while_the_next_is_called_leaves_the_plan_those_of_the_rules()
+            throws Exception {
+        assertEquals(200, keyed("1").statusCode());
+        String first = CalledForTests.value(page("/results"), "href=\"/attempt/([^\"]+)\">1:01.7");
+        String second = called();
+        HttpResponse<String> opened =
+                laptop.form("/attempt/" + first + "/reopen", Map.of("reason", "a watch was wrong"));
+        assertEquals(200, opened.statusCode(), opened.body());
+        String proposed = laptop.form("/day/propose", Map.of()).body();
+        String proposal = CalledForTests.value(proposed, "name=\"proposal\" value=\"([^\"]+)\"");
+        assertEquals(200, laptop.form("/day/take", Map.of("proposal", proposal)).statusCode());
+        String day = page("/day");
+        for (String task : List.of("Curlew 2 wind", "Curlew 3 is left out")) {
+            assertSays(day, task);
+        }
+        assertFalse(day.contains("Curlew 4"), "the rules have three");
+        assertFalse(day.contains("Curlew 1 wind"), "what has landed is not wound again");
+        List<String> stands = Pattern.compile("aria-label=\"Where ([^\"]+) stands\"")
+                .matcher(day)
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+        assertEquals(
+                List.of("Curlew, attempt 1", "Curlew, attempt 2"),
+                stands.stream().sorted().toList());
+        assertSays(page("/attempt/" + second), "aria-label=\"Where this attempt stands\"");
     }
 
     @Test
@@ -105,7 +143,8 @@ class NumberingWebTest {
         abandoned();
         assertSays(page("/key-in"), "value=\"1\"");
         assertSays(keyed("2").body(), "Next of Curlew is attempt 1, 2nd try; this card says 2");
-        assertEquals(200, keyed("1").statusCode());
+        assertSays(keyed("2").body(), "If it is the flight after the last one in the record, write 1");
+        assertSays(keyed("1").body(), "Saved from paper: Curlew, attempt 1, 2nd try");
         assertSays(keyed("1").body(), "Next of Curlew is attempt 2; this card says 1");
         String results = page("/results");
         assertTrue(
