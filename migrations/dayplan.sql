@@ -41,9 +41,11 @@ create table dayplan_given_up (
   primary key (event_id, attempt)
 );
 -- How long each task was planned to take by the last plan that was taken before it began: plans name no task that is over.
+-- By the try of the attempt for which the plan was made, from 1; 0 for a task that is no attempt's.
 create table dayplan_planned (
   event_id varchar(80) not null,
   task varchar(200) not null,
+  nth int not null,
   seconds bigint not null,
-  primary key (event_id, task)
+  primary key (event_id, task, nth)
 );

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param atMs when it was taken, ms since 1970 UTC
  * @param givenUp attempts that it leaves out, as {@link AttemptAhead#id} names them
  * @param windows as they were then; empty where nobody noted them
+ * @param byRules whether its attempts have the rules' numbers; null in plans of before, which went by the running numbers
  */
 public record PlanTaken(
         String eventId,
@@ -16,7 +17,8 @@ public record PlanTaken(
         @Nullable String personId,
         List<Planned> tasks,
         @Nullable List<Window> windows,
-        @Nullable List<String> givenUp) {
+        @Nullable List<String> givenUp,
+        @Nullable Boolean byRules) {
     /** An entry's window, ms since 1970 UTC; null where it has no such end. */
     public record Window(
             String entry, @Nullable Long opensMs, @Nullable Long closesMs) {}

@@ -53,7 +53,8 @@ public final class TakePlan {
                 context.person(),
                 take.tasks(),
                 take.windows(),
-                take.givenUp());
+                take.givenUp(),
+                true);
         return Decision.decided(TOPICS, Fact.of("plan.taken", fact));
     }
 }

@@ -87,7 +87,10 @@ public final class PlanStore {
                 .fetchInto(Setback.class);
     }
 
-    private static void taken(Tx tx, PlanTaken fact) {
+    /** Its attempts stand in the tables by the rules' numbers, whatever they were taken by. */
+    private static void taken(Tx tx, PlanTaken asTaken) {
+        PlannedTries tries = PlannedTries.of(tx, asTaken);
+        PlanTaken fact = tries.byRules();
         Rows.remove(tx, DAYPLAN_TAKEN.EVENT_ID, fact.eventId());
         Rows.remove(tx, DAYPLAN_TASK.EVENT_ID, fact.eventId());
         Rows.remove(tx, DAYPLAN_WINDOW.EVENT_ID, fact.eventId());
@@ -126,7 +129,7 @@ public final class PlanStore {
                             DAYPLAN_TASK.MOTOR)
                     .values(fact.eventId(), task.task(), task.startMs(), task.endMs(), task.people(), task.motor())
                     .execute();
-            keepPlanned(tx, fact, task);
+            keepPlanned(tx, fact, task, tries.nth(task));
         }
     }
 
@@ -164,12 +167,13 @@ public final class PlanStore {
     }
 
     /** A task that runs already stands in the plan as it went: it was planned before. */
-    private static void keepPlanned(Tx tx, PlanTaken fact, PlanTaken.Planned task) {
+    private static void keepPlanned(Tx tx, PlanTaken fact, PlanTaken.Planned task, int nth) {
         if (task.startMs() >= fact.atMs()) {
             Rows.put(DAYPLAN_PLANNED)
                     .accept(
                             tx,
-                            new PlannedDuration(fact.eventId(), task.task(), (task.endMs() - task.startMs()) / 1000));
+                            new PlannedDuration(
+                                    fact.eventId(), task.task(), nth, (task.endMs() - task.startMs()) / 1000));
         }
     }
 
@@ -177,7 +181,7 @@ public final class PlanStore {
     public static List<PlannedDuration> planned(Tx tx) {
         return tx.sql()
                 .selectFrom(DAYPLAN_PLANNED)
-                .orderBy(DAYPLAN_PLANNED.EVENT_ID, DAYPLAN_PLANNED.TASK)
+                .orderBy(DAYPLAN_PLANNED.EVENT_ID, DAYPLAN_PLANNED.TASK, DAYPLAN_PLANNED.NTH)
                 .fetchInto(PlannedDuration.class);
     }
 
@@ -209,7 +213,7 @@ public final class PlanStore {
         return tx.sql()
                 .selectFrom(DAYPLAN_TAKEN)
                 .where(DAYPLAN_TAKEN.EVENT_ID.eq(event))
-                .fetchOptional(
-                        r -> new PlanTaken(r.getEventId(), r.getAtMs(), r.getPersonId(), tasks, windows, givenUp));
+                .fetchOptional(r ->
+                        new PlanTaken(r.getEventId(), r.getAtMs(), r.getPersonId(), tasks, windows, givenUp, true));
     }
 }

@@ -100,7 +100,7 @@ final class FlightRowReader {
         WindStore.begun(tx).stream()
                 .filter(w -> w.attemptId() != null)
                 .forEach(w -> winds.put(w.attemptId() + " " + w.motorId(), w));
-        PlanStore.planned(tx).forEach(p -> planned.put(p.eventId() + " " + p.task(), p.seconds()));
+        PlanStore.planned(tx).forEach(p -> planned.put(p.eventId() + " " + p.task() + " " + p.nth(), p.seconds()));
     }
 
     private static <T> Map<String, T> by(List<T> all, Function<T, String> id) {
@@ -206,9 +206,11 @@ final class FlightRowReader {
                 .toList();
     }
 
-    /** A plan speaks of the rules' attempts. */
-    private int number(AttemptImported attempt) {
-        return Objects.requireNonNull(numbers.get(attempt.id())).rule();
+    /** A plan speaks of the rules' attempts, and is made for the try that comes next then. */
+    private @Nullable Long planned(AttemptImported attempt, EntryAdded entry, Part part) {
+        AttemptNumber number = Objects.requireNonNull(numbers.get(attempt.id()));
+        String task = EventChains.task(entry.name(), number.rule(), part);
+        return planned.get(attempt.eventId() + " " + task + " " + number.nth());
     }
 
     private List<StepTime> steps(AttemptImported attempt) {
@@ -217,10 +219,7 @@ final class FlightRowReader {
         List<StepTime> times = new ArrayList<>();
         for (Part part : Part.values()) {
             OptionalLong took = at == null ? OptionalLong.empty() : at.notedSeconds(part);
-            @Nullable
-            Long plan = entry == null
-                    ? null
-                    : planned.get(attempt.eventId() + " " + EventChains.task(entry.name(), number(attempt), part));
+            @Nullable Long plan = entry == null ? null : planned(attempt, entry, part);
             if (took.isPresent() || plan != null) {
                 times.add(new StepTime(part, plan, took.isPresent() ? (Long) took.getAsLong() : null));
             }

@@ -16,9 +16,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Part;
 import org.skeinday.dayplan.PlanTaken;
+import org.skeinday.dayplan.store.PlanStore;
 import org.skeinday.platform.db.Database;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.review.BatchOfWinds;
@@ -124,7 +126,58 @@ class FlightRowStoreTest {
     }
 
     private static PlanTaken plan(long at, PlanTaken.Planned... tasks) {
-        return new PlanTaken("event0", at, null, List.of(tasks), List.of(), List.of());
+        return new PlanTaken("event0", at, null, List.of(tasks), List.of(), List.of(), true);
+    }
+
+    @Test
+    void a_plan_is_for_the_try_that_it_was_made_for_and_one_of_before_counted_the_tries() {
+        season.fill(1, 0);
+        long at = RecordedSeason.START;
+        PlanTaken.Planned[] second = {task("Curlew 2 wind", at + 9_000_000, 200)};
+        season.take("plan.taken", plan(at, second));
+        season.take("attempt.imported", attempt("given-up", 2, "scrubbed", at + 1_000_000));
+        season.take("attempt.imported", attempt("again", 3, "closed", at + 9_000_000));
+        assertNull(row("again").step(Part.WIND).orElseThrow().plannedSeconds(), "that was for the first try");
+        season.take("attempt.imported", attempt("late", 4, "scrubbed", at + 9_500_000));
+        PlanTaken.Planned[] tries = {
+            task("Curlew 5 wind", at + 9_900_000, 230), task("Curlew 6 wind", at + 9_990_000, 240)
+        };
+        season.take(
+                "plan.taken", new PlanTaken("event0", at, null, List.of(tries), List.of(), List.of("Curlew 7"), null));
+        PlanTaken inForce = PlanStore.inForce(tx, "event0").orElseThrow();
+        assertEquals(
+                List.of("Curlew 3 wind", "Curlew 4 wind"),
+                inForce.tasks().stream().map(PlanTaken.Planned::task).toList());
+        assertEquals(List.of("Curlew 5"), inForce.givenUp());
+        season.take("attempt.imported", attempt("third", 5, "closed", at + 9_900_000));
+        season.take("attempt.imported", attempt("fourth", 6, "closed", at + 9_990_000));
+        assertEquals(230L, row("third").step(Part.WIND).orElseThrow().plannedSeconds());
+        assertEquals(240L, row("fourth").step(Part.WIND).orElseThrow().plannedSeconds());
+        assertNull(row("again").step(Part.WIND).orElseThrow().plannedSeconds());
+    }
+
+    private static AttemptImported attempt(String id, int running, String state, long at) {
+        boolean flown = state.equals("closed");
+        return new AttemptImported(
+                id,
+                "event0",
+                "entry0",
+                running,
+                "model0",
+                "motor0",
+                state,
+                at,
+                at + 60_000,
+                flown ? (Long) (at + 260_000) : null,
+                flown ? (Long) (at + 300_000) : null,
+                flown ? (Long) (at + 360_000) : null,
+                flown ? (Long) (at + 400_000) : null,
+                null,
+                null,
+                null,
+                flown ? 60_000L : null,
+                flown ? null : "a rib broke",
+                null);
     }
 
     @Test
