@@ -70,8 +70,12 @@ public final class Demo {
 
     /** The program on whatever is in {@code folder}, a new one too. */
     public static App startEmpty(Path folder) throws IOException {
-        var settings = new App.Settings(folder, 0, false, pace());
-        return App.start(settings, Clock.systemDefaultZone(), new SecureRandom());
+        return startEmpty(folder, Clock.systemDefaultZone());
+    }
+
+    /** The same by a clock that a test sets. */
+    public static App startEmpty(Path folder, Clock clock) throws IOException {
+        return App.start(new App.Settings(folder, 0, false, pace()), clock, new SecureRandom());
     }
 
     /** A device that has joined the program. @param pin of the coach, empty for every other role */

@@ -17,19 +17,21 @@ public final class PhaseWords {
         return isProvisional(phase) ? "provisional" : bare(phase.name(), attempt.day());
     }
 
-    /** Where nothing but the record's state is known: it does not tell what broke, nor the kind of day. */
-    public static String of(State state) {
-        return switch (state) {
-            case PLANNED -> "next";
-            case CALLED -> "called";
-            case WINDING -> "winding";
-            case HOLDING -> "holding";
-            case RELEASED -> "in the air";
-            case LANDED -> "landed";
-            case CLOSED -> "official";
-            case SCRUBBED -> "abandoned";
-            case VOID -> "void";
-        };
+    /** What a form showed before: of that moment the state alone is known, of the attempt the kind of day. */
+    static String was(State then, LiveAttempt attempt) {
+        return bare(
+                switch (then) {
+                    case PLANNED -> Name.NEXT;
+                    case CALLED -> Name.CALLED;
+                    case WINDING -> Name.WINDING;
+                    case HOLDING -> Name.HOLDING;
+                    case RELEASED -> Name.IN_THE_AIR;
+                    case LANDED -> Name.LANDED;
+                    case CLOSED -> Name.OFFICIAL;
+                    case SCRUBBED -> Name.ABANDONED;
+                    case VOID -> Name.VOID;
+                },
+                attempt.day());
     }
 
     /** A phase without what is special about one attempt. */
@@ -84,7 +86,8 @@ public final class PhaseWords {
                 : "What can be done now: nothing from here; the captain has the next key.";
     }
 
-    private static String inSentence(LiveAttempt attempt) {
+    /** After "is": with what it means where the bare phase would not say it. */
+    public static String inSentence(LiveAttempt attempt) {
         return switch (attempt.phase().name()) {
             case BROKE -> "stopped: its motor broke";
             case RUN_BACK -> "given up and its motor still has turns on";

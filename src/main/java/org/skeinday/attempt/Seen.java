@@ -40,18 +40,18 @@ public record Seen(State state, int readings, int words) {
                 parts.group(3) == null ? 0 : Integer.parseInt(parts.group(3))));
     }
 
-    /** What is different now in the attempt's state, in words; empty when nothing is. */
-    public Optional<String> moved(State now) {
-        return now == state
+    /** What is different now in the attempt's state, in words; empty when nothing is. @param now where it stands */
+    public Optional<String> moved(State nowState, LiveAttempt now) {
+        return nowState == state
                 ? Optional.empty()
-                : Optional.of("Someone else was quicker: this attempt was " + PhaseWords.of(state)
-                        + ", now it is " + PhaseWords.of(now)
+                : Optional.of("Someone else was quicker: this attempt was " + PhaseWords.was(state, now)
+                        + ", now it is " + PhaseWords.inSentence(now)
                         + ". Look again, then decide.");
     }
 
-    /** What is different now in state or readings, in words; empty when nothing is. */
-    public Optional<String> changed(Seen now) {
-        return moved(now.state)
+    /** What is different now in state or readings, in words; empty when nothing is. @param live where it stands */
+    public Optional<String> changed(Seen now, LiveAttempt live) {
+        return moved(now.state, live)
                 .or(() -> now.readings == readings
                         ? otherWords(now)
                         : Optional.of("A watch was read or corrected meanwhile: there were " + readings

@@ -297,6 +297,29 @@ class LiveAttemptTest {
     }
 
     @Test
+    void whoever_comes_second_reads_the_phase_as_every_page_says_it() {
+        state = State.CLOSED;
+        assertQuicker("this attempt was landed, now it is signed. Look again", State.LANDED);
+        missing = 1;
+        assertQuicker("this attempt was landed, now it is provisional. Look again", State.LANDED);
+        day = DayKind.PRACTICE;
+        missing = 0;
+        assertQuicker("this attempt was landed, now it is logged. Look again", State.LANDED);
+        state = State.LANDED;
+        assertQuicker("this attempt was logged, now it is landed. Look again", State.CLOSED);
+        wind("w1", "A3", 100, "broke@150");
+        motor = "B2";
+        wind("w2", "B2", 280);
+        in(State.WINDING, 280, null);
+        assertQuicker("this attempt was called, now it is winding, 2nd. Look again", State.CALLED);
+    }
+
+    private void assertQuicker(String words, State then) {
+        String told = new Seen(then, 0, 0).moved(state, live()).orElseThrow();
+        assertTrue(told.contains(words), told);
+    }
+
+    @Test
     void given_up_after_its_release_it_is_void() {
         state = State.VOID;
         assertEquals(new AttemptPhase.DeclaredVoid(500, "reason", false), live().phase());

@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -17,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
+import org.skeinday.browser.SteppedClock;
 import org.skeinday.platform.record.Json;
 import org.skeinday.prepare.FilledForms;
 
@@ -28,13 +31,14 @@ class StopHallAloneWebTest {
     @TempDir
     Path root;
 
+    private final SteppedClock clock = new SteppedClock(Clock.systemDefaultZone());
     private App app;
     private Visitor laptop;
     private Visitor phone;
 
     @BeforeEach
     void start() throws Exception {
-        app = Demo.start(root.resolve("day"));
+        app = Demo.startEmpty(Demo.into(root.resolve("day")), clock);
         laptop = new Visitor(app.port(), "", 83);
         phone = Demo.joined(app, "helper", "", 84);
     }
@@ -92,6 +96,7 @@ class StopHallAloneWebTest {
             String page = who.get("/timing").body() + who.get("/").body();
             assertTrue(page.contains("Motor B1, without an attempt") && page.contains(RUN_BACK), page);
             assertTrue(page.contains("Motor B4, without an attempt"), page);
+            assertTrue(page.contains("Landed motors too: off, and counted back."), page);
         }
         HttpResponse<String> none = runBack(b1, "");
         assertEquals(422, none.statusCode());
@@ -122,6 +127,66 @@ class StopHallAloneWebTest {
         assertTrue(first().contains("Motor B4, without an attempt"), first());
         saved(phone.tap("bench.step", content().put("motor", b4).put("deed", "unwind")));
         assertFalse(first().contains(RUN_BACK), "the bench said so");
+    }
+
+    @Test
+    void what_is_asked_for_can_be_answered_however_long_the_hall_stands_still() throws Exception {
+        String b1 = motor("B1");
+        begin(b1);
+        stopHall();
+        clock.stepBy(Duration.ofMinutes(61));
+        assertTrue(first().contains("Motor B1, without an attempt"), first());
+        HttpResponse<String> answer = runBack(b1, "40");
+        assertEquals(200, answer.statusCode(), answer.body());
+        assertFalse(first().contains(RUN_BACK), "answered");
+    }
+
+    @Test
+    void a_cranked_motor_that_was_run_back_before_is_answered_on_the_spot_and_no_turns_are_made_up() throws Exception {
+        String b1 = motor("B1");
+        begin(b1);
+        stopHall();
+        assertTrue(first().contains("<button>It was run back before</button>"), first());
+        String stage = stage(b1);
+        Map<String, String> before = Map.of("motor", b1, "turns", "", "before", "yes");
+        HttpResponse<String> answer = phone.form("/motor/run-back", before);
+        assertEquals(200, answer.statusCode(), answer.body());
+        assertFalse(first().contains(RUN_BACK), "answered");
+        assertEquals(stage, stage(b1), "nothing is known of its use");
+        assertFalse(laptop.get("/winding/motor/" + b1).body().contains("0 crank turns"), "nobody counted");
+    }
+
+    private String stage(String motor) throws Exception {
+        return org.skeinday.fault.CalledForTests.value(
+                laptop.get("/bench/motor/" + motor).body(), "class=\"state[^\"]*\">([^<]+)<");
+    }
+
+    @Test
+    void of_what_the_bench_has_as_wound_the_bench_says_that_it_was_run_back() throws Exception {
+        String b4 = motor("B4");
+        saved(phone.tap("bench.step", content().put("motor", b4).put("deed", "lubricate")));
+        saved(phone.tap(
+                "bench.step", content().put("motor", b4).put("deed", "wind").put("reason", "practice")));
+        stopHall();
+        assertTrue(first().contains("It broke, or was run back before"), first());
+        assertFalse(first().contains("<button>It was run back before</button>"), first());
+        HttpResponse<String> answer = phone.form("/motor/run-back", Map.of("motor", b4, "turns", "", "before", "yes"));
+        assertEquals(422, answer.statusCode());
+        assertTrue(answer.body().contains("The bench says that it is wound"), answer.body());
+    }
+
+    @Test
+    void of_two_that_answer_the_second_is_told_who_was_quicker() throws Exception {
+        String b1 = motor("B1");
+        begin(b1);
+        stopHall();
+        assertEquals(
+                200,
+                laptop.form("/motor/run-back", Map.of("motor", b1, "turns", "40"))
+                        .statusCode());
+        HttpResponse<String> second = runBack(b1, "45");
+        assertEquals(409, second.statusCode());
+        assertTrue(second.body().contains("any more: look again. The laptop said 'Run it back' at "), second.body());
     }
 
     @Test

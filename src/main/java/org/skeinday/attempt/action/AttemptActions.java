@@ -7,7 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptEvidence;
+import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.store.AttemptStore;
@@ -47,7 +48,7 @@ public final class AttemptActions {
                         BreakMotor::notBroken,
                         BreakMotor.NotBroken::attempt),
                 quicker.told("attempt.people-safe", BreakMotor.Safe.class, BreakMotor::safe, BreakMotor.Safe::attempt),
-                new ActKind<>("motor.run-back", RunBackAlone.Told.class, RunBackAlone::decide),
+                quicker.told("motor.run-back", RunBackAlone.Told.class, RunBackAlone::decide, RunBackAlone.Told::motor),
                 new ActKind<>("attempt.parted", BreakMotor.Parted.class, BreakMotor::parted),
                 quicker.told(
                         "attempt.run-back", RunBackMotor.Told.class, RunBackMotor::decide, RunBackMotor.Told::attempt),
@@ -89,7 +90,9 @@ public final class AttemptActions {
     }
 
     /** When the form was opened the attempt stood elsewhere. */
-    static Optional<Decision> outdated(@Nullable String seen, AttemptNow now) {
-        return Seen.parse(seen).flatMap(then -> then.moved(now.state())).map(Decision.Outdated::new);
+    static Optional<Decision> outdated(@Nullable String seen, AttemptEvidence known) {
+        return Seen.parse(seen)
+                .flatMap(then -> then.moved(known.now().state(), LiveAttempt.of(known)))
+                .map(Decision.Outdated::new);
     }
 }

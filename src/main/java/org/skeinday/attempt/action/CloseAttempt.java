@@ -55,12 +55,13 @@ public final class CloseAttempt {
             return Decision.unknown("There is no such attempt; look again");
         }
         List<ReadingTaken> readings = WatchStore.readings(tx, now.id());
-        Optional<String> changed = Seen.parse(close.seen()).flatMap(seen -> seen.changed(WatchStore.seen(tx, now)));
+        LiveAttempt live = LiveAttempts.find(tx, now.id()).orElseThrow();
+        Optional<String> changed =
+                Seen.parse(close.seen()).flatMap(seen -> seen.changed(WatchStore.seen(tx, now), live));
         if (changed.isPresent()) {
             return new Decision.Outdated(changed.get());
         }
         if (!(Attempt.of(now) instanceof LandedAttempt landed)) {
-            LiveAttempt live = LiveAttempts.find(tx, now.id()).orElseThrow();
             return PhaseGate.refused(tx, context, live, AttemptAct.CLOSE, Hands.CAPTAIN)
                     .orElseThrow();
         }

@@ -39,7 +39,7 @@ public final class GiveUpAttempt {
         String reason = giveUp.reason().strip();
         Attempt attempt = Attempt.of(now);
         AttemptAct act = attempt instanceof Attempt.AfterRelease ? AttemptAct.DECLARE_VOID : AttemptAct.ABANDON;
-        return AttemptActions.outdated(giveUp.seen(), now)
+        return AttemptActions.outdated(giveUp.seen(), known)
                 .or(() -> PhaseGate.refused(tx, context, live, act, Hands.CAPTAIN))
                 .or(() -> AttemptActions.wrongWords("reason", reason, AttemptActions.SAY_WHY))
                 .orElseGet(() -> ended(

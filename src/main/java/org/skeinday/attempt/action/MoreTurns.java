@@ -31,7 +31,7 @@ final class MoreTurns {
         if (known == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        return AttemptActions.outdated(more.seen(), known.now())
+        return AttemptActions.outdated(more.seen(), known)
                 .or(() -> PhaseGate.refused(tx, context, LiveAttempt.of(known), AttemptAct.MORE_TURNS, Hands.CAPTAIN))
                 .orElseGet(() -> new Decision.Decided(goesOn(context, known), Map.of(), PhaseGate.TOPICS));
     }

@@ -53,7 +53,7 @@ public final class MoveAttempt {
             return Decision.refused("An attempt becomes " + String.join(", ", new TreeSet<>(ACTS.keySet()))
                     + ", but never '" + move.to() + "'");
         }
-        return AttemptActions.outdated(move.seen(), known.now())
+        return AttemptActions.outdated(move.seen(), known)
                 .or(() -> PhaseGate.refused(tx, context, LiveAttempt.of(known), act, Hands.CAPTAIN))
                 .or(() -> act == AttemptAct.FIRST_TURN ? notWound(tx, known.now()) : Optional.empty())
                 .orElseGet(() -> moved(tx, context, known, act));

@@ -26,7 +26,7 @@ final class Quicker {
         this.people = people;
     }
 
-    /** The same kind of act, whose answer to one that is outdated says so. @param attempt that the act is about */
+    /** The same kind of act, whose answer to one that is outdated says so. @param attempt that the act is about, or the motor alone */
     <C> ActKind<C> told(String kind, Class<C> content, ActKind.Action<C> action, Function<C, String> attempt) {
         return told(kind, content, action, (tx, act) -> attempt.apply(act));
     }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.TurnsRunBack;
+import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.WoundAlone;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
@@ -19,8 +21,17 @@ import org.skeinday.winding.WindPhase;
 
 /** A motor that no attempt has in hand is run back, and somebody says how many turns were on. */
 final class RunBackAlone {
-    /** @param turns crank turns that were on, as typed */
-    record Told(String motor, String turns) {}
+    /**
+     * What was told of it.
+     *
+     * @param turns crank turns that were on, as typed
+     * @param before "yes" where it was run back before anybody asked, and nobody counted; for a motor that was only cranked
+     */
+    record Told(String motor, String turns, @Nullable String before) {
+        boolean isFromBefore() {
+            return "yes".equals(before);
+        }
+    }
 
     private RunBackAlone() {}
 
@@ -29,21 +40,44 @@ final class RunBackAlone {
         if (event == null) {
             return Decision.refused("There is no day whose motors could be wound");
         }
-        WoundAlone wound = WoundAlone.now(tx, event.id(), context.now().toEpochMilli()).stream()
+        WoundAlone wound = wound(tx, event, context).stream()
                 .filter(w -> w.motor().id().equals(told.motor()))
                 .findFirst()
                 .orElse(null);
         if (wound == null) {
-            return new Decision.Outdated("Nothing is said to be on that motor any more: look again");
+            return new Decision.Outdated("Nothing is said to be on that motor any more: look again.");
         }
         try {
-            Double turns = CrankTurns.part(told.turns());
-            return turns == null
-                    ? Decision.refused("turns", "Say how many crank turns were on; 0 where none were")
-                    : new Decision.Decided(facts(tx, context, event, wound, turns), Map.of(), PhaseGate.FIRST);
+            return told.isFromBefore() ? before(context, wound) : counted(tx, context, event, wound, told.turns());
         } catch (IllegalArgumentException e) {
             return Decision.refused("turns", String.valueOf(e.getMessage()));
         }
+    }
+
+    /** As the page that asks has it: what it asks for can be answered for as long as it asks. */
+    private static List<WoundAlone> wound(Tx tx, EventAdded event, ActContext context) {
+        return HallStops.now(tx, event.id())
+                .map(stop -> WoundAlone.since(tx, stop))
+                .orElseGet(() -> WoundAlone.now(tx, event.id(), context.now().toEpochMilli()));
+    }
+
+    /** Nobody counted: the wind is over without turns, so that no fit believes a number that somebody made up. */
+    private static Decision before(ActContext context, WoundAlone wound) {
+        @Nullable Wind wind = wound.wind();
+        if (wind == null || !wound.isOnlyCranked()) {
+            return Decision.refused(
+                    "turns", "The bench says that it is wound: say there that it is run back, or say the turns here");
+        }
+        List<Fact> facts = new ArrayList<>(offMeter(context, wind));
+        facts.add(acted(context, wound));
+        return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
+    }
+
+    private static Decision counted(Tx tx, ActContext context, EventAdded event, WoundAlone wound, String typed) {
+        Double turns = CrankTurns.part(typed);
+        return turns == null
+                ? Decision.refused("turns", "Say how many crank turns were on; 0 where none were")
+                : new Decision.Decided(facts(tx, context, event, wound, turns), Map.of(), PhaseGate.FIRST);
     }
 
     private static List<Fact> facts(Tx tx, ActContext context, EventAdded event, WoundAlone wound, double crankTurns) {
@@ -52,11 +86,24 @@ final class RunBackAlone {
         boolean use = TurnsRunBack.isUse(crankTurns * ratio, RunBackMotor.breakingTurns(tx, wound.life()));
         List<Fact> facts = new ArrayList<>(wind == null ? List.of() : ended(context, wind, crankTurns));
         facts.addAll(RunBackMotor.motor(context, wound.life(), use));
+        facts.add(acted(context, wound));
         return facts;
+    }
+
+    /** No attempt has the motor: who comes second hears by the motor's own id who was quicker. */
+    private static Fact acted(ActContext context, WoundAlone wound) {
+        return PhaseGate.acted(context, wound.motor().id(), AttemptAct.RUN_BACK);
     }
 
     /** The wind is over: it stopped with what was on, and its motor is off the meter. */
     private static List<Fact> ended(ActContext context, Wind wind, double crankTurns) {
+        List<Fact> facts = new ArrayList<>(offMeter(context, wind));
+        String id = wind.begun().id();
+        facts.add(Fact.of("wind.counted", new WindCounted(id, null, (int) Math.round(crankTurns), null, wind.paced())));
+        return facts;
+    }
+
+    private static List<Fact> offMeter(ActContext context, Wind wind) {
         long atMs = Math.max(context.now().toEpochMilli(), wind.begun().atMs());
         List<Fact> facts = new ArrayList<>();
         if (wind.phase().compareTo(Wind.Phase.STOPPED) < 0) {
@@ -65,8 +112,6 @@ final class RunBackAlone {
         if (wind.phase() != Wind.Phase.OFF_METER) {
             facts.add(phase(context, wind, WindPhase.OFF_METER, atMs + 1));
         }
-        String id = wind.begun().id();
-        facts.add(Fact.of("wind.counted", new WindCounted(id, null, (int) Math.round(crankTurns), null, wind.paced())));
         return facts;
     }
 

@@ -31,7 +31,7 @@ final class SomeOff {
         if (known == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        return AttemptActions.outdated(told.seen(), known.now())
+        return AttemptActions.outdated(told.seen(), known)
                 .or(() -> PhaseGate.refused(tx, context, LiveAttempt.of(known), AttemptAct.SOME_OFF, Hands.CAPTAIN))
                 .orElseGet(() -> takenOff(context, known, told.turns()));
     }

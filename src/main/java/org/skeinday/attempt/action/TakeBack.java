@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LandedAttempt;
@@ -31,14 +32,14 @@ public final class TakeBack {
     private TakeBack() {}
 
     static Decision decide(Tx tx, ActContext context, Step step) {
-        LiveAttempt live = LiveAttempts.find(tx, step.attempt()).orElse(null);
-        AttemptNow now = AttemptStore.find(tx, step.attempt()).orElse(null);
-        if (live == null || now == null) {
+        AttemptEvidence known = LiveAttempts.evidence(tx, step.attempt()).orElse(null);
+        if (known == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
+        AttemptNow now = known.now();
         AttemptAct act = now.state() == State.LANDED ? AttemptAct.STILL_FLYING : AttemptAct.NOT_RELEASED;
-        return AttemptActions.outdated(step.seen(), now)
-                .or(() -> PhaseGate.refused(tx, context, live, act, Hands.CAPTAIN))
+        return AttemptActions.outdated(step.seen(), known)
+                .or(() -> PhaseGate.refused(tx, context, LiveAttempt.of(known), act, Hands.CAPTAIN))
                 .orElseGet(() -> back(tx, context, now, act));
     }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.HallStopped;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.store.MotorLifeStore;
@@ -24,6 +25,16 @@ public record WoundAlone(MotorLife life, @Nullable Wind wind) {
 
     public MotorAdded motor() {
         return life.motor();
+    }
+
+    /** While the hall stands still nothing is forgotten: a wind is as old as it was when the hall was stopped. */
+    public static List<WoundAlone> since(Tx tx, HallStopped stop) {
+        return now(tx, stop.eventId(), stop.atMs());
+    }
+
+    /** Whether only a reader said that it is wound: as the bench has it no turns are on. */
+    public boolean isOnlyCranked() {
+        return !life.stage().isLoaded();
     }
 
     /** @param atMs winds that were begun long before are forgotten ones */

@@ -56,8 +56,10 @@ public final class FirstPages {
 
     /** Of a motor that no attempt has in hand. */
     private void runBack(Context ctx) {
-        Map<String, String> content =
-                Map.of("motor", NowPages.field(ctx, "motor"), "turns", NowPages.field(ctx, "turns"));
+        Map<String, String> content = Map.of(
+                "motor", NowPages.field(ctx, "motor"),
+                "turns", NowPages.field(ctx, "turns"),
+                "before", NowPages.field(ctx, "before"));
         stop(ctx, "motor.run-back", content);
     }
 

@@ -37,10 +37,13 @@ final class FirstPresenter {
     /** While the hall stands still, what was wound on the bench or for practice is run back too. */
     private static Stream<FirstView.Item> alone(Tx tx, String event) {
         return HallStops.now(tx, event).stream()
-                .flatMap(stop -> WoundAlone.now(tx, event, stop.atMs()).stream())
-                .map(WoundAlone::motor)
-                .map(motor -> new FirstView.Item(
-                        FirstView.Ask.RUN_BACK, "", motor.id(), "Motor " + motor.tag() + ", without an attempt"));
+                .flatMap(stop -> WoundAlone.since(tx, stop).stream())
+                .map(wound -> new FirstView.Item(
+                        FirstView.Ask.RUN_BACK,
+                        "",
+                        wound.motor().id(),
+                        "Motor " + wound.motor().tag() + ", without an attempt",
+                        wound.isOnlyCranked()));
     }
 
     /** Null while the hall goes on. */
@@ -69,7 +72,8 @@ final class FirstPresenter {
         FirstView.@Nullable Ask ask = ask(live.phase());
         return ask == null
                 ? Optional.empty()
-                : Optional.of(new FirstView.Item(ask, live.id(), String.valueOf(live.motorId()), title(tx, live)));
+                : Optional.of(
+                        new FirstView.Item(ask, live.id(), String.valueOf(live.motorId()), title(tx, live), false));
     }
 
     private static FirstView.@Nullable Ask ask(AttemptPhase phase) {

@@ -35,8 +35,14 @@ public record FirstView(
         RUN_BACK
     }
 
-    /** @param attempt empty for a motor that no attempt has in hand @param title entry, attempt and motor */
-    public record Item(Ask ask, String attempt, String motor, String title) {
+    /**
+     * One question.
+     *
+     * @param attempt empty for a motor that no attempt has in hand
+     * @param title entry, attempt and motor
+     * @param onlyCranked whether the bench has no key that says it was run back: it never heard that turns are on
+     */
+    public record Item(Ask ask, String attempt, String motor, String title, boolean onlyCranked) {
         /** Of this form among those of several. */
         public String field(String name) {
             return name + "-" + about();
