@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -111,6 +112,20 @@ class WrongPhaseWebTest {
             }
         }
         assertEquals(Map.of(), wrong, stage.name());
+    }
+
+    @Test
+    void nobody_hears_of_keys_that_are_the_captains_alone() throws Exception {
+        open();
+        Visitor timekeeper = Demo.joined(app, "timekeeper", "", 98);
+        String sign = timekeeper
+                .form("/attempt/" + attempt + "/sign", Map.of("as", "watch-1", "seen", "61000"))
+                .body();
+        assertTrue(sign.contains("This attempt is called. What can be done now: Released."), sign);
+        Visitor helper = Demo.joined(app, "helper", "", 99);
+        Map<String, String> parted = Map.of("attempt", attempt, "motor", motor, "place", "hook");
+        String called = helper.form("/attempt/parted", parted).body();
+        assertTrue(called.contains("What can be done now: nothing from here; the captain has the next key."), called);
     }
 
     /** One form for two acts does what the phase has; where a motor parted may be corrected as long as anybody likes. */
