@@ -71,11 +71,16 @@ public final class StopHall {
         List<Fact> facts = new ArrayList<>();
         for (WindowAdded window : WindowStore.ofEvent(tx, stop.eventId())) {
             if (window.closesAtMs() > stop.atMs()) {
-                facts.add(Fact.of("window.changed", shifted(window, stop.atMs(), atMs - stop.atMs())));
+                facts.add(Fact.of("window.changed", shifted(window, stop.atMs(), wholeSeconds(atMs - stop.atMs()))));
             }
         }
         facts.add(Fact.of("hall.resumed", new HallResumed(stop.id(), atMs)));
         return new Decision.Decided(facts, Map.of(), EVERYWHERE);
+    }
+
+    /** Windows stand in whole seconds on every page: up to the next, which is the team's. */
+    private static long wholeSeconds(long ms) {
+        return (ms + 999) / 1000 * 1000;
     }
 
     /** One that was open keeps what it had left; one that was to come, its length and its distance to the others. */
