@@ -62,6 +62,24 @@ public final class Demo {
         return startEmpty(into(folder));
     }
 
+    /** The same, with acts that can be undone for as long as on a day: a slow machine presses late. */
+    public static App startWithUndo(Path folder) throws IOException {
+        Pace quick = pace();
+        Pace pace = new Pace(
+                quick.hintGather(),
+                quick.heartbeat(),
+                quick.watchdog(),
+                quick.retryMost(),
+                quick.slowClient(),
+                quick.answer(),
+                Pace.normal().undo(),
+                quick.clockLook(),
+                quick.pinRounds(),
+                quick.close());
+        App.Settings settings = new App.Settings(into(folder), 0, false, pace);
+        return App.start(settings, Clock.systemDefaultZone(), new SecureRandom());
+    }
+
     /** The same as at the first start in a folder: it makes the coach's PIN and tells it once. */
     public static App startFirst(Path folder) throws IOException {
         pin(into(folder), "");

@@ -81,7 +81,7 @@ class DayBrowserIT {
         Sight.touch(laptop, b -> button(b, "Call Curlew, attempt 1").click());
         waitFor(laptop, "#now", "Start winding");
         assertTrue(text(laptop, "#plan").contains(motor), "the chosen motor is called: " + motor);
-        assertTrue(text(laptop, "#now").contains("Eye protection"));
+        assertTrue(text(laptop, "#now").contains("Winding waits for"));
         Sight.look(laptop, "now-called");
         CalledForTests.letWind(java.net.URI.create(program.at("/")).getPort());
         waitFor(laptop, "#now", "answered for by");

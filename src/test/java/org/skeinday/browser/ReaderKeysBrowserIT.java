@@ -31,7 +31,7 @@ class ReaderKeysBrowserIT {
 
     @Test
     void no_key_moves_or_means_anything_else_and_only_a_held_one_says_broke() throws Exception {
-        try (App app = Demo.start(root.resolve("day"))) {
+        try (App app = Demo.startWithUndo(root.resolve("day"))) {
             Visitor captain = new Visitor(app.port(), "", 97);
             CalledForTests.callWithItsMotor(captain);
             CalledForTests.letWind(captain);
@@ -49,8 +49,7 @@ class ReaderKeysBrowserIT {
                 assertEquals("+1 division\nneedle up one division", Sight.words(phone, "[data-up]"));
             }
             tap("[data-down]");
-            level("3");
-            Hand.press(phone, "Undo");
+            tap("[data-undo]");
             level("4");
             heldByTheKeyboard();
         }
