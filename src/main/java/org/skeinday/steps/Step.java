@@ -5,7 +5,7 @@ import org.skeinday.units.Preconditions;
 /**
  * One item of a list.
  *
- * @param id the same through all revisions while the item means the same
+ * @param id the same through all revisions while the item means the same, at most 80 characters
  * @param text short and spoken, at most 120 characters
  * @param reason why, at most 300 characters
  * @param critical cannot be skipped
@@ -29,6 +29,7 @@ public record Step(String id, String text, String reason, boolean critical, Item
 
     public Step {
         Preconditions.filled("An item's id", id);
+        Preconditions.within("The length of an item's id", id.length(), 1, 80);
         Preconditions.filled("An item's text", text);
         Preconditions.filled("The reason of '" + text + "'", reason);
         Preconditions.within("The length of an item's text", text.length(), 1, 120);

@@ -96,6 +96,7 @@ class ExchangeProperties {
                 + more.noted().size()
                 + more.quiet().size()
                 + more.lists().inForce().size()
-                + more.judged().size();
+                + more.judged().size()
+                + more.aloft().size();
     }
 }

@@ -80,8 +80,8 @@ public final class FirstPages {
 
     private FirstView view(Context ctx, FormErrors form) {
         boolean mayTell = Access.callerOf(ctx).role().covers(Role.HELPER);
-        boolean mayResume = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
-        return record.read(tx ->
-                new FirstView(FirstPresenter.items(tx), mayTell, form, about(ctx), FirstPresenter.stop(tx, mayResume)));
+        boolean mayStop = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
+        return record.read(tx -> new FirstView(
+                FirstPresenter.items(tx), mayTell, mayStop, form, about(ctx), FirstPresenter.stop(tx, mayStop)));
     }
 }

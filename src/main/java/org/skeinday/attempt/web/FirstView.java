@@ -10,12 +10,14 @@ import org.skeinday.platform.http.FormErrors;
  *
  * @param items empty while there is nothing
  * @param mayTell whether this device may answer
+ * @param mayStop whether this device may stop the hall
  * @param stop null while the hall goes on
  * @param about the attempt, or the motor alone, that the form was about; empty for none
  */
 public record FirstView(
         List<Item> items,
         boolean mayTell,
+        boolean mayStop,
         FormErrors form,
         String about,
         @Nullable Stop stop) {

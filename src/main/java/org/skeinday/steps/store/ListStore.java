@@ -22,9 +22,13 @@ public final class ListStore {
 
     /** Each list in the revision that is in force: the highest, the record's before the program's. In the day's order. */
     public static List<Checklist> all(Tx tx) {
+        return inForce(recorded(tx));
+    }
+
+    private static List<Checklist> inForce(List<Checklist> recorded) {
         Map<String, Checklist> byId = new LinkedHashMap<>();
         ShippedLists.ALL.forEach(list -> byId.put(list.id(), list));
-        for (Checklist list : recorded(tx)) {
+        for (Checklist list : recorded) {
             byId.merge(list.id(), list, (a, b) -> b.revision() >= a.revision() ? b : a);
         }
         return new ArrayList<>(byId.values());
@@ -32,7 +36,8 @@ public final class ListStore {
 
     /** What a file of lists is looked at beside. */
     public static KnownLists known(Tx tx) {
-        return new KnownLists(all(tx), everShipped(), recorded(tx));
+        List<Checklist> recorded = recorded(tx);
+        return new KnownLists(inForce(recorded), everShipped(), recorded);
     }
 
     /** As they come with this program, and as they came with earlier ones. */

@@ -102,6 +102,23 @@ class LiveBreakWebTest {
         assertFalse(html.contains(words), words + " in " + html);
     }
 
+    /** After a break somebody may be hurt: the way to say so stands beside the other one. */
+    @Test
+    void where_somebody_is_hurt_the_captain_stops_the_hall_from_the_same_place() throws Exception {
+        tap(begin(), "broke");
+        says("Somebody is hurt? The captain stops the hall.", first());
+        String beside = laptop.get("/first").body();
+        says("Somebody is hurt: stop the hall", beside);
+        says("name=\"stop-reason\" value=\"injury\"", beside);
+        assertEquals(
+                200,
+                laptop.form("/hall/stop", Map.of("stop-reason", "injury", "stop-words", ""))
+                        .statusCode());
+        says("The hall is stopped: injury", first());
+        says(PEOPLE, first());
+        saysNot("Somebody is hurt", laptop.get("/first").body());
+    }
+
     @Test
     void one_that_breaks_after_it_was_given_up_asks_for_people_and_stays_broken() throws Exception {
         tap(begin(), "stopped");
