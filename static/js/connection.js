@@ -13,9 +13,13 @@ export function say(change) {
   document.getElementById('entries-show').hidden = state.waiting + state.look === 0;
 }
 
+// Who has never joined has no rights either: at the door only a device with entries of its own is told that it was ended.
+const standsAtTheDoor = (entries) => location.pathname.startsWith('/join') && entries === 0;
+
 function wordsOf({ connected, ended, full, onlyHere, why, waiting, look }) {
   const parts = [];
   if (onlyHere) parts.push('This device cannot keep entries: write the time down and leave this page open');
+  if (ended && standsAtTheDoor(waiting + look)) return parts.join(' – ');
   if (ended) parts.push('This device was ended: it joins again with a new code');
   else if (!connected) parts.push('Not connected');
   else if (full) parts.push('The laptop has as many pages open as it can serve: this one looks again by itself');

@@ -57,14 +57,11 @@ function away() {
   askWhy();
 }
 
-// Who stands at the door has no rights yet, and is no device that was ended.
-const joins = () => location.pathname.startsWith('/join');
-
 // The stream itself never says why it ended; a device that was ended must not wait for ever.
 async function askWhy() {
   try {
     const answer = await fetch('/clock', { cache: 'no-store' });
-    say({ ended: answer.status === 401 && !joins() });
+    say({ ended: answer.status === 401 });
   } catch {
     // not connected: said already
   }

@@ -129,7 +129,10 @@ class AttemptsBrowserIT {
         tap(By.xpath("//button[starts-with(.,'C1,')]"));
         waitFor(phone, "motor C1");
         waitFor(laptop, "motor C1");
+        waitFor(phone, "Winding waits for"); // another wind asks for eyes and line again
         Sight.look(phone, "attempts-spare");
+        CalledForTests.lookAgain(captain, attempt);
+        waitFor(phone, "First crank turn");
         key("begin");
         marks(2);
         waitFor(laptop, "0.71 mN·m");
