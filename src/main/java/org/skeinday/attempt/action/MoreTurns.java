@@ -8,10 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptEvidence;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.HoldingAttempt;
-import org.skeinday.attempt.LiveAttempt;
-import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
@@ -27,13 +24,13 @@ final class MoreTurns {
     private MoreTurns() {}
 
     static Decision decide(Tx tx, ActContext context, More more) {
-        AttemptEvidence known = LiveAttempts.evidence(tx, more.attempt()).orElse(null);
-        if (known == null) {
-            return Decision.unknown("There is no such attempt; look again");
-        }
-        return AttemptActions.outdated(more.seen(), known)
-                .or(() -> PhaseGate.refused(tx, context, LiveAttempt.of(known), AttemptAct.MORE_TURNS, Hands.CAPTAIN))
-                .orElseGet(() -> new Decision.Decided(goesOn(context, known), Map.of(), PhaseGate.TOPICS));
+        return PhaseGate.captain(
+                tx,
+                context,
+                more.attempt(),
+                more.seen(),
+                AttemptAct.MORE_TURNS,
+                known -> new Decision.Decided(goesOn(context, known), Map.of(), PhaseGate.TOPICS));
     }
 
     /** Where a reader taps the wind its keys go on with it. */

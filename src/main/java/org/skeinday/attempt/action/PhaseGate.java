@@ -2,8 +2,11 @@ package org.skeinday.attempt.action;
 
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptActs;
+import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LastAct;
@@ -39,6 +42,27 @@ public final class PhaseGate {
                 isJustMovedByAnother(tx, context, attempt.id())
                         ? new Decision.Outdated(words)
                         : Decision.refused(words));
+    }
+
+    /**
+     * What the captain does with an attempt that is known, by a form that is not outdated, in a phase that has the act.
+     *
+     * @param seen what the form showed, as {@link org.skeinday.attempt.Seen} writes it
+     */
+    static Decision captain(
+            Tx tx,
+            ActContext context,
+            String attempt,
+            @Nullable String seen,
+            AttemptAct act,
+            Function<AttemptEvidence, Decision> does) {
+        AttemptEvidence known = LiveAttempts.evidence(tx, attempt).orElse(null);
+        if (known == null) {
+            return Decision.unknown("There is no such attempt; look again");
+        }
+        return AttemptActions.outdated(seen, known)
+                .or(() -> refused(tx, context, LiveAttempt.of(known), act, Hands.CAPTAIN))
+                .orElseGet(() -> does.apply(known));
     }
 
     /**

@@ -14,7 +14,6 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
-import org.skeinday.winding.CrankTurns;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindPhase;
@@ -47,11 +46,12 @@ final class RunBackAlone {
         if (wound == null) {
             return new Decision.Outdated("Nothing is said to be on that motor any more: look again.");
         }
-        try {
-            return told.isFromBefore() ? before(context, wound) : counted(tx, context, event, wound, told.turns());
-        } catch (IllegalArgumentException e) {
-            return Decision.refused("turns", String.valueOf(e.getMessage()));
-        }
+        return told.isFromBefore()
+                ? before(context, wound)
+                : RunBackMotor.withTurns(
+                        told.turns(),
+                        turns -> new Decision.Decided(
+                                facts(tx, context, event, wound, turns), Map.of(), PhaseGate.FIRST));
     }
 
     /** As the page that asks has it: what it asks for can be answered for as long as it asks. */
@@ -71,13 +71,6 @@ final class RunBackAlone {
         List<Fact> facts = new ArrayList<>(offMeter(context, wind));
         facts.add(acted(context, wound));
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
-    }
-
-    private static Decision counted(Tx tx, ActContext context, EventAdded event, WoundAlone wound, String typed) {
-        Double turns = CrankTurns.part(typed);
-        return turns == null
-                ? Decision.refused("turns", "Say how many crank turns were on; 0 where none were")
-                : new Decision.Decided(facts(tx, context, event, wound, turns), Map.of(), PhaseGate.FIRST);
     }
 
     private static List<Fact> facts(Tx tx, ActContext context, EventAdded event, WoundAlone wound, double crankTurns) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptEvidence;
@@ -55,11 +56,16 @@ final class RunBackMotor {
         if (life == null || !told.motor().equals(life.motor().id())) {
             return Decision.refused("turns", "This attempt has another motor by now: look again");
         }
+        return withTurns(told.turns(), turns -> runBack(tx, context, known, life, turns));
+    }
+
+    /** What comes of crank turns that were on, as typed; refused where none are said. */
+    static Decision withTurns(String typed, Function<Double, Decision> then) {
         try {
-            Double turns = CrankTurns.part(told.turns());
+            Double turns = CrankTurns.part(typed);
             return turns == null
                     ? Decision.refused("turns", "Say how many crank turns were on; 0 where none were")
-                    : runBack(tx, context, known, life, turns);
+                    : then.apply(turns);
         } catch (IllegalArgumentException e) {
             return Decision.refused("turns", String.valueOf(e.getMessage()));
         }

@@ -7,10 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptEvidence;
-import org.skeinday.attempt.Hands;
-import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.TurnsTakenOff;
-import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
@@ -27,13 +24,13 @@ final class SomeOff {
     private SomeOff() {}
 
     static Decision decide(Tx tx, ActContext context, Told told) {
-        AttemptEvidence known = LiveAttempts.evidence(tx, told.attempt()).orElse(null);
-        if (known == null) {
-            return Decision.unknown("There is no such attempt; look again");
-        }
-        return AttemptActions.outdated(told.seen(), known)
-                .or(() -> PhaseGate.refused(tx, context, LiveAttempt.of(known), AttemptAct.SOME_OFF, Hands.CAPTAIN))
-                .orElseGet(() -> takenOff(context, known, told.turns()));
+        return PhaseGate.captain(
+                tx,
+                context,
+                told.attempt(),
+                told.seen(),
+                AttemptAct.SOME_OFF,
+                known -> takenOff(context, known, told.turns()));
     }
 
     private static Decision takenOff(ActContext context, AttemptEvidence known, String typed) {
