@@ -23,6 +23,7 @@ import org.skeinday.dayplan.action.TakePlan;
 import org.skeinday.dayplan.store.PlanStore;
 import org.skeinday.device.action.DeviceActions;
 import org.skeinday.device.store.DeviceStore;
+import org.skeinday.evidence.store.EvidenceStore;
 import org.skeinday.exchange.action.ImportFiles;
 import org.skeinday.exchange.action.TakeHistory;
 import org.skeinday.hall.action.HallActions;
@@ -94,6 +95,7 @@ public final class Catalogue {
     public static Projection projection() {
         List<FactKind> kinds = new ArrayList<>();
         kinds.addAll(ContestFacts.kinds());
+        kinds.addAll(EvidenceStore.kinds());
         kinds.addAll(MotorFacts.kinds());
         kinds.addAll(MotorLifeFacts.kinds());
         kinds.addAll(WindFacts.kinds());

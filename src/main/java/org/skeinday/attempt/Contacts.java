@@ -1,8 +1,11 @@
 package org.skeinday.attempt;
 
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -12,10 +15,20 @@ import org.skeinday.units.Preconditions;
 public record Contacts(int count) {
     private static final int MOST = 9999;
     private static final String NONE = "none";
+    /** As people write on a card that there was none. */
+    private static final Set<String> NO_CONTACT = Set.of(NONE, "no", "0", "-", "–", "0 contacts");
+
     private static final Pattern COUNTED = Pattern.compile("(\\d{1,4}) contacts?");
 
     public Contacts {
         Preconditions.within("The number of contacts", count, 0, MOST);
+    }
+
+    /** Whether a text of contacts says that there was one: whatever somebody wrote, but that there was none. */
+    public static boolean isContact(@Nullable String text) {
+        return text != null
+                && !text.isBlank()
+                && parse(text.strip()).filter(c -> c.count() == 0).isEmpty();
     }
 
     /** As the record has them. */
@@ -25,7 +38,7 @@ public record Contacts(int count) {
 
     /** Empty for a text that says something else than {@link #words}. */
     public static Optional<Contacts> parse(String text) {
-        if (text.equals(NONE)) {
+        if (NO_CONTACT.contains(text.toLowerCase(Locale.ROOT))) {
             return Optional.of(new Contacts(0));
         }
         Matcher counted = COUNTED.matcher(text);

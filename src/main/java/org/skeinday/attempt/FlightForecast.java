@@ -10,11 +10,11 @@ public sealed interface FlightForecast {
     int FEWEST_FLIGHTS = 3;
 
     /**
-     * A flown flight.
+     * A flown flight that counts.
      *
      * @param use of its motor, from 1
      */
-    record Flown(FlightTime time, int use, Validity validity) {}
+    record Flown(FlightTime time, int use) {}
 
     /**
      * @param seconds expected
@@ -25,17 +25,16 @@ public sealed interface FlightForecast {
 
     record NotKnown(String reason) implements FlightForecast {}
 
-    /** From the flights on the same use when they are enough, else from all valid ones. */
+    /** From the flights on the same use when they are enough, else from all of them. */
     static FlightForecast of(List<Flown> flown, int use, double confidence) {
-        List<Flown> valid = flown.stream().filter(f -> f.validity().isValid()).toList();
-        List<Flown> sameUse = valid.stream().filter(f -> f.use() == use).toList();
+        List<Flown> sameUse = flown.stream().filter(f -> f.use() == use).toList();
         if (sameUse.size() >= FEWEST_FLIGHTS) {
             return expected(sameUse, "flights on use " + use, confidence);
         }
-        if (valid.size() >= FEWEST_FLIGHTS) {
-            return expected(valid, "flights on any use", confidence);
+        if (flown.size() >= FEWEST_FLIGHTS) {
+            return expected(flown, "flights on any use", confidence);
         }
-        return new NotKnown("a forecast needs 3 valid flights, so far " + valid.size());
+        return new NotKnown("a forecast needs 3 valid flights, so far " + flown.size());
     }
 
     private static Expected expected(List<Flown> flights, String basis, double confidence) {

@@ -16,8 +16,8 @@ public sealed interface FlightTrend {
     /** How sure it must be that the slope is not zero: of a hundred things that do not matter, one may seem to. */
     double SURE = 0.99;
 
-    /** @param measured in its own unit, finite */
-    record Point(double measured, FlightTime time, Validity validity) {}
+    /** A flight that counts. @param measured in its own unit, finite */
+    record Point(double measured, FlightTime time) {}
 
     /**
      * @param secondsPerUnit slope
@@ -31,18 +31,17 @@ public sealed interface FlightTrend {
      * @param confidence of the interval that is shown; whether it is shown at all is decided by {@link #SURE}
      */
     static FlightTrend of(List<Point> flights, double confidence) {
-        List<Point> valid = flights.stream().filter(f -> f.validity().isValid()).toList();
-        if (valid.size() < FEWEST_FLIGHTS) {
-            return new NoEvidence("no evidence yet: it needs 3 valid flights, so far " + valid.size());
+        if (flights.size() < FEWEST_FLIGHTS) {
+            return new NoEvidence("no evidence yet: it needs 3 valid flights, so far " + flights.size());
         }
-        if (valid.stream().mapToDouble(Point::measured).distinct().count() < 2) {
-            return new NoEvidence("no evidence yet: it was the same on all " + valid.size() + " valid flights");
+        if (flights.stream().mapToDouble(Point::measured).distinct().count() < 2) {
+            return new NoEvidence("no evidence yet: it was the same on all " + flights.size() + " valid flights");
         }
         StraightLine line = StraightLine.through(
-                valid.stream().mapToDouble(Point::measured).toArray(),
-                valid.stream().mapToDouble(f -> f.time().millis() / 1000.0).toArray());
+                flights.stream().mapToDouble(Point::measured).toArray(),
+                flights.stream().mapToDouble(f -> f.time().millis() / 1000.0).toArray());
         return line.slopeInterval(SURE).holds(0)
-                ? new NoEvidence("no evidence yet from " + valid.size() + " valid flights")
-                : new Shown(line.slope(), line.slopeInterval(confidence), valid.size());
+                ? new NoEvidence("no evidence yet from " + flights.size() + " valid flights")
+                : new Shown(line.slope(), line.slopeInterval(confidence), flights.size());
     }
 }

@@ -84,6 +84,15 @@ public final class Marks {
         return String.join(", ", words);
     }
 
+    /** What any watch marked of contacts, in words; empty when none did. */
+    public String contacts() {
+        return IntStream.rangeClosed(1, 3)
+                .mapToObj(this::contacts)
+                .filter(words -> !words.isEmpty())
+                .findFirst()
+                .orElse("");
+    }
+
     /** Nobody sees a contact to the millisecond; the marks have it. */
     private static String tenths(long ms) {
         return new FlightTime(ms / 100 * 100).text(1);

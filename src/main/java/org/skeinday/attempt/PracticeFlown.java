@@ -1,6 +1,10 @@
 package org.skeinday.attempt;
 
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.evidence.FlightEvidence;
+import org.skeinday.evidence.ValueMarks;
+import org.skeinday.evidence.WhatCounts;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -40,5 +44,42 @@ public record PracticeFlown(
             throw new IllegalArgumentException(
                     "A flight that is not valid for analysis must have a reason, but had none");
         }
+    }
+
+    /** As evidence: whoever logged it has said whether it counts. */
+    public FlightEvidence worth(ValueMarks marks) {
+        String reason = valid || invalidReason == null ? "" : invalidReason;
+        return new FlightEvidence(true, WhatCounts.flight(true, reason, "", ""), null, marks, Set.of());
+    }
+
+    /** The same left out, with its reason. */
+    public PracticeFlown leftOut(String reason) {
+        return judged(false, reason);
+    }
+
+    /** The same taken in. */
+    public PracticeFlown takenIn() {
+        return judged(true, null);
+    }
+
+    private PracticeFlown judged(boolean counts, @Nullable String reason) {
+        return new PracticeFlown(
+                id,
+                eventId,
+                modelId,
+                motorId,
+                flownAtMs,
+                crankTurns,
+                winderRatio,
+                stopTorqueNmm,
+                stopTorqueTyped,
+                launchTorqueNmm,
+                launchTorqueTyped,
+                backOffCrankTurns,
+                durationMs,
+                remainingCrankTurns,
+                note,
+                counts,
+                reason);
     }
 }

@@ -1,5 +1,6 @@
 package org.skeinday.attempt;
 
+import org.skeinday.evidence.Counts;
 import org.skeinday.units.Preconditions;
 
 /** What the turns left after landing suggest (common practice; the limit for "many" is a default, editable). */
@@ -23,9 +24,9 @@ public enum RemainderReading {
     }
 
     /** @param manyFrom above 0, below 1 */
-    public static RemainderReading of(FlightFigures flight, Validity validity, double manyFrom) {
+    public static RemainderReading of(FlightFigures flight, Counts counts, double manyFrom) {
         Preconditions.share("The limit for many", manyFrom);
-        if (!validity.isValid()) {
+        if (!counts.isYes()) {
             return SAYS_NOTHING;
         }
         if (flight.remaining() == 0) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.skeinday.evidence.Counts;
 import org.skeinday.motor.BreakingTurns;
 import org.skeinday.motor.Sample;
 import org.skeinday.motor.Section;
@@ -31,11 +32,11 @@ public record SizeAdvice(RemainderReading reading, Length loop, String reason) {
     private static final double LONGER_STEP = 1.05;
 
     /**
-     * A flight with the motor that flew it.
+     * A flight that counts, with the motor that flew it.
      *
      * @param loop and {@code mass} above zero
      */
-    public record Flown(Length loop, Mass mass, FlightFigures figures, Validity validity) {
+    public record Flown(Length loop, Mass mass, FlightFigures figures) {
         /** Breaking turns for a K of 1: for comparison of sizes. */
         private double size() {
             return BreakingTurns.of(1, loop, mass);
@@ -43,20 +44,19 @@ public record SizeAdvice(RemainderReading reading, Length loop, String reason) {
     }
 
     /**
-     * Empty without a valid flight.
+     * Empty without a flight.
      *
      * @param flights in the order in which they were flown
      * @param manyFrom share of the turns from which the remainder counts as many
      * @param mass of the motor to be made, above zero
      */
     public static Optional<SizeAdvice> of(List<Flown> flights, double manyFrom, Mass mass) {
-        List<Flown> valid = flights.stream().filter(f -> f.validity().isValid()).toList();
-        if (valid.isEmpty()) {
+        if (flights.isEmpty()) {
             return Optional.empty();
         }
-        List<Flown> last = valid.subList(Math.max(0, valid.size() - LAST), valid.size());
+        List<Flown> last = flights.subList(Math.max(0, flights.size() - LAST), flights.size());
         List<RemainderReading> readings = last.stream()
-                .map(f -> RemainderReading.of(f.figures(), f.validity(), manyFrom))
+                .map(f -> RemainderReading.of(f.figures(), Counts.yes(), manyFrom))
                 .distinct()
                 .toList();
         RemainderReading reading = readings.size() == 1 ? readings.get(0) : RemainderReading.SOME;

@@ -34,7 +34,7 @@ public record BatchOfWinds(Named batch, List<Wind> winds, Map<String, Of> motors
 
     public BatchOfWinds {
         winds = winds.stream()
-                .filter(w -> !w.paced() && w.begun().meter() != null)
+                .filter(w -> w.counts().isYes() && w.begun().meter() != null)
                 .filter(w -> motors.containsKey(w.begun().motorId()))
                 .toList();
     }

@@ -27,13 +27,15 @@ public record EveningReview(List<FlightRow> flights, List<TorqueAtShare> winds, 
 
     /** The surest first; in the reader's units. */
     public List<Finding> findings(UnitSystem units) {
+        List<FlightRow> evidence =
+                flights.stream().flatMap(r -> r.evidence().stream()).toList();
         List<TestResult> asked = new ArrayList<>();
         for (TimeAgainst measured : TimeAgainst.values()) {
-            asked.add(measured.ask(flights, units));
+            asked.add(measured.ask(evidence, units));
         }
-        asked.add(FirstUse.ask(flights));
-        asked.addAll(NextMotorAsked.ask(flights, RemainderReading.MANY_FROM));
-        asked.addAll(LostTime.ask(flights));
+        asked.add(FirstUse.ask(evidence));
+        asked.addAll(NextMotorAsked.ask(evidence, RemainderReading.MANY_FROM));
+        asked.addAll(LostTime.ask(flights)); // a flight that does not count took its time all the same
         asked.addAll(TorqueRatios.stiffness(winds, day));
         asked.addAll(TorqueRatios.meters(winds));
         asked.addAll(Bleed.ask(holds));

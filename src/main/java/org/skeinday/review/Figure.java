@@ -49,11 +49,9 @@ public enum Figure {
                     .figures()
                     .map(f -> plain("%.0f", 100 * f.shareRemaining(), " %"))
                     .orElse(null)),
-    VALID(
-            "for analysis",
-            (r, u) -> r.isValid() ? "valid" : "not: " + r.flight().validity().reason()),
+    VALID("for analysis", (r, u) -> r.flight().counts().words()),
     CONTACT("contact", (r, u) -> {
-        var at = r.flight().validity().contact();
+        var at = r.flight().said().contact();
         return at == null ? null : "after " + new FlightTime(at.toMillis()).text(0);
     }),
     TEMPERATURE("temperature", (r, u) -> plain("%.1f", r.conditions().celsius(), " °C")),

@@ -49,8 +49,7 @@ final class FirstUse {
     }
 
     private static boolean says(FlightRow r) {
-        return r.isValid()
-                && r.seconds() != null
+        return r.seconds() != null
                 && r.wound().use() != null
                 && r.flown().motor() != null
                 && r.flown().model() != null;

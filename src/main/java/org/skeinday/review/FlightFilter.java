@@ -41,7 +41,7 @@ public record FlightFilter(
                 && is(batch, flown.batch())
                 && is(motor, flown.motor())
                 && is(winder, flown.winder())
-                && (valid == null || valid == row.isValid());
+                && (valid == null || valid == row.counts());
     }
 
     private static boolean is(@Nullable String asked, @Nullable Named thing) {

@@ -13,8 +13,8 @@ import org.skeinday.units.Torque;
 import org.skeinday.units.UnitSystem;
 
 /**
- * Pictures with a point for each flight of which both figures are known: one series for each model. Spoilt flights are
- * points that do not count.
+ * Pictures with a point for each flight of which both figures are known: one series for each model. Flights and
+ * numbers that do not count are points that do not.
  *
  * @param flights in the order in which they were flown
  * @param findings of the same flights: each picture has the finding it belongs to as its title
@@ -77,7 +77,7 @@ public record FlightPictures(List<FlightRow> flights, List<Finding> findings, Un
         for (FlightRow row : both) {
             Named model = row.flown().model();
             byModel.computeIfAbsent(model == null ? "model not known" : model.name(), k -> new ArrayList<>())
-                    .add(new Picture.Point(must(x, row), must(y, row), row.id(), row.isValid()));
+                    .add(new Picture.Point(must(x, row), must(y, row), row.id(), counted(x, y, row)));
         }
         List<Picture.Series> series = new ArrayList<>();
         byModel.forEach((name, points) -> series.add(new Picture.Series(name, points, false)));
@@ -90,6 +90,13 @@ public record FlightPictures(List<FlightRow> flights, List<Finding> findings, Un
                 fitted && series.size() == 1 ? fit(series.get(0).points()) : null,
                 head(x, y),
                 both.stream().map(r -> cells(r, x, y)).toList());
+    }
+
+    /** Whether both numbers are evidence. */
+    private static boolean counted(Measure x, Measure y, FlightRow row) {
+        return row.evidence()
+                .filter(r -> x.of.apply(r) != null && y.of.apply(r) != null)
+                .isPresent();
     }
 
     private static double must(Measure measure, FlightRow row) {

@@ -45,9 +45,16 @@ public record FlightRow(
         return flight.id();
     }
 
-    /** Whether it may enter averages, fits and findings. */
-    public boolean isValid() {
-        return flight.validity().isValid();
+    /** Whether it enters averages, fits and findings. */
+    public boolean counts() {
+        return flight.counts().isYes();
+    }
+
+    /** What may be learned from it; empty when it does not count. See {@link Flight#evidence}. */
+    public Optional<FlightRow> evidence() {
+        return flight.evidence()
+                .map(counted ->
+                        new FlightRow(counted, day, flown, wound.knowing(counted), conditions, watchesMs, steps));
     }
 
     /** Official, else of our own watch. */
@@ -76,7 +83,6 @@ public record FlightRow(
         return loop == null || mass == null
                 ? Optional.empty()
                 : flight.figures()
-                        .map(figures -> new SizeAdvice.Flown(
-                                Length.ofMillimetres(loop), Mass.ofGrams(mass), figures, flight.validity()));
+                        .map(figures -> new SizeAdvice.Flown(Length.ofMillimetres(loop), Mass.ofGrams(mass), figures));
     }
 }

@@ -14,7 +14,7 @@ import org.skeinday.units.Mass;
 
 /**
  * What the turns left suggest for a model's next motor: the median share remaining, by sign, against the share from which
- * it counts as many. Only gentle landings say anything: a flight that touched something is spoilt and stays out.
+ * it counts as many. Only gentle landings say anything: flights that do not count are not among them.
  */
 final class NextMotorAsked {
     static final int FEWEST_FLIGHTS = 5;
@@ -25,7 +25,7 @@ final class NextMotorAsked {
     static List<TestResult> ask(List<FlightRow> rows, double manyFrom) {
         Map<Named, List<FlightRow>> byModel = new LinkedHashMap<>();
         rows.stream()
-                .filter(r -> r.isValid() && r.flight().figures().isPresent())
+                .filter(r -> r.flight().figures().isPresent())
                 .forEach(r -> Stream.ofNullable(r.flown().model())
                         .forEach(m -> byModel.computeIfAbsent(m, k -> new ArrayList<>())
                                 .add(r)));

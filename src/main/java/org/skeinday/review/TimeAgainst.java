@@ -12,7 +12,7 @@ import org.skeinday.units.UnitSystem;
 
 /**
  * Whether flight time goes with something that was read or set: one slope over all models, each with a level of its own
- * ({@link CommonSlope}). Only valid flights of a known model.
+ * ({@link CommonSlope}). Only flights of a known model.
  */
 enum TimeAgainst {
     LAUNCH_TORQUE(Finding.Kind.LAUNCH_TORQUE, "launch torque", r -> r.flight().launchTorqueNmm()),
@@ -34,7 +34,6 @@ enum TimeAgainst {
     /** Those that enter. */
     List<FlightRow> with(List<FlightRow> rows) {
         return rows.stream()
-                .filter(FlightRow::isValid)
                 .filter(r -> r.flown().model() != null && r.seconds() != null && measured.apply(r) != null)
                 .toList();
     }

@@ -1,6 +1,7 @@
 package org.skeinday.review;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Flight;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -24,6 +25,18 @@ public record Wound(
         @Nullable Double massG) {
     /** Nothing of it is known. */
     public static final Wound UNKNOWN = new Wound(null, null, null, null, null, null, null);
+
+    /** What is known of it where no more is known of the flight than this. */
+    Wound knowing(Flight counted) {
+        return new Wound(
+                meter,
+                use,
+                counted.stopCrankTurns() == null ? null : fraction,
+                counted.peakTorqueNmm() == null ? null : peakTorqueNmm,
+                holdSeconds,
+                loopMm,
+                massG);
+    }
 
     public Wound {
         Preconditions.withinIfKnown("The use", use, 1, 100);

@@ -51,7 +51,7 @@ public record BatchWinds(List<Wind> winds, Map<String, Size> sizes) {
         return new BatchWinds(
                 ofBatch.stream()
                         .filter(w -> meter != null && meter.equals(w.begun().meter()))
-                        .filter(w -> w.counted() != null && !w.paced())
+                        .filter(w -> w.counts().isYes())
                         .filter(w -> sizes.containsKey(w.begun().motorId()))
                         .toList(),
                 sizes);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.BatchBand;
@@ -49,6 +50,18 @@ public final class MarkDoubts {
         List<String> order = wind.marks().stream().map(WindMark::id).toList();
         doubts.doubts.sort(Comparator.comparingInt(d -> order.indexOf(d.markId())));
         return List.copyOf(doubts.doubts);
+    }
+
+    /**
+     * How many are still asked about, without those that need the batch's other winds: those would be held against winds
+     * that are held against this one.
+     *
+     * @param confirmed ids of marks of which somebody said that they were so
+     */
+    public static int open(Wind wind, Set<String> confirmed) {
+        return (int) of(wind, Optional.empty()).stream()
+                .filter(doubt -> !confirmed.contains(doubt.markId()))
+                .count();
     }
 
     /** Every one: none of these marks is on the meter. */

@@ -10,6 +10,8 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.evidence.Counts;
+import org.skeinday.evidence.WhatCounts;
 import org.skeinday.motor.Hold;
 import org.skeinday.motor.TorqueReading;
 import org.skeinday.units.Torque;
@@ -88,6 +90,16 @@ public record Wind(
     /** After all taps so far. */
     public Phase phase() {
         return WindTimes.said(phases).now();
+    }
+
+    /** Whether its turns enter fits; of what was read of the needle the doubts have a word too. */
+    public Counts counts() {
+        return counts(0);
+    }
+
+    /** Whether what was read of it enters fits. @param openDoubts readings that are still asked about */
+    public Counts counts(int openDoubts) {
+        return WhatCounts.wind(counted != null, paced(), openDoubts);
     }
 
     /** Cranking to a metronome, as begun or as counted. */

@@ -1,7 +1,6 @@
 package org.skeinday.attempt;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -54,11 +53,11 @@ class AimTest {
 
     @Test
     void a_contact_without_a_reason_says_nothing() {
-        assertTrue(new FlightJudged("a", null, null).validity().isValid());
-        var wall = new FlightJudged("a", "touched a wall", 31_000L).validity();
-        assertFalse(wall.isValid());
+        assertNull(new FlightJudged("a", null, null).contact());
+        var wall = new FlightJudged("a", "touched a wall", 31_000L);
         assertEquals(Duration.ofSeconds(31), wall.contact());
         assertThrows(IllegalArgumentException.class, () -> new FlightJudged("a", null, 1L));
+        assertThrows(IllegalArgumentException.class, () -> new FlightJudged("a", "  ", 1L));
         assertThrows(IllegalArgumentException.class, () -> new FlightJudged("a", "  ", null));
     }
 }

@@ -4,16 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.skeinday.evidence.Counts;
 import org.skeinday.units.FlightTime;
 
 class FlightFiguresTest {
     private static final FlightFigures WORKED = new FlightFigures(210, 3, 44, 10, FlightTime.parse("1:48"));
 
-    private static FlightForecast.Flown flown(String time, int use, Validity validity) {
-        return new FlightForecast.Flown(FlightTime.parse(time), use, validity);
+    private static FlightForecast.Flown flown(String time, int use) {
+        return new FlightForecast.Flown(FlightTime.parse(time), use);
     }
 
     @Test
@@ -34,23 +34,21 @@ class FlightFiguresTest {
         double many = RemainderReading.MANY_FROM;
         FlightFigures ranOut = new FlightFigures(210, 3, 0, 10, new FlightTime(100_000));
         FlightFigures few = new FlightFigures(210, 3, 5, 10, new FlightTime(100_000));
-        Validity beam = Validity.spoilt("touched a beam", Duration.ofSeconds(40));
-        assertEquals(RemainderReading.MANY, RemainderReading.of(WORKED, Validity.valid(), many));
-        assertEquals(RemainderReading.SOME, RemainderReading.of(few, Validity.valid(), many));
-        assertEquals(RemainderReading.NONE, RemainderReading.of(ranOut, Validity.valid(), many));
+        Counts beam = Counts.leftOut("touched a beam");
+        assertEquals(RemainderReading.MANY, RemainderReading.of(WORKED, Counts.yes(), many));
+        assertEquals(RemainderReading.SOME, RemainderReading.of(few, Counts.yes(), many));
+        assertEquals(RemainderReading.NONE, RemainderReading.of(ranOut, Counts.yes(), many));
         assertEquals(RemainderReading.SAYS_NOTHING, RemainderReading.of(WORKED, beam, many));
     }
 
     @Test
-    void a_forecast_needs_three_valid_flights_and_leaves_spoilt_ones_out() {
-        FlightForecast.Flown spoilt = flown("0:20", 2, Validity.spoilt("touched a wall", null));
-        FlightForecast.Flown first = flown("1:40", 1, Validity.valid());
-        FlightForecast.Flown second = flown("1:50", 2, Validity.valid());
-        FlightForecast.Flown third = flown("2:00", 3, Validity.valid());
-        assertInstanceOf(
-                FlightForecast.NotKnown.class, FlightForecast.of(List.of(first, second, spoilt, spoilt), 2, 0.9));
+    void a_forecast_needs_three_flights_that_count() {
+        FlightForecast.Flown first = flown("1:40", 1);
+        FlightForecast.Flown second = flown("1:50", 2);
+        FlightForecast.Flown third = flown("2:00", 3);
+        assertInstanceOf(FlightForecast.NotKnown.class, FlightForecast.of(List.of(first, second), 2, 0.9));
         FlightForecast.Expected said =
-                (FlightForecast.Expected) FlightForecast.of(List.of(first, second, third, spoilt), 2, 0.9);
+                (FlightForecast.Expected) FlightForecast.of(List.of(first, second, third), 2, 0.9);
         assertEquals(110, said.seconds(), 1e-9);
         assertEquals(3, said.flights());
         // t(0.95; 2) = 2.919986 (standard tables), deviation 10, so 110 ± 2.919986 · 10 · √(4/3)
@@ -59,11 +57,8 @@ class FlightFiguresTest {
 
     @Test
     void enough_flights_on_the_same_use_count_alone() {
-        List<FlightForecast.Flown> flights = List.of(
-                flown("1:00", 1, Validity.valid()),
-                flown("2:00", 2, Validity.valid()),
-                flown("2:10", 2, Validity.valid()),
-                flown("2:20", 2, Validity.valid()));
+        List<FlightForecast.Flown> flights =
+                List.of(flown("1:00", 1), flown("2:00", 2), flown("2:10", 2), flown("2:20", 2));
         assertEquals(130, ((FlightForecast.Expected) FlightForecast.of(flights, 2, 0.9)).seconds(), 1e-9);
     }
 }

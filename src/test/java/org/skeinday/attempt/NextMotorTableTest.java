@@ -23,15 +23,14 @@ class NextMotorTableTest {
     private static final List<NextMotor> SIZES = NextMotor.table(
             MASS, Length.ofMillimetres(240), 44, Torque.ofNewtonMillimetres(6), Section.of(MASS, LOOP), 21);
 
-    private static SizeAdvice.Flown flown(int remaining, Validity validity) {
-        return new SizeAdvice.Flown(
-                LOOP, MASS, new FlightFigures(205, 5, remaining, 10, new FlightTime(100_000)), validity);
+    private static SizeAdvice.Flown flown(int remaining) {
+        return new SizeAdvice.Flown(LOOP, MASS, new FlightFigures(205, 5, remaining, 10, new FlightTime(100_000)));
     }
 
     private static List<SizeAdvice.Flown> flights(int... remaining) {
         List<SizeAdvice.Flown> flights = new ArrayList<>();
         for (int r : remaining) {
-            flights.add(flown(r, Validity.valid()));
+            flights.add(flown(r));
         }
         return flights;
     }
@@ -76,9 +75,8 @@ class NextMotorTableTest {
     }
 
     @Test
-    void only_the_last_three_valid_flights_speak() {
+    void only_the_last_three_flights_speak() {
         List<SizeAdvice.Flown> flights = flights(0, 0, 50, 50, 50);
-        flights.add(flown(0, Validity.spoilt("touched a beam", null)));
         assertEquals(RemainderReading.MANY, advice(flights).reading());
     }
 
@@ -103,8 +101,7 @@ class NextMotorTableTest {
 
     @Test
     void without_a_valid_flight_no_row_is_suggested() {
-        List<SizeAdvice.Flown> spoilt = List.of(flown(60, Validity.spoilt("touched a wall", null)));
-        for (NextMotorTable.Row row : NextMotorTable.of(SIZES, spoilt, 0.20)) {
+        for (NextMotorTable.Row row : NextMotorTable.of(SIZES, List.of(), 0.20)) {
             assertEquals(
                     new NextMotorTable.Row(row.motor(), false, "no valid flight with its remaining turns yet"), row);
         }

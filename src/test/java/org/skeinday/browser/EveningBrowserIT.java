@@ -85,7 +85,7 @@ class EveningBrowserIT {
             Hand.type(laptop, By.id("spoilt"), "touched a beam");
             Hand.type(laptop, By.id("contact"), "0:12");
             Sight.button(laptop, "It says nothing").click();
-            Sight.waitFor(laptop, "not: touched a beam");
+            Sight.waitFor(laptop, "left out: touched a beam");
             Sight.look(laptop, "evening-judged");
             Sight.button(laptop, "It is valid after all").click();
             Sight.waitFor(laptop, "It enters averages");

@@ -27,6 +27,7 @@ final class HouseRules {
     /** Each room may use those before it. */
     static final List<String> ROOMS = List.of(
             "units",
+            "evidence",
             "motor",
             "winding",
             "flight",
@@ -46,6 +47,7 @@ final class HouseRules {
 
     /** A ring appears only when needed: those that are there today. */
     static final List<String> RINGS = List.of(
+            "evidence.store",
             "motor.store",
             "winding.store",
             "hall.store",

@@ -20,7 +20,6 @@ import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.MotorChoice;
-import org.skeinday.attempt.Validity;
 import org.skeinday.units.FlightTime;
 
 /**
@@ -66,7 +65,7 @@ public class RubberBenchmark {
         List<FlightForecast.Flown> flights = new ArrayList<>();
         for (int i = 0; i < 30; i++) {
             FlightTime time = new FlightTime(100_000 + random.nextInt(20_000));
-            flights.add(new FlightForecast.Flown(time, 1 + i % 5, Validity.valid()));
+            flights.add(new FlightForecast.Flown(time, 1 + i % 5));
         }
         return flights;
     }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.Part;
-import org.skeinday.attempt.Validity;
+import org.skeinday.evidence.FlightEvidence;
 import org.skeinday.motor.Hold;
 import org.skeinday.units.Torque;
 
@@ -68,10 +68,10 @@ record Evening(
                 205.0,
                 5.0,
                 remaining,
+                torque + 1,
                 torque,
                 Math.round(1000 * seconds),
-                true,
-                Validity.valid());
+                FlightEvidence.good());
         return new FlightRow(
                 flight,
                 DAY,

@@ -9,7 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.skeinday.attempt.Flight;
-import org.skeinday.attempt.Validity;
+import org.skeinday.evidence.Counts;
+import org.skeinday.evidence.FlightEvidence;
 import org.skeinday.motor.Interval;
 import org.skeinday.motor.TorqueCurve;
 import org.skeinday.motor.TorqueReading;
@@ -79,8 +80,9 @@ class FindingsTest {
         assertEquals(0.706155, inch.estimate().value() / metric.estimate().value(), 1e-6); // NIST SP 811, B.8
     }
 
-    private static FlightRow flight(String id, Double torque, Long ms, Validity validity) {
-        var flight = new Flight(id, true, null, null, 0, 10, 205.0, 5.0, 60.0, torque, ms, true, validity);
+    private static FlightRow flight(String id, Double torque, Long ms, Counts counts) {
+        var flight =
+                new Flight(id, true, null, null, 0, 10, 205.0, 5.0, 60.0, null, torque, ms, FlightEvidence.of(counts));
         return new FlightRow(
                 flight,
                 LocalDate.of(2026, 11, 28),
@@ -91,17 +93,21 @@ class FindingsTest {
                 List.of());
     }
 
+    private static List<FlightRow> evidence(List<FlightRow> rows) {
+        return rows.stream().flatMap(r -> r.evidence().stream()).toList();
+    }
+
     @Test
     void a_spoilt_flight_and_one_that_lacks_a_figure_enter_no_fit() {
         List<FlightRow> rows = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
-            rows.add(flight("f" + i, 3.0 + i, 100_000L + 9_000 * i + i % 2 * 500, Validity.valid()));
+            rows.add(flight("f" + i, 3.0 + i, 100_000L + 9_000 * i + i % 2 * 500, Counts.yes()));
         }
-        TestResult clean = TimeAgainst.LAUNCH_TORQUE.ask(rows, UnitSystem.METRIC);
-        rows.add(flight("spoilt", 20.0, 1_000L, Validity.spoilt("touched a beam", null)));
-        rows.add(flight("no torque", null, 1_000L, Validity.valid()));
-        rows.add(flight("no time", 4.0, null, Validity.valid()));
-        assertEquals(clean, TimeAgainst.LAUNCH_TORQUE.ask(rows, UnitSystem.METRIC));
+        TestResult clean = TimeAgainst.LAUNCH_TORQUE.ask(evidence(rows), UnitSystem.METRIC);
+        rows.add(flight("spoilt", 20.0, 1_000L, Counts.leftOut("touched a beam")));
+        rows.add(flight("no torque", null, 1_000L, Counts.yes()));
+        rows.add(flight("no time", 4.0, null, Counts.yes()));
+        assertEquals(clean, TimeAgainst.LAUNCH_TORQUE.ask(evidence(rows), UnitSystem.METRIC));
         assertEquals(6, clean.n());
     }
 
@@ -109,17 +115,17 @@ class FindingsTest {
     void many_turns_left_on_gentle_landings_suggest_a_shorter_and_thicker_motor_and_contacts_say_nothing() {
         List<FlightRow> rows = new ArrayList<>();
         for (int i = 0; i < 7; i++) {
-            rows.add(flight("f" + i, 3.0, 100_000L, Validity.valid())); // 60 of 200 left
+            rows.add(flight("f" + i, 3.0, 100_000L, Counts.yes())); // 60 of 200 left
         }
-        Finding said = Findings.of(NextMotorAsked.ask(rows, 0.20)).get(0);
+        Finding said = Findings.of(NextMotorAsked.ask(evidence(rows), 0.20)).get(0);
         assertEquals(
                 "M left 30.00 % of the turns in the median: many left: the section is too small for this rotor; shorter"
                         + " and thicker at the same mass, or less pitch (90 %: 30.00 to 30.00 % of the turns left, n = 7).",
                 said.sentence());
         List<FlightRow> touched = rows.stream()
-                .map(r -> flight(r.id(), 3.0, 100_000L, Validity.spoilt("hit the wall", null)))
+                .map(r -> flight(r.id(), 3.0, 100_000L, Counts.leftOut("hit the wall")))
                 .toList();
-        assertEquals(List.of(), NextMotorAsked.ask(touched, 0.20));
+        assertEquals(List.of(), NextMotorAsked.ask(evidence(touched), 0.20));
     }
 
     @Test

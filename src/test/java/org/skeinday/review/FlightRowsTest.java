@@ -9,23 +9,27 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.Part;
-import org.skeinday.attempt.Validity;
+import org.skeinday.evidence.Counts;
+import org.skeinday.evidence.FlightEvidence;
+import org.skeinday.evidence.ValueMarks;
 import org.skeinday.units.UnitSystem;
 
 class FlightRowsTest {
     private static final LocalDate DAY = LocalDate.of(2026, 11, 28);
 
-    private static Flight flight(String id, long at, Long ms, Validity validity) {
-        return new Flight(id, true, "m", "a", at, 10, 210.0, 3.0, 44.0, 7.06155181422604, ms, true, validity);
+    private static Flight flight(String id, long at, Long ms, Counts counts) {
+        return new Flight(
+                id, true, "m", "a", at, 10, 210.0, 3.0, 44.0, null, 7.06155181422604, ms, FlightEvidence.of(counts));
     }
 
     private static FlightRow row(String id, long at, Long ms, String motor, LocalDate day) {
         Named tag = motor == null ? null : new Named(motor, motor);
         return new FlightRow(
-                flight(id, at, ms, Validity.valid()),
+                flight(id, at, ms, Counts.yes()),
                 day,
                 new FlightContext(null, null, new Named("m", "Swallow"), tag, null, null),
                 new Wound("A", 2, 0.85, null, 12.4, 470.0, 1.7),
@@ -51,7 +55,7 @@ class FlightRowsTest {
                 List.of(Figure.EVENT, Figure.WINDER, Figure.PEAK_TORQUE, Figure.HUMIDITY, Figure.CONTACT)) {
             assertEquals(Optional.empty(), text(figure, row), figure.words());
         }
-        FlightRow bare = FlightRow.of(flight("f2", 0, null, Validity.valid()), DAY);
+        FlightRow bare = FlightRow.of(flight("f2", 0, null, Counts.yes()), DAY);
         assertEquals(Optional.empty(), text(Figure.TIME, bare));
         assertEquals(Optional.empty(), text(Figure.SPEED, bare));
         assertEquals(Optional.empty(), bare.forSize());
@@ -59,9 +63,11 @@ class FlightRowsTest {
 
     @Test
     void validity_says_its_reason_and_the_time_of_contact() {
-        Validity touched = Validity.spoilt("touched a beam", Duration.ofMillis(41_500));
-        FlightRow row = FlightRow.of(flight("f1", 0, 90_000L, touched), DAY);
-        assertEquals(Optional.of("not: touched a beam"), text(Figure.VALID, row));
+        Flight flown = flight("f1", 0, 90_000L, Counts.yes());
+        var touched = new FlightEvidence(
+                true, Counts.leftOut("touched a beam"), Duration.ofMillis(41_500), ValueMarks.NONE, Set.of());
+        FlightRow row = FlightRow.of(flown.with(touched), DAY);
+        assertEquals(Optional.of("left out: touched a beam"), text(Figure.VALID, row));
         assertEquals(Optional.of("after 0:41.5"), text(Figure.CONTACT, row));
     }
 
@@ -156,7 +162,7 @@ class FlightRowsTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new FlightRow(
-                        flight("f", 0, null, Validity.valid()),
+                        flight("f", 0, null, Counts.yes()),
                         DAY,
                         FlightContext.UNKNOWN,
                         Wound.UNKNOWN,

@@ -13,9 +13,9 @@ import org.skeinday.attempt.Contacts;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.State;
-import org.skeinday.attempt.Validity;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
+import org.skeinday.evidence.FlightEvidence;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorStage;
 import org.skeinday.motor.store.MotorLifeStore;
@@ -59,8 +59,8 @@ public final class AfterFlight {
             @Nullable String seen) {}
 
     /** How a flight is judged, so that two who judge at once hear of each other; empty for a valid one. */
-    public static String seen(Validity validity) {
-        return validity.reason();
+    public static String seen(FlightEvidence said) {
+        return said.counts().reason();
     }
 
     public static List<ActKind<?>> kinds() {
@@ -143,7 +143,7 @@ public final class AfterFlight {
 
     private static Optional<String> judgedMeanwhile(Tx tx, Landed told) {
         return FlownStore.find(tx, told.attempt())
-                .map(flight -> seen(flight.validity()))
+                .map(flight -> seen(flight.said()))
                 .filter(now -> told.seen() != null && !now.equals(told.seen()))
                 .map(now -> "Somebody else has judged this flight meanwhile: "
                         + (now.isEmpty() ? "it is valid" : "it says nothing, " + now)

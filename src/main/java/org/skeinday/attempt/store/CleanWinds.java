@@ -34,8 +34,7 @@ public final class CleanWinds {
 
     private static boolean isClean(Tx tx, Wind wind) {
         Set<String> cleared = WindStore.confirmed(tx, wind.begun().id());
-        return wind.broke().isEmpty()
-                && MarkDoubts.of(wind, Optional.empty()).stream().allMatch(d -> cleared.contains(d.markId()));
+        return wind.broke().isEmpty() && MarkDoubts.open(wind, cleared) == 0;
     }
 
     private static Optional<String> winder(Tx tx, Wind wind) {

@@ -17,15 +17,19 @@ import java.util.stream.Stream;
 import org.jooq.Condition;
 import org.jooq.Field;
 import org.jooq.Record;
+import org.jooq.Record1;
+import org.jooq.Select;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
-import org.skeinday.attempt.FlightJudged;
+import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.State;
-import org.skeinday.attempt.Validity;
+import org.skeinday.evidence.FlightEvidence;
+import org.skeinday.evidence.ValueMarks;
+import org.skeinday.evidence.store.EvidenceStore;
 import org.skeinday.platform.db.Tx;
 
 /** Reads flights with what was counted of their winds: attempts and practice alike. */
@@ -41,41 +45,61 @@ public final class FlownStore {
             .map(State::word)
             .toList();
 
+    private static final Comparator<Flight> AS_FLOWN =
+            Comparator.comparingLong(Flight::atMs).thenComparing(Flight::id);
+
     private FlownStore() {}
 
-    /** Empty before the release. */
+    /** An attempt; empty before the release. */
     public static Optional<Flight> find(Tx tx, String attempt) {
-        return attempts(tx, ATTEMPT.ID.eq(attempt)).stream().findFirst();
+        return attempts(tx, ATTEMPT.ID.eq(attempt)).stream().findFirst().map(flight -> among(tx, flight));
+    }
+
+    /** An attempt that was released, or a practice flight. */
+    public static Optional<Flight> any(Tx tx, String id) {
+        return find(tx, id)
+                .or(() -> FlightStore.find(tx, id).map(f -> among(tx, practised(f, EvidenceStore.of(tx, id)))));
+    }
+
+    /** Held against the flights of its model. */
+    private static Flight among(Tx tx, Flight flight) {
+        String model = flight.modelId();
+        return (model == null ? new FlightDoubts(tx).doubting(List.of(flight)) : ofModel(tx, model))
+                .stream().filter(f -> f.id().equals(flight.id())).findFirst().orElse(flight);
     }
 
     /** With this model, in the order in which they were flown. */
     public static List<Flight> ofModel(Tx tx, String model) {
-        return Stream.concat(
-                        attempts(tx, ATTEMPT.MODEL_ID.eq(model)).stream(),
-                        FlightStore.all(tx).stream()
-                                .filter(f -> model.equals(f.modelId()))
-                                .map(FlownStore::practised))
-                .sorted(Comparator.comparingLong(Flight::atMs).thenComparing(Flight::id))
-                .toList();
+        return new FlightDoubts(tx)
+                .doubting(Stream.concat(
+                                attempts(tx, ATTEMPT.MODEL_ID.eq(model)).stream(),
+                                practised(tx).filter(f -> model.equals(f.modelId())))
+                        .sorted(AS_FLOWN)
+                        .toList());
     }
 
-    /** The attempts of an event that were released, the last first. */
+    /** The attempts of an event that were released, the last first; nothing of them is held against others. */
     public static List<Flight> ofEvent(Tx tx, String event) {
         List<Flight> flown = new ArrayList<>(attempts(tx, ATTEMPT.EVENT_ID.eq(event)));
         flown.sort(Comparator.comparingLong(Flight::atMs).reversed());
         return flown;
     }
 
-    /** Attempts of own entries that were released, and practice, in the order in which they were flown: three queries. */
+    /** Attempts of own entries that were released, and practice, in the order in which they were flown: so many queries, however many flights. */
     public static List<Flight> own(Tx tx) {
         Map<String, List<ReadingTaken>> readings = OwnReadings.standing(tx);
         Condition own = ATTEMPT.ENTRY_ID.in(
                 DSL.select(CONTEST_ENTRY.ID).from(CONTEST_ENTRY).where(CONTEST_ENTRY.OWN));
-        return Stream.concat(
-                        attempts(tx, own, id -> readings.getOrDefault(id, List.of())).stream(),
-                        FlightStore.all(tx).stream().map(FlownStore::practised))
-                .sorted(Comparator.comparingLong(Flight::atMs).thenComparing(Flight::id))
-                .toList();
+        return new FlightDoubts(tx)
+                .doubting(Stream.concat(
+                                attempts(tx, own, id -> readings.getOrDefault(id, List.of())).stream(), practised(tx))
+                        .sorted(AS_FLOWN)
+                        .toList());
+    }
+
+    private static Stream<Flight> practised(Tx tx) {
+        Map<String, ValueMarks> marks = EvidenceStore.byFlight(tx);
+        return FlightStore.all(tx).stream().map(f -> practised(f, marks.getOrDefault(f.id(), ValueMarks.NONE)));
     }
 
     private static List<Flight> attempts(Tx tx, Condition which) {
@@ -83,12 +107,18 @@ public final class FlownStore {
     }
 
     private static List<Flight> attempts(Tx tx, Condition which, Function<String, List<ReadingTaken>> readings) {
+        Select<Record1<String>> ids = DSL.select(ATTEMPT.ID).from(ATTEMPT).where(which);
+        Map<String, Marks> touched = WatchStore.touched(tx, ids);
+        Map<String, ValueMarks> marks = EvidenceStore.byFlight(tx);
         return tx.sql()
                 .select(ATTEMPT.fields())
                 .select(
                         RATIO.as("ratio"),
+                        ATTEMPT_NOTE.PEAK_TORQUE_NMM,
                         ATTEMPT_NOTE.BACK_OFF_CRANK_TURNS,
                         ATTEMPT_NOTE.REMAINING_CRANK_TURNS,
+                        ATTEMPT_NOTE.CONTACTS,
+                        ATTEMPT_NOTE.FROM_PAPER,
                         ATTEMPT_JUDGED.ATTEMPT_ID,
                         ATTEMPT_JUDGED.REASON,
                         ATTEMPT_JUDGED.CONTACT_MS)
@@ -102,10 +132,15 @@ public final class FlownStore {
                 .where(which)
                 .and(ATTEMPT.STATE.in(LEFT_THE_HAND))
                 .orderBy(ATTEMPT.RELEASED_AT_MS, ATTEMPT.ID)
-                .fetch(r -> flown(r, readings));
+                .fetch(r -> {
+                    String id = r.get(ATTEMPT.ID);
+                    FlightEvidence worth =
+                            JudgedFlights.of(r, touched.get(id), marks.getOrDefault(id, ValueMarks.NONE));
+                    return flown(r, readings, worth);
+                });
     }
 
-    private static Flight flown(Record r, Function<String, List<ReadingTaken>> readings) {
+    private static Flight flown(Record r, Function<String, List<ReadingTaken>> readings, FlightEvidence worth) {
         Integer stop = r.get(ATTEMPT.STOP_COUNT_CRANK_TURNS);
         Long released = r.get(ATTEMPT.RELEASED_AT_MS);
         Long called = r.get(ATTEMPT.CALLED_AT_MS);
@@ -120,23 +155,10 @@ public final class FlownStore {
                 stop == null ? null : stop.doubleValue(),
                 r.get(ATTEMPT_NOTE.BACK_OFF_CRANK_TURNS),
                 r.get(ATTEMPT_NOTE.REMAINING_CRANK_TURNS),
+                r.get(ATTEMPT_NOTE.PEAK_TORQUE_NMM),
                 r.get(ATTEMPT.LAUNCH_TORQUE_NMM),
                 official == null ? ownWatch(readings.apply(r.get(ATTEMPT.ID))) : official,
-                r.get(ATTEMPT_JUDGED.ATTEMPT_ID) != null,
-                validity(r));
-    }
-
-    /** A person's own reason first. */
-    private static Validity validity(Record r) {
-        Validity said = new FlightJudged(
-                        r.get(ATTEMPT.ID), r.get(ATTEMPT_JUDGED.REASON), r.get(ATTEMPT_JUDGED.CONTACT_MS))
-                .validity();
-        return said.isValid()
-                ? AloftStore.value(r.into(ATTEMPT))
-                        .saysNothing()
-                        .map(reason -> Validity.spoilt(reason, said.contact()))
-                        .orElse(said)
-                : said;
+                worth);
     }
 
     private static @Nullable Long ownWatch(List<ReadingTaken> all) {
@@ -144,8 +166,7 @@ public final class FlownStore {
         return readings.isEmpty() ? null : (Long) readings.get(0).durationMs();
     }
 
-    private static Flight practised(PracticeFlown f) {
-        String reason = f.invalidReason();
+    private static Flight practised(PracticeFlown f, ValueMarks marks) {
         Integer turns = f.crankTurns();
         return new Flight(
                 f.id(),
@@ -157,9 +178,9 @@ public final class FlownStore {
                 turns == null ? null : turns.doubleValue(),
                 f.backOffCrankTurns(),
                 f.remainingCrankTurns(),
+                f.stopTorqueNmm(),
                 f.launchTorqueNmm(),
                 f.durationMs(),
-                true,
-                f.valid() || reason == null ? Validity.valid() : Validity.spoilt(reason, null));
+                f.worth(marks));
     }
 }

@@ -15,12 +15,14 @@ import java.util.stream.Stream;
 import org.jooq.Condition;
 import org.jooq.Record1;
 import org.jooq.Select;
+import org.jooq.impl.DSL;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.WatchJudged;
+import org.skeinday.attempt.WatchMark;
 import org.skeinday.attempt.WatchMarked;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.platform.db.Tx;
@@ -104,6 +106,19 @@ public final class WatchStore {
     public static Marks marks(Tx tx, String attemptId) {
         return new Marks(
                 marked(tx, ATTEMPT_WATCH_MARK.ATTEMPT_ID.eq(attemptId).and(ATTEMPT_WATCH_MARK.STALE.isFalse())));
+    }
+
+    /** The same of those attempts on which a watch marked a contact, by attempt. @param attempts their ids */
+    static Map<String, Marks> touched(Tx tx, Select<Record1<String>> attempts) {
+        Condition contact = ATTEMPT_WATCH_MARK.ATTEMPT_ID.in(DSL.select(ATTEMPT_WATCH_MARK.ATTEMPT_ID)
+                .from(ATTEMPT_WATCH_MARK)
+                .where(ATTEMPT_WATCH_MARK.WHAT.in(WatchMark.TOUCHED.word(), WatchMark.HELD.word())));
+        Map<String, Marks> touched = new HashMap<>();
+        marked(tx, contact.and(ATTEMPT_WATCH_MARK.ATTEMPT_ID.in(attempts)).and(ATTEMPT_WATCH_MARK.STALE.isFalse()))
+                .stream()
+                .collect(Collectors.groupingBy(WatchMarked::attemptId))
+                .forEach((id, marks) -> touched.put(id, new Marks(marks)));
+        return touched;
     }
 
     /** All of them one by one, in the order in which the record took them in. */

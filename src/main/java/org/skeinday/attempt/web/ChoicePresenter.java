@@ -113,7 +113,7 @@ final class ChoicePresenter {
             return List.of();
         }
         BreakEvidence evidence = BreakEvidenceStore.evidence(tx, motor.batchId());
-        List<Flight> flights = flown.valid(model, motor);
+        List<Flight> flights = flown.counted(model, motor);
         List<AttemptsLeft.Option> options = new ArrayList<>();
         for (BigDecimal fraction : List.of(
                 request.fraction().subtract(STEP),
@@ -178,7 +178,7 @@ final class ChoicePresenter {
                 ? Optional.empty()
                 : flown.breakingTurns(flight)
                         .map(breaking -> new FlightTrend.Point(
-                                stop * flight.ratio() / breaking, new FlightTime(millis(flight)), flight.validity()));
+                                stop * flight.ratio() / breaking, new FlightTime(millis(flight))));
     }
 
     private static long millis(Flight flight) {

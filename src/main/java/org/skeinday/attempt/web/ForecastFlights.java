@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -38,10 +39,11 @@ final class ForecastFlights {
         this.batches = BatchStore.all(tx).stream().collect(Collectors.toMap(BatchAdded::id, Function.identity()));
     }
 
-    /** Timed and valid ones, in the order in which they were flown. */
-    List<Flight> valid(ModelAdded model, MotorAdded motor) {
+    /** What counts and is timed, in the order in which it was flown. */
+    List<Flight> counted(ModelAdded model, MotorAdded motor) {
         return ofModel(model).stream()
-                .filter(f -> f.timeMs() != null && f.validity().isValid() && isOfBatch(f, motor))
+                .flatMap(f -> f.evidence().stream())
+                .filter(f -> f.timeMs() != null && isOfBatch(f, motor))
                 .toList();
     }
 
@@ -52,13 +54,9 @@ final class ForecastFlights {
      */
     FlightForecast forecast(ModelAdded model, MotorAdded motor, int use) {
         List<FlightForecast.Flown> flown = new ArrayList<>();
-        for (Flight flight : ofModel(model)) {
-            MotorAdded with = motors.get(String.valueOf(flight.motorId()));
-            Long ms = flight.timeMs();
-            if (with != null && ms != null && with.batchId().equals(motor.batchId())) {
-                flown.add(new FlightForecast.Flown(
-                        new FlightTime(ms), uses().getOrDefault(flight.id(), 1), flight.validity()));
-            }
+        for (Flight flight : counted(model, motor)) {
+            Long ms = Objects.requireNonNull(flight.timeMs());
+            flown.add(new FlightForecast.Flown(new FlightTime(ms), uses().getOrDefault(flight.id(), 1)));
         }
         return FlightForecast.of(flown, use, CONFIDENCE);
     }

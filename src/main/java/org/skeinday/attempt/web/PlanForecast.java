@@ -89,7 +89,7 @@ final class PlanForecast {
                 .filter(m -> m.batchId().equals(motor.batchId()))
                 .collect(Collectors.toMap(MotorAdded::id, BatchWinds.Size::of));
         String meter = StationStore.atWork(tx).map(StationAdded::meter).orElse(null);
-        return BatchWinds.of(WindStore.countedOfBatch(tx, motor.batchId()), sizes, meter)
+        return BatchWinds.of(WindStore.evidenceOfBatch(tx, motor.batchId()), sizes, meter)
                 .launch(BatchWinds.Size.of(motor), motorTurns);
     }
 

@@ -57,7 +57,7 @@ final class BesideWinding {
             Map<String, BatchWinds.Size> sizes = MotorStore.all(tx).stream()
                     .filter(m -> m.batchId().equals(id))
                     .collect(Collectors.toMap(MotorAdded::id, BatchWinds.Size::of));
-            batch = BatchWinds.before(now, WindStore.countedOfBatch(tx, id), sizes);
+            batch = BatchWinds.before(now, WindStore.evidenceOfBatch(tx, id), sizes);
         }
         return batch;
     }

@@ -15,10 +15,10 @@ import org.skeinday.attempt.FlightFigures;
 import org.skeinday.attempt.RemainderReading;
 import org.skeinday.attempt.SizeAdvice;
 import org.skeinday.attempt.State;
-import org.skeinday.attempt.Validity;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.evidence.FlightEvidence;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
@@ -81,20 +81,20 @@ final class FlightPresenter {
     }
 
     private FlightView.Landing landing(FormErrors form, boolean quiet) {
-        Validity said = flight == null ? Validity.valid() : flight.validity();
-        String contact = said.contact() == null
+        FlightEvidence said = flight == null ? FlightEvidence.good() : flight.said();
+        String contact = !said.judged() || said.contact() == null
                 ? seenByWatches(quiet)
                 : new FlightTime(said.contact().toMillis()).text(0);
         return new FlightView.Landing(
                 form.typedOr("remaining", number(note.remainingCrankTurns())),
-                form.typedOr("spoilt", said.reason()),
+                form.typedOr("spoilt", said.counts().reason()),
                 form.typedOr("contact", contact),
-                flight != null && flight.judged());
+                flight != null && flight.said().judged());
     }
 
     /** The first contact that a timekeeper marked, offered as long as nobody has told one. */
     private String seenByWatches(boolean quiet) {
-        return quiet || (flight != null && flight.judged())
+        return quiet || (flight != null && flight.said().judged())
                 ? ""
                 : WatchStore.marks(tx, attempt.id())
                         .firstContactMs()
@@ -164,7 +164,7 @@ final class FlightPresenter {
 
     private String suggests(FlightFigures f) {
         Flight flown = Objects.requireNonNull(flight);
-        String own = RemainderReading.of(f, flown.validity(), RemainderReading.MANY_FROM)
+        String own = RemainderReading.of(f, flown.counts(), RemainderReading.MANY_FROM)
                 .words();
         return "This flight: " + own + "."
                 + advice(flown).map(a -> " Of this model, " + a.reason() + ".").orElse("");
@@ -177,9 +177,10 @@ final class FlightPresenter {
         }
         Map<String, MotorAdded> motors = MotorStore.all(tx).stream().collect(Collectors.toMap(MotorAdded::id, m -> m));
         List<SizeAdvice.Flown> flights = FlownStore.ofModel(tx, model).stream()
+                .flatMap(f -> f.evidence().stream())
                 .filter(f -> f.atMs() <= flown.atMs())
                 .flatMap(f -> Optional.ofNullable(motors.get(f.motorId())).stream()
-                        .flatMap(motor -> f.figures().stream().map(figures -> of(motor, f, figures))))
+                        .flatMap(motor -> f.figures().stream().map(figures -> of(motor, figures))))
                 .toList();
         MotorAdded own = motors.get(flown.motorId());
         return own == null
@@ -187,8 +188,7 @@ final class FlightPresenter {
                 : SizeAdvice.of(flights, RemainderReading.MANY_FROM, Mass.ofGrams(own.massG()));
     }
 
-    private static SizeAdvice.Flown of(MotorAdded motor, Flight flight, FlightFigures figures) {
-        return new SizeAdvice.Flown(
-                Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()), figures, flight.validity());
+    private static SizeAdvice.Flown of(MotorAdded motor, FlightFigures figures) {
+        return new SizeAdvice.Flown(Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()), figures);
     }
 }

@@ -40,7 +40,7 @@ final class PastFlights {
         if (flight.remainingCrankTurns() == null) {
             lacks.add("turns left");
         }
-        if (!flight.judged()) {
+        if (!flight.said().judged()) {
             lacks.add("whether it says something");
         }
         return String.join(", ", lacks);

@@ -23,8 +23,18 @@ final class Schema {
      * stands after those whose tables its own name. The build makes them in the order of their names, which will do as
      * long as no table names another room's.
      */
-    static final List<String> ROOMS =
-            List.of("record", "device", "contest", "motor", "attempt", "winding", "hall", "steps", "dayplan", "review");
+    static final List<String> ROOMS = List.of(
+            "record",
+            "device",
+            "contest",
+            "evidence",
+            "motor",
+            "attempt",
+            "winding",
+            "hall",
+            "steps",
+            "dayplan",
+            "review");
 
     private static final String TEXT = ROOMS.stream().map(Schema::text).collect(Collectors.joining("\n"));
     private static final String HASH = hash(TEXT);

@@ -29,7 +29,7 @@ public final class BatchWindsStore {
         Map<String, BatchOfWinds.Of> sizes = new HashMap<>();
         motors.motors().values().stream().filter(m -> m.batchId().equals(batch)).forEach(m -> sizes.put(m.id(), of(m)));
         return Optional.of(
-                new BatchOfWinds(new Named(batch, added.name()), WindStore.countedOfBatch(tx, batch), sizes));
+                new BatchOfWinds(new Named(batch, added.name()), WindStore.evidenceOfBatch(tx, batch), sizes));
     }
 
     private BatchOfWinds.Of of(MotorAdded motor) {

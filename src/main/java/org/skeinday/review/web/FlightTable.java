@@ -96,6 +96,6 @@ final class FlightTable {
                 label(row, zone),
                 address(row),
                 figures.stream().map(f -> f.of(row, units).orElse("")).toList(),
-                !row.isValid());
+                !row.counts());
     }
 }

@@ -28,17 +28,17 @@ final class OneFlightPresenter {
     OneFlightView view(FormErrors form, String problem, boolean saved) {
         boolean attempt = row.flight().isAttempt();
         @Nullable Double remaining = row.flight().remainingCrankTurns();
-        @Nullable Duration contact = row.flight().validity().contact();
+        @Nullable Duration contact = row.flight().said().contact();
         return new OneFlightView(
                 row.id(),
                 "Flight of " + FlightTable.label(row, zone),
                 attempt,
-                row.isValid(),
+                row.counts(),
                 figures(),
                 form.typedOr("remaining", remaining == null ? "" : PlainNumber.of(remaining)),
-                form.typedOr("spoilt", row.flight().validity().reason()),
+                form.typedOr("spoilt", row.flight().counts().reason()),
                 form.typedOr("contact", contact == null ? "" : new FlightTime(contact.toMillis()).text(2)),
-                AfterFlight.seen(row.flight().validity()),
+                AfterFlight.seen(row.flight().said()),
                 form,
                 problem,
                 saved,

@@ -108,7 +108,7 @@ final class SearchItems {
         Map<String, AttemptNoted> notes =
                 AttemptStore.notes(tx).stream().collect(Collectors.toMap(AttemptNoted::attemptId, Function.identity()));
         Map<String, String> spoilt = new HashMap<>();
-        FlownStore.own(tx).forEach(f -> spoilt.put(f.id(), f.validity().reason()));
+        FlownStore.own(tx).forEach(f -> spoilt.put(f.id(), f.counts().reason()));
         Map<String, AttemptNumber> numbers = AttemptNumbers.all(tx);
         for (AttemptImported a : AttemptStore.asImported(tx)) {
             AttemptNoted note = notes.getOrDefault(a.id(), AttemptNoted.blank(a.id()));

@@ -41,7 +41,7 @@ public final class BreakEvidenceStore {
      */
     public static BreakEvidence evidence(Tx tx, String batch) {
         List<BreakTrial> trials = WindStore.countedOfBatch(tx, batch).stream()
-                .filter(wind -> !wind.paced())
+                .filter(wind -> wind.counts().isYes())
                 .flatMap(wind -> trial(tx, wind).stream())
                 .toList();
         return BreakEvidence.of(trials);

@@ -21,6 +21,7 @@ import org.jooq.Select;
 import org.jooq.impl.DSL;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.FloorMarkReached;
+import org.skeinday.winding.MarkDoubts;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindCounted;
@@ -99,6 +100,22 @@ public final class WindStore {
                         .in(DSL.select(MOTOR.ID).from(MOTOR).where(MOTOR.BATCH_ID.eq(batch)))
                         .and(WINDING_WIND.ID.in(
                                 DSL.select(WINDING_COUNTED.WIND_ID).from(WINDING_COUNTED))));
+    }
+
+    /** The winds of a batch's motors of which what was read enters fits: see {@link Wind#counts(int)}. */
+    public static List<Wind> evidenceOfBatch(Tx tx, String batch) {
+        List<Wind> winds = countedOfBatch(tx, batch);
+        Map<String, List<String>> confirmed = tx.sql()
+                .select(WINDING_CONFIRMED.WIND_ID, WINDING_CONFIRMED.MARK_ID)
+                .from(WINDING_CONFIRMED)
+                .where(WINDING_CONFIRMED.WIND_ID.in(
+                        winds.stream().map(w -> w.begun().id()).toList()))
+                .fetchGroups(WINDING_CONFIRMED.WIND_ID, WINDING_CONFIRMED.MARK_ID);
+        return winds.stream()
+                .filter(w -> w.counts(MarkDoubts.open(
+                                w, Set.copyOf(confirmed.getOrDefault(w.begun().id(), List.of()))))
+                        .isYes())
+                .toList();
     }
 
     /** How every wind was begun, in that order, without what was read of it: one query. */

@@ -88,8 +88,8 @@ class FlightRowStoreTest {
         for (int i = 1; i < rows.size(); i++) {
             assertTrue(rows.get(i - 1).flight().atMs() <= rows.get(i).flight().atMs());
         }
-        assertFalse(row("practice0").isValid());
-        assertEquals("touched a beam", row("practice0").flight().validity().reason());
+        assertFalse(row("practice0").counts());
+        assertEquals("touched a beam", row("practice0").flight().counts().reason());
         assertEquals(2, row("practice5").wound().use(), "one before it was added");
         assertEquals(4, row("practice61").wound().use(), "and those of attempt1 and practice1");
         assertTrue(row("practice5").steps().isEmpty());
@@ -184,9 +184,9 @@ class FlightRowStoreTest {
     void a_judgement_makes_a_row_invalid_and_valid_again() {
         season.fill(1, 0);
         season.take("attempt.judged", new FlightJudged("attempt0", "touched a wall", 12_000L));
-        assertFalse(row("attempt0").isValid());
+        assertFalse(row("attempt0").counts());
         season.take("attempt.judged", new FlightJudged("attempt0", null, null));
-        assertTrue(row("attempt0").isValid());
+        assertTrue(row("attempt0").counts());
     }
 
     @Test

@@ -88,7 +88,7 @@ class EveningWebTest {
         String earlier = ok(CalledForTests.value(page, "href=\"(/evening\\?page=1)#flights\""));
         assertEquals(35, flights(earlier).size(), "and the others are on the next one");
         assertTrue(Collections.disjoint(flights(page), flights(earlier)), earlier);
-        assertTrue((page + earlier).contains("not: touched a beam"), "validity with its reason");
+        assertTrue((page + earlier).contains("left out: touched a beam"), "validity with its reason");
         Matcher link = Pattern.compile(
                         "href=\"(/evening\\?about=[^\"]+LAUNCH_TORQUE[^\"]*|/evening\\?about=LAUNCH_TORQUE[^\"]*)#flights\"")
                 .matcher(page);
@@ -164,7 +164,7 @@ class EveningWebTest {
     void a_flight_is_marked_invalid_with_its_reason_and_valid_again() throws Exception {
         String attempt = landed();
         String page = "/evening/flight/" + attempt;
-        assertTrue(ok(page).contains("<dd>valid</dd>"));
+        assertTrue(ok(page).contains("<dd>counts</dd>"));
         var silent = laptop.form(page, Map.of("verdict", "spoilt", "remaining", "", "spoilt", " ", "contact", ""));
         assertEquals(422, silent.statusCode());
         assertTrue(silent.body().contains("Say why it says nothing"), silent.body());
@@ -175,9 +175,9 @@ class EveningWebTest {
         var spoilt = laptop.form(
                 page, Map.of("verdict", "spoilt", "remaining", "", "spoilt", "touched a beam", "contact", "0:12.5"));
         assertEquals(200, spoilt.statusCode(), spoilt.body());
-        assertTrue(spoilt.body().contains("not: touched a beam"), spoilt.body());
+        assertTrue(spoilt.body().contains("left out: touched a beam"), spoilt.body());
         assertTrue(spoilt.body().contains("after 0:12"), spoilt.body());
-        assertTrue(ok("/evening").contains("not: touched a beam"));
+        assertTrue(ok("/evening").contains("left out: touched a beam"));
         var other = laptop.form(page, Map.of("verdict", "valid", "remaining", "", "seen", ""));
         assertEquals(409, other.statusCode(), "who judged what it was before");
         assertTrue(other.body().contains("has judged this flight meanwhile: it says nothing"), other.body());
@@ -195,7 +195,7 @@ class EveningWebTest {
                         "seen",
                         "touched a beam"));
         assertEquals(200, valid.statusCode(), valid.body());
-        assertTrue(valid.body().contains("<dd>valid</dd>"), valid.body());
+        assertTrue(valid.body().contains("<dd>counts</dd>"), valid.body());
         assertEquals(404, laptop.get("/evening/flight/nobody").statusCode());
         assertEquals(
                 404,

@@ -1,0 +1,55 @@
+package org.skeinday.attempt.store;
+
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
+
+import java.time.Duration;
+import java.util.Set;
+import org.jooq.Record;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Aloft;
+import org.skeinday.attempt.Contacts;
+import org.skeinday.attempt.Marks;
+import org.skeinday.evidence.FlightEvidence;
+import org.skeinday.evidence.Source;
+import org.skeinday.evidence.ValueMarks;
+import org.skeinday.evidence.WhatCounts;
+
+/** What an attempt is worth as evidence, from its row: what people said of it, its marks of contacts, its card. */
+final class JudgedFlights {
+    private JudgedFlights() {}
+
+    /** @param touched what its watches marked, null when they marked no contact */
+    static FlightEvidence of(Record r, @Nullable Marks touched, ValueMarks marks) {
+        Aloft aloft = AloftStore.value(r.into(ATTEMPT));
+        boolean judged = r.get(ATTEMPT_JUDGED.ATTEMPT_ID) != null;
+        String reason = r.get(ATTEMPT_JUDGED.REASON);
+        return new FlightEvidence(
+                judged,
+                WhatCounts.flight(
+                        judged,
+                        reason == null ? "" : reason,
+                        aloft.saysNothing().orElse(""),
+                        contact(r.get(ATTEMPT_NOTE.CONTACTS), touched, aloft)),
+                contactAt(r.get(ATTEMPT_JUDGED.CONTACT_MS), judged ? null : touched),
+                Boolean.TRUE.equals(r.get(ATTEMPT_NOTE.FROM_PAPER)) ? marks.cameAs(Source.CARD) : marks,
+                Set.of());
+    }
+
+    /** As somebody wrote it, else as a watch marked it, else as the captain saw it. */
+    private static String contact(@Nullable String noted, @Nullable Marks touched, Aloft aloft) {
+        if (noted != null && Contacts.isContact(noted)) {
+            return noted;
+        }
+        String marked = touched == null ? "" : touched.contacts();
+        return marked.isEmpty() && aloft.caughtMs() != null ? aloft.words() : marked;
+    }
+
+    private static @Nullable Duration contactAt(@Nullable Long toldMs, @Nullable Marks touched) {
+        Long ms = toldMs != null || touched == null
+                ? toldMs
+                : touched.firstContactMs().orElse(null);
+        return ms == null ? null : Duration.ofMillis(ms);
+    }
+}

@@ -1,0 +1,52 @@
+package org.skeinday.evidence;
+
+import java.time.Duration;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a flight is worth as evidence: as a whole, and each of its values.
+ *
+ * @param judged whether a person has said that it counts, or that it does not
+ * @param counts as a whole
+ * @param contact from release to the contact, null when there was none or nobody saw when
+ * @param doubted values that are unlikely or impossible, confirmed or not
+ */
+public record FlightEvidence(
+        boolean judged, Counts counts, @Nullable Duration contact, ValueMarks marks, Set<Measured> doubted) {
+    public FlightEvidence {
+        doubted = Set.copyOf(doubted);
+        if (contact != null && contact.isNegative()) {
+            throw new IllegalArgumentException("A contact must lie after the release, but was " + contact);
+        }
+    }
+
+    /** Nothing speaks against it. */
+    public static FlightEvidence good() {
+        return of(Counts.yes());
+    }
+
+    public static FlightEvidence of(Counts counts) {
+        return new FlightEvidence(false, counts, null, ValueMarks.NONE, Set.of());
+    }
+
+    /** The same with marks of its values. */
+    public FlightEvidence marked(ValueMarks of) {
+        return new FlightEvidence(judged, counts, contact, of, doubted);
+    }
+
+    /** The same with its unlikely values. */
+    public FlightEvidence doubting(Set<Measured> of) {
+        return new FlightEvidence(judged, counts, contact, marks, of);
+    }
+
+    /** Whether this number may enter a fit. @param number in the record's own unit */
+    public Counts counts(Measured what, @Nullable Double number) {
+        return counts.isYes() ? WhatCounts.value(what, number, marks, doubted) : counts;
+    }
+
+    /** What speaks against this number alone, whether the flight counts or not. */
+    public Counts measured(Measured what, @Nullable Double number) {
+        return WhatCounts.value(what, number, marks, doubted);
+    }
+}

@@ -1,0 +1,43 @@
+package org.skeinday.evidence;
+
+import org.jspecify.annotations.Nullable;
+import org.skeinday.units.Preconditions;
+
+/**
+ * Fact {@code flight.marked}: where one value of a flight came from, or that somebody confirmed it; a later one about the
+ * same value stands in place of it. It is about the number that it names: with another number in its place it says
+ * nothing any more.
+ *
+ * @param flightId of an attempt or of a practice flight
+ * @param measured a word of {@link Measured}; of the flight itself it says how the row came and who decided of it
+ * @param number in the record's own unit: crank turns, N·mm or ms; null for the flight itself
+ * @param source a word of {@link Source}
+ * @param confirmed whether somebody said that it was so
+ * @param confirmedBy person id, null where the device has none
+ * @param atMs by the server's clock, ms since 1970 UTC; null where a file did not say
+ */
+public record ValueMarked(
+        String flightId,
+        String measured,
+        @Nullable Double number,
+        String source,
+        boolean confirmed,
+        @Nullable String confirmedBy,
+        @Nullable Long atMs) {
+    public ValueMarked {
+        Preconditions.filled("The flight", flightId);
+        if ((Measured.of(measured) == Measured.FLIGHT) != (number == null)) {
+            throw new IllegalArgumentException("A mark must name the number that it is about, and of the flight itself"
+                    + " none, but of " + measured + " it was " + number);
+        }
+        Source.of(source); // refuses what is none
+    }
+
+    public Measured about() {
+        return Measured.of(measured);
+    }
+
+    public Source from() {
+        return Source.of(source);
+    }
+}

@@ -1,0 +1,61 @@
+package org.skeinday.evidence;
+
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The one rule of what counts: which flights, values and winds may enter averages, fits and forecasts. Whatever learns from
+ * the record, says something of it or writes it down asks here.
+ */
+public final class WhatCounts {
+    private WhatCounts() {}
+
+    /**
+     * A flight as a whole.
+     *
+     * @param judged whether a person has said that it counts, or that it does not
+     * @param leftOut why that person left it out; empty otherwise
+     * @param steered what it was steered with, in words; empty when it flew by itself
+     * @param contact what it touched, as marks or cards have it; empty when it touched nothing
+     */
+    public static Counts flight(boolean judged, String leftOut, String steered, String contact) {
+        if (!leftOut.isBlank()) {
+            return Counts.leftOut(leftOut);
+        }
+        if (!steered.isBlank()) {
+            return Counts.not(NotCounted.STEERED, steered);
+        }
+        return judged || contact.isBlank() ? Counts.yes() : Counts.not(NotCounted.UNDECIDED, contact);
+    }
+
+    /** One number of a flight that counts. */
+    static Counts value(Measured what, @Nullable Double number, ValueMarks marks, Set<Measured> doubted) {
+        if (marks.isOffered(what, number)) {
+            return Counts.not(NotCounted.OFFERED, "");
+        }
+        return doubted.contains(what) && !marks.isConfirmed(what, number)
+                ? Counts.not(NotCounted.DOUBTED, "")
+                : Counts.yes();
+    }
+
+    /**
+     * What was read of a wind.
+     *
+     * @param counted whether its turns were counted
+     * @param paced whether it was cranked to a metronome
+     * @param openDoubts readings that were asked about and of which nobody has said anything
+     */
+    public static Counts wind(boolean counted, boolean paced, int openDoubts) {
+        if (!counted) {
+            return Counts.not(NotCounted.TURNS_NOT_COUNTED, "");
+        }
+        if (paced) {
+            return Counts.not(NotCounted.TO_A_METRONOME, "");
+        }
+        return openDoubts == 0
+                ? Counts.yes()
+                : Counts.not(
+                        NotCounted.DOUBTED,
+                        openDoubts == 1 ? "one reading is asked about" : openDoubts + " readings are asked about");
+    }
+}

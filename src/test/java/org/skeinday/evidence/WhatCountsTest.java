@@ -1,0 +1,94 @@
+package org.skeinday.evidence;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class WhatCountsTest {
+    private static final String TOUCHED = "touched at 0:31.0";
+
+    @Test
+    void a_flight_with_a_contact_is_undecided_until_somebody_says() {
+        assertEquals(Counts.yes(), WhatCounts.flight(false, "", "", ""));
+        assertEquals(Counts.not(NotCounted.UNDECIDED, TOUCHED), WhatCounts.flight(false, "", "", TOUCHED));
+        assertEquals(
+                "undecided: touched at 0:31.0",
+                WhatCounts.flight(false, "", "", TOUCHED).words());
+        assertEquals(Counts.yes(), WhatCounts.flight(true, "", "", TOUCHED));
+        assertEquals(Counts.leftOut("hit a beam"), WhatCounts.flight(true, "hit a beam", "", TOUCHED));
+    }
+
+    @Test
+    void a_steered_flight_is_left_out_whoever_says_that_it_counts_and_a_persons_reason_comes_first() {
+        Counts steered = WhatCounts.flight(true, "", "steered with a pole", "");
+        assertEquals(NotCounted.STEERED, steered.because());
+        assertEquals("left out: steered with a pole", steered.words());
+        assertEquals(
+                "hit a beam",
+                WhatCounts.flight(true, "hit a beam", "steered with a pole", "").reason());
+    }
+
+    @Test
+    void an_offered_number_counts_once_it_is_confirmed_or_another_one_is_typed() {
+        ValueMarks offered = marks(false, Source.OFFERED);
+        assertEquals(NotCounted.OFFERED, of(0.5, offered, Set.of()).because());
+        assertEquals(Counts.yes(), of(0.6, offered, Set.of()));
+        assertEquals(Counts.yes(), of(0.5, marks(true, Source.OFFERED), Set.of()));
+        assertEquals(Source.TYPED, offered.source(Measured.LAUNCH_TORQUE, 0.6));
+    }
+
+    @Test
+    void a_doubted_number_counts_once_it_is_confirmed() {
+        Set<Measured> doubted = Set.of(Measured.LAUNCH_TORQUE);
+        assertEquals(NotCounted.DOUBTED, of(0.5, ValueMarks.NONE, doubted).because());
+        assertEquals(Counts.yes(), of(0.5, marks(true, Source.TYPED), doubted));
+        assertEquals(
+                NotCounted.DOUBTED, of(0.6, marks(true, Source.TYPED), doubted).because());
+    }
+
+    @Test
+    void no_number_of_a_flight_that_does_not_count_counts() {
+        FlightEvidence out = FlightEvidence.of(Counts.leftOut("hit a beam"));
+        assertEquals("left out: hit a beam", out.counts(Measured.TIME, 1000.0).words());
+        assertTrue(out.measured(Measured.TIME, 1000.0).isYes());
+    }
+
+    @Test
+    void a_wind_counts_when_it_is_counted_without_a_metronome_and_no_reading_is_asked_about() {
+        assertTrue(WhatCounts.wind(true, false, 0).isYes());
+        assertEquals(
+                NotCounted.TURNS_NOT_COUNTED, WhatCounts.wind(false, true, 1).because());
+        assertEquals(NotCounted.TO_A_METRONOME, WhatCounts.wind(true, true, 1).because());
+        assertEquals(
+                "doubted: one reading is asked about",
+                WhatCounts.wind(true, false, 1).words());
+    }
+
+    @Test
+    void what_cannot_be_is_refused() {
+        assertThrows(IllegalArgumentException.class, () -> Counts.leftOut(" "));
+        assertThrows(IllegalArgumentException.class, () -> new Counts(null, "why"));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new ValueMarked("f", "launch-torque", null, "typed", true, null, null));
+        assertThrows(
+                IllegalArgumentException.class, () -> new ValueMarked("f", "flight", 1.0, "typed", true, null, null));
+        assertThrows(
+                IllegalArgumentException.class, () -> new ValueMarked("f", "mood", 1.0, "typed", true, null, null));
+        assertFalse(Counts.leftOut("x").isYes());
+    }
+
+    private static Counts of(double number, ValueMarks marks, Set<Measured> doubted) {
+        return WhatCounts.value(Measured.LAUNCH_TORQUE, number, marks, doubted);
+    }
+
+    private static ValueMarks marks(boolean confirmed, Source source) {
+        return ValueMarks.of(
+                List.of(new ValueMarked("f", "launch-torque", 0.5, source.word(), confirmed, "person", 1L)));
+    }
+}
