@@ -1,10 +1,14 @@
 package org.skeinday.attempt;
 
 import java.util.ArrayDeque;
+import java.util.Comparator;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.skeinday.winding.WindBegun;
 
-/** Flights that were logged, beside winds that the program saw: which of them are winds of their own. */
+/** Flights that were logged, beside winds that the program saw: which of them are flights of which of these. */
 public final class LoggedFlights {
     /** An evening's winds may be logged at its end. */
     private static final long SAME_EVENING_MS = 12 * 3_600_000L;
@@ -12,25 +16,26 @@ public final class LoggedFlights {
     private LoggedFlights() {}
 
     /**
-     * How many flights of one motor no wind was seen for: each flight takes the earliest wind of the twelve hours before
-     * it that no other flight has taken.
+     * The wind of each flight that has one, by the flight's id: each flight takes the earliest wind of its motor in the
+     * twelve hours before it that no other flight has taken.
      *
-     * @param windsMs beginnings of winds outside any attempt, epoch ms, ascending
-     * @param flightsMs flights, epoch ms, ascending
+     * @param winds outside any attempt, in the order in which they were begun
      */
-    public static int withoutWind(List<Long> windsMs, List<Long> flightsMs) {
-        Deque<Long> free = new ArrayDeque<>(windsMs);
-        int without = 0;
-        for (long flown : flightsMs) {
-            while (!free.isEmpty() && free.peek() < flown - SAME_EVENING_MS) {
-                free.poll();
-            }
-            if (!free.isEmpty() && free.peek() <= flown) {
-                free.poll();
-            } else {
-                without++;
-            }
-        }
-        return without;
+    public static Map<String, WindBegun> winds(List<WindBegun> winds, List<PracticeFlown> flights) {
+        Map<String, Deque<WindBegun>> free = new HashMap<>();
+        winds.forEach(w -> free.computeIfAbsent(w.motorId(), m -> new ArrayDeque<>()).add(w));
+        Map<String, WindBegun> taken = new HashMap<>();
+        flights.stream()
+                .sorted(Comparator.comparingLong(PracticeFlown::flownAtMs).thenComparing(PracticeFlown::id))
+                .forEach(flight -> {
+                    Deque<WindBegun> ofMotor = free.getOrDefault(flight.motorId(), new ArrayDeque<>());
+                    while (!ofMotor.isEmpty() && ofMotor.element().atMs() < flight.flownAtMs() - SAME_EVENING_MS) {
+                        ofMotor.remove();
+                    }
+                    if (!ofMotor.isEmpty() && ofMotor.element().atMs() <= flight.flownAtMs()) {
+                        taken.put(flight.id(), ofMotor.remove());
+                    }
+                });
+        return taken;
     }
 }

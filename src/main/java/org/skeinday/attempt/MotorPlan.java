@@ -33,15 +33,15 @@ public record MotorPlan(
     /** Where a motor is wound for no known model: its finish as a share of its loop (common practice). */
     private static final double FINISH_SHARE = 0.55;
 
-    /** @param windings that it has had, in attempts and before */
+    /** @param uses that it has had */
     public static MotorPlan of(
             EventAdded event,
             MotorAdded motor,
             @Nullable BatchAdded batch,
             @Nullable ModelAdded model,
-            int windings,
+            int uses,
             Aim aim) {
-        int use = windings + 1;
+        int use = uses + 1;
         Optional<BigDecimal> breaking = breakingTurns(motor, batch);
         if (breaking.isEmpty()) {
             return new MotorPlan(use, null, null, "not known: the batch has no K and the motor no breaking turns", aim);

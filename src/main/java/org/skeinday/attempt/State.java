@@ -17,6 +17,7 @@ public enum State {
     VOID;
 
     private static final Set<State> BEFORE_RELEASE = EnumSet.of(CALLED, WINDING, HOLDING);
+    private static final Set<State> LEFT_THE_HAND = EnumSet.of(RELEASED, LANDED, CLOSED, VOID);
 
     public String word() {
         return EnumWords.of(this);
@@ -33,5 +34,10 @@ public enum State {
 
     public boolean isBeforeRelease() {
         return BEFORE_RELEASE.contains(this);
+    }
+
+    /** It was released, whatever became of it. */
+    public boolean hasLeftTheHand() {
+        return LEFT_THE_HAND.contains(this);
     }
 }

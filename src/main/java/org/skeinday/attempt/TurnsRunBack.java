@@ -26,14 +26,4 @@ public record TurnsRunBack(
     public TurnsRunBack {
         Preconditions.within("Crank turns that were on", crankTurns, 0, 10_000);
     }
-
-    /**
-     * Whether so many turns have used the motor: more than half of those that break it (own default). Where those are not
-     * known any turn counts.
-     *
-     * @param breakingTurns of the motor, in motor turns; null while not known
-     */
-    public static boolean isUse(double motorTurns, @Nullable Double breakingTurns) {
-        return breakingTurns == null ? motorTurns > 0 : motorTurns > breakingTurns / 2;
-    }
 }

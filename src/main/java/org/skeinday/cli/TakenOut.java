@@ -5,6 +5,8 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.MotorUses;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayFiles;
@@ -49,17 +51,17 @@ final class TakenOut {
             tables.forEach((name, table) -> rows.put(RecordTables.file(name), table.size() - 1));
             return new DayFiles.Written(RecordTables.write(tables, people), rows);
         }
-        return DayFiles.write(part(ExchangeDayReader.all(tx, people), choice, zone), zone);
+        return DayFiles.write(part(ExchangeDayReader.all(tx, people), MotorUseStore.all(tx), choice, zone), zone);
     }
 
-    private static Day part(Day day, Choice choice, ZoneId zone) {
+    private static Day part(Day day, MotorUses uses, Choice choice, ZoneId zone) {
         if (choice.event != null) {
-            return DayPart.ofEvent(day, event(day.events(), choice.event), zone);
+            return DayPart.ofEvent(day, uses, event(day.events(), choice.event), zone);
         }
         if (choice.season != null) {
-            return DayPart.ofSeason(day, Season.of(choice.season), zone);
+            return DayPart.ofSeason(day, uses, Season.of(choice.season), zone);
         }
-        return day;
+        return DayPart.whole(day, uses, zone);
     }
 
     private static String event(List<EventAdded> events, String name) {

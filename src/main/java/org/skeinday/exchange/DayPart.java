@@ -14,6 +14,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.review.Season;
 
@@ -45,23 +46,36 @@ public final class DayPart {
         return "season " + season.words();
     }
 
-    /** @param event its id */
-    public static Day ofEvent(Day day, String event, ZoneId zone) {
-        return new DayPart(day, Set.of(event), d -> false, zone, true).day();
+    /** All of it. @param uses of the record */
+    public static Day whole(Day day, MotorUses uses, ZoneId zone) {
+        return day.with(new PartUses(day, uses, zone).motors(null));
     }
 
-    public static Day ofSeason(Day day, Season season, ZoneId zone) {
-        return ofDays(day, season.first(), season.last(), zone);
+    /** @param uses of the record @param event its id */
+    public static Day ofEvent(Day day, MotorUses uses, String event, ZoneId zone) {
+        LocalDate on = day.events().stream()
+                .filter(e -> e.id().equals(event))
+                .map(e -> LocalDate.parse(e.day()))
+                .findFirst()
+                .orElseThrow();
+        Day part = new DayPart(day, Set.of(event), d -> false, zone, true).day();
+        return part.with(new PartUses(part, uses, zone).motors(on));
     }
 
-    /** Events and practice from the first day to the last, both among them. */
-    public static Day ofDays(Day day, LocalDate first, LocalDate last, ZoneId zone) {
+    /** @param uses of the record */
+    public static Day ofSeason(Day day, MotorUses uses, Season season, ZoneId zone) {
+        return ofDays(day, uses, season.first(), season.last(), zone);
+    }
+
+    /** Events and practice from the first day to the last, both among them. @param uses of the record */
+    public static Day ofDays(Day day, MotorUses uses, LocalDate first, LocalDate last, ZoneId zone) {
         Predicate<LocalDate> within = d -> !d.isBefore(first) && !d.isAfter(last);
         Set<String> events = day.events().stream()
                 .filter(e -> within.test(LocalDate.parse(e.day())))
                 .map(EventAdded::id)
                 .collect(Collectors.toSet());
-        return new DayPart(day, events, within, zone, false).day();
+        Day part = new DayPart(day, events, within, zone, false).day();
+        return part.with(new PartUses(part, uses, zone).motors(last));
     }
 
     private static <T> List<T> kept(List<T> all, Function<T, @Nullable String> id, Set<String> ids) {

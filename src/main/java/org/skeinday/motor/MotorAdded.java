@@ -10,7 +10,7 @@ import org.skeinday.units.Preconditions;
  * @param loopMm relaxed length ring to ring, as typed in {@code loopTyped}
  * @param massG rubber only, dry, as typed in {@code massTyped}
  * @param breakingTurns motor turns of its own, null when the batch's K tells
- * @param uses windings beyond half of the breaking turns that it had when it was added
+ * @param uses windings beyond half of the breaking turns before the first that is on record
  */
 public record MotorAdded(
         String id,
@@ -30,6 +30,12 @@ public record MotorAdded(
         Preconditions.within("The loop in mm", loopMm, LEAST_LOOP_MM, MOST_LOOP_MM);
         Preconditions.within("The mass in g", massG, LEAST_MASS_G, MOST_MASS_G);
         Preconditions.within("The uses", uses, 0, MOST_USES);
+    }
+
+    /** The same with so many uses before the first winding on record. */
+    public MotorAdded used(int before) {
+        return new MotorAdded(
+                id, tag, batchId, team, direction, loopMm, loopTyped, massG, massTyped, breakingTurns, before);
     }
 
     public Direction turns() {

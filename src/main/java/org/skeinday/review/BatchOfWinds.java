@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.motor.Hold;
 import org.skeinday.motor.TorqueCurve;
 import org.skeinday.motor.TorqueReading;
@@ -23,8 +24,9 @@ import org.skeinday.winding.Wind;
  *
  * @param winds in the order in which they were begun
  * @param motors of the batch, by id
+ * @param uses which use of its motor each wind was
  */
-public record BatchOfWinds(Named batch, List<Wind> winds, Map<String, Of> motors) {
+public record BatchOfWinds(Named batch, List<Wind> winds, Map<String, Of> motors, MotorUses uses) {
     /** So many lines find room in one picture: the last ones. */
     public static final int MOST_DRAWN = 12;
 
@@ -147,6 +149,7 @@ public record BatchOfWinds(Named batch, List<Wind> winds, Map<String, Of> motors
     }
 
     private String name(Wind wind) {
-        return of(wind).motor().name() + ", use " + wind.begun().use();
+        return of(wind).motor().name() + ", use "
+                + uses.number(wind.begun().motorId(), wind.begun().id());
     }
 }

@@ -373,9 +373,9 @@ class LiveAttemptTest {
 
     @Test
     void a_use_is_more_than_half_of_the_breaking_turns() {
-        assertFalse(TurnsRunBack.isUse(1_000, 2_000.0));
-        assertTrue(TurnsRunBack.isUse(1_001, 2_000.0));
-        assertTrue(TurnsRunBack.isUse(10, null));
-        assertFalse(TurnsRunBack.isUse(0, null));
+        assertFalse(MotorUses.isUse(1_000, 2_000.0));
+        assertTrue(MotorUses.isUse(1_001, 2_000.0));
+        assertTrue(MotorUses.isUse(10, null));
+        assertFalse(MotorUses.isUse(0, null));
     }
 }

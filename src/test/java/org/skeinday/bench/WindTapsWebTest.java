@@ -196,7 +196,7 @@ class WindTapsWebTest {
     }
 
     private String uses() throws Exception {
-        return CalledForTests.value(laptop.get("/bench/motor/" + motor).body(), "(never wound|wound \\d+ times?)");
+        return CalledForTests.value(laptop.get("/bench/motor/" + motor).body(), "(not used yet|used \\d+ times?)");
     }
 
     @Test

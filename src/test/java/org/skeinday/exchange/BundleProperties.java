@@ -21,6 +21,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.skeinday.TestIds;
+import org.skeinday.attempt.MotorUses;
+import org.skeinday.attempt.WindingEvidence;
 
 /** Bundles there and back, and against their schema by another library's reader of JSON Schema (draft 2020-12). */
 class BundleProperties {
@@ -40,6 +42,11 @@ class BundleProperties {
 
     private static DayFiles.Read facts(Map<String, String> texts) {
         return DayFiles.read(texts, Day.EMPTY, TestIds.from("id-"), ZONE, Duration.ZERO);
+    }
+
+    private static MotorUses uses(Day day) {
+        return MotorUses.of(
+                WindingEvidence.ofFiles(day.events(), day.attempts(), day.flights()), day.motors(), day.batches());
     }
 
     private static boolean fits(String json) {
@@ -65,7 +72,7 @@ class BundleProperties {
     void an_event_alone_brings_what_it_names_and_no_other_event(long seed) {
         Day day = new RandomDay(seed).day();
         for (var event : day.events()) {
-            Day part = DayPart.ofEvent(day, event.id(), ZONE);
+            Day part = DayPart.ofEvent(day, uses(day), event.id(), ZONE);
             DayFiles.Read read = facts(texts(part));
             assertEquals(List.of(), read.errors(), event.name());
             assertEquals(List.of(event), part.events());
@@ -81,12 +88,12 @@ class BundleProperties {
     @MethodSource("seeds")
     void days_that_hold_all_bring_all_flights_and_days_that_hold_none_bring_none(long seed) {
         Day day = new RandomDay(seed).day();
-        Day all = DayPart.ofDays(day, LocalDate.of(1900, 1, 1), LocalDate.of(2200, 1, 1), ZONE);
+        Day all = DayPart.ofDays(day, uses(day), LocalDate.of(1900, 1, 1), LocalDate.of(2200, 1, 1), ZONE);
         assertEquals(List.of(), facts(texts(all)).errors());
         assertEquals(day.attempts(), all.attempts());
         assertEquals(day.flights(), all.flights());
         assertEquals(day.readings(), all.readings());
-        Day none = DayPart.ofDays(day, LocalDate.of(1900, 1, 1), LocalDate.of(1900, 1, 2), ZONE);
+        Day none = DayPart.ofDays(day, uses(day), LocalDate.of(1900, 1, 1), LocalDate.of(1900, 1, 2), ZONE);
         assertTrue(none.attempts().isEmpty()
                 && none.flights().isEmpty()
                 && none.events().isEmpty());
@@ -106,8 +113,8 @@ class BundleProperties {
             return;
         }
         LocalDate cut = days.get(days.size() / 2);
-        Day before = DayPart.ofDays(day, LocalDate.of(1900, 1, 1), cut.minusDays(1), ZONE);
-        Day after = DayPart.ofDays(day, cut, LocalDate.of(2200, 1, 1), ZONE);
+        Day before = DayPart.ofDays(day, uses(day), LocalDate.of(1900, 1, 1), cut.minusDays(1), ZONE);
+        Day after = DayPart.ofDays(day, uses(day), cut, LocalDate.of(2200, 1, 1), ZONE);
         assertEquals(List.of(), facts(texts(before)).errors());
         assertEquals(List.of(), facts(texts(after)).errors());
         assertEquals(
@@ -118,6 +125,29 @@ class BundleProperties {
         after.flights().stream()
                 .filter(f -> nights.contains(f.eventId()))
                 .forEach(f -> assertFalse(flownOn(f.flownAtMs()).isBefore(cut), f.toString()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void in_every_part_each_motor_has_been_used_as_often_as_in_the_record_by_then(long seed) {
+        Day day = new RandomDay(seed).day();
+        MotorUses all = uses(day);
+        Day whole = DayPart.whole(day, all, ZONE);
+        day.motors().forEach(m -> assertEquals(all.of(m.id()), uses(whole).of(m.id()), m.tag()));
+        assertEquals(day, whole, "nothing is left out, so nothing is added");
+        for (var event : day.events()) {
+            LocalDate on = LocalDate.parse(event.day());
+            Day until = DayPart.ofDays(day, all, LocalDate.of(1900, 1, 1), on, ZONE);
+            LocalDate last = until.flights().stream() // those of a day's event may be flown later
+                    .map(f -> flownOn(f.flownAtMs()))
+                    .reduce(on, (a, b) -> b.isAfter(a) ? b : a);
+            until.motors()
+                    .forEach(m ->
+                            assertEquals(all.until(m.id(), last, ZONE), uses(until).of(m.id()), m.tag()));
+            Day since = DayPart.ofDays(day, all, on, LocalDate.of(2200, 1, 1), ZONE);
+            since.motors()
+                    .forEach(m -> assertEquals(all.of(m.id()), uses(since).of(m.id()), m.tag() + " since " + on));
+        }
     }
 
     private static LocalDate flownOn(long ms) {

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.ByteArrayInputStream;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterEach;
@@ -66,6 +68,51 @@ class ExportWebTest {
         assertTrue(part.path("tables").path("flights").size() > 0, "its practice");
         assertEquals("the whole record", all.path("about").asText());
         assertEquals(1, all.path("version").asInt());
+    }
+
+    @Test
+    void attempts_come_out_with_what_they_were_timed_by_and_each_motor_with_its_uses() throws Exception {
+        String keyIn = laptop.get("/key-in").body();
+        var card = new HashMap<>(Map.of(
+                "entry",
+                CalledForTests.value(keyIn, "<option value=\"([^\"]+)\"[^>]*>Curlew</option>"),
+                "attempt",
+                "1",
+                "model",
+                "Reed One",
+                "motor",
+                "A4",
+                "stop-count",
+                "201",
+                "watch-1",
+                "1:43.61",
+                "watch-2",
+                "1:43.72"));
+        assertEquals(200, laptop.form("/key-in", card).statusCode());
+        String event = CalledForTests.value(laptop.get("/export").body(), "/export.zip(\\?event=[^\"]+)\"");
+        assertEquals(4, usesOnBench("A4"), "three at practice, one on a card");
+        for (Map.Entry<String, String> untold : Map.of("", "0", event, "3").entrySet()) {
+            Map<String, String> files = laptop.zip("/export.zip" + untold.getKey());
+            assertTrue(files.get("attempts.csv").contains("A4"), files.get("attempts.csv"));
+            assertEquals(3, files.get("readings.csv").lines().count());
+            assertEquals(untold.getValue(), cell(files.get("motors.csv"), "A4", "uses"), untold.getKey());
+        }
+    }
+
+    private int usesOnBench(String tag) throws Exception {
+        String said = CalledForTests.value(
+                laptop.get("/bench").body(), "(?s)>" + tag + "<.{0,600}?(not used yet|used \\d+ times?)");
+        return said.startsWith("not") ? 0 : Integer.parseInt(said.replaceAll("\\D", ""));
+    }
+
+    private static String cell(String csv, String tag, String column) {
+        List<String> lines = csv.lines().toList();
+        int at = List.of(lines.get(0).split(",")).indexOf(column);
+        return lines.stream()
+                .filter(line -> line.startsWith(tag + ","))
+                .findFirst()
+                .orElseThrow()
+                .split(",", -1)[at];
     }
 
     @Test

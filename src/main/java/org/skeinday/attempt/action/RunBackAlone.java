@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
-import org.skeinday.attempt.TurnsRunBack;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.WoundAlone;
 import org.skeinday.contest.EventAdded;
@@ -76,7 +76,7 @@ final class RunBackAlone {
     private static List<Fact> facts(Tx tx, ActContext context, EventAdded event, WoundAlone wound, double crankTurns) {
         @Nullable Wind wind = wound.wind();
         double ratio = wind == null ? event.winderRatio() : wind.begun().ratio();
-        boolean use = TurnsRunBack.isUse(crankTurns * ratio, RunBackMotor.breakingTurns(tx, wound.life()));
+        boolean use = MotorUses.isUse(crankTurns * ratio, RunBackMotor.breakingTurns(tx, wound.life()));
         List<Fact> facts = new ArrayList<>(wind == null ? List.of() : ended(context, wind, crankTurns));
         facts.addAll(RunBackMotor.motor(context, wound.life(), use));
         facts.add(acted(context, wound));

@@ -13,6 +13,7 @@ import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.TurnsRunBack;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.store.EventStore;
@@ -75,7 +76,7 @@ final class RunBackMotor {
             Tx tx, ActContext context, AttemptEvidence known, MotorLife life, double crankTurns) {
         @Nullable Wind wind = known.presentWind().orElse(null);
         double ratio = wind == null ? eventRatio(tx, known) : wind.begun().ratio();
-        boolean use = TurnsRunBack.isUse(crankTurns * ratio, breakingTurns(tx, life));
+        boolean use = MotorUses.isUse(crankTurns * ratio, breakingTurns(tx, life));
         State state = known.now().state() == State.SCRUBBED ? State.SCRUBBED : State.CALLED;
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(

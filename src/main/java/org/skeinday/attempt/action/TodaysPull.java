@@ -21,9 +21,9 @@ public final class TodaysPull {
 
     /** Empty without motors at hand, and above five times their length, where nothing is known of the pull. */
     private static Optional<Pull> strongest(Tx tx) {
-        Map<String, Integer> windings = TodaysStretch.windingsAhead(tx);
+        Map<String, Integer> uses = TodaysStretch.usesAhead(tx);
         return TodaysStretch.atHand(tx)
-                .flatMap(motor -> of(motor, TodaysStretch.ratio(motor, windings)).stream())
+                .flatMap(motor -> of(motor, TodaysStretch.ratio(motor, uses)).stream())
                 .max(Comparator.comparingDouble(Pull::newtons));
     }
 
@@ -43,7 +43,7 @@ public final class TodaysPull {
 
     /** What this motor alone asks of the mount, whole newtons, up; empty when it is not known. */
     static OptionalDouble testNewtons(Tx tx, MotorAdded motor) {
-        return of(motor, TodaysStretch.ratio(motor, TodaysStretch.windingsAhead(tx)))
+        return of(motor, TodaysStretch.ratio(motor, TodaysStretch.usesAhead(tx)))
                 .map(p -> OptionalDouble.of(p.test()))
                 .orElse(OptionalDouble.empty());
     }

@@ -1,11 +1,14 @@
 package org.skeinday.attempt.action;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
@@ -14,6 +17,7 @@ import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.MotorStage;
 import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.Length;
 import org.skeinday.winding.WindingPolicy;
@@ -38,28 +42,29 @@ public final class TodaysStretch {
     }
 
     private static Optional<Length> longest(Tx tx, Stream<MotorAdded> motors) {
-        Map<String, Integer> windings = windingsAhead(tx);
-        return motors.map(motor -> stretch(motor, windings)).max(Length::compareTo);
+        Map<String, Integer> uses = usesAhead(tx);
+        return motors.map(motor -> stretch(motor, uses)).max(Length::compareTo);
     }
 
-    private static Length stretch(MotorAdded motor, Map<String, Integer> windings) {
-        return Length.ofMillimetres(motor.loopMm() * ratio(motor, windings));
+    private static Length stretch(MotorAdded motor, Map<String, Integer> uses) {
+        return Length.ofMillimetres(motor.loopMm() * ratio(motor, uses));
     }
 
-    /** Times each was wound before the wind that it is in, or before its next one. */
-    static Map<String, Integer> windingsAhead(Tx tx) {
-        Map<String, Integer> windings = AttemptStore.windings(tx);
+    /** How often each was used before the wind that it is in, or before its next one. */
+    static Map<String, Integer> usesAhead(Tx tx) {
+        MotorUses all = MotorUseStore.all(tx);
+        Map<String, Integer> uses = new HashMap<>();
+        MotorStore.all(tx).forEach(motor -> uses.put(motor.id(), all.of(motor.id())));
         EventStore.next(tx).stream()
                 .flatMap(event -> AttemptStore.ofEvent(tx, event.id()).stream())
                 .filter(a -> a.state().isBeforeRelease() && a.motorId() != null)
-                .filter(a -> AttemptStore.isWound(tx, String.valueOf(a.motorId()), a.id()))
-                .forEach(a -> windings.merge(String.valueOf(a.motorId()), -1, Integer::sum));
-        return windings;
+                .forEach(a -> uses.put(String.valueOf(a.motorId()), all.before(String.valueOf(a.motorId()), a.id())));
+        return uses;
     }
 
-    /** Full stretch of its next wind in relaxed lengths. @param windings of attempts, by motor */
-    static double ratio(MotorAdded motor, Map<String, Integer> windings) {
-        int use = motor.uses() + windings.getOrDefault(motor.id(), 0) + 1;
+    /** Full stretch of its next wind in relaxed lengths. @param uses of every motor, by its id */
+    static double ratio(MotorAdded motor, Map<String, Integer> uses) {
+        int use = uses.getOrDefault(motor.id(), 0) + 1;
         return WindingPolicy.stretch(use).doubleValue();
     }
 

@@ -6,6 +6,7 @@ import org.skeinday.attempt.Aim;
 import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
@@ -32,7 +33,7 @@ public final class Aims {
      * How this motor is to be wound for an entry.
      *
      * @param attempt null before the entry is called
-     * @param windings that the motor has had, in attempts and before
+     * @param uses that the motor has had
      */
     public static MotorPlan plan(
             Tx tx,
@@ -40,23 +41,22 @@ public final class Aims {
             @Nullable String attempt,
             MotorAdded motor,
             @Nullable ModelAdded model,
-            int windings) {
+            int uses) {
         return MotorPlan.of(
                 EventStore.find(tx, entry.eventId()).orElseThrow(),
                 motor,
                 BatchStore.find(tx, motor.batchId()).orElse(null),
                 model,
-                windings,
+                uses,
                 of(tx, entry, attempt, motor));
     }
 
-    /** The same by the windings on record: from the call to the release its plan stands, whatever its own wind adds. */
+    /** The same by the uses on record: from the call to the release its plan stands, whatever its own wind adds. */
     public static MotorPlan plan(
             Tx tx, EntryAdded entry, @Nullable String attempt, MotorAdded motor, @Nullable ModelAdded model) {
-        int windings = attempt == null
-                ? AttemptStore.windingsOf(tx, motor.id())
-                : AttemptStore.windingsBefore(tx, motor.id(), attempt);
-        return plan(tx, entry, attempt, motor, model, motor.uses() + windings);
+        MotorUses uses = MotorUseStore.all(tx);
+        int had = attempt == null ? uses.of(motor.id()) : uses.before(motor.id(), attempt);
+        return plan(tx, entry, attempt, motor, model, had);
     }
 
     static Aim of(Tx tx, EntryAdded entry, @Nullable String attempt, MotorAdded motor) {

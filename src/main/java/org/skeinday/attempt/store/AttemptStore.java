@@ -5,19 +5,12 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_AIM;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
-import static org.skeinday.platform.db.schema.Tables.ATTEMPT_RUN_BACK;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
-import static org.skeinday.platform.db.schema.Tables.PRACTICE_FLIGHT;
-import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.jooq.Field;
-import org.jooq.Record2;
-import org.jooq.SelectJoinStep;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAimed;
@@ -26,7 +19,6 @@ import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.FlightJudged;
-import org.skeinday.attempt.LoggedFlights;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.State;
 import org.skeinday.platform.db.Tx;
@@ -34,9 +26,6 @@ import org.skeinday.platform.db.schema.tables.records.AttemptRecord;
 
 /** Reads attempts, what is wanted and noted of them, and when it was quiet; their watches are in {@link WatchStore}. */
 public final class AttemptStore {
-    private static final Field<String> WOUND_WHICH = DSL.field(DSL.name("which"), String.class);
-    private static final Field<String> WOUND_MOTOR = DSL.field(DSL.name("motor"), String.class);
-
     private AttemptStore() {}
 
     /** By entry and number. */
@@ -56,75 +45,6 @@ public final class AttemptStore {
                 .filter(r -> r.getId().equals(id))
                 .findFirst()
                 .map(r -> value(r, AttemptNumbers.of(tx, ofEntry)));
-    }
-
-    /** Times this motor was wound. */
-    public static int windingsOf(Tx tx, String motorId) {
-        return windings(tx).getOrDefault(motorId, 0);
-    }
-
-    /** Times this motor was wound before this attempt, whose own wind is among them as soon as it has begun. */
-    public static int windingsBefore(Tx tx, String motorId, String attemptId) {
-        return windingsOf(tx, motorId) - (isWound(tx, motorId, attemptId) ? 1 : 0);
-    }
-
-    /** Whether this attempt's wind with this motor has begun, and so is among its windings. */
-    public static boolean isWound(Tx tx, String motorId, String attemptId) {
-        return tx.sql()
-                .fetchExists(windsOfAttempts().where(WOUND_MOTOR.eq(motorId).and(WOUND_WHICH.eq(attemptId))));
-    }
-
-    /**
-     * How often each motor was wound, by its id: once for each attempt that reached winding or was flown with it,
-     * scrubbed ones and those that went on with another motor too, once for each wind outside any attempt, and once for each practice
-     * flight that is not the flight of such a wind. A wind that was run back counts by itself, and only where so many turns
-     * were on that they have used the motor.
-     */
-    public static Map<String, Integer> windings(Tx tx) {
-        Map<String, Integer> windings = new HashMap<>();
-        tx.sql()
-                .select(WOUND_MOTOR, DSL.count())
-                .from(windsOfAttempts().asTable("winds"))
-                .groupBy(WOUND_MOTOR)
-                .forEach(r -> windings.merge(r.value1(), r.value2(), Integer::sum));
-        Map<String, List<Long>> winds = tx.sql()
-                .select(WINDING_WIND.MOTOR_ID, WINDING_WIND.AT_MS)
-                .from(WINDING_WIND)
-                .where(WINDING_WIND.ATTEMPT_ID.isNull())
-                .orderBy(WINDING_WIND.AT_MS)
-                .fetchGroups(WINDING_WIND.MOTOR_ID, WINDING_WIND.AT_MS);
-        tx.sql()
-                .select(PRACTICE_FLIGHT.MOTOR_ID, PRACTICE_FLIGHT.FLOWN_AT_MS)
-                .from(PRACTICE_FLIGHT)
-                .orderBy(PRACTICE_FLIGHT.FLOWN_AT_MS)
-                .fetchGroups(PRACTICE_FLIGHT.MOTOR_ID, PRACTICE_FLIGHT.FLOWN_AT_MS)
-                .forEach((motor, flights) -> windings.merge(
-                        motor, LoggedFlights.withoutWind(winds.getOrDefault(motor, List.of()), flights), Integer::sum));
-        return windings;
-    }
-
-    /** Which attempt, or wind outside of one, wound which motor. */
-    private static SelectJoinStep<Record2<String, String>> windsOfAttempts() {
-        return DSL.select(WOUND_WHICH, WOUND_MOTOR)
-                .from(DSL.select(ATTEMPT.ID.as(WOUND_WHICH), ATTEMPT.MOTOR_ID.as(WOUND_MOTOR))
-                        .from(ATTEMPT)
-                        .where(ATTEMPT.MOTOR_ID.isNotNull())
-                        .and(ATTEMPT.WINDING_AT_MS.isNotNull().or(ATTEMPT.RELEASED_AT_MS.isNotNull()))
-                        .and(DSL.notExists(DSL.selectOne()
-                                .from(ATTEMPT_RUN_BACK)
-                                .where(ATTEMPT_RUN_BACK
-                                        .ATTEMPT_ID
-                                        .eq(ATTEMPT.ID)
-                                        .and(ATTEMPT_RUN_BACK.STATE.eq(State.SCRUBBED.word())))))
-                        .union(DSL.select(DSL.coalesce(WINDING_WIND.ATTEMPT_ID, WINDING_WIND.ID), WINDING_WIND.MOTOR_ID)
-                                .from(WINDING_WIND)
-                                .where(WINDING_WIND.ID.notIn(DSL.select(ATTEMPT_RUN_BACK.WIND_ID)
-                                        .from(ATTEMPT_RUN_BACK)
-                                        .where(ATTEMPT_RUN_BACK.WIND_ID.isNotNull()))))
-                        .union(DSL.select(ATTEMPT_RUN_BACK.ID, ATTEMPT_RUN_BACK.MOTOR_ID)
-                                .from(ATTEMPT_RUN_BACK)
-                                .where(ATTEMPT_RUN_BACK.USE))
-                        .asTable("wound"));
     }
 
     /** What is wanted of this attempt's wind; nothing when nobody said so. */

@@ -41,7 +41,8 @@ public final class FlownStore {
                     .where(WINDING_WIND.ATTEMPT_ID.eq(ATTEMPT.ID).and(WINDING_WIND.MOTOR_ID.eq(ATTEMPT.MOTOR_ID)))),
             CONTEST_EVENT.WINDER_RATIO);
 
-    private static final List<String> LEFT_THE_HAND = Stream.of(State.RELEASED, State.LANDED, State.CLOSED, State.VOID)
+    private static final List<String> LEFT_THE_HAND = Stream.of(State.values())
+            .filter(State::hasLeftTheHand)
             .map(State::word)
             .toList();
 

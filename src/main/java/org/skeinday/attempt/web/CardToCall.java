@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.BackwardSum;
 import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.OneNumber;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
@@ -141,11 +142,7 @@ final class CardToCall {
                 offer.motor().id(),
                 offer.motor().tag() + " · "
                         + units.length(Length.ofMillimetres(offer.motor().loopMm())) + " · "
-                        + units.mass(Mass.ofGrams(offer.motor().massG())) + " · " + wound(offer.windings()) + " · "
+                        + units.mass(Mass.ofGrams(offer.motor().massG())) + " · " + MotorUses.words(offer.uses()) + " · "
                         + offer.reason());
-    }
-
-    private static String wound(int windings) {
-        return windings == 0 ? "never wound" : "wound " + windings + (windings == 1 ? " time" : " times");
     }
 }

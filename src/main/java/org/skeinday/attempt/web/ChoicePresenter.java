@@ -15,8 +15,9 @@ import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.FlightTrend;
 import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.store.Aims;
-import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.store.ModelStore;
@@ -47,6 +48,7 @@ final class ChoicePresenter {
     private final Tx tx;
     private final Today today;
     private final EntryAdded entry;
+    private final MotorUses uses;
     private final ForecastFlights flown;
     /** Motors whose flights show no effect of the fraction. */
     private final TreeSet<String> alike = new TreeSet<>();
@@ -57,7 +59,8 @@ final class ChoicePresenter {
         this.tx = tx;
         this.today = today;
         this.entry = entry;
-        this.flown = new ForecastFlights(tx);
+        this.uses = MotorUseStore.all(tx);
+        this.flown = new ForecastFlights(tx, uses);
     }
 
     ChoiceView view() {
@@ -96,8 +99,7 @@ final class ChoicePresenter {
 
     /** How often it may still be wound for an official attempt, at least once: who takes it all the same knows why. */
     private int usesLeft(MotorAdded motor, int attempts) {
-        int windings = motor.uses() + AttemptStore.windingsOf(tx, motor.id());
-        return Math.max(1, Math.min(attempts, WindingPolicy.MOST_USES - windings));
+        return Math.max(1, Math.min(attempts, WindingPolicy.MOST_USES - uses.of(motor.id())));
     }
 
     private String title() {

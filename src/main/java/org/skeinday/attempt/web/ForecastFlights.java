@@ -2,7 +2,6 @@ package org.skeinday.attempt.web;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -13,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.motor.BatchAdded;
@@ -30,11 +30,12 @@ final class ForecastFlights {
     private final Tx tx;
     private final Map<String, MotorAdded> motors;
     private final Map<String, BatchAdded> batches;
-    private @Nullable Map<String, Integer> uses;
+    private final MotorUses uses;
     private @Nullable List<Flight> flights;
 
-    ForecastFlights(Tx tx) {
+    ForecastFlights(Tx tx, MotorUses uses) {
         this.tx = tx;
+        this.uses = uses;
         this.motors = MotorStore.all(tx).stream().collect(Collectors.toMap(MotorAdded::id, Function.identity()));
         this.batches = BatchStore.all(tx).stream().collect(Collectors.toMap(BatchAdded::id, Function.identity()));
     }
@@ -56,7 +57,8 @@ final class ForecastFlights {
         List<FlightForecast.Flown> flown = new ArrayList<>();
         for (Flight flight : counted(model, motor)) {
             Long ms = Objects.requireNonNull(flight.timeMs());
-            flown.add(new FlightForecast.Flown(new FlightTime(ms), uses().getOrDefault(flight.id(), 1)));
+            int flownOn = uses.number(String.valueOf(flight.motorId()), flight.id());
+            flown.add(new FlightForecast.Flown(new FlightTime(ms), flownOn));
         }
         return FlightForecast.of(flown, use, CONFIDENCE);
     }
@@ -66,26 +68,6 @@ final class ForecastFlights {
         return Optional.ofNullable(motors.get(String.valueOf(flight.motorId())))
                 .flatMap(motor -> MotorPlan.breakingTurns(motor, batches.get(motor.batchId())))
                 .map(BigDecimal::doubleValue);
-    }
-
-    /** Which use of its motor each flight was, whatever model it flew. */
-    private Map<String, Integer> uses() {
-        Map<String, Integer> known = uses;
-        if (known == null) {
-            Map<String, Integer> counted = new HashMap<>();
-            Map<String, Integer> used = new HashMap<>();
-            flights()
-                    .forEach(f ->
-                            counted.put(f.id(), before(f) + used.merge(String.valueOf(f.motorId()), 1, Integer::sum)));
-            known = counted;
-            uses = known;
-        }
-        return known;
-    }
-
-    private int before(Flight flight) {
-        MotorAdded motor = motors.get(String.valueOf(flight.motorId()));
-        return motor == null ? 0 : motor.uses();
     }
 
     private List<Flight> ofModel(ModelAdded model) {

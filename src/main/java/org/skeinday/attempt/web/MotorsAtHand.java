@@ -9,9 +9,10 @@ import java.util.Objects;
 import java.util.Set;
 import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.MotorChoice;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptNumbers;
-import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.store.MotorsInHand;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
@@ -33,11 +34,11 @@ public final class MotorsAtHand {
 
     private final Tx tx;
     private final List<MotorLife> motors;
-    private final Map<String, Integer> windings;
+    private final MotorUses uses;
     private final ForecastFlights flights;
 
     /** @param reason of its place among them, in words */
-    record Offer(MotorAdded motor, int windings, String reason) {}
+    record Offer(MotorAdded motor, int uses, String reason) {}
 
     /** Reads the motors once, for every entry that is asked about. */
     public MotorsAtHand(Tx tx) {
@@ -45,8 +46,8 @@ public final class MotorsAtHand {
         this.motors = MotorLifeStore.all(tx).stream()
                 .filter(life -> !life.stage().isOut() && life.stage() != MotorStage.GRITTY)
                 .toList();
-        this.windings = AttemptStore.windings(tx);
-        this.flights = new ForecastFlights(tx);
+        this.uses = MotorUseStore.all(tx);
+        this.flights = new ForecastFlights(tx, uses);
     }
 
     /** Those that it may fly with when its window comes: as {@link #of}, and those that are handed in until then. */
@@ -114,25 +115,22 @@ public final class MotorsAtHand {
     }
 
     private Offer offer(MotorAdded motor, String reason) {
-        return new Offer(motor, windings(motor), reason);
-    }
-
-    private int windings(MotorAdded motor) {
-        return motor.uses() + windings.getOrDefault(motor.id(), 0);
+        return new Offer(motor, uses.of(motor.id()), reason);
     }
 
     private MotorChoice.Candidate candidate(MotorLife life, List<ModelAdded> models) {
         MotorAdded motor = life.motor();
+        int had = uses.of(motor.id());
         FlightForecast forecast = models.stream()
                 .filter(m -> fits(m, motor))
                 .findFirst()
                 .map(m -> Apart.made(
                         "The forecast for motor " + motor.tag(),
-                        () -> flights.forecast(m, motor, windings(motor) + 1),
+                        () -> flights.forecast(m, motor, had + 1),
                         words -> NO_FORECAST))
                 .orElse(NO_MODEL);
         return new MotorChoice.Candidate(
-                motor.id(), true, "", waits(life), windings(motor), WindingPolicy.MOST_USES, forecast);
+                motor.id(), true, "", waits(life), had, WindingPolicy.MOST_USES, forecast);
     }
 
     private static boolean fits(ModelAdded model, MotorAdded motor) {

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.StationStore;
@@ -53,7 +54,7 @@ final class PlanForecast {
                     "expected time",
                     Apart.made(
                             "The expected time",
-                            () -> time(new ForecastFlights(tx).forecast(model, motor, use)),
+                            () -> time(new ForecastFlights(tx, MotorUseStore.all(tx)).forecast(model, motor, use)),
                             words -> words)));
         }
         Apart.made("Torque at launch", () -> atLaunch(plan), Optional::of)

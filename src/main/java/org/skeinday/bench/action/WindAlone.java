@@ -10,6 +10,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.action.StopHall;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
@@ -81,13 +82,13 @@ public final class WindAlone {
     /**
      * How this motor is to be wound, with the ratio and lane of the day and the model that it must be for.
      *
-     * @param windings that it has had
+     * @param uses that it has had
      */
-    public static MotorPlan plan(Tx tx, MotorAdded motor, int windings) {
+    public static MotorPlan plan(Tx tx, MotorAdded motor, int uses) {
         EventAdded event = EventStore.next(tx).orElse(null);
         if (event == null) {
             return new MotorPlan(
-                    windings + 1,
+                    uses + 1,
                     null,
                     null,
                     "not known: no event is prepared that tells the winder's ratio",
@@ -98,7 +99,7 @@ public final class WindAlone {
                 motor,
                 BatchStore.find(tx, motor.batchId()).orElse(null),
                 model(tx, motor).orElse(null),
-                windings,
+                uses,
                 Aim.practice());
     }
 
@@ -108,11 +109,6 @@ public final class WindAlone {
                 .filter(m -> m.team().equals(motor.team()) && m.turns() == motor.turns())
                 .toList();
         return fit.size() == 1 ? Optional.of(fit.get(0)) : Optional.empty();
-    }
-
-    /** Windings that it has had. */
-    public static int windings(Tx tx, MotorAdded motor) {
-        return motor.uses() + AttemptStore.windingsOf(tx, motor.id());
     }
 
     static Decision begin(Tx tx, ActContext context, Begin begin) {
@@ -154,7 +150,7 @@ public final class WindAlone {
     /** A motor that is wound until it breaks has no target: what is planned at full stretch still tells its turns. */
     private static WindBegun begun(Tx tx, ActContext context, MotorAdded motor, Begin begin, long atMs) {
         @Nullable StationAdded station = StationStore.atWork(tx).orElse(null);
-        MotorPlan planned = plan(tx, motor, windings(tx, motor));
+        MotorPlan planned = plan(tx, motor, MotorUseStore.all(tx).of(motor.id()));
         @Nullable WindingPlan plan = planned.plan();
         return new WindBegun(
                 context.ownId(),

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.web.MotorDemand;
 import org.skeinday.bench.action.WindAlone;
 import org.skeinday.hall.web.ReaderUnits;
@@ -73,7 +74,7 @@ public final class AlonePages {
         var viewer = new WindAlonePresenter.Viewer(Access.callerOf(ctx).device(), WindAlonePresenter.quiet(tx));
         BenchView.Row row = new MotorRows(
                         units, clock.getZone(), clock.millis(), pace.undo().toMillis())
-                .row(life, Map.of(), MotorLifeStore.byHand(tx), WindAlone.windings(tx, life.motor()));
+                .row(life, Map.of(), MotorLifeStore.byHand(tx), MotorUseStore.all(tx).of(life.motor().id()));
         var cautions = new CautionsFor(tx, ctx, clock);
         AloneView view = new WindAlonePresenter(tx, life, units, clock.millis())
                 .view(viewer, stopRule(ctx), asked(ctx, "past"), row, clock.getZone(), form, record.people()::name);

@@ -5,7 +5,8 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.MotorUses;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.web.MotorDemand;
 import org.skeinday.attempt.web.PageWords;
 import org.skeinday.bench.BenchOrder;
@@ -89,10 +90,10 @@ public final class BenchPages {
     private List<BenchView.Row> rows(Context ctx, Tx tx, List<String> missing) {
         Map<String, String> needs = needs(tx, missing);
         List<String> byHand = MotorLifeStore.byHand(tx);
-        Map<String, Integer> windings = AttemptStore.windings(tx);
+        MotorUses uses = MotorUseStore.all(tx);
         MotorRows rows = rows(ctx);
         return BenchOrder.of(MotorLifeStore.all(tx), byHand, List.copyOf(needs.keySet())).stream()
-                .map(life -> rows.row(life, needs, byHand, uses(life, windings)))
+                .map(life -> rows.row(life, needs, byHand, uses.of(life.motor().id())))
                 .toList();
     }
 
@@ -102,10 +103,6 @@ public final class BenchPages {
             missing.add(words);
             return Map.of();
         });
-    }
-
-    private static int uses(MotorLife life, Map<String, Integer> windings) {
-        return life.motor().uses() + windings.getOrDefault(life.motor().id(), 0);
     }
 
     private BenchView.Wall wall(Context ctx) {
@@ -136,7 +133,7 @@ public final class BenchPages {
                         MotorRows.done(
                                 s, s.personId() == null ? null : record.people().name(s.personId()))))
                 .toList();
-        int uses = uses(life, AttemptStore.windings(tx));
+        int uses = MotorUseStore.all(tx).of(motor);
         List<String> byHand = MotorLifeStore.byHand(tx);
         boolean captain = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
         return new BenchView.Motor(

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.MotorUses;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.bench.action.WindAlone;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.StationStore;
@@ -26,12 +28,14 @@ final class BreakTestPresenter {
     private final Tx tx;
     private final BatchAdded batch;
     private final UnitSystem units;
+    private final MotorUses uses;
     private final List<MotorBreak> breaks;
 
     private BreakTestPresenter(Tx tx, BatchAdded batch, UnitSystem units) {
         this.tx = tx;
         this.batch = batch;
         this.units = units;
+        this.uses = MotorUseStore.all(tx);
         this.breaks = BreakEvidenceStore.breaks(tx, batch.id());
     }
 
@@ -72,16 +76,15 @@ final class BreakTestPresenter {
         return Comparator.comparing(
                         (MotorLife life) -> needed.contains(life.motor().id()))
                 .thenComparing(life -> life.stage() != MotorStage.RETIRED)
-                .thenComparing(life -> -WindAlone.windings(tx, life.motor()))
+                .thenComparing(life -> -uses.of(life.motor().id()))
                 .thenComparing(life -> life.motor().tag());
     }
 
     private BreakTestView.Candidate candidate(MotorLife life, List<String> needed) {
-        int uses = WindAlone.windings(tx, life.motor());
-        String wound = uses == 0 ? ", never wound" : ", wound " + uses + (uses == 1 ? " time" : " times");
+        String used = ", " + MotorUses.words(uses.of(life.motor().id()));
         String needs = needed.contains(life.motor().id()) ? ", needed by an attempt" : "";
         return new BreakTestView.Candidate(
-                life.motor().id(), life.motor().tag(), life.stage().word() + wound + needs);
+                life.motor().id(), life.motor().tag(), life.stage().word() + used + needs);
     }
 
     private List<BreakTestView.Found> found() {

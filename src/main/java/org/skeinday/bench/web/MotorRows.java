@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.web.PageWords;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorDeed;
@@ -33,7 +34,7 @@ final class MotorRows {
 
     /**
      * @param needs for which attempt, by motor id
-     * @param uses windings so far
+     * @param uses so far
      */
     BenchView.Row row(MotorLife life, Map<String, String> needs, List<String> byHand, int uses) {
         MotorAdded motor = life.motor();
@@ -71,7 +72,7 @@ final class MotorRows {
     private String size(MotorAdded motor, int uses) {
         return units.length(Length.ofMillimetres(motor.loopMm())) + ", " + units.mass(Mass.ofGrams(motor.massG()))
                 + ", " + motor.turns().withArrow() + ", "
-                + (uses == 0 ? "never wound" : "wound " + uses + (uses == 1 ? " time" : " times"));
+                + MotorUses.words(uses);
     }
 
     private String waits(MotorLife life, Wait wait) {

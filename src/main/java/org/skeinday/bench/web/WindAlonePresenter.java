@@ -8,7 +8,9 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.store.WoundAlone;
 import org.skeinday.attempt.web.PageWords;
 import org.skeinday.bench.action.WindAlone;
@@ -62,9 +64,7 @@ final class WindAlonePresenter {
         MotorPlan planned = WindingPresenter.orNone(() -> WindAlone.plan(
                 tx,
                 life.motor(),
-                wind == null
-                        ? WindAlone.windings(tx, life.motor())
-                        : wind.begun().use() - 1));
+                uses(wind)));
         var of = new WindingPresenter(tx, null, life, wind, units, planned);
         var about = new WindingPresenter.About(
                 "Motor " + life.motor().tag() + (breaking ? ", wound until it breaks" : ", without an attempt"),
@@ -86,6 +86,13 @@ final class WindAlonePresenter {
                 winds.stream().filter(this::isOver).map(w -> w.begun().id()).collect(Collectors.joining(" ")),
                 again(wind, address),
                 past(zone));
+    }
+
+    /** Before the wind that is shown, else until now. */
+    private int uses(@Nullable Wind wind) {
+        String motor = life.motor().id();
+        MotorUses uses = MotorUseStore.all(tx);
+        return wind == null ? uses.of(motor) : uses.before(motor, wind.begun().id());
     }
 
     /** Who looks: the device, and whether nobody may be helped now. */

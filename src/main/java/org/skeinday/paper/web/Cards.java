@@ -3,7 +3,6 @@ package org.skeinday.paper.web;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -14,11 +13,13 @@ import org.skeinday.attempt.BackwardSum;
 import org.skeinday.attempt.Estimate;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.MotorPlan;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.PhaseStrip;
 import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.store.StepsStore;
 import org.skeinday.attempt.web.HallLines;
 import org.skeinday.attempt.web.MotorsAtHand;
@@ -48,7 +49,7 @@ final class Cards {
     private final EventAdded event;
     private final UnitSystem units;
     private final UnaryOperator<String> nameOf;
-    private final Map<String, Integer> windings;
+    private final MotorUses uses;
     private final BackwardSum sum;
     private final Scoring scoring;
 
@@ -57,7 +58,7 @@ final class Cards {
         this.event = event;
         this.units = units;
         this.nameOf = nameOf;
-        this.windings = AttemptStore.windings(tx);
+        this.uses = MotorUseStore.all(tx);
         FlightRules rules = FlightRulesStore.of(tx, event.id());
         this.scoring = Scoring.of(event, rules);
         this.sum = new BackwardSum(Estimate.ofAttempts(StepsStore.ofOwn(tx)), rules.mustLandInside());
@@ -109,8 +110,9 @@ final class Cards {
         return motors.isEmpty() ? Optional.empty() : Optional.of(motors.get(i % motors.size()));
     }
 
-    private int wound(MotorAdded motor) {
-        return motor.uses() + windings.getOrDefault(motor.id(), 0);
+    /** The use that its next winding will be: the plan on the card is made for it. */
+    private String withUse(MotorAdded motor) {
+        return motor.tag() + ", use " + (uses.of(motor.id()) + 1);
     }
 
     private AttemptCard card(
@@ -120,12 +122,12 @@ final class Cards {
                 ModelStore.ofEntry(tx, entry.id()).stream().findFirst().orElse(null);
         List<Line> lines = new ArrayList<>();
         lines.add(new Line("Model", model == null ? "" : model.name()));
-        lines.add(new Line("Motor", motor.map(MotorAdded::tag).orElse("")));
-        lines.add(new Line("Spare", spare.map(MotorAdded::tag).orElse("")));
+        lines.add(new Line("Motor", motor.map(this::withUse).orElse("")));
+        lines.add(new Line("Spare", spare.map(this::withUse).orElse("")));
         tasks(entry, number, lines);
         Optional<MotorPlan> plan = motor.map(m -> Apart.made(
                 "The winding plan",
-                () -> Aims.plan(tx, entry, null, m, model, wound(m)),
+                () -> Aims.plan(tx, entry, null, m, model, uses.of(m.id())),
                 words -> MotorPlan.none("cannot be computed just now")));
         List<Line> marks = new ArrayList<>();
         plan.ifPresent(p -> winding(p, lines, marks));

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.attempt.web.Announced;
 import org.skeinday.contest.EventAdded;
@@ -18,6 +20,8 @@ import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.device.web.Qr;
 import org.skeinday.hall.web.ReaderUnits;
+import org.skeinday.motor.BatchAdded;
+import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.paper.AttemptCard;
@@ -79,21 +83,26 @@ public final class PaperPages {
 
     private TagsView tags(Context ctx) {
         UnitSystem units = ReaderUnits.of(ctx);
-        return record.read(tx -> new TagsView(MotorStore.all(tx).stream()
-                .map(motor -> {
-                    String link = address.get() + "/bench/motor/" + motor.id();
-                    return new TagsView.Tag(
-                            motor.tag(),
-                            BatchStore.find(tx, motor.batchId())
-                                    .map(b -> b.name())
-                                    .orElse(""),
-                            motor.turns().withArrow(),
-                            units.length(Length.ofMillimetres(motor.loopMm())) + ", "
-                                    + units.mass(Mass.ofGrams(motor.massG())),
-                            Qr.path(link),
-                            Qr.side(link));
-                })
-                .toList()));
+        return record.read(tx -> {
+            MotorUses uses = MotorUseStore.all(tx);
+            return new TagsView(
+                    MotorStore.all(tx).stream()
+                            .map(motor -> tag(tx, motor, uses.of(motor.id()), units))
+                            .toList(),
+                    moment(clock.millis()));
+        });
+    }
+
+    private TagsView.Tag tag(Tx tx, MotorAdded motor, int uses, UnitSystem units) {
+        String link = address.get() + "/bench/motor/" + motor.id();
+        return new TagsView.Tag(
+                motor.tag(),
+                BatchStore.find(tx, motor.batchId()).map(BatchAdded::name).orElse(""),
+                motor.turns().withArrow(),
+                units.length(Length.ofMillimetres(motor.loopMm())) + ", " + units.mass(Mass.ofGrams(motor.massG())),
+                MotorUses.words(uses),
+                Qr.path(link),
+                Qr.side(link));
     }
 
     private DisputeView dispute(String id) {

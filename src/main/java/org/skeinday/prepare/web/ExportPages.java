@@ -14,6 +14,8 @@ import java.util.TreeSet;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.MotorUses;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.exchange.Bundle;
 import org.skeinday.exchange.Day;
@@ -21,6 +23,7 @@ import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.DayPart;
 import org.skeinday.exchange.RecordTables;
 import org.skeinday.exchange.XlsxBook;
+import org.skeinday.exchange.action.ExchangeDayReader;
 import org.skeinday.platform.db.TableContents;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
@@ -81,21 +84,25 @@ public final class ExportPages {
     }
 
     private Part part(Context ctx) {
-        Day day = desk.day();
-        @Nullable String event = ctx.queryParam("event");
-        @Nullable String season = ctx.queryParam("season");
+        return desk.record().read(tx -> {
+            Day day = ExchangeDayReader.all(tx, desk.record().people().names());
+            return part(day, MotorUseStore.all(tx), ctx.queryParam("event"), ctx.queryParam("season"));
+        });
+    }
+
+    private Part part(Day day, MotorUses uses, @Nullable String event, @Nullable String season) {
         if (event != null) {
             EventAdded one = day.events().stream()
                     .filter(e -> e.id().equals(event))
                     .findFirst()
                     .orElseThrow(() -> Refusal.notFound("There is no such event. Was it removed in Prepare?"));
-            return written(one.name(), DayPart.ofEvent(day, event, desk.zone()));
+            return written(one.name(), DayPart.ofEvent(day, uses, event, desk.zone()));
         }
         if (season != null) {
             Season one = Season.of(parsed(season));
-            return written(DayPart.words(one), DayPart.ofSeason(day, one, desk.zone()));
+            return written(DayPart.words(one), DayPart.ofSeason(day, uses, one, desk.zone()));
         }
-        return written(DayPart.ALL, day);
+        return written(DayPart.ALL, DayPart.whole(day, uses, desk.zone()));
     }
 
     private static LocalDate parsed(String day) {

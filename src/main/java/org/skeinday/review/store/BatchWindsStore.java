@@ -3,6 +3,8 @@ package org.skeinday.review.store;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.skeinday.attempt.MotorUses;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.review.BatchOfWinds;
@@ -14,10 +16,12 @@ import org.skeinday.winding.store.WindStore;
 public final class BatchWindsStore {
     private final Tx tx;
     private final MotorNames motors;
+    private final MotorUses uses;
 
     public BatchWindsStore(Tx tx) {
         this.tx = tx;
         this.motors = MotorNames.read(tx);
+        this.uses = MotorUseStore.all(tx);
     }
 
     /** Four queries, however many winds; empty when there is no such batch. */
@@ -29,7 +33,7 @@ public final class BatchWindsStore {
         Map<String, BatchOfWinds.Of> sizes = new HashMap<>();
         motors.motors().values().stream().filter(m -> m.batchId().equals(batch)).forEach(m -> sizes.put(m.id(), of(m)));
         return Optional.of(
-                new BatchOfWinds(new Named(batch, added.name()), WindStore.evidenceOfBatch(tx, batch), sizes));
+                new BatchOfWinds(new Named(batch, added.name()), WindStore.evidenceOfBatch(tx, batch), sizes, uses));
     }
 
     private BatchOfWinds.Of of(MotorAdded motor) {

@@ -18,6 +18,7 @@ import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.Flight;
+import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.Part;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.ReadingTaken;
@@ -27,6 +28,7 @@ import org.skeinday.attempt.WatchJudged;
 import org.skeinday.attempt.store.AttemptNumbers;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlightStore;
+import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.store.OwnReadings;
 import org.skeinday.attempt.store.StepsStore;
 import org.skeinday.contest.EntryAdded;
@@ -70,7 +72,7 @@ final class FlightRowReader {
     private final Map<String, String> winders = new HashMap<>();
     private final Map<String, WindBegun> winds = new HashMap<>();
     private final Map<String, Long> planned = new HashMap<>();
-    private final Map<String, Integer> used = new HashMap<>();
+    private final MotorUses uses;
     private final List<AirMeasured> air;
     private final Map<String, List<AirMeasured>> airOf;
 
@@ -78,6 +80,7 @@ final class FlightRowReader {
         this.zone = zone;
         this.people = people;
         this.motors = MotorNames.read(tx);
+        this.uses = MotorUseStore.all(tx);
         this.air = HallStore.air(tx, 0, Long.MAX_VALUE);
         this.airOf = air.stream().collect(Collectors.groupingBy(a -> a.hall().toLowerCase(Locale.ROOT)));
         this.events = by(EventStore.all(tx), EventAdded::id);
@@ -107,7 +110,6 @@ final class FlightRowReader {
         return all.stream().collect(Collectors.toMap(id, Function.identity()));
     }
 
-    /** Asked for in the order in which they were flown: uses are counted on the way. */
     FlightRow row(Flight flight) {
         AttemptImported attempt = attempts.get(flight.id());
         PracticeFlown practice = practised.get(flight.id());
@@ -160,7 +162,7 @@ final class FlightRowReader {
         @Nullable AttemptNoted note = notes.get(flight.id());
         return new Wound(
                 wind == null ? null : wind.meter(),
-                use(motor, wind),
+                motor == null ? null : use(motor, flight),
                 fraction(flight, id),
                 within(
                         practice != null ? practice.stopTorqueNmm() : note == null ? null : note.peakTorqueNmm(),
@@ -171,13 +173,8 @@ final class FlightRowReader {
                 motor == null ? null : (Double) motor.massG());
     }
 
-    /** As the wind was begun, else by counting this motor's flights. */
-    private @Nullable Integer use(@Nullable MotorAdded motor, @Nullable WindBegun wind) {
-        if (motor == null) {
-            return null;
-        }
-        int counted = motor.uses() + used.merge(motor.id(), 1, Integer::sum);
-        int use = wind == null ? counted : wind.use();
+    private @Nullable Integer use(MotorAdded motor, Flight flight) {
+        int use = uses.number(motor.id(), flight.id());
         return use > 100 ? null : (Integer) use;
     }
 

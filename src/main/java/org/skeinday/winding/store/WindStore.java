@@ -126,6 +126,11 @@ public final class WindStore {
                 .fetchInto(WindBegun.class);
     }
 
+    /** The turns of every wind that was counted, by its id: one query. */
+    public static Map<String, WindCounted> counted(Tx tx) {
+        return tx.sql().selectFrom(WINDING_COUNTED).fetchMap(WINDING_COUNTED.WIND_ID, WindCounted.class);
+    }
+
     /** Ids of its marks that were asked about and were so. */
     public static Set<String> confirmed(Tx tx, String wind) {
         return tx.sql()

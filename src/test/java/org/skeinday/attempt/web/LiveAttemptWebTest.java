@@ -182,7 +182,7 @@ class LiveAttemptWebTest {
     }
 
     private static String uses(String page) {
-        return CalledForTests.value(page, "(never wound|wound \\d+ times?)");
+        return CalledForTests.value(page, "(not used yet|used \\d+ times?)");
     }
 
     private static String state(String page) {

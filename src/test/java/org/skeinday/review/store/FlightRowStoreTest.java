@@ -72,7 +72,7 @@ class FlightRowStoreTest {
         assertEquals("Lot 2", Objects.requireNonNull(row.flown().batch()).name());
         assertEquals("Tomek", Objects.requireNonNull(row.flown().winder()).name());
         assertEquals("wire 1", row.wound().meter());
-        assertEquals(1, row.wound().use());
+        assertEquals(2, row.wound().use(), "one before it was added");
         assertEquals(40.0, row.wound().holdSeconds());
         // K · L^1.5 / m^0.5 with L = 470 mm = 18.504 in and m = 1.6 g: 42.6 · 79.60 / 1.2649 = 2680.7 (calc)
         assertEquals(2100 / 2680.7, Objects.requireNonNull(row.wound().fraction()), 1e-3);

@@ -183,7 +183,7 @@ public final class RecordedSeason {
                         4,
                         null,
                         "count",
-                        i / 60 + 1,
+                        i / 60 + 2,
                         "d",
                         null,
                         at,

@@ -1,0 +1,26 @@
+package org.skeinday.attempt;
+
+import java.util.List;
+import java.util.Map;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.winding.WindBegun;
+import org.skeinday.winding.WindCounted;
+
+/**
+ * Everything in a record, or in files, that tells of windings.
+ *
+ * @param counted the turns of winds, by the wind's id, as far as somebody counted
+ */
+public record WindingEvidence(
+        List<EventAdded> events,
+        List<AttemptImported> attempts,
+        List<PracticeFlown> flights,
+        List<WindBegun> winds,
+        Map<String, WindCounted> counted,
+        List<TurnsRunBack> runBacks) {
+    /** Of files, which carry attempts and flights alone. */
+    public static WindingEvidence ofFiles(
+            List<EventAdded> events, List<AttemptImported> attempts, List<PracticeFlown> flights) {
+        return new WindingEvidence(events, attempts, flights, List.of(), Map.of(), List.of());
+    }
+}
