@@ -23,7 +23,8 @@ public final class LoggedFlights {
      */
     public static Map<String, WindBegun> winds(List<WindBegun> winds, List<PracticeFlown> flights) {
         Map<String, Deque<WindBegun>> free = new HashMap<>();
-        winds.forEach(w -> free.computeIfAbsent(w.motorId(), m -> new ArrayDeque<>()).add(w));
+        winds.forEach(
+                w -> free.computeIfAbsent(w.motorId(), m -> new ArrayDeque<>()).add(w));
         Map<String, WindBegun> taken = new HashMap<>();
         flights.stream()
                 .sorted(Comparator.comparingLong(PracticeFlown::flownAtMs).thenComparing(PracticeFlown::id))

@@ -149,7 +149,8 @@ final class WindingsOnRecord {
             Integer stop = flight.crankTurns();
             Double typed = stop == null ? null : (Double) (stop * flight.winderRatio());
             Double turns = typed == null && wind != null ? turns(wind) : typed;
-            windings.add(outside(flight.id(), wind == null ? null : wind.id(), flight.motorId(), flight.flownAtMs(), turns));
+            windings.add(
+                    outside(flight.id(), wind == null ? null : wind.id(), flight.motorId(), flight.flownAtMs(), turns));
         }
         alone.stream()
                 .filter(wind -> !taken.contains(wind.id()))
@@ -157,8 +158,7 @@ final class WindingsOnRecord {
         return windings;
     }
 
-    private MotorWinding outside(
-            String id, @Nullable String wind, String motor, long atMs, @Nullable Double turns) {
+    private MotorWinding outside(String id, @Nullable String wind, String motor, long atMs, @Nullable Double turns) {
         return new MotorWinding(id, wind, motor, null, 0, atMs, isUse(motor, turns));
     }
 

@@ -115,8 +115,21 @@ public record Day(
     /** The same with these motors in place of its own. */
     Day with(List<MotorAdded> others) {
         return new Day(
-                events, models, batches, others, entries, entryModels, windows, crew, flights, attempts, hows, watches,
-                readings, people, more);
+                events,
+                models,
+                batches,
+                others,
+                entries,
+                entryModels,
+                windows,
+                crew,
+                flights,
+                attempts,
+                hows,
+                watches,
+                readings,
+                people,
+                more);
     }
 
     /** The same without one thing of a file, for a form that changes it: what hangs on it stays. */

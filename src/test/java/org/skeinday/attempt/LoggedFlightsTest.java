@@ -36,7 +36,22 @@ class LoggedFlightsTest {
     private static PracticeFlown flight(int minute) {
         long atMs = (long) minute * MINUTE;
         return new PracticeFlown(
-                "f" + minute, "e", null, "A3", atMs, null, 10, null, null, null, null, null, 90_000, null, null, true,
+                "f" + minute,
+                "e",
+                null,
+                "A3",
+                atMs,
+                null,
+                10,
+                null,
+                null,
+                null,
+                null,
+                null,
+                90_000,
+                null,
+                null,
+                true,
                 null);
     }
 

@@ -31,10 +31,29 @@ class MotorUsesTest {
 
     private MotorUses uses() {
         var event = new EventAdded(
-                "e", "Day", "hosting", "2026-05-09", null, null, null, 6, 12, "best", 1, 2, "mean", "mean", 100, "down",
-                false, 0, 10, null, null);
-        var motor = new MotorAdded(
-                "A3", "A3", "b", "Reed", "cw", 470, "470 mm", 1.6, "1.6 g", breakingTurns, usesBefore);
+                "e",
+                "Day",
+                "hosting",
+                "2026-05-09",
+                null,
+                null,
+                null,
+                6,
+                12,
+                "best",
+                1,
+                2,
+                "mean",
+                "mean",
+                100,
+                "down",
+                false,
+                0,
+                10,
+                null,
+                null);
+        var motor =
+                new MotorAdded("A3", "A3", "b", "Reed", "cw", 470, "470 mm", 1.6, "1.6 g", breakingTurns, usesBefore);
         return MotorUses.of(
                 new WindingEvidence(List.of(event), attempts, flights, winds, counted, runBacks),
                 List.of(motor),
@@ -48,8 +67,25 @@ class MotorUsesTest {
     private void attempt(int number, String state, @Nullable String winding, @Nullable String closed, Integer stop) {
         Long wound = winding == null ? null : (Long) at(winding);
         attempts.add(new AttemptImported(
-                "t" + number, "e", "entry", number, null, "A3", state, null, wound, null, null, null,
-                closed == null ? null : (Long) at(closed), stop, null, null, null, null, null));
+                "t" + number,
+                "e",
+                "entry",
+                number,
+                null,
+                "A3",
+                state,
+                null,
+                wound,
+                null,
+                null,
+                null,
+                closed == null ? null : (Long) at(closed),
+                stop,
+                null,
+                null,
+                null,
+                null,
+                null));
     }
 
     private void flight(String id, String at, @Nullable Integer turns) {

@@ -142,11 +142,10 @@ class BundleProperties {
                     .map(f -> flownOn(f.flownAtMs()))
                     .reduce(on, (a, b) -> b.isAfter(a) ? b : a);
             until.motors()
-                    .forEach(m ->
-                            assertEquals(all.until(m.id(), last, ZONE), uses(until).of(m.id()), m.tag()));
+                    .forEach(m -> assertEquals(
+                            all.until(m.id(), last, ZONE), uses(until).of(m.id()), m.tag()));
             Day since = DayPart.ofDays(day, all, on, LocalDate.of(2200, 1, 1), ZONE);
-            since.motors()
-                    .forEach(m -> assertEquals(all.of(m.id()), uses(since).of(m.id()), m.tag() + " since " + on));
+            since.motors().forEach(m -> assertEquals(all.of(m.id()), uses(since).of(m.id()), m.tag() + " since " + on));
         }
     }
 

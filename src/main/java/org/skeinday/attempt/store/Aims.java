@@ -36,12 +36,7 @@ public final class Aims {
      * @param uses that the motor has had
      */
     public static MotorPlan plan(
-            Tx tx,
-            EntryAdded entry,
-            @Nullable String attempt,
-            MotorAdded motor,
-            @Nullable ModelAdded model,
-            int uses) {
+            Tx tx, EntryAdded entry, @Nullable String attempt, MotorAdded motor, @Nullable ModelAdded model, int uses) {
         return MotorPlan.of(
                 EventStore.find(tx, entry.eventId()).orElseThrow(),
                 motor,

@@ -142,7 +142,8 @@ final class CardToCall {
                 offer.motor().id(),
                 offer.motor().tag() + " · "
                         + units.length(Length.ofMillimetres(offer.motor().loopMm())) + " · "
-                        + units.mass(Mass.ofGrams(offer.motor().massG())) + " · " + MotorUses.words(offer.uses()) + " · "
+                        + units.mass(Mass.ofGrams(offer.motor().massG())) + " · " + MotorUses.words(offer.uses())
+                        + " · "
                         + offer.reason());
     }
 }

@@ -129,8 +129,7 @@ public final class MotorsAtHand {
                         () -> flights.forecast(m, motor, had + 1),
                         words -> NO_FORECAST))
                 .orElse(NO_MODEL);
-        return new MotorChoice.Candidate(
-                motor.id(), true, "", waits(life), had, WindingPolicy.MOST_USES, forecast);
+        return new MotorChoice.Candidate(motor.id(), true, "", waits(life), had, WindingPolicy.MOST_USES, forecast);
     }
 
     private static boolean fits(ModelAdded model, MotorAdded motor) {

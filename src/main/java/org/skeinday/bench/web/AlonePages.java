@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.web.MotorDemand;
-import org.skeinday.bench.action.WindAlone;
 import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.StopRule;
@@ -74,7 +73,11 @@ public final class AlonePages {
         var viewer = new WindAlonePresenter.Viewer(Access.callerOf(ctx).device(), WindAlonePresenter.quiet(tx));
         BenchView.Row row = new MotorRows(
                         units, clock.getZone(), clock.millis(), pace.undo().toMillis())
-                .row(life, Map.of(), MotorLifeStore.byHand(tx), MotorUseStore.all(tx).of(life.motor().id()));
+                .row(
+                        life,
+                        Map.of(),
+                        MotorLifeStore.byHand(tx),
+                        MotorUseStore.all(tx).of(life.motor().id()));
         var cautions = new CautionsFor(tx, ctx, clock);
         AloneView view = new WindAlonePresenter(tx, life, units, clock.millis())
                 .view(viewer, stopRule(ctx), asked(ctx, "past"), row, clock.getZone(), form, record.people()::name);

@@ -61,10 +61,7 @@ final class WindAlonePresenter {
         @Nullable Wind wind = shown(past);
         StopRule stop = wind == null ? asked : wind.begun().stopRule();
         boolean breaking = stop == StopRule.BREAKING;
-        MotorPlan planned = WindingPresenter.orNone(() -> WindAlone.plan(
-                tx,
-                life.motor(),
-                uses(wind)));
+        MotorPlan planned = WindingPresenter.orNone(() -> WindAlone.plan(tx, life.motor(), uses(wind)));
         var of = new WindingPresenter(tx, null, life, wind, units, planned);
         var about = new WindingPresenter.About(
                 "Motor " + life.motor().tag() + (breaking ? ", wound until it breaks" : ", without an attempt"),
