@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The one gate: winding starts when eyes are covered, nobody is in line, and the critical items of the winding place are done
- * or the supervising adult answers for them. Nobody answers for eyes and line. Nothing else is ever held, and nothing once
- * winding has started.
+ * The one gate: winding starts when the critical items of the winding place and of the list before winding are done, or the
+ * supervising adult answers for them. Nobody answers for eyes and line. Nothing else is ever held, and nothing once winding
+ * has started.
  */
 public final class Gate {
     /** Said where somebody would answer for it all the same. */
@@ -73,27 +73,28 @@ public final class Gate {
 
     /**
      * @param place the run of the winding place's list; without facts when nobody began it
-     * @param beforeWinding of this attempt; only its eyes and line are waited for
+     * @param beforeWinding of this attempt
      * @param passes of this attempt
      */
     public static Verdict startWinding(Run place, Run beforeWinding, List<GatePassed> passes) {
         beOf(place, Moment.WINDING_PLACE);
         beOf(beforeWinding, Moment.BEFORE_WINDING);
-        List<Step> open = new ArrayList<>();
-        place.open().stream().filter(Step::critical).forEach(open::add);
-        beforeWinding.open().stream().filter(Step::hasNoOverride).forEach(open::add);
-        return new Verdict(open, passed(open, passes));
+        List<StepState> open = new ArrayList<>();
+        List.of(place, beforeWinding)
+                .forEach(run -> run.states().stream()
+                        .filter(state -> state.isOpen() && state.step().critical())
+                        .forEach(open::add));
+        return new Verdict(open.stream().map(StepState::step).toList(), passed(open, passes));
     }
 
-    private static Optional<GatePassed> passed(List<Step> open, List<GatePassed> passes) {
-        List<String> ids = open.stream()
-                .filter(step -> !step.hasNoOverride())
-                .map(Step::id)
-                .toList();
-        return ids.isEmpty()
+    /** By one who answered for all of it since it was asked last. */
+    private static Optional<GatePassed> passed(List<StepState> open, List<GatePassed> passes) {
+        List<StepState> answered =
+                open.stream().filter(state -> !state.step().hasNoOverride()).toList();
+        return answered.isEmpty()
                 ? Optional.empty()
                 : passes.stream()
-                        .filter(p -> p.steps().containsAll(ids))
+                        .filter(p -> answered.stream().allMatch(p::covers))
                         .reduce((a, b) -> b.atMs() >= a.atMs() ? b : a);
     }
 

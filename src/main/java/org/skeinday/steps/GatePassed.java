@@ -20,4 +20,11 @@ public record GatePassed(
         Preconditions.filled("The supervising adult", adultId);
         Preconditions.filled("The reason to pass the gate", reason);
     }
+
+    /** Whether it answers for this item: it names it, and the item was not asked again since. Nobody answers for eyes and line. */
+    boolean covers(StepState state) {
+        return !state.step().hasNoOverride()
+                && steps.contains(state.step().id())
+                && state.reopened().filter(again -> again.atMs() > atMs).isEmpty();
+    }
 }

@@ -115,10 +115,10 @@ class ExchangeRoundTripTest {
             String a = say(writer, "attempt.call", new CallAttempt.Call(curlew, model, motor, null), person) + "-0";
             say(writer, "watch.take", new WatchActions.TakePlace(a, 1, null), person);
             say(writer, "watch.take", new WatchActions.TakePlace(a, 2, null), "");
+            say(writer, "gate.pass", new WindingGate.Pass(a, "Mrs Grebe", "checked by word of mouth"), person);
             for (String step : List.of(Step.EYES, Step.LINE)) {
                 say(writer, "step.tick", new StepActions.Tick("before-winding", a, step, null, 2, null, null), person);
             }
-            say(writer, "gate.pass", new WindingGate.Pass(a, "Mrs Grebe", "checked by word of mouth"), person);
             say(writer, "attempt.move", new MoveAttempt.Move(a, "winding", null), person);
             say(writer, "attempt.move", new MoveAttempt.Move(a, "holding", null), person);
             say(writer, "watch.release", new WatchActions.SeenRelease(a, 1, null, null), person);

@@ -42,7 +42,7 @@ public final class CalledForTests {
     }
 
     /**
-     * Winding waits for the checks: here eyes and line are ticked, and the supervising adult answers for the winding place.
+     * Winding waits for the checks: here the supervising adult answers for all but eyes and line, which are ticked, the line last.
      *
      * @return the attempt's id
      */
@@ -63,13 +63,13 @@ public final class CalledForTests {
             return; // nothing is asked of other teams
         }
         lookAgain(laptop, attempt);
-        expect200(laptop.form(
-                "/attempt/gate",
-                Map.of("attempt", attempt, "adult", "Mrs Grebe", "passed", "checked by word of mouth")));
     }
 
-    /** Another wind of the same attempt asks for eyes and line again. */
+    /** Another wind of the same attempt asks for all of it again. */
     public static void lookAgain(Visitor device, String attempt) throws IOException, InterruptedException {
+        expect200(device.form(
+                "/checks/gate",
+                Map.of("attempt", attempt, "adult", "Mrs Grebe", "passed", "checked by word of mouth")));
         tick(device, attempt, Step.EYES);
         tick(device, attempt, Step.LINE);
     }

@@ -1,5 +1,6 @@
 package org.skeinday.attempt.action;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -17,13 +18,25 @@ import org.skeinday.steps.store.RunStore;
 final class AsksAgain {
     static final String RUN_BACK = "the motor was run back: look again before it is wound";
     static final String OTHER_MOTOR = "another motor is taken: look again before it is wound";
+    static final String OTHER_PLACE = "it is wound at another place: look again before it is wound";
 
     private AsksAgain() {}
 
-    /** The critical items of the list before winding that are done; none where nobody began it. */
+    /**
+     * The critical items of the list before winding that are done, and all of them where somebody answered for what was
+     * open: that was said of the last wind.
+     */
     static List<Fact> beforeWinding(Tx tx, ActContext context, String attempt, String reason) {
         Run run = RunStore.of(tx, Moment.BEFORE_WINDING, attempt);
-        List<Step> done = run.done().stream().filter(Step::critical).toList();
-        return Began.reopened(context, run, attempt, done, reason, context.now().toEpochMilli());
+        boolean wasPassed = !RunStore.passes(tx, attempt).isEmpty();
+        List<Step> again = (wasPassed ? run.list().steps() : run.done())
+                .stream().filter(Step::critical).toList();
+        if (again.isEmpty()) {
+            return List.of();
+        }
+        long atMs = context.now().toEpochMilli();
+        List<Fact> facts = new ArrayList<>(Began.ifNew(tx, context, run, attempt, atMs));
+        facts.addAll(Began.reopened(context, run, attempt, again, reason, atMs));
+        return facts;
     }
 }

@@ -104,11 +104,13 @@ public final class StepActions {
                 atMs,
                 context.personOrNull(),
                 context.device());
-        Optional<String> no = RunRules.refuses(run.list(), fact);
+        Optional<String> no = RunRules.refuses(run.list(), fact)
+                .or(() -> BeforeTheLine.refuses(tx, context, run, fact, tick.subject()));
         if (no.isPresent()) {
             return Decision.refused("answer", no.get());
         }
         List<Fact> facts = Began.orGoesOn(tx, context, run, tick.subject(), atMs);
+        facts.addAll(BeforeTheLine.opens(tx, context, run, fact, tick.subject()));
         facts.add(Fact.of("step.ticked", fact));
         Optional<Decision> elsewhere = answer == null
                 ? Optional.empty()

@@ -12,6 +12,7 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -89,6 +90,15 @@ class ChecksWebTest {
         saved(who.tap("step.tick", item("winding-place", event, "adult-here")));
     }
 
+    /** All before eyes and line. */
+    private static void checked(Visitor who, String attempt) throws Exception {
+        for (String step : List.of("adult", "motor", "mount", "rings", "model-away")) {
+            saved(who.tap("step.tick", item("before-winding", attempt, step)));
+        }
+        saved(who.tap("step.tick", item("before-winding", attempt, "direction").put("answer", "cw")));
+        saved(who.tap("step.tick", item("before-winding", attempt, "ratio").put("answer", "10")));
+    }
+
     private static void eyesAndLine(Visitor who, String attempt) throws Exception {
         saved(who.tap("step.tick", item("before-winding", attempt, "eye-protection")));
         saved(who.tap("step.tick", item("before-winding", attempt, "line")));
@@ -104,15 +114,17 @@ class ChecksWebTest {
     }
 
     @Test
-    void winding_waits_for_the_place_eyes_and_line_both_ways_in_and_for_nothing_else() throws Exception {
+    void winding_waits_for_the_place_and_all_before_winding_both_ways_in_and_for_nothing_else() throws Exception {
         String event = event();
         String attempt = calledWithMotor();
-        says(422, "Winding waits for \u201cMount pulled; say how hard\u201d and 4 more.", wind(attempt));
+        says(422, "Winding waits for \u201cMount pulled; say how hard\u201d and 11 more.", wind(attempt));
         refused(
                 "Winding waits for",
                 helper.tap("wind.begin", Json.MAPPER.createObjectNode().put("attempt", attempt)));
         assertFalse(helper.get("/winding").body().contains("First crank turn"), "no key while winding waits");
         placeDone(helper, event);
+        says(422, "Winding waits for \u201cSupervising adult is here\u201d and 8 more.", wind(attempt));
+        checked(helper, attempt);
         says(422, "Eye protection on", wind(attempt));
         saved(helper.tap("step.tick", item("before-winding", attempt, "eye-protection")));
         says(422, "Nobody but the winder in line", wind(attempt));
@@ -128,19 +140,63 @@ class ChecksWebTest {
     void another_wind_of_the_attempt_asks_its_checks_again() throws Exception {
         String attempt = calledWithMotor();
         placeDone(helper, event());
+        checked(helper, attempt);
         eyesAndLine(helper, attempt);
-        saved(helper.tap("step.tick", item("before-winding", attempt, "rings")));
         says(200, ">Wound</button>", wind(attempt));
         Matcher motor = Pattern.compile("name=\"motor\" value=\"([^\"]+)\"")
                 .matcher(laptop.get("/now").body());
         assertTrue(motor.find());
         Map<String, String> on = Map.of("attempt", attempt, "motor", motor.group(1), "turns", "80");
         assertEquals(200, laptop.form("/attempt/run-back", on).statusCode());
+        says(422, "Winding waits for \u201cSupervising adult is here\u201d and 8 more.", wind(attempt));
+        checked(helper, attempt);
         says(422, "Eye protection on", wind(attempt));
         saved(helper.tap("step.tick", item("before-winding", attempt, "eye-protection")));
         says(422, "Nobody but the winder in line", wind(attempt));
         saved(helper.tap("step.tick", item("before-winding", attempt, "line")));
         says(200, ">Wound</button>", wind(attempt));
+    }
+
+    @Test
+    void the_line_is_ticked_last_and_asked_again_when_something_is_seen_to_after_it() throws Exception {
+        String attempt = calledWithMotor();
+        placeDone(helper, event());
+        refused(
+                "The line comes last, just before winding. Before it: \u201cSupervising adult is here\u201d and 7 more",
+                helper.tap("step.tick", item("before-winding", attempt, "line")));
+        checked(helper, attempt);
+        refused("Before it: \u201cEye protection on", helper.tap("step.tick", item("before-winding", attempt, "line")));
+        eyesAndLine(helper, attempt);
+        String page =
+                helper.get("/checks?list=before-winding&subject=" + attempt).body();
+        String slip = CalledForTests.value(page, "(?s)id=\"item-rings\".*?data-about=\"([^\"]+)\"");
+        saved(helper.tap("step.undo", Json.MAPPER.createObjectNode().put("about", slip)));
+        says(422, "Winding waits for \u201cBoth rings seated and tugged\u201d.", wind(attempt));
+        saved(helper.tap("step.tick", item("before-winding", attempt, "rings")));
+        says(422, "Winding waits for \u201cNobody but the winder in line", wind(attempt));
+        assertTrue(
+                helper.get("/checks?list=before-winding&subject=" + attempt)
+                        .body()
+                        .contains("the line comes last"),
+                "it says why");
+        saved(helper.tap("step.tick", item("before-winding", attempt, "line")));
+        says(200, ">Wound</button>", wind(attempt));
+    }
+
+    @Test
+    void what_an_adult_answered_for_holds_no_line_and_is_asked_again_for_another_wind() throws Exception {
+        String attempt = calledWithMotor();
+        Map<String, String> pass = Map.of("attempt", attempt, "adult", "Mrs Grebe", "passed", "looked at it myself");
+        assertEquals(200, helper.form("/checks/gate", pass).statusCode());
+        eyesAndLine(helper, attempt);
+        says(200, ">Wound</button>", wind(attempt));
+        String motor = CalledForTests.value(laptop.get("/now").body(), "name=\"motor\" value=\"([^\"]+)\"");
+        Map<String, String> on = Map.of("attempt", attempt, "motor", motor, "turns", "80");
+        assertEquals(200, laptop.form("/attempt/run-back", on).statusCode());
+        refused(
+                "Before it: \u201cSupervising adult is here\u201d and 7 more",
+                helper.tap("step.tick", item("before-winding", attempt, "line")));
+        says(422, "The supervising adult may answer", wind(attempt));
     }
 
     @Test
@@ -170,6 +226,7 @@ class ChecksWebTest {
 
     private HttpResponse<String> helperPassAgain(String attempt) throws Exception {
         placeDone(helper, event());
+        checked(helper, attempt);
         eyesAndLine(helper, attempt);
         return helper.form("/checks/gate", Map.of("attempt", attempt, "adult", "Mrs Grebe", "passed", "again"));
     }
@@ -178,6 +235,7 @@ class ChecksWebTest {
     void what_opens_again_after_a_pass_is_not_answered_for() throws Exception {
         String event = event();
         String attempt = called();
+        checked(helper, attempt);
         eyesAndLine(helper, attempt);
         saved(helper.tap("step.tick", item("winding-place", event, "distances").put("answer", "by eye")));
         assertEquals(
@@ -331,14 +389,9 @@ class ChecksWebTest {
         assertTrue(later.contains("<h1>Before winding</h1>"), later);
         assertTrue(later.contains("1 item is left in Winding place."), "said, though another list is shown");
         assertFalse(later.contains("Winding may start"), later);
-        saved(helper.tap(
-                "step.tick", item("before-winding", attempt, "direction").put("answer", "cw")));
-        eyesAndLine(helper, attempt);
-        saved(helper.tap("step.tick", item("before-winding", attempt, "ratio").put("answer", "10")));
+        checked(helper, attempt);
         assertFalse(helper.get("/checks").body().contains("Winding may start"), "the list is not done");
-        for (String step : new String[] {"adult", "motor", "mount", "rings", "model-away"}) {
-            saved(helper.tap("step.tick", item("before-winding", attempt, step)));
-        }
+        eyesAndLine(helper, attempt);
         String done = helper.get("/checks").body();
         assertTrue(done.contains("Winding may start. <a class=\"link\" href=\"/\">To Now</a>"), done);
         assertTrue(done.contains("Before winding is done."), done);
