@@ -17,6 +17,8 @@ public enum AttemptAct {
     CAUGHT("Caught", Way.ASIDE),
     FREE_AGAIN("Free again", Way.ASIDE),
     STILL_HELD("Still held", Way.ASIDE),
+    /** Where the rules let a flight that a catch ended be flown again: it uses up no attempt. */
+    START_AGAIN("Start again", Way.OUT),
     /** With a balloon or a pole, or not at all. */
     STEERED("Steered", Way.ASIDE),
     BROKE("Broke", Way.BACK),

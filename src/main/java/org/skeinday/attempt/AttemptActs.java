@@ -53,12 +53,15 @@ public final class AttemptActs {
         };
     }
 
+    /** After a break whoever is nearest tells; a protest is against a flight. */
     private static Set<AttemptAct> timekeeper(AttemptPhase.Name phase) {
         return switch (phase) {
+            case BROKE, RUN_BACK -> onTheMotor(phase);
             case CALLED, WINDING, HOLDING -> EnumSet.of(RELEASED);
             case IN_THE_AIR -> EnumSet.of(NOT_RELEASED, LANDED, TYPE_TIME);
-            case LANDED -> EnumSet.of(STILL_FLYING, TYPE_TIME);
-            case OFFICIAL -> EnumSet.of(SIGN, TYPE_TIME);
+            case LANDED -> EnumSet.of(STILL_FLYING, TYPE_TIME, PROTEST);
+            case OFFICIAL -> EnumSet.of(SIGN, TYPE_TIME, PROTEST);
+            case VOID -> EnumSet.of(PROTEST);
             default -> none();
         };
     }
@@ -72,10 +75,9 @@ public final class AttemptActs {
             case BROKE -> brokeForCaptain((AttemptPhase.Broke) phase);
             case RUN_BACK -> EnumSet.of(BROKE, RUN_BACK);
             case IN_THE_AIR -> inTheAir((AttemptPhase.InTheAir) phase);
-            case LANDED ->
-                EnumSet.of(CLOSE, STILL_FLYING, STEERED, TYPE_TIME, JUDGE_WATCH, ANNOUNCE, COLLIDED, DECLARE_VOID);
+            case LANDED -> landed((AttemptPhase.Landed) phase);
             case OFFICIAL -> EnumSet.of(SIGN, TYPE_TIME, STEERED, REOPEN, PROTEST);
-            case VOID -> EnumSet.of(REOPEN);
+            case VOID -> EnumSet.of(REOPEN, PROTEST);
             case ABANDONED -> none();
         };
     }
@@ -106,7 +108,16 @@ public final class AttemptActs {
             acts.remove(BROKE);
         }
         acts.add(STEERED);
-        acts.addAll(flies.caughtMs() == null ? EnumSet.of(CAUGHT) : EnumSet.of(FREE_AGAIN, STILL_HELD));
+        acts.addAll(flies.caughtMs() == null ? EnumSet.of(CAUGHT) : EnumSet.of(FREE_AGAIN, STILL_HELD, START_AGAIN));
+        return acts;
+    }
+
+    private static Set<AttemptAct> landed(AttemptPhase.Landed landed) {
+        Set<AttemptAct> acts = EnumSet.of(
+                CLOSE, STILL_FLYING, STEERED, TYPE_TIME, JUDGE_WATCH, ANNOUNCE, COLLIDED, PROTEST, DECLARE_VOID);
+        if (landed.wasCaught()) {
+            acts.add(START_AGAIN);
+        }
         return acts;
     }
 

@@ -133,8 +133,9 @@ public sealed interface AttemptPhase {
      *
      * @param watchesIn whose time counts so far
      * @param watchesWanted by the event's rules
+     * @param wasCaught whether the building, or somebody, held it in the air
      */
-    record Landed(long sinceMs, int watchesIn, int watchesWanted) implements Begun {
+    record Landed(long sinceMs, int watchesIn, int watchesWanted, boolean wasCaught) implements Begun {
         @Override
         public Name name() {
             return Name.LANDED;

@@ -62,7 +62,8 @@ public record LiveAttempt(
                         Readings.watches(known.timed(), Optional.empty())
                                 .counted()
                                 .size(),
-                        known.watchesWanted());
+                        known.watchesWanted(),
+                        wasCaught(known));
             case CLOSED ->
                 new AttemptPhase.Official(
                         orZero(now.closedAtMs()), orZero(now.officialMs()), known.signaturesMissing());
@@ -145,6 +146,13 @@ public record LiveAttempt(
                 .filter(c -> c.freedMs() == null && (freed == null || c.fromMs() > freed))
                 .map(Contact::fromMs);
         return Stream.concat(byCaptain, byWatches).min(Comparator.naturalOrder());
+    }
+
+    /** At any time of its flight, as the captain or a watch saw it. */
+    private static boolean wasCaught(AttemptEvidence known) {
+        return known.now().aloft().caughtMs() != null
+                || IntStream.rangeClosed(1, 3)
+                        .anyMatch(slot -> !known.timed().marks().held(slot).isEmpty());
     }
 
     private static String reason(AttemptNow now) {

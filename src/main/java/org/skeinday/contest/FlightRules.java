@@ -175,9 +175,11 @@ public record FlightRules(
         return EnumWords.parse(WHEN_CAUGHT, IfCaught.class, ifCaught);
     }
 
-    /** Whether a flight that ended early because the model was caught may be flown again. */
+    /** Whether a flight that ended early because the model was caught may be flown again; none does where the clock runs on. */
     public boolean letsStartAgain() {
-        return startAgain != null && EnumWords.parse(AGAIN, StartAgain.class, startAgain) == StartAgain.YES;
+        return hold().isPresent()
+                && startAgain != null
+                && EnumWords.parse(AGAIN, StartAgain.class, startAgain) == StartAgain.YES;
     }
 
     /** What happens to a model that is caught, as a sentence with a worked case. */

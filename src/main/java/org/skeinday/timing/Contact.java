@@ -21,6 +21,6 @@ public record Contact(String where, long fromMs, @Nullable Long freedMs) {
     }
 
     String words() {
-        return "held" + (where.isBlank() ? "" : " by the " + where) + " at " + new FlightTime(fromMs).text(2);
+        return "caught" + (where.isBlank() ? "" : " by the " + where) + " at " + new FlightTime(fromMs).text(2);
     }
 }

@@ -75,7 +75,7 @@ class CaughtRuleTest {
             HeldFlight flight = HeldFlight.of(List.of(new Contact("lamp", 40_000, freed)), 90_000, atOnce);
             assertEquals(40_000, flight.flightMs());
             assertEquals(HeldFlight.Ending.HELD, flight.ending());
-            assertEquals("Held by the lamp at 0:40.00: the flight was over then: 0:40.00", flight.how());
+            assertEquals("Caught by the lamp at 0:40.00: the flight was over then: 0:40.00", flight.how());
         }
     }
 
@@ -83,7 +83,9 @@ class CaughtRuleTest {
     void what_is_no_such_rule_is_refused() {
         assertThrows(IllegalArgumentException.class, () -> rules(null, "stops", null));
         assertThrows(IllegalArgumentException.class, () -> rules(null, null, "perhaps"));
-        assertTrue(rules(null, null, "yes").letsStartAgain());
+        assertTrue(rules(null, "ends", "yes").letsStartAgain());
+        assertTrue(rules(8_000L, null, "yes").letsStartAgain());
+        assertFalse(rules(null, null, "yes").letsStartAgain(), "the clock runs on: nothing ended it early");
         assertFalse(rules(null, null, null).letsStartAgain());
     }
 }

@@ -41,7 +41,7 @@ class HeldFlightTest {
         HeldFlight held = HeldFlight.of(contacts, 90_000, HoldRule.TEN_SECONDS);
         assertEquals(50_000, held.endedMs());
         assertEquals(
-                "Held by the lamp at 0:20.00, freed after 4.50 s: the clock went on; held at 0:40.00, still held after"
+                "Caught by the lamp at 0:20.00, freed after 4.50 s: the clock went on; caught at 0:40.00, still held after"
                         + " 10.00 s: the flight was over at 0:50.00, less 10.00 s: 0:40.00",
                 held.how());
     }

@@ -15,6 +15,7 @@ import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
+import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -24,7 +25,7 @@ import org.skeinday.platform.record.Fact;
 /** A model in the air that is caught, comes free or stays held, and one that a helper steered. */
 final class AloftActions {
     /**
-     * @param say caught, free, still-held or steered
+     * @param say caught, free, still-held, start-again or steered
      * @param by of a catch: building or person; the building where nobody says
      * @param with of steering: none, balloon or pole
      */
@@ -38,7 +39,9 @@ final class AloftActions {
             "caught", AttemptAct.CAUGHT,
             "free", AttemptAct.FREE_AGAIN,
             "still-held", AttemptAct.STILL_HELD,
+            "start-again", AttemptAct.START_AGAIN,
             "steered", AttemptAct.STEERED);
+    private static final String STARTED_AGAIN = "caught: started again";
 
     private AloftActions() {}
 
@@ -49,11 +52,34 @@ final class AloftActions {
         }
         AttemptAct act = ACTS.get(say.say());
         if (act == null) {
-            return Decision.refused("A model is caught, free, still-held or steered, but never '" + say.say() + "'");
+            return Decision.refused("A model is caught, free, still-held, steered or flown by start-again, but never '"
+                    + say.say() + "'");
         }
         AttemptNow now = AttemptStore.find(tx, live.id()).orElseThrow();
         return PhaseGate.refused(tx, context, live, act, Hands.CAPTAIN)
-                .orElseGet(() -> said(tx, context, now, live, act, say));
+                .orElseGet(() -> act == AttemptAct.START_AGAIN
+                        ? startAgain(tx, context, now)
+                        : said(tx, context, now, live, act, say));
+    }
+
+    /** Void and flown again, as after a collision: its next try has the same number of the rules. */
+    private static Decision startAgain(Tx tx, ActContext context, AttemptNow now) {
+        FlightRules rules = FlightRulesStore.of(tx, now.eventId());
+        if (!rules.letsStartAgain()) {
+            return Decision.refused("By the flight rules of this event a model that was caught does not start again: "
+                    + rules.caughtWords() + ". Whether it may is set in Prepare, page Flight rules");
+        }
+        long atMs = context.now().toEpochMilli();
+        Attempt.AfterRelease flown = (Attempt.AfterRelease) Attempt.of(now);
+        List<Fact> facts = AttemptActions.withQuietEnded(
+                tx,
+                now.id(),
+                atMs,
+                Fact.of(
+                        "attempt.given-up",
+                        flown.declareVoid(atMs, STARTED_AGAIN).again()));
+        facts.add(PhaseGate.acted(context, now.id(), AttemptAct.START_AGAIN));
+        return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 
     private static Decision said(Tx tx, ActContext context, AttemptNow now, LiveAttempt live, AttemptAct act, Say say) {

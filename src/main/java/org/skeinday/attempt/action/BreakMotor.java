@@ -25,17 +25,29 @@ import org.skeinday.winding.Wind;
 
 /** The motor of an attempt broke: people first, then where it parted. The spare follows. */
 public final class BreakMotor {
-    /** It broke, as somebody saw who has no reader's key. @param motor that the page showed, null where it shows one only */
-    record Broke(String attempt, @Nullable String motor) {}
+    /**
+     * It broke, as somebody saw who has no reader's key.
+     *
+     * @param motor that the page showed, null where it shows one only
+     * @param hands a word of {@link Hands}, of whoever tells it
+     */
+    record Broke(
+            String attempt,
+            @Nullable String motor,
+            @Nullable String hands) {}
 
     /** It did not break after all. @param motor that the page showed */
     record NotBroken(String attempt, String motor) {}
 
-    /** Everyone is unhurt and both ends are found. @param motor that the page showed */
-    record Safe(String attempt, String motor) {}
+    /** Everyone is unhurt and both ends are found. @param motor that the page showed @param hands of whoever tells it */
+    record Safe(String attempt, String motor, @Nullable String hands) {}
 
-    /** Where it parted. @param place a word of {@link BreakPlace} */
-    record Parted(String attempt, String motor, String place) {}
+    /** Where it parted. @param place a word of {@link BreakPlace} @param hands of whoever tells it */
+    record Parted(
+            String attempt,
+            String motor,
+            String place,
+            @Nullable String hands) {}
 
     private static final String OTHER_MOTOR = "This attempt has another motor by now: look again";
 
@@ -47,7 +59,8 @@ public final class BreakMotor {
             return Decision.unknown("There is no such attempt; look again");
         }
         LiveAttempt live = LiveAttempt.of(known);
-        Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.BROKE, Hands.CAPTAIN);
+        Optional<Decision> refused =
+                PhaseGate.refused(tx, context, live, AttemptAct.BROKE, Hands.CAPTAIN, Hands.of(broke.hands()));
         if (refused.isPresent()) {
             return refused.get();
         }
@@ -92,7 +105,8 @@ public final class BreakMotor {
         if (isSaid && safe.motor().equals(live.motorId())) { // two said the same
             return new Decision.Decided(List.of(), Map.of(), PhaseGate.FIRST);
         }
-        Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.PEOPLE_SAFE, Hands.CAPTAIN);
+        Optional<Decision> refused =
+                PhaseGate.refused(tx, context, live, AttemptAct.PEOPLE_SAFE, Hands.CAPTAIN, Hands.of(safe.hands()));
         return refused.orElseGet(() -> Decision.decided(
                 PhaseGate.FIRST,
                 safe(context, known, String.valueOf(live.motorId())),
@@ -128,7 +142,7 @@ public final class BreakMotor {
         if (!known.breakOf(parted.motor()).peopleSafe()) {
             boolean broke = LiveAttempt.of(known).phase().name() == AttemptPhase.Name.BROKE;
             return Decision.refused(
-                    PhaseGate.wrong(tx, known.now(), broke ? PEOPLE_FIRST : NOTHING_BROKE, Hands.ON_THE_MOTOR));
+                    PhaseGate.wrong(tx, known.now(), broke ? PEOPLE_FIRST : NOTHING_BROKE, Hands.of(parted.hands())));
         }
         try {
             List<Fact> facts = new ArrayList<>();

@@ -34,10 +34,16 @@ public final class PhaseGate {
 
     /** Why the attempt does not have this act now; empty when it does. */
     static Optional<Decision> refused(Tx tx, ActContext context, LiveAttempt attempt, AttemptAct act, Hands hands) {
+        return refused(tx, context, attempt, act, hands, hands);
+    }
+
+    /** The same, told to somebody with other hands: what they can do is said, not what the captain can. */
+    static Optional<Decision> refused(
+            Tx tx, ActContext context, LiveAttempt attempt, AttemptAct act, Hands hands, Hands told) {
         if (AttemptActs.of(attempt, hands).contains(act)) {
             return act.putsTurnsOn() ? hallStopped(tx, attempt) : Optional.empty();
         }
-        String words = PhaseWords.wrongPhase(attempt, hands);
+        String words = PhaseWords.wrongPhase(attempt, told);
         return Optional.of(
                 isJustMovedByAnother(tx, context, attempt.id())
                         ? new Decision.Outdated(words)

@@ -3,14 +3,19 @@ package org.skeinday.attempt.action;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptActs;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptReopened;
 import org.skeinday.attempt.AttemptSigned;
 import org.skeinday.attempt.Hands;
+import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.Signatures;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.DayKind;
@@ -34,8 +39,9 @@ public final class ResultActions {
      */
     public record Sign(String attempt, String as, long seenMs, boolean pin) {}
 
-    /** @param words against what */
-    public record Protests(String attempt, String words) {}
+    /** @param words against what @param hands a word of {@link Hands}, of whoever protests */
+    public record Protests(
+            String attempt, String words, @Nullable String hands) {}
 
     public record Settle(String protest, String how) {}
 
@@ -99,6 +105,11 @@ public final class ResultActions {
         AttemptNow now = AttemptStore.find(tx, protests.attempt()).orElse(null);
         if (now == null) {
             return Decision.unknown("There is no such attempt; look again");
+        }
+        Hands hands = Hands.of(protests.hands());
+        LiveAttempt live = LiveAttempts.find(tx, now.id()).orElseThrow();
+        if (!AttemptActs.of(live, hands).contains(AttemptAct.PROTEST)) {
+            return Decision.refused(PhaseGate.wrong(tx, now, "A protest is against a flight that has landed", hands));
         }
         String words = protests.words().strip();
         Optional<Decision> wrong = AttemptActions.wrongWords("words", words, "Say what is protested, and why");

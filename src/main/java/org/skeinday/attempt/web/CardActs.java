@@ -34,7 +34,7 @@ final class CardActs {
                 .filter(act -> !stopped || !act.putsTurnsOn())
                 .sorted(Comparator.comparing(act -> !act.leadsOn()))
                 .forEach(act -> deed(act, live.day()).ifPresent(deeds::add));
-        deeds.addAll(aloft(acts));
+        deeds.addAll(aloft(acts, rules));
         if (acts.contains(AttemptAct.COLLIDED)) {
             deeds.addAll(collision(rules, collision, nowMs));
         }
@@ -64,6 +64,7 @@ final class CardActs {
                     FREE_AGAIN,
                     STILL_HELD,
                     STEERED,
+                    START_AGAIN,
                     SOME_OFF,
                     TYPE_TIME,
                     JUDGE_WATCH,
@@ -78,7 +79,7 @@ final class CardActs {
     }
 
     /** What held it is one press, since it is seen aloft; steering is asked for in its own form. */
-    private static List<NowView.Deed> aloft(Set<AttemptAct> acts) {
+    private static List<NowView.Deed> aloft(Set<AttemptAct> acts, FlightRules rules) {
         List<NowView.Deed> deeds = new ArrayList<>();
         if (acts.contains(AttemptAct.CAUGHT)) {
             deeds.add(new NowView.Deed("/attempt/aloft", "Caught by the building", "caught"));
@@ -89,6 +90,9 @@ final class CardActs {
         }
         if (acts.contains(AttemptAct.STILL_HELD)) {
             deeds.add(new NowView.Deed("/attempt/aloft", AttemptAct.STILL_HELD.words(), "still-held"));
+        }
+        if (acts.contains(AttemptAct.START_AGAIN) && rules.letsStartAgain()) {
+            deeds.add(new NowView.Deed("/attempt/aloft", AttemptAct.START_AGAIN.words(), "start-again"));
         }
         return deeds;
     }

@@ -1,6 +1,7 @@
 package org.skeinday.attempt.web;
 
 import io.javalin.http.Context;
+import java.util.HashMap;
 import java.util.Map;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.FormActs;
@@ -64,11 +65,13 @@ public final class FirstPages {
     }
 
     private void told(Context ctx, String kind, String field) {
-        String attempt = NowPages.field(ctx, "attempt");
-        String motor = NowPages.field(ctx, "motor");
-        Map<String, String> content = field.isEmpty()
-                ? Map.of("attempt", attempt, "motor", motor)
-                : Map.of("attempt", attempt, "motor", motor, field, NowPages.field(ctx, field));
+        Map<String, String> content = new HashMap<>(Map.of(
+                "attempt", NowPages.field(ctx, "attempt"),
+                "motor", NowPages.field(ctx, "motor"),
+                "hands", CallerHands.of(ctx).word()));
+        if (!field.isEmpty()) {
+            content.put(field, NowPages.field(ctx, field));
+        }
         FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, content), "");
         page.fragment(ctx, TEMPLATE, view(ctx, form));
     }

@@ -43,7 +43,10 @@ public final class RecordPages {
                 ctx -> deed(
                         ctx,
                         "attempt.protest",
-                        new ResultActions.Protests(ctx.pathParam("id"), NowPages.field(ctx, "words"))));
+                        new ResultActions.Protests(
+                                ctx.pathParam("id"),
+                                NowPages.field(ctx, "words"),
+                                CallerHands.of(ctx).word())));
         routes.post(
                 "/attempt/{id}/settle",
                 Role.CAPTAIN,

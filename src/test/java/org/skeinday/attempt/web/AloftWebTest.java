@@ -106,6 +106,49 @@ class AloftWebTest {
         assertSays(winding, "value=\"steered with a balloon\"");
     }
 
+    private void rules(String ifCaught, String again) throws Exception {
+        var forms = new FilledForms(laptop);
+        var saved = forms.save(
+                "rules",
+                forms.row("rules", "Saltmarsh Rotor Day"),
+                Map.of("if-caught", ifCaught, "start-again", again, "held-watched", "", "held-deduct", ""));
+        assertEquals(204, saved.statusCode(), saved.body());
+    }
+
+    @Test
+    void where_the_rules_let_it_a_caught_flight_starts_again_and_keeps_its_number_for_the_next_try() throws Exception {
+        rules("ends", "yes");
+        String now = aloft("caught");
+        assertSays(now, "the flight is over when it is caught: caught at 0:40 is 0:40; it may start again");
+        assertSays(now, "Start again</button>");
+        aloft("still-held");
+        String next = aloft("start-again");
+        assertSays(laptop.get("/attempt/" + attempt).body(), "caught: started again; it uses up no attempt");
+        assertSays(next, ", attempt 1, 2nd try");
+        String entry = CalledForTests.value(next, "name=\"entry\" value=\"([^\"]+)\"");
+        String again = laptop.form("/attempt/call", Map.of("entry", entry, "number", "2"))
+                .body();
+        assertSays(again, ", attempt 1, 2nd try");
+        assertEquals(422, form("/attempt/aloft", Map.of("to", "start-again")).statusCode(), "once");
+        String sheet = laptop.get("/results").body();
+        assertSays(sheet, "2nd try");
+        assertFalse(sheet.contains("attempt 2"), sheet);
+    }
+
+    @Test
+    void where_the_rules_do_not_let_it_nothing_starts_again_and_the_rule_is_said() throws Exception {
+        assertSays(form("/attempt/aloft", Map.of("to", "start-again")).body(), "This attempt is in the air.");
+        String now = aloft("caught");
+        assertFalse(now.contains("Start again</button>"), now);
+        HttpResponse<String> refused = form("/attempt/aloft", Map.of("to", "start-again"));
+        assertEquals(422, refused.statusCode());
+        assertSays(refused.body(), "does not start again: over once it was held for 10 s");
+        rules("runs-on", "yes");
+        String runsOn = form("/attempt/aloft", Map.of("to", "start-again")).body();
+        assertSays(runsOn, "does not start again: the clock runs until the landing");
+        assertFalse(laptop.get("/now").body().contains("Start again</button>"), "nothing ended it early");
+    }
+
     @Test
     void nothing_of_a_release_that_was_none_stays_aloft() throws Exception {
         aloft("caught");

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -37,9 +38,6 @@ import org.skeinday.prepare.FilledForms;
 /** Each act in each phase that does not have it: a sentence says which phase it is and what can be done; nothing changes. */
 @Timeout(300)
 class WrongPhaseWebTest {
-    /** Not about the attempt that is there, or right at any time. */
-    private static final Set<AttemptAct> ELSEWHERE = EnumSet.of(AttemptAct.CALL, AttemptAct.PROTEST);
-
     @TempDir
     Path root;
 
@@ -47,6 +45,7 @@ class WrongPhaseWebTest {
     private Visitor laptop;
     private String attempt;
     private String motor;
+    private String entry;
 
     /** One phase, and how a day comes there. */
     private enum Stage {
@@ -59,7 +58,7 @@ class WrongPhaseWebTest {
         RUN_BACK(new AttemptPhase.RunBack(0, "m"), "given up and its motor still has turns on"),
         ABANDONED(new AttemptPhase.Abandoned(0, ""), "abandoned"),
         IN_THE_AIR(new AttemptPhase.InTheAir(0, null, false), "in the air"),
-        LANDED(new AttemptPhase.Landed(0, 0, 2), "landed"),
+        LANDED(new AttemptPhase.Landed(0, 0, 2, false), "landed"),
         VOID(new AttemptPhase.DeclaredVoid(0, "", false), "void"),
         OFFICIAL(new AttemptPhase.Official(0, 1, 3), "provisional");
 
@@ -94,8 +93,7 @@ class WrongPhaseWebTest {
         open();
         reach(stage);
         Map<AttemptAct, Map.Entry<String, Map<String, String>>> forms = forms();
-        Set<AttemptAct> left = EnumSet.complementOf(EnumSet.copyOf(forms.keySet()));
-        assertEquals(ELSEWHERE, left, "acts without a form here");
+        assertEquals(EnumSet.allOf(AttemptAct.class), forms.keySet(), "each act has a form here");
         Path journal = root.resolve("day/journal.jsonl");
         Map<AttemptAct, String> wrong = new LinkedHashMap<>();
         for (var form : forms.entrySet()) {
@@ -103,7 +101,8 @@ class WrongPhaseWebTest {
                 long before = Files.size(journal);
                 HttpResponse<String> answer =
                         laptop.form(form.getValue().getKey(), form.getValue().getValue());
-                boolean says = answer.body().contains("This attempt is " + stage.words + ". ")
+                String whose = form.getKey() == AttemptAct.CALL ? "attempt 1 is still " : "This attempt is ";
+                boolean says = answer.body().contains(whose + stage.words + ". ")
                         && (answer.body().contains("What can be done now: ")
                                 || answer.body().contains("Nothing more is done to it."));
                 if (answer.statusCode() != 422 || !says || Files.size(journal) != before) {
@@ -122,10 +121,43 @@ class WrongPhaseWebTest {
                 .form("/attempt/" + attempt + "/sign", Map.of("as", "watch-1", "seen", "61000"))
                 .body();
         assertTrue(sign.contains("This attempt is called. What can be done now: Released."), sign);
+        String words = "launched late, section 5.2";
+        String protest = timekeeper
+                .form("/attempt/" + attempt + "/protest", Map.of("words", words))
+                .body();
+        assertTrue(
+                protest.contains("A protest is against a flight that has landed. This attempt is called."
+                        + " What can be done now: Released."),
+                protest);
         Visitor helper = Demo.joined(app, "helper", "", 99);
-        Map<String, String> parted = Map.of("attempt", attempt, "motor", motor, "place", "hook");
-        String called = helper.form("/attempt/parted", parted).body();
-        assertTrue(called.contains("What can be done now: nothing from here; the captain has the next key."), called);
+        Map<String, String> told = Map.of("attempt", attempt, "motor", motor, "place", "hook", "turns", "30");
+        for (String form : List.of("parted", "people-safe", "run-back", "broke-too")) {
+            String called = helper.form("/attempt/" + form, told).body();
+            assertTrue(called.contains("What can be done now: Start winding, Another motor."), form + called);
+            String captain = laptop.form("/attempt/" + form, told).body();
+            assertTrue(captain.contains("Abandon attempt."), form + captain);
+        }
+        reach(Stage.HOLDING);
+        String holding = helper.form("/attempt/people-safe", told).body();
+        assertTrue(holding.contains("More turns, Some off, Broke, Run it back."), holding);
+        move("released");
+        String flies = helper.form("/attempt/run-back", told).body();
+        assertTrue(flies.contains("nothing from here; the captain has the next key."), flies);
+    }
+
+    @Test
+    void a_flight_that_has_landed_is_protested_also_when_it_was_declared_void() throws Exception {
+        open();
+        reach(Stage.LANDED);
+        Visitor timekeeper = Demo.joined(app, "timekeeper", "", 98);
+        Map<String, String> first = Map.of("words", "launched late, section 5.2");
+        assertEquals(
+                200, timekeeper.form("/attempt/" + attempt + "/protest", first).statusCode());
+        taken("/attempt/give-up", Map.of("reason", "a ball"));
+        HttpResponse<String> again =
+                timekeeper.form("/attempt/" + attempt + "/protest", Map.of("words", "no ball was near"));
+        assertEquals(200, again.statusCode());
+        assertTrue(again.body().contains("no ball was near") && again.body().contains("launched late"), again.body());
     }
 
     /** One form for two acts does what the phase has; where a motor parted may be corrected as long as anybody likes. */
@@ -136,6 +168,7 @@ class WrongPhaseWebTest {
             case ABANDON, DECLARE_VOID ->
                 stage.acts().contains(AttemptAct.ABANDON) || stage.acts().contains(AttemptAct.DECLARE_VOID);
             case SAY_WHERE -> stage == Stage.PARTED;
+            case CALL -> stage.phase.name().isOver() || stage == Stage.RUN_BACK; // the next one may be called
             default -> false;
         };
     }
@@ -150,6 +183,8 @@ class WrongPhaseWebTest {
 
     private Map<AttemptAct, Map.Entry<String, Map<String, String>>> forms() throws Exception {
         Map<AttemptAct, Map.Entry<String, Map<String, String>>> forms = new EnumMap<>(AttemptAct.class);
+        put(forms, AttemptAct.CALL, "/attempt/call", "entry", entry, "number", "2", "motor", motor("B2"));
+        put(forms, AttemptAct.PROTEST, "/attempt/" + attempt + "/protest", "words", "launched late, section 5.2");
         put(forms, AttemptAct.FIRST_TURN, "/attempt/move", "to", "winding");
         put(forms, AttemptAct.LAST_TURN, "/attempt/move", "to", "holding");
         put(forms, AttemptAct.RELEASED, "/attempt/move", "to", "released");
@@ -170,6 +205,7 @@ class WrongPhaseWebTest {
         put(forms, AttemptAct.CAUGHT, "/attempt/aloft", "to", "caught");
         put(forms, AttemptAct.FREE_AGAIN, "/attempt/aloft", "to", "free");
         put(forms, AttemptAct.STILL_HELD, "/attempt/aloft", "to", "still-held");
+        put(forms, AttemptAct.START_AGAIN, "/attempt/aloft", "to", "start-again");
         put(forms, AttemptAct.STEERED, "/attempt/aloft", "to", "steered", "steered", "pole");
         put(forms, AttemptAct.COLLIDED, "/attempt/collision", "to", "told");
         put(forms, AttemptAct.CLOSE, "/attempt/close", "why", "both asked");
@@ -203,7 +239,7 @@ class WrongPhaseWebTest {
         app = Demo.start(root.resolve("day"));
         laptop = new Visitor(app.port(), "", 97);
         motor = motor("A3");
-        String entry = CalledForTests.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        entry = CalledForTests.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
         String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
                 .body();
         attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
