@@ -257,3 +257,8 @@ create table attempt_hall_stop (
   person_id varchar(80),
   resumed_at_ms bigint
 );
+-- The winding place of an attempt, as somebody chose it or as winding began there: its meter and its winder count.
+create table attempt_station (
+  attempt_id varchar(80) primary key,
+  station_id varchar(80) not null
+);

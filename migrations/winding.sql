@@ -73,3 +73,8 @@ create table winding_undone (
   device varchar(80) not null
 );
 create index winding_undone_of on winding_undone (wind_id);
+-- Who was named for winding when a wind began: whoever is named later has not wound it.
+create table winding_winder (
+  wind_id varchar(80) primary key,
+  person_id varchar(80) not null
+);

@@ -74,7 +74,7 @@ function start(place) {
     if (state) return;
     state = { taps: [] };
     begunHere = performance.now();
-    const id = told.motor ? send('wind.alone', alone()) : send('wind.begin', { attempt: told.attempt, motor: told.of });
+    const id = told.motor ? send('wind.alone', alone()) : send('wind.begin', { attempt: told.attempt, motor: told.of, ...(told.station ? { station: told.station } : {}) });
     pulse();
     keep({ ...state, wind: `${id}-0`, at: Math.round(serverNow()), level: 0, phase: 'winding', phases: 0, undo: remember([], { id, words: 'First crank turn', first: true }) });
     setTimeout(show, SLEEP_MS);

@@ -21,6 +21,7 @@ const NAMES = {
   'station.output': 'Which way the hook turns for the crank',
   'wind.take-over': 'Reading taken over by this device',
   'attempt.take-motor': 'Another motor for the attempt',
+  'attempt.station': 'Another winding place for the attempt',
   'step.tick': 'A tick on a list',
   'step.read-aloud': 'A list read aloud',
   'step.skip': 'An item of a list left out',

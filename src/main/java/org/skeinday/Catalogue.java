@@ -6,6 +6,7 @@ import java.util.Map;
 import org.skeinday.attempt.action.AfterFlight;
 import org.skeinday.attempt.action.AimActions;
 import org.skeinday.attempt.action.AttemptActions;
+import org.skeinday.attempt.action.ChooseStation;
 import org.skeinday.attempt.action.PlaceReopens;
 import org.skeinday.attempt.action.ResultActions;
 import org.skeinday.attempt.action.SaidInLists;
@@ -83,6 +84,7 @@ public final class Catalogue {
             Map.entry("wind.undo", Role.HELPER),
             Map.entry("station.output", Role.HELPER),
             Map.entry("attempt.take-motor", Role.HELPER),
+            Map.entry("attempt.station", Role.HELPER),
             Map.entry("step.tick", Role.HELPER),
             Map.entry("step.read-aloud", Role.HELPER),
             Map.entry("step.skip", Role.HELPER),
@@ -115,6 +117,7 @@ public final class Catalogue {
         kinds.addAll(AttemptActions.kinds(record.people()::names));
         kinds.addAll(ResultActions.kinds());
         kinds.addAll(AimActions.kinds(record.people()::names));
+        kinds.addAll(ChooseStation.kinds());
         kinds.addAll(UseEvent.kinds());
         kinds.addAll(AfterFlight.kinds());
         kinds.addAll(WatchActions.kinds());

@@ -33,9 +33,13 @@ public record MotorPlan(
     /** Where a motor is wound for no known model: its finish as a share of its loop (common practice). */
     private static final double FINISH_SHARE = 0.55;
 
-    /** @param uses that it has had */
+    /**
+     * @param ratio motor turns of one crank turn of the winder that it is wound with
+     * @param uses that it has had
+     */
     public static MotorPlan of(
             EventAdded event,
+            double ratio,
             MotorAdded motor,
             @Nullable BatchAdded batch,
             @Nullable ModelAdded model,
@@ -47,7 +51,7 @@ public record MotorPlan(
             return new MotorPlan(use, null, null, "not known: the batch has no K and the motor no breaking turns", aim);
         }
         try {
-            WindingRequest request = request(event, motor, model, use, breaking.get(), aim.level());
+            WindingRequest request = request(event, ratio, motor, model, use, breaking.get(), aim.level());
             return new MotorPlan(use, request, WindingPlan.compute(request), "", aim);
         } catch (IllegalArgumentException e) {
             return new MotorPlan(use, null, null, "not possible: " + e.getMessage(), aim);
@@ -72,12 +76,18 @@ public record MotorPlan(
     }
 
     private static WindingRequest request(
-            EventAdded event, MotorAdded motor, @Nullable ModelAdded model, int use, BigDecimal breaking, Level level) {
+            EventAdded event,
+            double ratio,
+            MotorAdded motor,
+            @Nullable ModelAdded model,
+            int use,
+            BigDecimal breaking,
+            Level level) {
         double finish = (model == null ? motor.loopMm() * FINISH_SHARE : model.hookDistanceMm()) + FINISH_EXCESS_MM;
         return new WindingRequest(
                 Length.ofMillimetres(motor.loopMm()),
                 breaking,
-                BigDecimal.valueOf(event.winderRatio()),
+                BigDecimal.valueOf(ratio),
                 WindingPolicy.fraction(use),
                 WindingPolicy.stretch(use),
                 WindingPolicy.SHARE_AT_FULL_STRETCH,

@@ -50,6 +50,29 @@ class CleanWindsWebTest {
     }
 
     @Test
+    void who_is_named_later_has_not_wound_what_was_wound_before() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            Visitor laptop = new Visitor(app.port(), "", 95);
+            var forms = new FilledForms(laptop);
+            for (String person : new String[] {"Tomek", "Jorun"}) {
+                forms.save("crew", forms.row("crew", person), Map.of("clean-winds", ""));
+            }
+            wind(laptop, "", 206);
+            String before = counted(laptop);
+            assertEquals("Tomek", before);
+            var saved = forms.save("entries", forms.row("entries", "Curlew"), Map.of("winds", "Jorun"));
+            assertEquals(204, saved.statusCode(), saved.body());
+            assertEquals(before, counted(laptop));
+        }
+    }
+
+    /** Whose row says that the program has counted a wind. */
+    private static String counted(Visitor laptop) throws Exception {
+        String crew = laptop.get("/prepare/crew").body();
+        return CalledForTests.value(crew, "The program has counted 1 clean wind\\..*?Confirm 1 clean winds of (\\w+)");
+    }
+
+    @Test
     void a_wind_that_broke_is_none() throws Exception {
         try (App app = Demo.start(root.resolve("day"))) {
             Visitor laptop = new Visitor(app.port(), "", 93);

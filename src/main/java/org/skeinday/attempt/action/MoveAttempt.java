@@ -74,6 +74,9 @@ public final class MoveAttempt {
             MotorGoes.with(tx, context, known.now(), State.of(fact.state()), atMs)
                     .ifPresent(facts::add);
         });
+        if (act == AttemptAct.FIRST_TURN) {
+            facts.addAll(ChooseStation.stays(tx, known.now()));
+        }
         if (act == AttemptAct.LAST_TURN) {
             known.presentWind().flatMap(wind -> stopped(context, wind, atMs)).ifPresent(facts::add);
         }

@@ -16,6 +16,10 @@ import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.TurnsRunBack;
 import org.skeinday.attempt.store.LiveAttempts;
+import org.skeinday.attempt.store.Stations;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorLife;
@@ -36,8 +40,16 @@ import org.skeinday.winding.Wind;
  * afterwards; an attempt that was given up is over with the answer.
  */
 final class RunBackMotor {
-    /** @param turns crank turns that were on, as typed @param motor that the page showed */
-    record Told(String attempt, String motor, String turns) {}
+    /**
+     * @param motor that the page showed
+     * @param turns crank turns that were on, as typed
+     * @param hands a word of {@link Hands}, of whoever tells it
+     */
+    record Told(
+            String attempt,
+            String motor,
+            String turns,
+            @Nullable String hands) {}
 
     private RunBackMotor() {}
 
@@ -47,7 +59,8 @@ final class RunBackMotor {
             return Decision.unknown("There is no such attempt; look again");
         }
         LiveAttempt live = LiveAttempt.of(known);
-        Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.RUN_BACK, Hands.CAPTAIN);
+        Optional<Decision> refused =
+                PhaseGate.refused(tx, context, live, AttemptAct.RUN_BACK, Hands.CAPTAIN, Hands.of(told.hands()));
         if (refused.isPresent()) {
             return refused.get();
         }
@@ -75,7 +88,7 @@ final class RunBackMotor {
     private static Decision runBack(
             Tx tx, ActContext context, AttemptEvidence known, MotorLife life, double crankTurns) {
         @Nullable Wind wind = known.presentWind().orElse(null);
-        double ratio = wind == null ? eventRatio(tx, known) : wind.begun().ratio();
+        double ratio = wind == null ? ratio(tx, known) : wind.begun().ratio();
         boolean use = MotorUses.isUse(crankTurns * ratio, breakingTurns(tx, life));
         State state = known.now().state() == State.SCRUBBED ? State.SCRUBBED : State.CALLED;
         List<Fact> facts = new ArrayList<>();
@@ -100,8 +113,10 @@ final class RunBackMotor {
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 
-    private static double eventRatio(Tx tx, AttemptEvidence known) {
-        return EventStore.find(tx, known.now().eventId()).orElseThrow().winderRatio();
+    private static double ratio(Tx tx, AttemptEvidence known) {
+        EventAdded event = EventStore.find(tx, known.now().eventId()).orElseThrow();
+        EntryAdded entry = EntryStore.find(tx, known.now().entryId()).orElseThrow();
+        return Stations.ratio(Stations.of(tx, entry, known.now().id()), event);
     }
 
     /** In motor turns; null while not known. */

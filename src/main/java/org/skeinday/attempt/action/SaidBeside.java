@@ -38,7 +38,7 @@ final class SaidBeside {
         return switch (step.answer()) {
             case NEWTONS -> pulled(tx, context, Double.parseDouble(answer));
             case LANE_LENGTH -> lane(tx, Length.parse(answer));
-            case RATIO -> ratio(tx, context, answer);
+            case RATIO -> ratio(context, StationStore.atWork(tx), answer);
             case MASS ->
                 ModelSubject.parse(subject)
                         .flatMap(about ->
@@ -71,16 +71,16 @@ final class SaidBeside {
     }
 
     /** Another ratio than on record would make every plan wrong: it is set where the winder is described. */
-    static Optional<Decision> ratio(Tx tx, ActContext context, String answer) {
+    static Optional<Decision> ratio(ActContext context, Optional<StationAdded> at, String answer) {
         double said = Double.parseDouble(answer);
-        StationAdded station = StationStore.atWork(tx).orElse(null);
+        StationAdded station = at.orElse(null);
         if (station == null || station.winderRatio() == null) {
             return Optional.empty();
         }
         if (Math.abs(said / station.winderRatio() - 1) > SAME_RATIO) {
             return Optional.of(Decision.refused(
                     "answer",
-                    "The winder is on record with " + PlainNumber.of(station.winderRatio())
+                    "The winder of " + station.name() + " is on record with " + PlainNumber.of(station.winderRatio())
                             + " to 1: turn the crank once and count again, or set its ratio in Prepare"));
         }
         return Optional.of(noted(

@@ -3,6 +3,9 @@ package org.skeinday.attempt.action;
 import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.Stations;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.EntryStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
@@ -33,13 +36,17 @@ public final class SaidInLists {
             return wrongWay(tx, attempt, answer);
         }
         if (step.answer() == ItemAnswer.RATIO) {
-            return SaidBeside.ratio(tx, context, answer);
+            return SaidBeside.ratio(context, station(tx, attempt), answer);
         }
         return switch (step.id()) {
             case REMAINING -> AfterFlight.remaining(tx, context, attempt, answer);
             case CONTACTS -> AfterFlight.contacts(tx, attempt, answer);
             default -> Optional.empty();
         };
+    }
+
+    private static Optional<StationAdded> station(Tx tx, AttemptNow attempt) {
+        return EntryStore.find(tx, attempt.entryId()).flatMap(entry -> Stations.of(tx, entry, attempt.id()));
     }
 
     private static Optional<Decision> wrongWay(Tx tx, AttemptNow attempt, String answer) {

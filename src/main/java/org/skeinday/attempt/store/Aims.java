@@ -9,11 +9,11 @@ import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.CrewStore;
 import org.skeinday.contest.store.EventStore;
-import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.Ceiling;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.Section;
@@ -37,31 +37,61 @@ public final class Aims {
      */
     public static MotorPlan plan(
             Tx tx, EntryAdded entry, @Nullable String attempt, MotorAdded motor, @Nullable ModelAdded model, int uses) {
+        return at(tx, entry, attempt, motor, model, uses, Stations.of(tx, entry, attempt));
+    }
+
+    private static MotorPlan at(
+            Tx tx,
+            EntryAdded entry,
+            @Nullable String attempt,
+            MotorAdded motor,
+            @Nullable ModelAdded model,
+            int uses,
+            Optional<StationAdded> station) {
+        EventAdded event = EventStore.find(tx, entry.eventId()).orElseThrow();
         return MotorPlan.of(
-                EventStore.find(tx, entry.eventId()).orElseThrow(),
+                event,
+                Stations.ratio(station, event),
                 motor,
                 BatchStore.find(tx, motor.batchId()).orElse(null),
                 model,
                 uses,
-                of(tx, entry, attempt, motor));
+                of(tx, entry, attempt, motor, station));
     }
 
     /** The same by the uses on record: from the call to the release its plan stands, whatever its own wind adds. */
     public static MotorPlan plan(
             Tx tx, EntryAdded entry, @Nullable String attempt, MotorAdded motor, @Nullable ModelAdded model) {
-        MotorUses uses = MotorUseStore.all(tx);
-        int had = attempt == null ? uses.of(motor.id()) : uses.before(motor.id(), attempt);
-        return plan(tx, entry, attempt, motor, model, had);
+        return plan(tx, entry, attempt, motor, model, uses(tx, attempt, motor));
     }
 
-    static Aim of(Tx tx, EntryAdded entry, @Nullable String attempt, MotorAdded motor) {
+    /** The same at a winding place that is known. */
+    public static MotorPlan planAt(
+            Tx tx,
+            EntryAdded entry,
+            String attempt,
+            MotorAdded motor,
+            @Nullable ModelAdded model,
+            Optional<StationAdded> station) {
+        return at(tx, entry, attempt, motor, model, uses(tx, attempt, motor), station);
+    }
+
+    private static int uses(Tx tx, @Nullable String attempt, MotorAdded motor) {
+        MotorUses all = MotorUseStore.all(tx);
+        return attempt == null ? all.of(motor.id()) : all.before(motor.id(), attempt);
+    }
+
+    private static Aim of(
+            Tx tx, EntryAdded entry, @Nullable String attempt, MotorAdded motor, Optional<StationAdded> station) {
+        String meter = station.map(StationAdded::meter).orElse("");
         AttemptAimed wanted = attempt == null
                 ? AttemptStore.lastAim(tx, entry.id()).orElse(AttemptAimed.nothing(""))
                 : AttemptStore.aim(tx, attempt);
         Level level = level(tx, entry, number(tx, entry, attempt));
         Double typed = wanted.ceilingNmm();
-        Ceiling ceiling =
-                typed == null ? fromBreakTests(tx, motor, level) : Ceiling.typed(Torque.ofNewtonMillimetres(typed));
+        Ceiling ceiling = typed == null
+                ? fromBreakTests(tx, motor, meter, level)
+                : Ceiling.typed(Torque.ofNewtonMillimetres(typed));
         Double launch = wanted.launchNmm();
         return new Aim(ceiling, launch == null ? null : Torque.ofNewtonMillimetres(launch), level);
     }
@@ -83,8 +113,7 @@ public final class Aims {
         return clean.filter(n -> n < CrewAdded.TO_FULL_CEILING).isPresent() ? Level.FIRST_HANDLING : Level.PRACTISED;
     }
 
-    private static Ceiling fromBreakTests(Tx tx, MotorAdded motor, Level level) {
-        String meter = StationStore.atWork(tx).map(StationAdded::meter).orElse("");
+    private static Ceiling fromBreakTests(Tx tx, MotorAdded motor, String meter, Level level) {
         Section section = Section.of(Mass.ofGrams(motor.massG()), Length.ofMillimetres(motor.loopMm()));
         return Ceiling.fromBreakTests(
                 BreakEvidenceStore.tests(tx, motor.batchId(), meter), meter, section, level.ceilingShare());

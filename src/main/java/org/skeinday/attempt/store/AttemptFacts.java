@@ -53,6 +53,7 @@ public final class AttemptFacts {
         kinds.addAll(BreakRecord.kinds());
         kinds.addAll(Assignments.kinds());
         kinds.addAll(HallStops.kinds());
+        kinds.addAll(Stations.kinds());
         kinds.addAll(List.of(
                 FactKind.of("attempt.called", AttemptCalled.class, AttemptFacts::called),
                 FactKind.of("attempt.moved", AttemptMoved.class, AttemptFacts::moved),

@@ -13,8 +13,9 @@ import org.skeinday.winding.Wind;
 import org.skeinday.winding.store.WindStore;
 
 /**
- * Clean winds by person: counted, without a break and without a doubt that nobody has cleared. The one who winds is who the
- * entry names for it, since who holds the device reads; a wind without an attempt is of the person whose device it was.
+ * Clean winds by person: counted, without a break and without a doubt that nobody has cleared. The one who winds is who
+ * was named for it when the wind began, since who holds the device reads; a wind without an attempt is of the person whose
+ * device it was.
  */
 public final class CleanWinds {
     private CleanWinds() {}
@@ -42,6 +43,11 @@ public final class CleanWinds {
         if (attempt == null) {
             return Optional.ofNullable(wind.begun().personId()).filter(id -> !id.isEmpty());
         }
+        return WindStore.winder(tx, wind.begun().id()).or(() -> named(tx, attempt));
+    }
+
+    /** Records of before say only who is named now. */
+    private static Optional<String> named(Tx tx, String attempt) {
         return AttemptStore.find(tx, attempt)
                 .flatMap(a -> EntryStore.find(tx, a.entryId())
                         .flatMap(entry -> Assignments.named(tx, entry, a.number(), "winds")))

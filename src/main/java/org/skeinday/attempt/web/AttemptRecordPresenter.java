@@ -80,7 +80,8 @@ final class AttemptRecordPresenter {
                 times(),
                 signs ? signs(ResultRecord.signatures(tx, attempt.id()), caller) : List.of(),
                 protests.stream().map(this::marked).toList(),
-                caller.role().covers(Role.TIMEKEEPER) && !attempt.state().isBeforeRelease(),
+                caller.role().covers(Role.TIMEKEEPER)
+                        && AttemptActs.of(live, Hands.TIMEKEEPER).contains(AttemptAct.PROTEST),
                 captain,
                 captain && (closed || (attempt.state() == State.VOID && attempt.releasedAtMs() != null)),
                 official == null ? -1 : official,
@@ -105,6 +106,7 @@ final class AttemptRecordPresenter {
         }
         lines.add(new NowView.Line("called", moment(attempt.calledAtMs())));
         EntryStore.find(tx, attempt.entryId()).filter(EntryAdded::own).ifPresent(entry -> lines.addAll(people(entry)));
+        WindingPlaces.line(tx, attempt).ifPresent(lines::add);
         lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
         lines.add(new NowView.Line("released", moment(attempt.releasedAtMs())));
         if (!untold) {

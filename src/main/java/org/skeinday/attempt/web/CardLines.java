@@ -78,6 +78,7 @@ final class CardLines {
         }
         if (attempt.state().isBeforeRelease() && entry.own()) {
             lines.addAll(WhoDoesWhat.of(tx, entry, attempt.number(), nameOf).lines());
+            WindingPlaces.line(tx, attempt).ifPresent(lines::add);
         }
         lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
         if (live.phase().name() == AttemptPhase.Name.CALLED && entry.own()) {

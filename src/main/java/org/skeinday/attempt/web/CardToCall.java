@@ -83,6 +83,7 @@ final class CardToCall {
                                 .toList(),
                         motors.stream().map(this::choice).toList(),
                         List.of(),
+                        WindingPlaces.ONE,
                         List.of(),
                         false,
                         entry.own(),

@@ -11,7 +11,12 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.TestedAt;
 import org.skeinday.attempt.action.TodaysPull;
 import org.skeinday.attempt.action.TodaysStretch;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.Stations;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.StationStore;
 import org.skeinday.hall.web.MotorsOfDay;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
@@ -82,5 +87,15 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
     @Override
     public OptionalDouble testedAt(Tx tx) {
         return Apart.made("How warm the tests were", () -> TestedAt.celsius(tx), words -> OptionalDouble.empty());
+    }
+
+    /** Of the attempt's winding place; for another list of the one at work. */
+    @Override
+    public Optional<Double> winderRatio(Tx tx, String subject) {
+        return AttemptStore.find(tx, subject)
+                .flatMap(attempt ->
+                        EntryStore.find(tx, attempt.entryId()).flatMap(entry -> Stations.of(tx, entry, attempt.id())))
+                .or(() -> StationStore.atWork(tx))
+                .map(StationAdded::winderRatio);
     }
 }

@@ -100,6 +100,7 @@ public record NowCard(
      * @param deeds one key each, the first one the way on
      * @param models and {@code motors} to call it with
      * @param spares other motors for it, after a break or before winding
+     * @param places where else it can be wound, and where it is
      * @param judges watches of which the captain may say what holds; empty when not now
      * @param announces whether the time of officials elsewhere is typed in here
      * @param hands who can do what; empty where nobody can be named any more
@@ -111,6 +112,7 @@ public record NowCard(
             List<NowView.Choice> models,
             List<NowView.Choice> motors,
             List<NowView.Choice> spares,
+            WindingPlaces places,
             List<Integer> judges,
             boolean announces,
             boolean choose,

@@ -186,6 +186,7 @@ final class NowPresenter {
                 List.of(),
                 List.of(),
                 spares ? new CardToCall(tx, today, sum, units, nameOf).spares(entry, attempt, quiet) : List.of(),
+                WindingPlaces.of(tx, attempt),
                 CardActs.judges(live, today.event().timekeepers()),
                 CardActs.announces(live),
                 false,

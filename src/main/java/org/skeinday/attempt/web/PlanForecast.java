@@ -11,8 +11,6 @@ import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.contest.ModelAdded;
-import org.skeinday.contest.StationAdded;
-import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.BreakRisk;
 import org.skeinday.motor.BreakingTurns;
 import org.skeinday.motor.Interval;
@@ -35,11 +33,14 @@ import org.skeinday.winding.store.WindStore;
 final class PlanForecast {
     private final Tx tx;
     private final MotorAdded motor;
+    private final @Nullable String meter;
     private final UnitSystem units;
 
-    PlanForecast(Tx tx, MotorAdded motor, UnitSystem units) {
+    /** @param meter on which its torque is read, null where none is */
+    PlanForecast(Tx tx, MotorAdded motor, @Nullable String meter, UnitSystem units) {
         this.tx = tx;
         this.motor = motor;
+        this.meter = meter;
         this.units = units;
     }
 
@@ -89,7 +90,6 @@ final class PlanForecast {
         Map<String, BatchWinds.Size> sizes = MotorStore.all(tx).stream()
                 .filter(m -> m.batchId().equals(motor.batchId()))
                 .collect(Collectors.toMap(MotorAdded::id, BatchWinds.Size::of));
-        String meter = StationStore.atWork(tx).map(StationAdded::meter).orElse(null);
         return BatchWinds.of(WindStore.evidenceOfBatch(tx, motor.batchId()), sizes, meter)
                 .launch(BatchWinds.Size.of(motor), motorTurns);
     }

@@ -2,15 +2,16 @@ package org.skeinday.attempt.web;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aim;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.store.Aims;
+import org.skeinday.attempt.store.Stations;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.StationAdded;
-import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
@@ -59,13 +60,15 @@ final class PlanLines {
         var plan = new PlanLines(units);
         MotorPlan winding = Aims.plan(tx, entry, attempt, motor, model);
         plan.motor(motor, model, winding.use());
-        plan.crank(tx, motor);
+        Optional<StationAdded> station = Stations.of(tx, entry, attempt);
+        plan.crank(station, motor);
         if (winding.plan() == null || winding.request() == null) {
             plan.line("winding plan", winding.why());
         } else {
             plan.add(winding.request(), winding.plan(), winding.aim());
             plan.lines.addAll(
-                    new PlanForecast(tx, motor, units).lines(model, winding.use(), winding.request(), winding.plan()));
+                    new PlanForecast(tx, motor, station.map(StationAdded::meter).orElse(null), units)
+                            .lines(model, winding.use(), winding.request(), winding.plan()));
         }
         return new NowView.Plan(List.copyOf(plan.lines), List.copyOf(plan.walkIn), List.copyOf(plan.warnings));
     }
@@ -83,9 +86,8 @@ final class PlanLines {
     }
 
     /** Where somebody has seen which way the winder's hook turns for its crank. */
-    private void crank(Tx tx, MotorAdded motor) {
-        StationStore.atWork(tx)
-                .flatMap(StationAdded::output)
+    private void crank(Optional<StationAdded> station, MotorAdded motor) {
+        station.flatMap(StationAdded::output)
                 .ifPresent(output -> line(
                         "crank",
                         output.crankFor(motor.turns()).withArrow() + ": this winder's hook turns " + output.word()

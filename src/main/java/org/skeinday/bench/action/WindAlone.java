@@ -11,6 +11,7 @@ import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.action.StopHall;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.MotorUseStore;
+import org.skeinday.attempt.store.Stations;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
@@ -96,6 +97,7 @@ public final class WindAlone {
         }
         return MotorPlan.of(
                 event,
+                Stations.ratio(StationStore.atWork(tx), event),
                 motor,
                 BatchStore.find(tx, motor.batchId()).orElse(null),
                 model(tx, motor).orElse(null),

@@ -7,7 +7,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.MotorPlan;
-import org.skeinday.bench.action.WindActions;
+import org.skeinday.bench.action.BeginWind;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.Torque;
@@ -97,7 +97,7 @@ final class ReaderPresenter {
         Double division = division().orElse(null);
         return division == null
                 ? OptionalInt.empty()
-                : WindActions.ceiling(planned, station)
+                : BeginWind.ceiling(planned, station)
                         .map(c -> OptionalInt.of(Wind.levelOf(c.newtonMillimetres(), division)))
                         .orElse(OptionalInt.empty());
     }

@@ -3,7 +3,6 @@ package org.skeinday.bench.web;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -14,8 +13,6 @@ import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.store.WoundAlone;
 import org.skeinday.attempt.web.PageWords;
 import org.skeinday.bench.action.WindAlone;
-import org.skeinday.contest.StationAdded;
-import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.MotorStage;
 import org.skeinday.motor.StopRule;
@@ -149,18 +146,8 @@ final class WindAlonePresenter {
                 lines.add(new BenchView.Line(
                         "stop", "when it breaks; what is known says at about " + Math.round(turns) + " crank turns"));
             }
-            differingRatio(planned).ifPresent(lines::add);
         }
         return lines;
-    }
-
-    private Optional<BenchView.Line> differingRatio(MotorPlan planned) {
-        return StationStore.atWork(tx)
-                .map(StationAdded::winderRatio)
-                .filter(own -> planned.request() != null
-                        && own != planned.request().ratio().doubleValue())
-                .map(own -> new BenchView.Line(
-                        "ratio", "this winder's is " + own + ", the event's another: the counts here are the event's"));
     }
 
     private List<BenchView.Line> past(ZoneId zone) {

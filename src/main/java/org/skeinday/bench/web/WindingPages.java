@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
@@ -14,6 +15,7 @@ import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.web.MotorDemand;
 import org.skeinday.attempt.web.WhoDoesWhat;
+import org.skeinday.attempt.web.WindingPlaces;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.hall.web.ReaderUnits;
@@ -170,7 +172,9 @@ public final class WindingPages {
     private List<BenchView.Line> people(Tx tx, AttemptNow attempt) {
         return EntryStore.find(tx, attempt.entryId()).filter(EntryAdded::own).stream()
                 .filter(entry -> attempt.state().isBeforeRelease())
-                .flatMap(entry -> WhoDoesWhat.of(tx, entry, attempt.number(), record.people()::name).lines().stream())
+                .flatMap(entry -> Stream.concat(
+                        WhoDoesWhat.of(tx, entry, attempt.number(), record.people()::name).lines().stream(),
+                        WindingPlaces.line(tx, attempt).stream()))
                 .map(line -> new BenchView.Line(line.label(), line.value()))
                 .toList();
     }

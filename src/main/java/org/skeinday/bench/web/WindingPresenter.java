@@ -20,9 +20,11 @@ import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.TurnsRunBack;
 import org.skeinday.attempt.action.WindingGate;
+import org.skeinday.attempt.store.Stations;
 import org.skeinday.attempt.web.Strips;
 import org.skeinday.attempt.web.WhoDoesWhat;
-import org.skeinday.bench.action.WindActions;
+import org.skeinday.attempt.web.WindingPlaces;
+import org.skeinday.bench.action.BeginWind;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
@@ -53,7 +55,13 @@ final class WindingPresenter {
 
     /** @param wind of its present motor, null before the first crank turn and where nobody reads */
     WindingPresenter(Tx tx, AttemptEvidence known, MotorLife life, @Nullable Wind wind, UnitSystem units) {
-        this(tx, known, life, wind, units, orNone(() -> WindActions.plan(tx, known.now(), life.motor())));
+        this(
+                tx,
+                known,
+                life,
+                wind,
+                units,
+                orNone(() -> BeginWind.plan(tx, known.now(), life.motor(), placeOf(tx, known.now(), wind))));
     }
 
     /** Without a plan the keys and counts stand all the same. */
@@ -92,7 +100,20 @@ final class WindingPresenter {
 
     private @Nullable StationAdded station() {
         return Apart.made(
-                "What the winding place says", () -> StationStore.atWork(tx).orElse(null), words -> null);
+                "What the winding place says", () -> placeOf(tx, attempt, wind).orElse(null), words -> null);
+    }
+
+    /** Where it is being wound; before the first crank turn where its attempt is to be. */
+    private static Optional<StationAdded> placeOf(Tx tx, @Nullable AttemptNow attempt, @Nullable Wind wind) {
+        String wound = wind == null ? null : wind.begun().stationId();
+        if (wound != null) {
+            return StationStore.all(tx).stream()
+                    .filter(station -> station.id().equals(wound))
+                    .findFirst();
+        }
+        return attempt == null
+                ? StationStore.atWork(tx)
+                : EntryStore.find(tx, attempt.entryId()).flatMap(entry -> Stations.of(tx, entry, attempt.id()));
     }
 
     /**
@@ -199,6 +220,7 @@ final class WindingPresenter {
                 flown != null && at != null && AttemptActs.of(at, Hands.READER).contains(AttemptAct.TAKE_SPARE)
                         ? beside.spares(flown)
                         : List.of(),
+                before && flown != null ? WindingPlaces.of(tx, flown) : WindingPlaces.ONE,
                 List.of(),
                 wind == null || over ? new WindingView.Hold(0, "") : beside.hold(quiet, nowMs),
                 "",

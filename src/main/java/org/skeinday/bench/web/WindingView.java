@@ -3,6 +3,7 @@ package org.skeinday.bench.web;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.web.NowView;
+import org.skeinday.attempt.web.WindingPlaces;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.steps.Cautions;
 import org.skeinday.steps.web.GateView;
@@ -58,6 +59,7 @@ public record WindingView(
      * @param picture null without a reading
      * @param aim null when nothing can be wanted any more, or nobody may be helped
      * @param spares other motors that can be flown, while this one is not being wound
+     * @param places where it is wound, and where else it can be
      * @param flights the last ones, with what is still to be told
      * @param cautions before the first crank turn, in full for who meets them first on {@code today}; empty for a motor
      *     without an attempt
@@ -71,6 +73,7 @@ public record WindingView(
             @Nullable WindPictureView picture,
             @Nullable Aims aim,
             List<Spare> spares,
+            WindingPlaces places,
             List<Past> flights,
             Hold hold,
             String shown,
@@ -85,6 +88,7 @@ public record WindingView(
                     null,
                     null,
                     List.of(),
+                    WindingPlaces.ONE,
                     flights,
                     new Hold(0, ""),
                     "",
@@ -103,6 +107,7 @@ public record WindingView(
                 more.picture,
                 more.aim,
                 more.spares,
+                more.places,
                 flights,
                 more.hold,
                 shown,
@@ -123,6 +128,7 @@ public record WindingView(
                 more.picture,
                 more.aim,
                 more.spares,
+                more.places,
                 more.flights,
                 more.hold,
                 more.shown,

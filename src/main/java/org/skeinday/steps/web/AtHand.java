@@ -36,4 +36,7 @@ public interface AtHand {
 
     /** What the strongest of them pulls and what the mount is tested with, in words; empty when it is not known. */
     Optional<String> pull(Tx tx);
+
+    /** Motor turns of one crank turn of the winder that the list is about. @param subject an attempt, or anything else */
+    Optional<Double> winderRatio(Tx tx, String subject);
 }

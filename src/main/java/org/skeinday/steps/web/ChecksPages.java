@@ -139,7 +139,7 @@ public final class ChecksPages {
                                         record.people()::name,
                                         clock.getZone(),
                                         nowMs,
-                                        PlaceWords.of(tx, atHand, ReaderUnits.of(ctx), place.list()))
+                                        PlaceWords.of(tx, atHand, ReaderUnits.of(ctx), place.list(), place.subject()))
                                 .walk()
                                 .ending(notices.ending(place)))
                         .orElse(null),

@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.contest.StationAdded;
-import org.skeinday.contest.store.StationStore;
 import org.skeinday.hall.HallDescribed;
 import org.skeinday.hall.PlaceMeasured;
 import org.skeinday.hall.Separation;
@@ -35,11 +33,13 @@ record PlaceWords(
         List<String> findings,
         Optional<String> ratio,
         Optional<String> pull) {
-    /** @param list whose items ask: what none of them asks for is not worked out */
-    static PlaceWords of(Tx tx, AtHand atHand, UnitSystem units, Checklist list) {
-        Optional<String> ratio = asks(list, ItemAnswer.RATIO)
-                ? StationStore.atWork(tx).map(StationAdded::winderRatio).map(PlainNumber::of)
-                : Optional.empty();
+    /**
+     * @param list whose items ask: what none of them asks for is not worked out
+     * @param subject what it is about
+     */
+    static PlaceWords of(Tx tx, AtHand atHand, UnitSystem units, Checklist list, String subject) {
+        Optional<String> ratio =
+                asks(list, ItemAnswer.RATIO) ? atHand.winderRatio(tx, subject).map(PlainNumber::of) : Optional.empty();
         Optional<String> pull = asks(list, ItemAnswer.NEWTONS) ? atHand.pull(tx) : Optional.empty();
         @Nullable
         PlaceMeasured place =

@@ -8,6 +8,7 @@ import static org.skeinday.platform.db.schema.Tables.WINDING_PACED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PHASE;
 import static org.skeinday.platform.db.schema.Tables.WINDING_UNDONE;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
+import static org.skeinday.platform.db.schema.Tables.WINDING_WINDER;
 
 import java.util.List;
 import org.jooq.TableField;
@@ -23,6 +24,7 @@ import org.skeinday.winding.WindPaced;
 import org.skeinday.winding.WindPhase;
 import org.skeinday.winding.WindReader;
 import org.skeinday.winding.WindUndone;
+import org.skeinday.winding.WindWinder;
 
 /** The winds' kinds of fact. */
 public final class WindFacts {
@@ -31,6 +33,7 @@ public final class WindFacts {
     public static List<FactKind> kinds() {
         return List.of(
                 FactKind.of("wind.begun", WindBegun.class, Rows.into(WINDING_WIND)),
+                FactKind.of("wind.winder", WindWinder.class, Rows.put(WINDING_WINDER)),
                 FactKind.of("wind.mark", WindMark.class, Rows.put(WINDING_MARK)),
                 FactKind.of("wind.paced", WindPaced.class, Rows.put(WINDING_PACED)),
                 FactKind.of("wind.phase", WindPhase.class, Rows.into(WINDING_PHASE)),
@@ -52,8 +55,8 @@ public final class WindFacts {
     /** Gone from the tables, as if it had not been made; the journal has it. */
     private static void undone(Tx tx, WindUndone fact) {
         Rows.into(WINDING_UNDONE).accept(tx, fact);
-        for (TableField<?, String> id :
-                List.of(WINDING_WIND.ID, WINDING_MARK.ID, WINDING_PHASE.ID, WINDING_FLOOR_MARK.ID)) {
+        for (TableField<?, String> id : List.of(
+                WINDING_WIND.ID, WINDING_WINDER.WIND_ID, WINDING_MARK.ID, WINDING_PHASE.ID, WINDING_FLOOR_MARK.ID)) {
             Rows.remove(tx, id, fact.tapId());
         }
     }

@@ -9,6 +9,7 @@ import static org.skeinday.platform.db.schema.Tables.WINDING_PACED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PHASE;
 import static org.skeinday.platform.db.schema.Tables.WINDING_UNDONE;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
+import static org.skeinday.platform.db.schema.Tables.WINDING_WINDER;
 
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,15 @@ public final class WindStore {
 
     public static Optional<Wind> find(Tx tx, String id) {
         return of(tx, WINDING_WIND.ID.eq(id)).stream().findFirst();
+    }
+
+    /** Who was named for winding when it began; empty in records made before this was kept, and where nobody was. */
+    public static Optional<String> winder(Tx tx, String wind) {
+        return tx.sql()
+                .select(WINDING_WINDER.PERSON_ID)
+                .from(WINDING_WINDER)
+                .where(WINDING_WINDER.WIND_ID.eq(wind))
+                .fetchOptional(WINDING_WINDER.PERSON_ID);
     }
 
     /**

@@ -75,6 +75,7 @@ final class LiveFigures {
                 List.of("<h1>[^<]+<span class=\"state now\">([\\d:.]+)<", "Official time: ([\\d:.]+\\d)"));
         put("rule number", page, html, "<h1>[^<]*?, (attempt \\d+(?:, \\d+\\w\\w try)?)");
         put("winds and reads", page, html, "<dt>winds / reads</dt><dd>([^<]+)<");
+        put("wound at", page, html, "<dt>wound at</dt><dd>([^<]+)<");
         put("loads and releases", page, html, "<dt>loads / releases</dt><dd>([^<]+)<");
         put(
                 "times, watch 1",

@@ -1,0 +1,71 @@
+package org.skeinday.attempt.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptStation;
+import org.skeinday.attempt.Hands;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.Stations;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.StationStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.record.ActContext;
+import org.skeinday.platform.record.ActKind;
+import org.skeinday.platform.record.Decision;
+import org.skeinday.platform.record.Fact;
+
+/** Where more than one winding place is prepared, an attempt is wound at one of them: chosen before its first crank turn. */
+public final class ChooseStation {
+    /** @param station id of the winding place */
+    record Chosen(String attempt, String station) {}
+
+    private ChooseStation() {}
+
+    public static List<ActKind<?>> kinds() {
+        return List.of(new ActKind<>("attempt.station", Chosen.class, ChooseStation::decide));
+    }
+
+    static Decision decide(Tx tx, ActContext context, Chosen chosen) {
+        AttemptNow now = AttemptStore.find(tx, chosen.attempt()).orElse(null);
+        boolean known = StationStore.all(tx).stream().anyMatch(s -> s.id().equals(chosen.station()));
+        if (now == null || !known) {
+            return Decision.unknown("There is no such attempt or winding place; look again");
+        }
+        if (now.state() != State.CALLED) {
+            return Decision.refused(
+                    PhaseGate.wrong(tx, now, "The winding place is chosen before the first crank turn", Hands.READER));
+        }
+        if (at(tx, now).filter(s -> s.id().equals(chosen.station())).isPresent()) {
+            return new Decision.Decided(List.of(fact(now, chosen.station())), Map.of(), PhaseGate.FIRST);
+        }
+        List<Fact> facts = new ArrayList<>(List.of(fact(now, chosen.station())));
+        facts.addAll(AsksAgain.beforeWinding(tx, context, now.id(), AsksAgain.OTHER_PLACE));
+        return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
+    }
+
+    /** From the first crank turn on the place stays, whatever becomes free: said where there is more than one. */
+    public static List<Fact> stays(Tx tx, AttemptNow now, Optional<StationAdded> station) {
+        return StationStore.all(tx).size() < 2
+                ? List.of()
+                : station.map(at -> fact(now, at.id())).stream().toList();
+    }
+
+    static List<Fact> stays(Tx tx, AttemptNow now) {
+        return stays(tx, now, at(tx, now));
+    }
+
+    private static Optional<StationAdded> at(Tx tx, AttemptNow now) {
+        return EntryStore.find(tx, now.entryId())
+                .filter(entry -> entry.own())
+                .flatMap(entry -> Stations.of(tx, entry, now.id()));
+    }
+
+    private static Fact fact(AttemptNow now, String station) {
+        return Fact.of("attempt.station", new AttemptStation(now.id(), station));
+    }
+}

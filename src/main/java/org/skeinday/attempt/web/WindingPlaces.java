@@ -1,0 +1,65 @@
+package org.skeinday.attempt.web;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.State;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.Stations;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.StationStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.units.PlainNumber;
+
+/**
+ * Where an attempt is wound, and where else it could be while that can be chosen.
+ *
+ * @param others the other places with their meter and winder; empty from the first crank turn on
+ */
+public record WindingPlaces(List<NowView.Choice> others) {
+    /** Nothing can be chosen. */
+    public static final WindingPlaces ONE = new WindingPlaces(List.of());
+
+    public static WindingPlaces of(Tx tx, AttemptNow attempt) {
+        List<StationAdded> all = StationStore.all(tx);
+        EntryAdded entry = EntryStore.find(tx, attempt.entryId()).orElseThrow();
+        if (all.size() < 2 || !entry.own() || attempt.state() != State.CALLED) {
+            return ONE;
+        }
+        Optional<StationAdded> at = Stations.of(tx, entry, attempt.id());
+        return new WindingPlaces(all.stream()
+                .filter(station -> at.filter(station::equals).isEmpty())
+                .map(station -> new NowView.Choice(station.id(), words(station) + taken(tx, station, attempt)))
+                .toList());
+    }
+
+    /** Where it is wound, or was; nothing where there are not two places, or nobody knows. */
+    public static Optional<NowView.Line> line(Tx tx, AttemptNow attempt) {
+        Optional<StationAdded> at = EntryStore.find(tx, attempt.entryId())
+                .filter(EntryAdded::own)
+                .flatMap(entry -> attempt.state().isBeforeRelease()
+                        ? Stations.of(tx, entry, attempt.id())
+                        : Stations.known(tx, entry, attempt.id()));
+        return StationStore.all(tx).size() < 2
+                ? Optional.empty()
+                : at.map(station -> new NowView.Line("wound at", words(station)));
+    }
+
+    private static String words(StationAdded station) {
+        String meter = station.meter() == null ? "no meter" : station.meter();
+        Double ratio = station.winderRatio();
+        return station.name() + " · " + meter + (ratio == null ? "" : " · winder " + PlainNumber.of(ratio) + " to 1");
+    }
+
+    private static String taken(Tx tx, StationAdded station, AttemptNow attempt) {
+        String who = Stations.atWork(tx, attempt.eventId(), station.id(), attempt.id()).stream()
+                .flatMap(id -> AttemptStore.find(tx, id).stream())
+                .flatMap(other -> EntryStore.find(tx, other.entryId()).stream())
+                .map(EntryAdded::name)
+                .collect(Collectors.joining(", "));
+        return who.isEmpty() ? "" : " · " + who + " is there";
+    }
+}

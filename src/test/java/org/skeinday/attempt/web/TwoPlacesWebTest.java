@@ -1,0 +1,248 @@
+package org.skeinday.attempt.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.skeinday.fault.CalledForTests.value;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.fault.CalledForTests;
+import org.skeinday.platform.record.Json;
+import org.skeinday.prepare.FilledForms;
+
+/** Two attempts at two winding places at once: each is read on its own meter and counted by its own winder, on every page. */
+@Timeout(300)
+class TwoPlacesWebTest {
+    private static final String TABLE = "Table by the door · wire meter 1 · winder 10 to 1";
+    private static final String POST = "Spare post · dial 2 · winder 20 to 1";
+
+    @TempDir
+    Path root;
+
+    private App app;
+    private Visitor laptop;
+    private Visitor reader;
+    private long seed = 7_100;
+    private Side curlew;
+    private Side avocet;
+
+    private record Side(String attempt, String title) {}
+
+    @BeforeEach
+    void start() throws Exception {
+        app = Demo.start(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", seed);
+        reader = Demo.joined(app, "helper", "", seed + 50);
+        Map<String, String> post = Map.of(
+                "winder-ratio", "20",
+                "ratio-checked", "2026-05-02",
+                "meter", "dial 2",
+                "division", "0.02 in-ozf",
+                "full-scale", "0.5 in-ozf",
+                "output-turns", "with",
+                "output-checked", "2026-05-02");
+        var forms = new FilledForms(laptop);
+        var prepared = forms.save("stations", forms.row("stations", "Spare post"), post);
+        assertEquals(204, prepared.statusCode(), prepared.body());
+        curlew = called("Curlew");
+        avocet = called("Avocet");
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private Side called(String entry) throws Exception {
+        String id = new FilledForms(laptop).row("entries", entry).replaceFirst(".*/", "");
+        String now = laptop.form("/attempt/call", Map.of("entry", id, "number", "1", "assigned", "yes"))
+                .body();
+        String attempt = now.contains("<h1>" + entry)
+                ? value(now, "name=\"attempt\" value=\"([^\"]+)\"")
+                : value(now, "(?s)<b>" + entry + "</b>.*?/\\?attempt=([^\"]+)\"");
+        laptop.form("/winding/aim", Map.of("attempt", attempt, "launch", "0.2", "ceiling", "0.3", "unit", "in-ozf"));
+        return new Side(attempt, entry + ", attempt 1");
+    }
+
+    /** As the reader's device has it: limits, marks and which way to crank. */
+    private String keys(Side side) throws Exception {
+        return reader.get("/winding/part?flight=" + side.attempt()).body();
+    }
+
+    private static ObjectNode about(Side side) {
+        return Json.MAPPER.createObjectNode().put("attempt", side.attempt());
+    }
+
+    private String begin(Side side) throws Exception {
+        CalledForTests.letWind(laptop, side.attempt());
+        String keys = keys(side);
+        String id = reader.newId();
+        saved(reader.tapAs(
+                id,
+                "wind.begin",
+                about(side)
+                        .put("motor", value(keys, "data-of=\"([^\"]+)\""))
+                        .put("station", value(keys, "data-station=\"([^\"]+)\""))));
+        return id + "-0";
+    }
+
+    private void stopped(String wind) throws Exception {
+        saved(reader.tap(
+                "wind.phase",
+                Json.MAPPER
+                        .createObjectNode()
+                        .put("wind", wind)
+                        .put("phase", "stopped")
+                        .put("elapsedMs", 60_000)));
+    }
+
+    private static void saved(JsonNode answer) {
+        assertEquals("saved", answer.path("state").asText(), answer.toString());
+    }
+
+    private JsonNode choose(Side side, String name) throws Exception {
+        String station = new FilledForms(laptop).row("stations", name).replaceFirst(".*/", "");
+        return reader.tap("attempt.station", about(side).put("station", station));
+    }
+
+    /** Now, Winding and the attempt's own page name the place, and no page says of anything what another does not. */
+    private LiveFigures figures(Side side, String place) throws Exception {
+        LiveFigures figures = LiveFigures.of(laptop, side.attempt(), side.title());
+        assertEquals(Map.of(), figures.different(), figures.toString());
+        assertEquals(place, figures.said("wound at", "now"), figures.toString());
+        assertEquals(3, figures.pagesWith("wound at"), figures.toString());
+        return figures;
+    }
+
+    private static String data(String keys, String name) {
+        return value(keys, "data-" + name + "=\"([^\"]*)\"");
+    }
+
+    /** Limits in divisions of the meter that is read there, what one is worth, and crank turns of the winder. */
+    private void reads(Side side, List<String> divisions, double perMark, LiveFigures figures) throws Exception {
+        String keys = keys(side);
+        assertEquals(divisions, List.of(data(keys, "ceiling"), data(keys, "wanted"), data(keys, "meter-ends")));
+        assertEquals(perMark, Double.parseDouble(data(keys, "per-mark")), 1e-4);
+        assertEquals(data(keys, "target") + " crank turns", figures.said("turns limit", "now"));
+        assertEquals(data(keys, "at-full"), figures.said("full stretch", "now"));
+    }
+
+    private static int turns(LiveFigures figures) {
+        return Integer.parseInt(figures.said("turns limit", "now").replace(" crank turns", ""));
+    }
+
+    @Test
+    void each_is_wound_at_the_free_place_on_its_own_meter_by_its_own_winder() throws Exception {
+        int byPost = turns(figures(avocet, POST));
+        String one = begin(curlew);
+        LiveFigures atPost = figures(curlew, POST);
+        reads(curlew, List.of("15", "10", "25"), 0.141231, atPost);
+        LiveFigures atTable = figures(avocet, TABLE);
+        assertEquals(2.0 * byPost, turns(atTable), 2, "a winder that turns the hook half as far");
+        String card = laptop.get("/now?attempt=" + avocet.attempt()).body();
+        assertTrue(card.contains("hook turns against it") && !card.contains("hook turns with it"), card);
+        String checks = laptop.get("/checks?list=before-winding&subject=" + avocet.attempt())
+                .body();
+        assertTrue(checks.contains(">10 to 1<") && !checks.contains(">20 to 1<"), checks);
+        String two = begin(avocet);
+        reads(avocet, List.of("6", "4", "20"), 0.353078, atTable);
+        reads(curlew, List.of("15", "10", "25"), 0.141231, atPost);
+        stopped(one);
+        stopped(two);
+        startAgain();
+        assertEquals(turns(atTable), turns(figures(avocet, TABLE)));
+        assertEquals(turns(atPost), turns(figures(curlew, POST)));
+        counted(one, curlew, "2000 motor turns");
+        counted(two, avocet, "1000 motor turns");
+    }
+
+    /** Crank turns are those of the winder that it was wound with. */
+    private void counted(String wind, Side side, String motorTurns) throws Exception {
+        var released = laptop.form("/attempt/move", Map.of("attempt", side.attempt(), "to", "released"));
+        assertEquals(200, released.statusCode(), released.body());
+        laptop.form("/winding/count", Map.of("wind", wind, "atFull", "60", "stop", "100", "backOff", "0"));
+        String told = laptop.get("/winding/part?flight=" + side.attempt()).body();
+        assertTrue(told.contains(motorTurns), told);
+    }
+
+    /** The program ends, its database is lost, and it starts from the journal. */
+    private void startAgain() throws Exception {
+        Map<String, Map<String, String>> before = figures(curlew, POST).all();
+        Map<String, Map<String, String>> beside = figures(avocet, TABLE).all();
+        app.close();
+        try (Stream<Path> files = Files.list(root.resolve("day"))) {
+            for (Path file : files.filter(f -> f.toString().contains(".mv.db")).toList()) {
+                Files.delete(file);
+            }
+        }
+        app = Demo.startEmpty(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", ++seed);
+        assertEquals(before, figures(curlew, POST).all());
+        assertEquals(beside, figures(avocet, TABLE).all());
+    }
+
+    @Test
+    void the_place_is_chosen_before_the_first_crank_turn_and_stays_for_the_next_attempt() throws Exception {
+        String offered =
+                keys(curlew) + laptop.get("/now?attempt=" + curlew.attempt()).body();
+        assertEquals(3, offered.split("Another winding place", -1).length, offered);
+        saved(choose(curlew, "Table by the door"));
+        figures(curlew, TABLE);
+        figures(avocet, POST);
+        CalledForTests.letWind(laptop, curlew.attempt());
+        saved(choose(curlew, "Spare post"));
+        assertTrue(
+                laptop.get("/now?attempt=" + curlew.attempt()).body().contains("Winding waits for"),
+                "another counter, another mount");
+        saved(choose(curlew, "Table by the door"));
+        String wind = begin(curlew);
+        assertTrue(
+                keys(avocet).contains("Table by the door · wire meter 1 · winder 10 to 1 · Curlew is there"),
+                keys(avocet));
+        JsonNode late = choose(curlew, "Spare post");
+        assertEquals("refused", late.path("state").asText(), late.toString());
+        assertTrue(late.path("reason").asText().contains("before the first crank turn"), late.toString());
+        figures(curlew, TABLE);
+        stopped(wind);
+        for (String to : List.of("released", "landed")) {
+            laptop.form("/attempt/move", Map.of("attempt", curlew.attempt(), "to", to));
+        }
+        laptop.form("/attempt/close", Map.of("attempt", curlew.attempt(), "why", "no watch"));
+        laptop.form("/attempt/give-up", Map.of("attempt", curlew.attempt(), "reason", "no watch ran"));
+        assertEquals(
+                TABLE,
+                LiveFigures.of(laptop, curlew.attempt(), curlew.title()).said("wound at", "record"),
+                "its own page keeps it");
+        String id = new FilledForms(laptop).row("entries", "Curlew").replaceFirst(".*/", "");
+        String next = laptop.form("/attempt/call", Map.of("entry", id, "number", "2", "assigned", "yes"))
+                .body();
+        assertTrue(next.contains(TABLE), next);
+    }
+
+    /** A page that was not exchanged yet when the place was changed. */
+    @Test
+    void a_tap_that_names_the_place_whose_meter_was_read_holds_and_an_unknown_place_is_refused() throws Exception {
+        JsonNode unknown = reader.tap("attempt.station", about(curlew).put("station", "nowhere"));
+        assertTrue(unknown.path("reason").asText().contains("no such attempt or winding place"), unknown.toString());
+        CalledForTests.letWind(laptop, curlew.attempt());
+        String shown = keys(curlew);
+        saved(choose(curlew, "Table by the door"));
+        CalledForTests.letWind(laptop, curlew.attempt());
+        saved(reader.tap(
+                "wind.begin", about(curlew).put("motor", data(shown, "of")).put("station", data(shown, "station"))));
+        reads(curlew, List.of("15", "10", "25"), 0.141231, figures(curlew, POST));
+    }
+}
