@@ -154,6 +154,6 @@ class AssignmentWebTest {
         assertTrue(windRow.contains(winder) && windRow.contains(motor), windRow + " has " + winder + " and " + motor);
         everywhere(winder);
         assertEquals(
-                motor, value(laptop.get("/cards").body(), "(?s)Curlew, attempt 1 .*?<dt>Motor</dt><dd>([^<]+)</dd>"));
+                motor, value(laptop.get("/cards").body(), "(?s)Curlew, attempt 1 .*?<dt>Motor</dt><dd>([^,<]+), use 1</dd>"));
     }
 }
