@@ -7,6 +7,7 @@ import org.skeinday.attempt.action.AfterFlight;
 import org.skeinday.attempt.action.AimActions;
 import org.skeinday.attempt.action.AttemptActions;
 import org.skeinday.attempt.action.ChooseStation;
+import org.skeinday.attempt.action.FlightWorth;
 import org.skeinday.attempt.action.PlaceReopens;
 import org.skeinday.attempt.action.ResultActions;
 import org.skeinday.attempt.action.SaidInLists;
@@ -120,6 +121,7 @@ public final class Catalogue {
         kinds.addAll(ChooseStation.kinds());
         kinds.addAll(UseEvent.kinds());
         kinds.addAll(AfterFlight.kinds());
+        kinds.addAll(FlightWorth.kinds());
         kinds.addAll(WatchActions.kinds());
         kinds.addAll(WindingGate.kinds(record.people()::names));
         kinds.addAll(StepActions.kinds(SaidInLists::elsewhere));

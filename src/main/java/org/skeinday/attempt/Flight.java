@@ -57,6 +57,24 @@ public record Flight(
                 worth);
     }
 
+    /** The same with another number. @param number in the record's own unit, null where it is not known */
+    public Flight with(Measured what, @Nullable Double number) {
+        return new Flight(
+                id,
+                isAttempt,
+                modelId,
+                motorId,
+                atMs,
+                ratio,
+                what == Measured.CRANK_TURNS ? number : stopCrankTurns,
+                what == Measured.BACK_OFF ? number : backOffCrankTurns,
+                what == Measured.REMAINING ? number : remainingCrankTurns,
+                what == Measured.PEAK_TORQUE ? number : peakTorqueNmm,
+                what == Measured.LAUNCH_TORQUE ? number : launchTorqueNmm,
+                what == Measured.TIME && number != null ? (Long) Math.round(number) : timeMs,
+                said);
+    }
+
     /** One of its numbers in the record's own unit; null where it is not known. */
     public @Nullable Double number(Measured what) {
         return switch (what) {

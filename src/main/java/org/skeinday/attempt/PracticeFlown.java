@@ -1,6 +1,6 @@
 package org.skeinday.attempt;
 
-import java.util.Set;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.evidence.FlightEvidence;
 import org.skeinday.evidence.ValueMarks;
@@ -49,7 +49,7 @@ public record PracticeFlown(
     /** As evidence: whoever logged it has said whether it counts. */
     public FlightEvidence worth(ValueMarks marks) {
         String reason = valid || invalidReason == null ? "" : invalidReason;
-        return new FlightEvidence(true, WhatCounts.flight(true, reason, "", ""), null, marks, Set.of());
+        return new FlightEvidence(true, WhatCounts.flight(true, reason, "", ""), null, marks, List.of());
     }
 
     /** The same left out, with its reason. */

@@ -1,7 +1,7 @@
 package org.skeinday.evidence;
 
 import java.time.Duration;
-import java.util.Set;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,12 +10,12 @@ import org.jspecify.annotations.Nullable;
  * @param judged whether a person has said that it counts, or that it does not
  * @param counts as a whole
  * @param contact from release to the contact, null when there was none or nobody saw when
- * @param doubted values that are unlikely or impossible, confirmed or not
+ * @param doubted what is unlikely or impossible, confirmed or not
  */
 public record FlightEvidence(
-        boolean judged, Counts counts, @Nullable Duration contact, ValueMarks marks, Set<Measured> doubted) {
+        boolean judged, Counts counts, @Nullable Duration contact, ValueMarks marks, List<Doubted> doubted) {
     public FlightEvidence {
-        doubted = Set.copyOf(doubted);
+        doubted = List.copyOf(doubted);
         if (contact != null && contact.isNegative()) {
             throw new IllegalArgumentException("A contact must lie after the release, but was " + contact);
         }
@@ -27,7 +27,7 @@ public record FlightEvidence(
     }
 
     public static FlightEvidence of(Counts counts) {
-        return new FlightEvidence(false, counts, null, ValueMarks.NONE, Set.of());
+        return new FlightEvidence(false, counts, null, ValueMarks.NONE, List.of());
     }
 
     /** The same with marks of its values. */
@@ -36,17 +36,22 @@ public record FlightEvidence(
     }
 
     /** The same with its unlikely values. */
-    public FlightEvidence doubting(Set<Measured> of) {
+    public FlightEvidence doubting(List<Doubted> of) {
         return new FlightEvidence(judged, counts, contact, marks, of);
     }
 
     /** Whether this number may enter a fit. @param number in the record's own unit */
     public Counts counts(Measured what, @Nullable Double number) {
-        return counts.isYes() ? WhatCounts.value(what, number, marks, doubted) : counts;
+        return counts.isYes() ? measured(what, number) : counts;
     }
 
     /** What speaks against this number alone, whether the flight counts or not. */
     public Counts measured(Measured what, @Nullable Double number) {
-        return WhatCounts.value(what, number, marks, doubted);
+        String doubt = doubted.stream()
+                .filter(d -> d.about() == what)
+                .map(Doubted::words)
+                .findFirst()
+                .orElse("");
+        return WhatCounts.value(what, number, marks, doubt);
     }
 }

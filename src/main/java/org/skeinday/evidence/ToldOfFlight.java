@@ -3,8 +3,6 @@ package org.skeinday.evidence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.units.FlightTime;
 import org.skeinday.units.PlainNumber;
@@ -41,11 +39,6 @@ public record ToldOfFlight(
         torques(doubts);
         time(doubts);
         return List.copyOf(doubts);
-    }
-
-    /** Values that no fit may take before somebody has confirmed them. */
-    public Set<Measured> doubted() {
-        return doubts().stream().map(Doubted::about).collect(Collectors.toUnmodifiableSet());
     }
 
     private void beyondBreaking(List<Doubted> doubts) {

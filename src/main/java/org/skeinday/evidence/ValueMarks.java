@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,6 +53,28 @@ public final class ValueMarks {
 
     public Source source(Measured what, @Nullable Double number) {
         return of(what, number).or(this::flight).map(ValueMarked::from).orElse(Source.TYPED);
+    }
+
+    /**
+     * Where all of a flight came from, for example {@code typed; launch torque tapped}.
+     *
+     * @param number of each thing that was measured, null where it is not known
+     */
+    public String cameFrom(Function<Measured, @Nullable Double> number) {
+        Source row = source(Measured.FLIGHT, null);
+        StringBuilder words = new StringBuilder(row.words());
+        for (Measured what : Measured.values()) {
+            Double told = number.apply(what);
+            boolean confirmed = told != null && isConfirmed(what, told);
+            if (told != null && (confirmed || source(what, told) != row)) {
+                words.append("; ")
+                        .append(what.words())
+                        .append(' ')
+                        .append(source(what, told).words())
+                        .append(confirmed ? " and confirmed" : "");
+            }
+        }
+        return words.toString();
     }
 
     /** Whether a form proposed this number and nobody said that it was so. */

@@ -1,6 +1,5 @@
 package org.skeinday.evidence;
 
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,14 +27,14 @@ public final class WhatCounts {
         return judged || contact.isBlank() ? Counts.yes() : Counts.not(NotCounted.UNDECIDED, contact);
     }
 
-    /** One number of a flight that counts. */
-    static Counts value(Measured what, @Nullable Double number, ValueMarks marks, Set<Measured> doubted) {
+    /** One number of a flight. @param doubt why it is unlikely or impossible, in words; empty when it is neither */
+    static Counts value(Measured what, @Nullable Double number, ValueMarks marks, String doubt) {
         if (marks.isOffered(what, number)) {
             return Counts.not(NotCounted.OFFERED, "");
         }
-        return doubted.contains(what) && !marks.isConfirmed(what, number)
-                ? Counts.not(NotCounted.DOUBTED, "")
-                : Counts.yes();
+        return doubt.isEmpty() || marks.isConfirmed(what, number)
+                ? Counts.yes()
+                : Counts.not(NotCounted.DOUBTED, doubt);
     }
 
     /**

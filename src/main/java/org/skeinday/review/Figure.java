@@ -4,6 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.evidence.Measured;
+import org.skeinday.evidence.NotCounted;
 import org.skeinday.units.FlightTime;
 import org.skeinday.units.Torque;
 import org.skeinday.units.UnitSystem;
@@ -50,6 +52,7 @@ public enum Figure {
                     .map(f -> plain("%.0f", 100 * f.shareRemaining(), " %"))
                     .orElse(null)),
     VALID("for analysis", (r, u) -> r.flight().counts().words()),
+    SOURCE("source", (r, u) -> r.flight().said().marks().cameFrom(r.flight()::number)),
     CONTACT("contact", (r, u) -> {
         var at = r.flight().said().contact();
         return at == null ? null : "after " + new FlightTime(at.toMillis()).text(0);
@@ -71,9 +74,25 @@ public enum Figure {
         return words;
     }
 
-    /** With its unit, in the reader's; empty where it is not known. */
+    /** With its unit, in the reader's, and with a word beside a number that is no evidence; empty where it is not known. */
     public Optional<String> of(FlightRow row, UnitSystem units) {
-        return Optional.ofNullable(text.apply(row, units));
+        return Optional.ofNullable(text.apply(row, units)).map(shown -> shown + beside(row));
+    }
+
+    private String beside(FlightRow row) {
+        NotCounted because = switch (this) {
+            case TIME -> measured(row, Measured.TIME);
+            case PEAK_TORQUE -> measured(row, Measured.PEAK_TORQUE);
+            case LAUNCH_TORQUE -> measured(row, Measured.LAUNCH_TORQUE);
+            case REMAINING -> measured(row, Measured.REMAINING);
+            case FRACTION -> measured(row, Measured.CRANK_TURNS);
+            default -> null;
+        };
+        return because == null ? "" : because == NotCounted.OFFERED ? " (offered)" : " (" + because.words() + ")";
+    }
+
+    private static @Nullable NotCounted measured(FlightRow row, Measured what) {
+        return row.flight().said().measured(what, row.flight().number(what)).because();
     }
 
     private static @Nullable String name(@Nullable Named thing) {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class WhatCountsTest {
@@ -36,15 +35,15 @@ class WhatCountsTest {
     @Test
     void an_offered_number_counts_once_it_is_confirmed_or_another_one_is_typed() {
         ValueMarks offered = marks(false, Source.OFFERED);
-        assertEquals(NotCounted.OFFERED, of(0.5, offered, Set.of()).because());
-        assertEquals(Counts.yes(), of(0.6, offered, Set.of()));
-        assertEquals(Counts.yes(), of(0.5, marks(true, Source.OFFERED), Set.of()));
+        assertEquals(NotCounted.OFFERED, of(0.5, offered, "").because());
+        assertEquals(Counts.yes(), of(0.6, offered, ""));
+        assertEquals(Counts.yes(), of(0.5, marks(true, Source.OFFERED), ""));
         assertEquals(Source.TYPED, offered.source(Measured.LAUNCH_TORQUE, 0.6));
     }
 
     @Test
     void a_doubted_number_counts_once_it_is_confirmed() {
-        Set<Measured> doubted = Set.of(Measured.LAUNCH_TORQUE);
+        String doubted = "off the scale";
         assertEquals(NotCounted.DOUBTED, of(0.5, ValueMarks.NONE, doubted).because());
         assertEquals(Counts.yes(), of(0.5, marks(true, Source.TYPED), doubted));
         assertEquals(
@@ -83,7 +82,7 @@ class WhatCountsTest {
         assertFalse(Counts.leftOut("x").isYes());
     }
 
-    private static Counts of(double number, ValueMarks marks, Set<Measured> doubted) {
+    private static Counts of(double number, ValueMarks marks, String doubted) {
         return WhatCounts.value(Measured.LAUNCH_TORQUE, number, marks, doubted);
     }
 

@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.Part;
@@ -65,7 +64,7 @@ class FlightRowsTest {
     void validity_says_its_reason_and_the_time_of_contact() {
         Flight flown = flight("f1", 0, 90_000L, Counts.yes());
         var touched = new FlightEvidence(
-                true, Counts.leftOut("touched a beam"), Duration.ofMillis(41_500), ValueMarks.NONE, Set.of());
+                true, Counts.leftOut("touched a beam"), Duration.ofMillis(41_500), ValueMarks.NONE, List.of());
         FlightRow row = FlightRow.of(flown.with(touched), DAY);
         assertEquals(Optional.of("left out: touched a beam"), text(Figure.VALID, row));
         assertEquals(Optional.of("after 0:41.5"), text(Figure.CONTACT, row));

@@ -10,12 +10,12 @@ import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptWound;
 import org.skeinday.attempt.Contacts;
-import org.skeinday.attempt.FlightJudged;
+import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
-import org.skeinday.evidence.FlightEvidence;
+import org.skeinday.evidence.Measured;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorStage;
 import org.skeinday.motor.store.MotorLifeStore;
@@ -25,14 +25,12 @@ import org.skeinday.platform.record.ActKind;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
 import org.skeinday.platform.record.TypedFields;
-import org.skeinday.units.FlightTime;
 import org.skeinday.units.Torque;
 import org.skeinday.winding.CrankTurns;
 
 /** What is told once a flight is over: the wind that nobody read, the turns left, whether the flight says something. */
 public final class AfterFlight {
     private static final Set<String> TOPICS = Set.of("attempts", "winds", "motors");
-    private static final int LONGEST_REASON = 400;
 
     private AfterFlight() {}
 
@@ -40,8 +38,16 @@ public final class AfterFlight {
      * A wind that nobody read, in three numbers, and the back-off where it was counted. As typed.
      *
      * @param unit of torques that were typed without one
+     * @param insist doubts that were asked about, as {@link AskedOnce#FIELD} named them
      */
-    public record Alone(String attempt, String stop, String backOff, String peak, String launch, String unit) {}
+    public record Alone(
+            String attempt,
+            String stop,
+            String backOff,
+            String peak,
+            String launch,
+            String unit,
+            @Nullable String insist) {}
 
     /**
      * After the landing, as typed.
@@ -49,19 +55,18 @@ public final class AfterFlight {
      * @param remaining crank turns until the needle rests at zero
      * @param spoilt why the flight says nothing of model and motor; empty when it does
      * @param contact time from release to the contact, empty when nobody saw when
-     * @param seen how the form showed the flight to be judged, as {@link #seen} says it; null where it did not
+     * @param seen how the form showed the flight to be judged, as {@link FlightWorth#seen} says it; null where it did not
+     * @param counts yes or later, where the form asks whether a flight with a contact counts; null where it does not
+     * @param insist doubts that were asked about, as {@link AskedOnce#FIELD} named them
      */
     public record Landed(
             String attempt,
             String remaining,
             String spoilt,
             String contact,
-            @Nullable String seen) {}
-
-    /** How a flight is judged, so that two who judge at once hear of each other; empty for a valid one. */
-    public static String seen(FlightEvidence said) {
-        return said.counts().reason();
-    }
+            @Nullable String seen,
+            @Nullable String counts,
+            @Nullable String insist) {}
 
     public static List<ActKind<?>> kinds() {
         return List.of(
@@ -82,15 +87,22 @@ public final class AfterFlight {
         @Nullable Double backOff = form.read("backOff", alone.backOff(), CrankTurns::part);
         @Nullable Torque peak = form.read("peak", alone.peak(), typed -> AimActions.torque(typed, alone.unit()));
         @Nullable Torque launch = form.read("launch", alone.launch(), typed -> AimActions.torque(typed, alone.unit()));
-        if (stop != null && backOff != null && backOff > stop) {
-            form.wrong("backOff", "More was taken off than was wound: " + alone.backOff() + " of " + stop);
-        }
-        if (peak != null && launch != null && launch.compareTo(peak) > 0) {
-            form.wrong("launch", "The launch torque is read after the back-off: it is not above the highest torque");
-        }
         Optional<Decision> refused = form.refused();
         if (stop == null || refused.isPresent()) {
             return refused.orElseThrow();
+        }
+        Optional<Decision> asked = FlownStore.find(tx, now.id())
+                .flatMap(flight -> AskedOnce.about(
+                        tx,
+                        flight.with(Measured.CRANK_TURNS, stop.doubleValue())
+                                .with(Measured.BACK_OFF, backOff)
+                                .with(Measured.PEAK_TORQUE, peak == null ? null : peak.newtonMillimetres())
+                                .with(Measured.LAUNCH_TORQUE, launch == null ? null : launch.newtonMillimetres()),
+                        flight,
+                        alone.insist(),
+                        AfterFlight::fieldOfWind));
+        if (asked.isPresent()) {
+            return asked.get();
         }
         var wound = new AttemptWound(
                 now.id(),
@@ -114,40 +126,38 @@ public final class AfterFlight {
             return Decision.refused(
                     "remaining", PhaseGate.wrong(tx, now, "Turns are left after a landing", Hands.CAPTAIN));
         }
-        Optional<String> changed = judgedMeanwhile(tx, told);
+        Flight flight = FlownStore.find(tx, now.id()).orElseThrow();
+        Optional<Decision> changed = FlightWorth.saidMeanwhile(flight, told.seen());
         if (changed.isPresent()) {
-            return new Decision.Outdated(changed.get());
+            return changed.get();
         }
         var form = new TypedFields();
         @Nullable Double remaining = form.read("remaining", told.remaining(), CrankTurns::part);
-        @Nullable
-        Long contact = form.read(
-                "contact",
-                told.contact(),
-                t -> t.isEmpty() ? null : FlightTime.parse(t).millis());
-        String spoilt = told.spoilt().strip();
-        if (spoilt.length() > LONGEST_REASON) {
-            form.wrong("spoilt", "A reason has at most 400 characters, this one has " + spoilt.length());
-        }
+        @Nullable Long contact = FlightWorth.contact(form, told.contact());
+        String spoilt = FlightWorth.reason(form, "spoilt", told.spoilt());
         if (spoilt.isEmpty() && contact != null) {
             form.wrong("spoilt", "Say what it touched: a time alone says nothing");
         }
-        launchedWith(tx, now)
-                .filter(turns -> remaining != null && remaining > turns)
-                .ifPresent(turns -> form.wrong(
-                        "remaining",
-                        "More turns are left than it was launched with: "
-                                + told.remaining().strip() + " of " + turns + " crank turns. Correct one of the two"));
-        return form.refused().orElseGet(() -> told(tx, context, now, remaining, spoilt, contact));
+        return form.refused()
+                .or(() -> AskedOnce.about(
+                        tx, flight.with(Measured.REMAINING, remaining), flight, told.insist(), what -> "remaining"))
+                .orElseGet(() -> told(tx, context, now, remaining, judged(tx, context, flight, told, spoilt, contact)));
     }
 
-    private static Optional<String> judgedMeanwhile(Tx tx, Landed told) {
-        return FlownStore.find(tx, told.attempt())
-                .map(flight -> seen(flight.said()))
-                .filter(now -> told.seen() != null && !now.equals(told.seen()))
-                .map(now -> "Somebody else has judged this flight meanwhile: "
-                        + (now.isEmpty() ? "it is valid" : "it says nothing, " + now)
-                        + ". Look again and decide together.");
+    /** A flight with a contact stays undecided as long as nobody says; of any other whoever notes its turns has looked. */
+    private static List<Fact> judged(
+            Tx tx, ActContext context, Flight flight, Landed told, String spoilt, @Nullable Long contact) {
+        boolean open = flight.counts().isUndecided() && spoilt.isEmpty() && !"yes".equals(told.counts());
+        return open ? List.of() : FlightWorth.judged(tx, context, flight, spoilt, contact);
+    }
+
+    private static String fieldOfWind(Measured what) {
+        return switch (what) {
+            case BACK_OFF -> "backOff";
+            case PEAK_TORQUE -> "peak";
+            case LAUNCH_TORQUE -> "launch";
+            case CRANK_TURNS, REMAINING, TIME, FLIGHT -> "stop";
+        };
     }
 
     /**
@@ -190,15 +200,10 @@ public final class AfterFlight {
 
     /** Turns left are counted by running the motor back: it is then run back, and nobody has to say so again. */
     private static Decision told(
-            Tx tx,
-            ActContext context,
-            AttemptNow now,
-            @Nullable Double remaining,
-            String spoilt,
-            @Nullable Long contact) {
+            Tx tx, ActContext context, AttemptNow now, @Nullable Double remaining, List<Fact> judged) {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("attempt.noted", AttemptStore.note(tx, now.id()).left(remaining)));
-        facts.add(Fact.of("attempt.judged", new FlightJudged(now.id(), spoilt.isEmpty() ? null : spoilt, contact)));
+        facts.addAll(judged);
         runBack(tx, context, now, remaining).ifPresent(facts::add);
         return new Decision.Decided(facts, Map.of(), TOPICS);
     }

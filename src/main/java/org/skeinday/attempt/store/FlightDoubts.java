@@ -83,7 +83,6 @@ public final class FlightDoubts {
     }
 
     private Flight doubting(Flight flight, UsualFlights usual) {
-        return flight.with(flight.said()
-                .doubting(doubts(flight, usual).stream().map(Doubted::about).collect(Collectors.toSet())));
+        return flight.with(flight.said().doubting(doubts(flight, usual)));
     }
 }

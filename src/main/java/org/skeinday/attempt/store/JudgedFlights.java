@@ -5,7 +5,7 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 
 import java.time.Duration;
-import java.util.Set;
+import java.util.List;
 import org.jooq.Record;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aloft;
@@ -32,9 +32,9 @@ final class JudgedFlights {
                         reason == null ? "" : reason,
                         aloft.saysNothing().orElse(""),
                         contact(r.get(ATTEMPT_NOTE.CONTACTS), touched, aloft)),
-                contactAt(r.get(ATTEMPT_JUDGED.CONTACT_MS), judged ? null : touched),
+                contactAt(r.get(ATTEMPT_JUDGED.CONTACT_MS), touched),
                 Boolean.TRUE.equals(r.get(ATTEMPT_NOTE.FROM_PAPER)) ? marks.cameAs(Source.CARD) : marks,
-                Set.of());
+                List.of());
     }
 
     /** As somebody wrote it, else as a watch marked it, else as the captain saw it. */

@@ -73,7 +73,7 @@ final class PlanForecast {
                 : Optional.empty();
     }
 
-    private static String time(FlightForecast forecast) {
+    static String time(FlightForecast forecast) {
         if (forecast instanceof FlightForecast.Expected expected) {
             Interval interval = expected.interval();
             return seconds(expected.seconds()) + ", nine of ten from " + seconds(interval.low()) + " to "

@@ -17,7 +17,6 @@ import org.skeinday.attempt.SizeAdvice;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
-import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.evidence.FlightEvidence;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
@@ -82,24 +81,15 @@ final class FlightPresenter {
 
     private FlightView.Landing landing(FormErrors form, boolean quiet) {
         FlightEvidence said = flight == null ? FlightEvidence.good() : flight.said();
-        String contact = !said.judged() || said.contact() == null
-                ? seenByWatches(quiet)
+        String contact = said.counts().reason().isEmpty() || said.contact() == null
+                ? ""
                 : new FlightTime(said.contact().toMillis()).text(0);
         return new FlightView.Landing(
                 form.typedOr("remaining", number(note.remainingCrankTurns())),
                 form.typedOr("spoilt", said.counts().reason()),
                 form.typedOr("contact", contact),
-                flight != null && flight.said().judged());
-    }
-
-    /** The first contact that a timekeeper marked, offered as long as nobody has told one. */
-    private String seenByWatches(boolean quiet) {
-        return quiet || (flight != null && flight.said().judged())
-                ? ""
-                : WatchStore.marks(tx, attempt.id())
-                        .firstContactMs()
-                        .map(ms -> new FlightTime(ms / 1000 * 1000).text(0))
-                        .orElse("");
+                flight != null && flight.said().judged(),
+                quiet || !said.counts().isUndecided() ? "" : said.counts().detail());
     }
 
     private String torque(@Nullable Double nmm) {

@@ -26,6 +26,7 @@ public record FlightView(
      * @param remaining crank turns
      * @param spoilt why the flight says nothing of model and motor; empty when it does
      * @param contact time since the release
+     * @param undecided what it touched, empty unless somebody has still to say what that means
      */
-    public record Landing(String remaining, String spoilt, String contact, boolean told) {}
+    public record Landing(String remaining, String spoilt, String contact, boolean told, String undecided) {}
 }

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.web.MotorDemand;
@@ -73,11 +74,12 @@ public final class WindingPages {
         routes.post(
                 "/winding/unread",
                 Role.HELPER,
-                ctx -> told(ctx, "wind.unread", "stop", "stop", "backOff", "peak", "launch", "unit"));
+                ctx -> told(ctx, "wind.unread", "stop", "stop", "backOff", "peak", "launch", "unit", AskedOnce.FIELD));
         routes.post(
                 "/winding/landed",
                 Role.HELPER,
-                ctx -> told(ctx, "flight.told", "remaining", "remaining", "spoilt", "contact"));
+                ctx -> told(
+                        ctx, "flight.told", "remaining", "remaining", "spoilt", "contact", "counts", AskedOnce.FIELD));
     }
 
     private void count(Context ctx) {

@@ -74,6 +74,7 @@ final class EveningPresenter {
                 lacking(said),
                 aboutWords(said),
                 query.with(EveningQuery.ABOUT, "").address("/evening"),
+                new OpenQuestions(zone, units).of(rows, query),
                 new FlightTable(zone, units).of(shown, query, leftOut(chosen.by())),
                 said.flights.size() > PicturesPresenter.MOST_BESIDE
                         ? new EveningView.Pictures(List.of(), List.of(), query.address("/evening/pictures"))
@@ -97,6 +98,7 @@ final class EveningPresenter {
                 "",
                 "",
                 "",
+                new OpenQuestionsView("", "", List.of(), "", ""),
                 none,
                 new EveningView.Pictures(List.of(), List.of(), ""),
                 null,

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param all the address of this without it
  * @param open questions without evidence yet
  * @param lacking what would make more of them answerable, empty when nothing does
+ * @param waiting flights that wait for a word
  * @param left cards and figures that are still to be keyed in
  */
 public record EveningView(
@@ -24,10 +25,18 @@ public record EveningView(
         String lacking,
         String about,
         String all,
+        OpenQuestionsView waiting,
         Flights flights,
         Pictures pictures,
         @Nullable ChangeView change,
         List<Link> left) {
+    /** The same, with what the last word did or why it was not taken. */
+    EveningView said(String said, String problem) {
+        var told = new OpenQuestionsView(waiting.summary(), waiting.action(), waiting.items(), said, problem);
+        return new EveningView(
+                any, title, looks, filters, findings, open, lacking, about, all, told, flights, pictures, change, left);
+    }
+
     /** Options under one word. */
     public record Group(String label, List<Option> options) {}
 

@@ -5,7 +5,7 @@ import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.attempt.action.AfterFlight;
+import org.skeinday.attempt.action.FlightWorth;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.review.Figure;
 import org.skeinday.review.FlightRow;
@@ -25,7 +25,7 @@ final class OneFlightPresenter {
         this.units = units;
     }
 
-    OneFlightView view(FormErrors form, String problem, boolean saved) {
+    OneFlightView view(FormErrors form, String problem, boolean saved, String changed) {
         boolean attempt = row.flight().isAttempt();
         @Nullable Double remaining = row.flight().remainingCrankTurns();
         @Nullable Duration contact = row.flight().said().contact();
@@ -33,20 +33,26 @@ final class OneFlightPresenter {
                 row.id(),
                 "Flight of " + FlightTable.label(row, zone),
                 attempt,
+                row.flight().counts().words(),
                 row.counts(),
                 figures(),
                 form.typedOr("remaining", remaining == null ? "" : PlainNumber.of(remaining)),
-                form.typedOr("spoilt", row.flight().counts().reason()),
+                form.typedOr(
+                        "spoilt",
+                        row.flight().counts().isUndecided()
+                                ? row.flight().counts().detail()
+                                : row.flight().counts().reason()),
                 form.typedOr("contact", contact == null ? "" : new FlightTime(contact.toMillis()).text(2)),
-                AfterFlight.seen(row.flight().said()),
+                FlightWorth.seen(row.flight().said()),
                 form,
                 problem,
                 saved,
+                changed,
+                new OpenQuestions(zone, units).numbers(row.flight()),
                 List.of(
                         attempt
                                 ? new EveningView.Link("Its record", "/attempt/" + row.id())
-                                : new EveningView.Link(
-                                        "Change it, and whether it is valid", "/prepare/flights/row/" + row.id())));
+                                : new EveningView.Link("Change it", "/prepare/flights/row/" + row.id())));
     }
 
     private List<OneFlightView.Line> figures() {

@@ -6,9 +6,12 @@ import org.skeinday.platform.http.FormErrors;
 /**
  * One flight with everything that was noted of it.
  *
- * @param attempt its id, empty for a practice flight
- * @param valid whether it enters averages
- * @param spoilt why it does not
+ * @param attempt whether it is an official one
+ * @param counts whether it enters averages, in words
+ * @param valid whether it does
+ * @param spoilt why it is left out
+ * @param numbers that wait to be confirmed
+ * @param changed what the last correction did to a forecast, empty for nothing
  * @param seen how it is judged, for a form that two may send
  * @param links to its record or form
  */
@@ -16,6 +19,7 @@ public record OneFlightView(
         String id,
         String title,
         boolean attempt,
+        String counts,
         boolean valid,
         List<Line> figures,
         String remaining,
@@ -25,6 +29,8 @@ public record OneFlightView(
         FormErrors form,
         String problem,
         boolean saved,
+        String changed,
+        List<OpenQuestionsView.Told> numbers,
         List<EveningView.Link> links) {
     public record Line(String label, String value) {}
 }

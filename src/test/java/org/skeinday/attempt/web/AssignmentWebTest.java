@@ -154,6 +154,7 @@ class AssignmentWebTest {
         assertTrue(windRow.contains(winder) && windRow.contains(motor), windRow + " has " + winder + " and " + motor);
         everywhere(winder);
         assertEquals(
-                motor, value(laptop.get("/cards").body(), "(?s)Curlew, attempt 1 .*?<dt>Motor</dt><dd>([^,<]+), use 1</dd>"));
+                motor,
+                value(laptop.get("/cards").body(), "(?s)Curlew, attempt 1 .*?<dt>Motor</dt><dd>([^,<]+), use 1</dd>"));
     }
 }

@@ -167,6 +167,32 @@ class OfficialTimeWebTest {
     }
 
     @Test
+    void a_flight_that_a_watch_marked_touched_is_undecided_until_somebody_says() throws Exception {
+        String attempt = holding();
+        saved(one, "watch.release", watch(attempt, 1));
+        saved(two, "watch.release", watch(attempt, 2));
+        mark(two, attempt, 2, "touched", 31_000);
+        clock.stepBy(Duration.ofMillis(90_000));
+        saved(one, "watch.landing", watch(attempt, 1).put("ms", 90_000));
+        saved(two, "watch.landing", watch(attempt, 2).put("ms", 90_050));
+        Map<String, String> told = Map.of("attempt", attempt, "remaining", "", "spoilt", "", "contact", "");
+        Map<String, String> later = new HashMap<>(told);
+        later.put("counts", "later");
+        assertEquals(200, laptop.form("/winding/landed", later).statusCode());
+        assertSays(
+                "<dd>undecided: touched at 0:31.0</dd>",
+                laptop.get("/evening/flight/" + attempt).body());
+        later.put("counts", "yes");
+        assertEquals(200, laptop.form("/winding/landed", later).statusCode());
+        assertSays("<dd>counts</dd>", laptop.get("/evening/flight/" + attempt).body());
+        later.put("spoilt", "touched a beam");
+        assertEquals(200, laptop.form("/winding/landed", later).statusCode());
+        String out = laptop.get("/evening/flight/" + attempt).body();
+        assertSays("<dd>left out: touched a beam</dd>", out);
+        assertSays("<dd>after 0:31", out);
+    }
+
+    @Test
     void the_captain_sees_who_is_ready_and_the_order_of_the_hand_signals() throws Exception {
         String attempt = holding();
         assertSays("<p class=\"times\">none yet</p>", now());
