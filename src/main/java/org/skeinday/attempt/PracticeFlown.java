@@ -46,8 +46,26 @@ public record PracticeFlown(
         }
     }
 
+    /** As a flight like any other. @param marks of its numbers */
+    public Flight flight(ValueMarks marks) {
+        return new Flight(
+                id,
+                false,
+                modelId,
+                motorId,
+                flownAtMs,
+                winderRatio,
+                crankTurns == null ? null : (Double) crankTurns.doubleValue(),
+                backOffCrankTurns,
+                remainingCrankTurns,
+                stopTorqueNmm,
+                launchTorqueNmm,
+                durationMs,
+                worth(marks));
+    }
+
     /** As evidence: whoever logged it has said whether it counts. */
-    public FlightEvidence worth(ValueMarks marks) {
+    private FlightEvidence worth(ValueMarks marks) {
         String reason = valid || invalidReason == null ? "" : invalidReason;
         return new FlightEvidence(true, WhatCounts.flight(true, reason, "", ""), null, marks, List.of());
     }

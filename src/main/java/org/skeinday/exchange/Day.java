@@ -24,6 +24,7 @@ import org.skeinday.contest.ModelNote;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.Terms;
 import org.skeinday.contest.WindowAdded;
+import org.skeinday.evidence.ValueMarked;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorInspected;
@@ -61,7 +62,8 @@ public record Day(
      * @param quiet when nobody was helped
      * @param lists checklists in force, and which of them nobody worded
      * @param aloft what was caught or steered in the air
-     * @param judged official flights that say nothing of model and motor, or touched something
+     * @param judged official flights of which somebody has said whether they count
+     * @param marks where numbers of flights came from, and which were confirmed
      */
     public record More(
             List<Terms> terms,
@@ -75,7 +77,8 @@ public record Day(
             List<Quiet> quiet,
             KnownLists lists,
             List<FlightJudged> judged,
-            List<Aloft> aloft) {
+            List<Aloft> aloft,
+            List<ValueMarked> marks) {
         public static final More NONE = new More(
                 List.of(),
                 List.of(),
@@ -87,6 +90,7 @@ public record Day(
                 List.of(),
                 List.of(),
                 KnownLists.NONE,
+                List.of(),
                 List.of(),
                 List.of());
     }
@@ -177,7 +181,8 @@ public record Day(
                         more.quiet,
                         more.lists,
                         more.judged,
-                        more.aloft));
+                        more.aloft,
+                        more.marks));
     }
 
     /** The same with one motor or flight alone of all of its kind, for one row of its file; other files have few rows. */

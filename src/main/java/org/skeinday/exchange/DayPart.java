@@ -115,7 +115,9 @@ public final class DayPart {
         var tasks = kept(day.more().entryTasks(), t -> t.entryId(), entryIds);
         var watches = kept(day.watches(), w -> w.attemptId(), attemptIds);
         var readings = kept(day.readings(), r -> r.attemptId(), attemptIds);
+        var marks = kept(day.more().marks(), m -> m.flightId(), union(attemptIds, ids(flights, f -> f.id())));
         Set<String> people = union(
+                ids(marks, m -> m.confirmedBy()),
                 ids(crew, c -> c.personId()),
                 ids(tasks, t -> t.personId()),
                 ids(watches, w -> w.personId()),
@@ -148,7 +150,8 @@ public final class DayPart {
                         kept(more.quiet(), q -> q.attemptId(), attemptIds),
                         more.lists(),
                         kept(more.judged(), j -> j.attemptId(), attemptIds),
-                        kept(more.aloft(), a -> a.attemptId(), attemptIds)));
+                        kept(more.aloft(), a -> a.attemptId(), attemptIds),
+                        marks));
     }
 
     @SafeVarargs

@@ -3,9 +3,12 @@ package org.skeinday.prepare;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.contest.Terms;
+import org.skeinday.evidence.Measured;
 
 /** The flight log that rules ask for: whether the flights are there, and each with what must stand in it. */
 public final class FlightLog {
@@ -20,8 +23,12 @@ public final class FlightLog {
         return sorted.subList(from, sorted.size());
     }
 
-    /** What the log still lacks, in words; empty when it is complete. @param when a flight as a person finds it */
-    public static List<String> lacks(Terms terms, List<PracticeFlown> flights, Function<PracticeFlown, String> when) {
+    /** What the log still lacks, in words; empty when it is complete. @param when a flight as a person finds it @param measured whether a number of it is there and was measured */
+    public static List<String> lacks(
+            Terms terms,
+            List<PracticeFlown> flights,
+            Function<PracticeFlown, String> when,
+            BiPredicate<PracticeFlown, Measured> measured) {
         List<String> lacks = new ArrayList<>();
         List<PracticeFlown> taken = taken(terms, flights);
         if (taken.size() < terms.logFlights()) {
@@ -29,7 +36,7 @@ public final class FlightLog {
         }
         for (PracticeFlown flight : taken) {
             List<String> empty = terms.columnsOfLog().stream()
-                    .filter(column -> !has(flight, column))
+                    .filter(column -> !has(flight, column, measured))
                     .toList();
             if (!empty.isEmpty()) {
                 lacks.add("The flight of " + when.apply(flight) + " has no " + String.join(", ", empty) + ".");
@@ -38,15 +45,24 @@ public final class FlightLog {
         return lacks;
     }
 
-    private static boolean has(PracticeFlown flight, String column) {
+    private static boolean has(PracticeFlown flight, String column, BiPredicate<PracticeFlown, Measured> measured) {
         return switch (column) {
             case "model" -> flight.modelId() != null;
-            case "turns" -> flight.crankTurns() != null;
-            case "torque" -> flight.stopTorqueNmm() != null;
-            case "launch" -> flight.launchTorqueNmm() != null;
-            case "remaining" -> flight.remainingCrankTurns() != null;
             case "note" -> flight.note() != null;
-            default -> true; // motor and time: no flight is kept without them
+            case "motor" -> true; // no flight is kept without it
+            default -> of(column).filter(what -> !measured.test(flight, what)).isEmpty();
+        };
+    }
+
+    /** What a column of the log has the number of; empty for words. */
+    public static Optional<Measured> of(String column) {
+        return switch (column) {
+            case "turns" -> Optional.of(Measured.CRANK_TURNS);
+            case "torque" -> Optional.of(Measured.PEAK_TORQUE);
+            case "launch" -> Optional.of(Measured.LAUNCH_TORQUE);
+            case "remaining" -> Optional.of(Measured.REMAINING);
+            case "time" -> Optional.of(Measured.TIME);
+            default -> Optional.empty();
         };
     }
 }

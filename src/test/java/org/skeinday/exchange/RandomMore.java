@@ -100,7 +100,8 @@ final class RandomMore {
                 new KnownLists(
                         ListStore.shipped().stream().map(this::revised).toList(), ListStore.shipped(), List.of()),
                 judged,
-                aloft);
+                aloft,
+                List.of());
     }
 
     /** As shipped, or worded anew by a coach. */

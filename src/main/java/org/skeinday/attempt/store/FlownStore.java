@@ -23,7 +23,6 @@ import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.Marks;
-import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.State;
@@ -58,8 +57,7 @@ public final class FlownStore {
 
     /** An attempt that was released, or a practice flight. */
     public static Optional<Flight> any(Tx tx, String id) {
-        return find(tx, id)
-                .or(() -> FlightStore.find(tx, id).map(f -> among(tx, practised(f, EvidenceStore.of(tx, id)))));
+        return find(tx, id).or(() -> FlightStore.find(tx, id).map(f -> among(tx, f.flight(EvidenceStore.of(tx, id)))));
     }
 
     /** Held against the flights of its model. */
@@ -100,7 +98,7 @@ public final class FlownStore {
 
     private static Stream<Flight> practised(Tx tx) {
         Map<String, ValueMarks> marks = EvidenceStore.byFlight(tx);
-        return FlightStore.all(tx).stream().map(f -> practised(f, marks.getOrDefault(f.id(), ValueMarks.NONE)));
+        return FlightStore.all(tx).stream().map(f -> f.flight(marks.getOrDefault(f.id(), ValueMarks.NONE)));
     }
 
     private static List<Flight> attempts(Tx tx, Condition which) {
@@ -165,23 +163,5 @@ public final class FlownStore {
     private static @Nullable Long ownWatch(List<ReadingTaken> all) {
         List<ReadingTaken> readings = Readings.thatCount(all);
         return readings.isEmpty() ? null : (Long) readings.get(0).durationMs();
-    }
-
-    private static Flight practised(PracticeFlown f, ValueMarks marks) {
-        Integer turns = f.crankTurns();
-        return new Flight(
-                f.id(),
-                false,
-                f.modelId(),
-                f.motorId(),
-                f.flownAtMs(),
-                f.winderRatio(),
-                turns == null ? null : turns.doubleValue(),
-                f.backOffCrankTurns(),
-                f.remainingCrankTurns(),
-                f.stopTorqueNmm(),
-                f.launchTorqueNmm(),
-                f.durationMs(),
-                f.worth(marks));
     }
 }

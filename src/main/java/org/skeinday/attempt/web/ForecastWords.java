@@ -2,6 +2,7 @@ package org.skeinday.attempt.web;
 
 import java.util.Optional;
 import org.skeinday.attempt.Flight;
+import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.contest.ModelAdded;
@@ -13,7 +14,7 @@ import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 
 /**
- * What is forecast for the model and the batch of one flight, to be said beside a correction of it.
+ * What is forecast for the model and the batch of one flight, to be said beside a correction of it; nothing while it is quiet.
  *
  * @param about model and batch, empty where the flight has none
  * @param words the forecast, or what it lacks
@@ -29,7 +30,7 @@ public record ForecastWords(String about, String words) {
         Optional<Flight> flown = FlownStore.any(tx, flight);
         Optional<ModelAdded> model = flown.flatMap(f -> ModelStore.find(tx, String.valueOf(f.modelId())));
         Optional<MotorAdded> motor = flown.flatMap(f -> MotorStore.find(tx, String.valueOf(f.motorId())));
-        if (model.isEmpty() || motor.isEmpty()) {
+        if (model.isEmpty() || motor.isEmpty() || AttemptStore.quietNow(tx).isPresent()) {
             return NONE;
         }
         String batch =

@@ -21,6 +21,7 @@ import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.contest.store.TermsStore;
 import org.skeinday.contest.store.WindowStore;
+import org.skeinday.evidence.store.EvidenceStore;
 import org.skeinday.exchange.Day;
 import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.InspectionStore;
@@ -93,7 +94,8 @@ public final class ExchangeDayReader {
                         attempted.quiet(),
                         ListStore.known(tx),
                         attempted.judged(),
-                        attempted.told().aloft()));
+                        attempted.told().aloft(),
+                        EvidenceStore.all(tx)));
     }
 
     private static <T> List<T> inOrder(List<EventAdded> events, Map<String, List<T>> byEvent) {

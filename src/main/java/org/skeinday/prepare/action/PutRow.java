@@ -46,13 +46,26 @@ public final class PutRow {
      * @param cells text by column
      * @param seen the row as the form showed it, null when it showed none
      * @param zone of the days and times in it
+     * @param offered columns of which the form proposed the text and nobody said that it was so; null for none
+     * @param insist unlikely numbers that were asked about and are so, as {@code AskedOnce} named them; null for none
      */
     public record Put(
             String file,
             @Nullable String id,
             Map<String, String> cells,
             @Nullable Map<String, String> seen,
-            String zone) {}
+            String zone,
+            @Nullable List<String> offered,
+            @Nullable String insist) {
+        public Put(
+                String file,
+                @Nullable String id,
+                Map<String, String> cells,
+                @Nullable Map<String, String> seen,
+                String zone) {
+            this(file, id, cells, seen, zone, null, null);
+        }
+    }
 
     private PutRow() {}
 
@@ -72,7 +85,7 @@ public final class PutRow {
         Day day = ExchangeDayReader.prepared(tx, people);
         @Nullable String id = put.id();
         if (id == null) {
-            return decided(DayRows.read(put.file(), put.cells(), day, context::nextId, zone), null, thing);
+            return decided(tx, context, put, DayRows.read(put.file(), put.cells(), day, context::nextId, zone), thing);
         }
         Optional<DayRows.RowText> now = row(day, zone, put.file(), id);
         if (now.isEmpty()) {
@@ -90,8 +103,10 @@ public final class PutRow {
         String subject = thing == Sheet.CREW ? CrewLineId.parse(id).personId() : id;
         boolean erased = thing == Sheet.CREW && !day.people().containsKey(subject);
         return decided(
+                tx,
+                context,
+                put,
                 DayRows.read(put.file(), put.cells(), others, erased ? context::nextId : own(context, subject), zone),
-                id,
                 thing);
     }
 
@@ -141,10 +156,15 @@ public final class PutRow {
         return text.isEmpty() ? "empty" : "‘" + text + "’";
     }
 
-    private static Decision decided(DayFiles.Read read, @Nullable String id, Sheet thing) {
+    private static Decision decided(Tx tx, ActContext context, Put put, DayFiles.Read read, Sheet thing) {
         if (!read.errors().isEmpty()) {
             return refused(read.errors());
         }
+        Optional<Decision> asked = PutFlight.asked(tx, put, read);
+        if (asked.isPresent()) {
+            return asked.get();
+        }
+        @Nullable String id = put.id();
         List<Fact> facts = new ArrayList<>();
         if (id != null && thing == Sheet.CREW) {
             facts.add(RemoveRow.crewRemoved(id)); // the old line is gone, what is added is another
@@ -153,6 +173,7 @@ public final class PutRow {
             facts.add(Fact.of(
                     id == null ? named.kind() : CHANGED.getOrDefault(named.kind(), named.kind()), named.body()));
         }
+        facts.addAll(PutFlight.offered(context, put, read));
         return new Decision.Decided(facts, read.names(), TOPICS);
     }
 

@@ -76,7 +76,9 @@ final class Fields {
                 message,
                 column.must(),
                 column.longest(),
-                options(several.isEmpty() ? one : several, value, input.equals("boxes"), column));
+                options(several.isEmpty() ? one : several, value, input.equals("boxes"), column),
+                "",
+                false);
     }
 
     private static String label(String column) {

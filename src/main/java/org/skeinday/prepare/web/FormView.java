@@ -12,6 +12,7 @@ import java.util.List;
  * @param problem what is wrong with the whole of it, empty when nothing is
  * @param removable whether it can be taken out
  * @param presets rules to begin with, for a new event
+ * @param insist unlikely numbers that are asked about, empty when none is
  */
 public record FormView(
         String title,
@@ -23,10 +24,11 @@ public record FormView(
         String problem,
         boolean removable,
         List<Field> fields,
-        List<Preset> presets) {
+        List<Preset> presets,
+        String insist) {
     /** The same with what was saved just before. */
     FormView saying(String words) {
-        return new FormView(title, action, back, id, seen, words, problem, removable, fields, presets);
+        return new FormView(title, action, back, id, seen, words, problem, removable, fields, presets, insist);
     }
 
     /**
@@ -35,6 +37,8 @@ public record FormView(
      * @param name of the form's parameter
      * @param input text, number, date, datetime-local, select or boxes
      * @param message what is wrong, empty when nothing is
+     * @param offered what the form proposes as measured, empty where it proposes nothing
+     * @param confirmed whether somebody has said that it is so this time
      */
     public record Field(
             String name,
@@ -45,7 +49,14 @@ public record FormView(
             String message,
             boolean must,
             int longest,
-            List<Option> options) {
+            List<Option> options,
+            String offered,
+            boolean confirmed) {
+        /** The same with what the form proposes. */
+        Field offering(String text, boolean isSo) {
+            return new Field(name, label, hint, input, value, message, must, longest, options, text, isSo);
+        }
+
         public boolean isWrong() {
             return !message.isEmpty();
         }

@@ -223,12 +223,12 @@ public final class MotorPages {
         List<String> columns = terms.columnsOfLog().isEmpty() ? Terms.LOG_COLUMNS : terms.columnsOfLog();
         List<PracticeFlown> own = own(day, event);
         List<PracticeFlown> taken = FlightLog.taken(terms, own);
-        LogLines lines = new LogLines(day, desk.zone());
+        LogLines lines = new LogLines(day, desk.zone(), desk.flown());
         return new LogView(
                 event.map(EventAdded::name).orElse(""),
                 terms.logFlights(),
                 terms.logSignedBy() == null ? "" : terms.logSignedBy(),
-                FlightLog.lacks(terms, own, lines::when),
+                FlightLog.lacks(terms, own, lines::when, lines::isMeasured),
                 columns,
                 taken.stream().map(f -> lines.row(f, columns)).toList());
     }

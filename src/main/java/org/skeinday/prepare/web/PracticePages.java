@@ -7,13 +7,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.attempt.action.AskedOnce;
+import org.skeinday.attempt.action.FlightWorth;
+import org.skeinday.attempt.web.ForecastWords;
 import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelNote;
+import org.skeinday.evidence.Measured;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.platform.http.FormActs;
+import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Answer;
@@ -37,6 +43,9 @@ public final class PracticePages {
     /** What differs from flight to flight, and so is not offered again. */
     private static final List<String> FRESH = List.of("time", "remaining", "note", "valid", "reason", "flown");
 
+    /** What is measured anew on each flight, and so is no measurement as long as the form only proposes it. */
+    private static final List<String> MEASURED = List.of("crank turns", "launch torque", "back off");
+
     private static final int SHOWN = 12;
 
     private final PrepareContext desk;
@@ -49,8 +58,10 @@ public final class PracticePages {
         routes.advice(
                 "/practice",
                 Role.HELPER,
-                ctx -> desk.page().show(ctx, "Practice", "prepare/practice.jte", view("", "", Map.of(), Map.of())));
+                ctx -> desk.page()
+                        .show(ctx, "Practice", "prepare/practice.jte", view("", "", Map.of(), Map.of(), Set.of())));
         routes.post("/practice", Role.HELPER, this::log);
+        routes.post("/practice/so", Role.HELPER, this::confirm);
         routes.post("/practice/begin", Role.HELPER, this::begin);
     }
 
@@ -67,7 +78,7 @@ public final class PracticePages {
                 null,
                 desk.zone().getId());
         String words = FormActs.words(ctx, desk.forms().submit(ctx, "prepare.put", put));
-        desk.page().fragment(ctx, "prepare/_practice.jte", view("", words, Map.of(), Map.of()));
+        desk.page().fragment(ctx, "prepare/_practice.jte", view("", words, Map.of(), Map.of(), Set.of()));
     }
 
     private void log(Context ctx) {
@@ -80,18 +91,58 @@ public final class PracticePages {
         practice(day).ifPresent(event -> cells.put("event", event.name()));
         cells.put("flown", DayRows.moment(desk.clock().millis(), desk.zone()));
         var put = new PutRow.Put(
-                Sheet.FLIGHTS.file(), null, cells, null, desk.zone().getId());
+                Sheet.FLIGHTS.file(),
+                null,
+                cells,
+                null,
+                desk.zone().getId(),
+                offered(ctx),
+                RowForm.param(ctx, AskedOnce.FIELD));
         Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
             String saved = "Saved: " + typed.get("motor") + ", " + time(typed.getOrDefault("time", ""));
-            desk.page().fragment(ctx, "prepare/_practice.jte", view(saved, "", Map.of(), Map.of()));
+            desk.page().fragment(ctx, "prepare/_practice.jte", view(saved, "", Map.of(), Map.of(), Set.of()));
             return;
         }
         Map<String, String> wrong = answer instanceof Answer.Refused refused ? refused.fields() : Map.of();
         boolean beside = wrong.keySet().stream().anyMatch(ROW::contains);
         String problem = beside ? "Nothing was saved yet: see the marked fields." : words;
-        desk.page().fragment(ctx, "prepare/_practice.jte", view("", problem, typed, wrong));
+        desk.page()
+                .fragment(
+                        ctx,
+                        "prepare/_practice.jte",
+                        view("", problem, typed, wrong, Set.copyOf(ctx.formParams("so"))));
+    }
+
+    /** Columns whose text is what the form proposed, without those of which somebody said that it was so this time. */
+    private static List<String> offered(Context ctx) {
+        List<String> so = ctx.formParams("so");
+        return MEASURED.stream()
+                .filter(column -> {
+                    String name = Fields.parameter(column);
+                    String text = RowForm.param(ctx, "offered-" + name).strip();
+                    return !text.isEmpty()
+                            && text.equals(RowForm.param(ctx, name).strip())
+                            && !so.contains(name);
+                })
+                .toList();
+    }
+
+    /** What a form proposed, or what is unlikely, was so. */
+    private void confirm(Context ctx) {
+        String id = RowForm.param(ctx, "flight");
+        ForecastWords before = desk.record().read(tx -> ForecastWords.of(tx, id));
+        FlightWorth.Confirmed confirmed;
+        try {
+            confirmed = new FlightWorth.Confirmed(id, FlightWorth.numbers(ctx.formParams("number")));
+        } catch (IllegalArgumentException e) {
+            throw Refusal.malformed("That is no number of a flight. Load the page again and repeat it.");
+        }
+        String problem = FormActs.words(ctx, desk.forms().submit(ctx, "flight.confirm", confirmed));
+        String changed = before.changed(desk.record().read(tx -> ForecastWords.of(tx, id)));
+        String saved = problem.isEmpty() ? ("Saved: it was so. " + changed).strip() : "";
+        desk.page().fragment(ctx, "prepare/_practice.jte", view(saved, problem, Map.of(), Map.of(), Set.of()));
     }
 
     /** What was saved, as the list below has it. */
@@ -108,19 +159,22 @@ public final class PracticePages {
                 .orElse(Map.of());
     }
 
-    private PracticeView view(String saved, String problem, Map<String, String> typed, Map<String, String> wrong) {
+    private PracticeView view(
+            String saved, String problem, Map<String, String> typed, Map<String, String> wrong, Set<String> so) {
         Day day = desk.day();
-        Map<String, String> values = new LinkedHashMap<>(last(day));
-        FRESH.forEach(values::remove);
+        Map<String, String> proposed = new LinkedHashMap<>(last(day));
+        FRESH.forEach(proposed::remove);
+        Map<String, String> values = new LinkedHashMap<>(proposed);
         values.putAll(typed);
         List<FormView.Field> fields = new Fields(Sheet.FLIGHTS, day)
                 .of(values, wrong).stream()
                         .filter(f ->
                                 ROW.stream().anyMatch(c -> Fields.parameter(c).equals(f.name())))
                         .sorted(Comparator.comparingInt(f -> at(f.name())))
+                        .map(f -> offering(f, proposed, so))
                         .toList();
         Optional<EventAdded> event = practice(day);
-        LogLines lines = new LogLines(day, desk.zone());
+        LogLines lines = new LogLines(day, desk.zone(), desk.flown());
         return new PracticeView(
                 event.map(EventAdded::name).orElse(""),
                 event.filter(e -> e.day().equals(LocalDate.now(desk.clock()).toString()))
@@ -129,6 +183,7 @@ public final class PracticePages {
                 problem,
                 day.motors().isEmpty(),
                 fields,
+                wrong.getOrDefault(AskedOnce.FIELD, ""),
                 day.flights().stream()
                         .sorted(Comparator.comparingLong(PracticeFlown::flownAtMs)
                                 .reversed())
@@ -142,15 +197,29 @@ public final class PracticePages {
         return ROW.stream().map(Fields::parameter).toList().indexOf(parameter);
     }
 
+    private static FormView.Field offering(FormView.Field field, Map<String, String> proposed, Set<String> so) {
+        return MEASURED.stream()
+                .filter(column -> Fields.parameter(column).equals(field.name()))
+                .map(column -> proposed.getOrDefault(column, ""))
+                .filter(text -> !text.isEmpty())
+                .findFirst()
+                .map(text -> field.offering(text, so.contains(field.name())))
+                .orElse(field);
+    }
+
     private static PracticeView.Flight flight(LogLines lines, PracticeFlown flight) {
+        List<Measured> open = lines.unconfirmed(flight);
         return new PracticeView.Flight(
+                flight.id(),
                 "/prepare/flights/row/" + flight.id(),
                 lines.when(flight),
                 lines.cell(flight, "model"),
                 lines.cell(flight, "motor"),
                 lines.cell(flight, "turns"),
                 lines.cell(flight, "time"),
-                flight.valid() ? lines.cell(flight, "note") : "not valid: " + flight.invalidReason());
+                flight.valid() ? lines.cell(flight, "note") : "not valid: " + flight.invalidReason(),
+                lines.whyUnconfirmed(flight, open),
+                open.stream().map(what -> lines.sent(flight, what)).toList());
     }
 
     private PracticeView.Note note(Day day, ModelNote note) {

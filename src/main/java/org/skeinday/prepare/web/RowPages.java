@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.platform.http.FormActs;
@@ -86,7 +87,8 @@ final class RowPages {
                 problem,
                 !id.isEmpty() && !thing.isOfOneEvent() && thing != Sheet.FLIGHTS,
                 new Fields(thing, day).of(values, messages),
-                presets);
+                presets,
+                messages.getOrDefault(AskedOnce.FIELD, ""));
     }
 
     private void save(Context ctx) {
@@ -98,7 +100,9 @@ final class RowPages {
                 id.isEmpty() ? null : id,
                 typed,
                 RowForm.cells(RowForm.param(ctx, "seen")),
-                desk.zone().getId());
+                desk.zone().getId(),
+                null,
+                RowForm.param(ctx, AskedOnce.FIELD));
         Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty() && answer instanceof Answer.Saved saved) {
