@@ -36,7 +36,8 @@ public final class Writer implements Acts, AutoCloseable {
     private final WriterSettings settings;
     private final BiConsumer<Set<String>, Long> publish;
     private final BlockingQueue<Pending> waiting = new LinkedBlockingQueue<>(4096);
-    private final Thread thread;
+    private final LastingThread thread = new LastingThread("writer", this::run);
+    private volatile List<Pending> inHand = List.of();
     private final LeftBehind left = new LeftBehind();
     private final Progress progress = new Progress();
     private volatile boolean stopping;
@@ -48,6 +49,9 @@ public final class Writer implements Acts, AutoCloseable {
 
     private static final Duration EACH_SECOND = Duration.ofSeconds(1);
     private static final String BUSY = "Skeinday is busy or stopping. Send this again: it counts once.";
+
+    private static final Answer OPENED_AGAIN =
+            new Answer.NotYet("The record is being opened again. Send this again: it counts once.");
 
     /** Wakes the thread to see that it shall end; never written. */
     private static final Pending WAKE = new Pending(
@@ -64,8 +68,19 @@ public final class Writer implements Acts, AutoCloseable {
         this.batches = new Batch(record, new Deciding(kinds, clock), progress);
         this.settings = settings;
         this.publish = publish;
-        this.thread = new Thread(this::run, "writer");
         thread.start();
+    }
+
+    /** Whoever brings an act sees to it that there is a writer; one that had to be started opens the record again first. */
+    private void seeThatItRuns() {
+        boolean hadEnded = !stopping
+                && thread.revive(() -> {
+                    behind = true;
+                    answerAll(inHand, OPENED_AGAIN);
+                });
+        if (hadEnded) {
+            LOG.error("The writer's thread had ended; another goes on");
+        }
     }
 
     @Override
@@ -76,6 +91,7 @@ public final class Writer implements Acts, AutoCloseable {
     @Override
     public Answer submit(Act act, Duration within) {
         var pending = new Pending(act, new CompletableFuture<>());
+        seeThatItRuns();
         if (stopping || !waiting.offer(pending)) {
             return new Answer.NotYet(BUSY);
         }
@@ -89,12 +105,17 @@ public final class Writer implements Acts, AutoCloseable {
     @Override
     public Answer await(Act act, Consumer<String> hears) {
         var pending = new Pending(act, new CompletableFuture<>());
+        seeThatItRuns();
         if (stopping || !waiting.offer(pending)) {
             return new Answer.NotYet(BUSY);
         }
+        int starts = thread.starts(); // an act that an ended thread had taken is not answered by the next one
         Answer answer = answerOf(pending, EACH_SECOND);
-        while (!pending.answer().isDone() && !Thread.currentThread().isInterrupted()) {
+        while (!pending.answer().isDone()
+                && starts == thread.starts()
+                && !Thread.currentThread().isInterrupted()) {
             hears.accept(progress.words());
+            seeThatItRuns();
             answer = answerOf(pending, EACH_SECOND);
         }
         return pending.answer().getNow(answer);
@@ -179,12 +200,13 @@ public final class Writer implements Acts, AutoCloseable {
             LOG.warn("The writer was interrupted and goes on");
         }
         batch.remove(WAKE);
+        inHand = batch;
         return batch;
     }
 
     private void write(List<Pending> batch) {
         if (behind) {
-            answerAll(batch, new Answer.NotYet("The record is being opened again. Send this again: it counts once."));
+            answerAll(batch, OPENED_AGAIN);
             return;
         }
         if (tooFull()) {
@@ -205,11 +227,11 @@ public final class Writer implements Acts, AutoCloseable {
             LOG.error("The record must be opened again", e);
             behind = true;
             trouble = AGAIN;
-            answerAll(batch, new Answer.NotYet("The record is being opened again. Send this again: it counts once."));
+            answerAll(batch, OPENED_AGAIN);
         } catch (RuntimeException | Error e) { // out of memory too: the thread must outlive what one batch has met
             behind = true;
             trouble = AGAIN;
-            answerAll(batch, new Answer.NotYet("The record is being opened again. Send this again: it counts once."));
+            answerAll(batch, OPENED_AGAIN);
             sayOrNot("The writer met a fault of the program", e);
         }
     }
@@ -248,10 +270,7 @@ public final class Writer implements Acts, AutoCloseable {
         stopping = true;
         waiting.offer(WAKE); // a full queue wakes it as well
         try {
-            thread.join(5_000);
-            while (thread.isAlive() && !progress.words().isEmpty()) { // a large act is written whole
-                thread.join(1_000);
-            }
+            thread.join(5_000, () -> !progress.words().isEmpty()); // a large act is written whole
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -81,5 +82,56 @@ class WaitingTest {
         }
         assertFalse(heard.isEmpty());
         assertTrue(heard.get(0).contains("looked through"), heard.toString());
+    }
+
+    /** Neither an exception of the program nor an error: past every handler that the writer has. */
+    private static final class Gone extends Throwable {
+        private static final long serialVersionUID = 1L;
+    }
+
+    @SuppressWarnings("unchecked") // the compiler is kept from seeing what is thrown, as it is where memory runs out
+    private static <T extends Throwable> void end(Throwable why) throws T {
+        throw (T) why;
+    }
+
+    /** Ends the writer's thread at the first act, after it stands in the record and before anybody is told. */
+    private Writer ending(ActStore record, AtomicInteger ended) {
+        return new Writer(record, List.of(NoteKind.ACT), Clock.systemUTC(), SHORT, (topics, n) -> {
+            if (ended.getAndIncrement() == 0) {
+                WaitingTest.<RuntimeException>end(new Gone());
+            }
+        });
+    }
+
+    @Test
+    void a_writer_whose_thread_has_ended_past_its_handlers_is_followed_by_another() throws Exception {
+        AtomicInteger ended = new AtomicInteger();
+        try (ActStore record = ActStore.open(folder, NoteKind.projection(), Clock.systemUTC());
+                Writer writer = ending(record, ended)) {
+            Answer lost = writer.submit(NoteKind.act(1, "first"));
+            assertInstanceOf(Answer.NotYet.class, lost);
+            assertEquals(1, saved(writer, NoteKind.act(1, "first")).n(), "it stood in the record and counts once");
+            assertEquals(2, saved(writer, NoteKind.act(2, "second")).n());
+        }
+    }
+
+    @Test
+    void who_waits_as_long_as_it_takes_does_not_wait_for_a_thread_that_has_ended() throws Exception {
+        AtomicInteger ended = new AtomicInteger();
+        try (ActStore record = ActStore.open(folder, NoteKind.projection(), Clock.systemUTC());
+                Writer writer = ending(record, ended)) {
+            assertInstanceOf(Answer.NotYet.class, writer.await(NoteKind.act(1, "first"), words -> {}));
+            assertEquals(1, saved(writer, NoteKind.act(1, "first")).n());
+        }
+    }
+
+    /** Sent again until it is saved, as a device does. */
+    private static Answer.Saved saved(Writer writer, Act act) throws InterruptedException {
+        Answer answer = writer.submit(act);
+        for (int i = 0; i < 200 && !(answer instanceof Answer.Saved); i++) {
+            Thread.sleep(20);
+            answer = writer.submit(act);
+        }
+        return assertInstanceOf(Answer.Saved.class, answer);
     }
 }
