@@ -3,12 +3,14 @@ package org.skeinday.platform.http;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.util.JavalinBindException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.ThreadLimitHandler;
@@ -25,6 +27,8 @@ public final class Server implements AutoCloseable {
 
     private static final int LEAST_THREADS = 8;
     private static final int IDLE_MS = 5_000;
+    private static final Duration LOOK_EVERY = Duration.ofSeconds(5);
+    private static final Duration HEARS_WITHIN = Duration.ofSeconds(10);
     private static final int GO_AT_ONCE = 25;
 
     /**
@@ -44,6 +48,7 @@ public final class Server implements AutoCloseable {
 
     private final Javalin javalin;
     private final List<Routes.Right> rights;
+    private final ConnectorWatch watch;
 
     /**
      * What the server is started with.
@@ -67,9 +72,10 @@ public final class Server implements AutoCloseable {
         }
     }
 
-    private Server(Javalin javalin, List<Routes.Right> rights) {
+    private Server(Javalin javalin, List<Routes.Right> rights, ConnectorWatch watch) {
         this.javalin = javalin;
         this.rights = rights;
+        this.watch = watch;
     }
 
     /**
@@ -104,7 +110,8 @@ public final class Server implements AutoCloseable {
             throw new PortTaken(settings.port(), e);
         }
         port[0] = javalin.port();
-        return new Server(javalin, List.copyOf(rights));
+        return new Server(
+                javalin, List.copyOf(rights), watch(javalin.jettyServer().server(), settings));
     }
 
     /** What the router knows and our own list does not would be open to everybody. */
@@ -134,6 +141,7 @@ public final class Server implements AutoCloseable {
 
     @Override
     public void close() {
+        watch.close();
         javalin.stop();
     }
 
@@ -169,12 +177,30 @@ public final class Server implements AutoCloseable {
         c.jetty.addConnector((server, http) -> {
             http.setSendServerVersion(false);
             http.setSendXPoweredBy(false);
-            ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
-            connector.setHost(settings.host());
-            connector.setPort(settings.port());
-            connector.setAcceptQueueSize(ACCEPT_QUEUE);
-            connector.setIdleTimeout(settings.pace().slowClient().toMillis());
-            return connector;
+            return connector(server, http, settings, settings.port());
         });
+    }
+
+    private static ServerConnector connector(
+            org.eclipse.jetty.server.Server server, HttpConfiguration http, Settings settings, int port) {
+        ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
+        connector.setHost(settings.host());
+        connector.setPort(port);
+        connector.setAcceptQueueSize(ACCEPT_QUEUE);
+        connector.setIdleTimeout(settings.pace().slowClient().toMillis());
+        return connector;
+    }
+
+    private static ConnectorWatch watch(org.eclipse.jetty.server.Server server, Settings settings) {
+        return new ConnectorWatch(
+                server,
+                port -> {
+                    HttpConfiguration http = server.getConnectors()[0]
+                            .getConnectionFactory(HttpConnectionFactory.class)
+                            .getHttpConfiguration();
+                    return connector(server, http, settings, port);
+                },
+                LOOK_EVERY,
+                HEARS_WITHIN);
     }
 }

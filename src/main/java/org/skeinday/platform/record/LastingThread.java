@@ -4,8 +4,7 @@ import java.util.function.BooleanSupplier;
 
 /**
  * A thread that is started again when it has ended unasked. Its work may catch everything and still not outlive this:
- * where memory is out, Java may take a thread past its handlers (a compiled frame whose objects cannot be made again is
- * dropped whole, with every handler in it).
+ * where memory is out, a thread can be lost past every handler, since finding and entering one needs memory as well.
  */
 final class LastingThread {
     private final String name;
