@@ -6,6 +6,7 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.skeinday.platform.record.LastingThread;
 
 /**
  * Taps and forms go first: what changes something runs at once on a thread of the server, what only reads waits in line
@@ -33,6 +34,7 @@ final class ActsFirst extends Handler.Wrapper {
         readers.setName("read");
         readers.setReservedThreads(0);
         addBean(readers);
+        LastingThread.readyToCatch(Throwable.class);
         fair = new FairShare(readers, READERS_OF_ONE);
     }
 

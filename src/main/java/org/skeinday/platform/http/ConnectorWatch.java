@@ -9,6 +9,7 @@ import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.io.ManagedSelector;
 import org.eclipse.jetty.server.ServerConnector;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.platform.record.LastingThread;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -43,6 +44,7 @@ final class ConnectorWatch implements AutoCloseable {
         this.another = another;
         this.every = every;
         this.patience = patience;
+        LastingThread.readyToCatch(RuntimeException.class, Exception.class, Error.class, InterruptedException.class);
         thread.setDaemon(true);
         thread.start();
     }

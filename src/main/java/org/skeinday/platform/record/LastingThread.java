@@ -4,14 +4,15 @@ import java.util.function.BooleanSupplier;
 
 /**
  * A thread that is started again when it has ended unasked. Its work may catch everything and still not outlive this:
- * where memory is out, a thread can be lost past every handler, since finding and entering one needs memory as well.
+ * where memory is out, a thread can be lost past every handler, since finding one may need memory as well.
  */
-final class LastingThread {
+public final class LastingThread {
     private final String name;
     private final Runnable work;
     private Thread thread;
     private volatile int starts;
 
+    /** @param work what it does until it returns */
     LastingThread(String name, Runnable work) {
         this.name = name;
         this.work = work;
@@ -55,5 +56,20 @@ final class LastingThread {
 
     private synchronized Thread current() {
         return thread;
+    }
+
+    /**
+     * Java finds out what the type in a <i>catch</i> is when something is first thrown there, and needs memory for that:
+     * with none left, the first thing caught is lost past its handler. A class that must outlive it names its types here
+     * once, as it begins.
+     *
+     * @param caught named by the class that catches them, since each finds them out for itself
+     */
+    public static void readyToCatch(Class<?>... caught) {
+        for (Class<?> type : caught) {
+            if (!Throwable.class.isAssignableFrom(type)) {
+                throw new IllegalArgumentException(type + " cannot be thrown");
+            }
+        }
     }
 }

@@ -68,6 +68,14 @@ public final class Writer implements Acts, AutoCloseable {
         this.batches = new Batch(record, new Deciding(kinds, clock), progress);
         this.settings = settings;
         this.publish = publish;
+        LastingThread.readyToCatch(
+                RuntimeException.class,
+                Error.class,
+                IOException.class,
+                InterruptedException.class,
+                Batch.NotAppended.class,
+                Batch.MustReopen.class,
+                DatabaseTrouble.class);
         thread.start();
     }
 
