@@ -122,6 +122,7 @@ public final class Routes {
             throw new Refusal(503, "Another large file is being looked through. Send this one again in a moment.");
         }
         try {
+            SpareMemory.require(context.contentLength());
             handler.handle(context);
         } finally {
             large.release();
