@@ -54,6 +54,8 @@ create table motor_step (
   before_id varchar(80),
   -- Where it parted, as far as somebody looked.
   parted varchar(10),
+  -- Whether the coach said that it was a break test.
+  test boolean,
   undone boolean default false not null
 );
 create index motor_step_of on motor_step (motor_id, at_ms);

@@ -9,7 +9,8 @@ import org.skeinday.units.Preconditions;
 
 /**
  * The winds of one batch as evidence of breaking. Fitted are break tests and winds whose stop set beforehand was a
- * count, one row per motor (the last of them). Winds to be stopped on torque are counted and shown, never fitted.
+ * count, one row per motor (the last of them, or its break). Winds to be stopped on torque are counted and shown, never
+ * fitted.
  */
 public final class BreakEvidence {
     /** Breaks below which nothing is said. */
@@ -26,7 +27,9 @@ public final class BreakEvidence {
     /** @param trials in the order in which they were wound */
     public static BreakEvidence of(List<BreakTrial> trials) {
         Map<String, BreakTrial> last = new LinkedHashMap<>();
-        trials.stream().filter(t -> t.stopRule().admitsToFit()).forEach(t -> last.put(t.motorId(), t));
+        trials.stream()
+                .filter(t -> t.stopRule().admitsToFit())
+                .forEach(t -> last.merge(t.motorId(), t, (before, later) -> before.broke() ? before : later));
         int torqueStopped =
                 (int) trials.stream().filter(t -> !t.stopRule().admitsToFit()).count();
         int breaks = (int) last.values().stream().filter(BreakTrial::broke).count();

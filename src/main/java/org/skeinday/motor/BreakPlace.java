@@ -2,14 +2,16 @@ package org.skeinday.motor;
 
 import org.skeinday.units.EnumWords;
 
-/** Where a motor parted. Only the strand speaks of the rubber; knot, ring and hook do not (common practice). */
+/** Where a motor parted, or what parted it. Knot, ring and hook say nothing of the rubber, nor does a fall (common practice). */
 public enum BreakPlace {
     STRAND,
     KNOT,
     RING,
     HOOK,
-    /** Somebody looked, and it cannot be told. */
-    UNKNOWN;
+    /** Somebody looked, and it cannot be told: it counts as the rubber's. */
+    UNKNOWN,
+    /** It was dropped, and parted by that. */
+    DROPPED;
 
     /** As the record and files write it. */
     public String word() {
@@ -21,7 +23,8 @@ public enum BreakPlace {
         return EnumWords.parse("Where a motor parted", BreakPlace.class, word);
     }
 
-    public boolean isEvidenceOfTheRubber() {
-        return this == STRAND;
+    /** Whether the cause lies outside the rubber: then the motor had stood so many turns. */
+    public boolean isOutsideTheRubber() {
+        return this == KNOT || this == RING || this == HOOK || this == DROPPED;
     }
 }

@@ -125,6 +125,7 @@ public record MotorLife(MotorAdded motor, @Nullable MotorStep step, boolean hand
                 told.torqueTyped(),
                 null,
                 step == null ? null : step.id(),
+                null,
                 null);
     }
 

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param torqueNmm at a break, as typed in {@code torqueTyped}, read from {@code meter}
  * @param beforeId the step that stood before this one
  * @param parted of a break: where, a word of {@link BreakPlace}; null while nobody looked
+ * @param test of a break: whether the coach said that it was a break test; null while nobody said so
  */
 public record MotorStep(
         String id,
@@ -35,7 +36,8 @@ public record MotorStep(
         @Nullable String torqueTyped,
         @Nullable String meter,
         @Nullable String beforeId,
-        @Nullable String parted) {
+        @Nullable String parted,
+        @Nullable Boolean test) {
 
     /** Who did it, when, and the id of the step. */
     public record By(String id, long atMs, String person, String device) {}
@@ -72,11 +74,23 @@ public record MotorStep(
                 typed,
                 torque == null ? null : readOn,
                 beforeId,
-                parted);
+                parted,
+                test);
     }
 
     /** This break with where it parted. */
     public MotorStep partedAt(BreakPlace place) {
+        return told(place, test);
+    }
+
+    /** This break with what the coach says of it. */
+    public MotorStep by(BreakCause cause) {
+        BreakPlace seen = parted == null ? BreakPlace.UNKNOWN : BreakPlace.of(parted);
+        BreakPlace place = cause.place(seen);
+        return told(parted == null && place == seen ? null : place, cause == BreakCause.TEST);
+    }
+
+    private MotorStep told(@Nullable BreakPlace place, @Nullable Boolean wasTest) {
         return new MotorStep(
                 id,
                 motorId,
@@ -97,12 +111,13 @@ public record MotorStep(
                 torqueTyped,
                 meter,
                 beforeId,
-                place.word());
+                place == null ? null : place.word(),
+                wasTest);
     }
 
-    /** Whether this break says something of the rubber: it parted in the strand, or nobody looked where. */
+    /** Whether this break is one of the rubber, as long as nobody has named a cause outside it. */
     public boolean saysOfTheRubber() {
-        return parted == null || BreakPlace.of(parted).isEvidenceOfTheRubber();
+        return parted == null || !BreakPlace.of(parted).isOutsideTheRubber();
     }
 
     public MotorStage stageNow() {

@@ -15,7 +15,7 @@ class BenchOrderTest {
         var added = new MotorAdded(tag, tag, "b", "Reedbank Rotors", "cw", 450, "450 mm", 1.5, "1.5 g", null, 1);
         var step = new MotorStep(
                 "s" + tag, tag, "rest", stage, 1, null, "laptop", null, null, null, null, false, null, null, null, null,
-                null, null, null, null);
+                null, null, null, null, null);
         return new MotorLife(added, step, false, 0);
     }
 

@@ -154,6 +154,41 @@ class WindAloneWebTest {
     }
 
     @Test
+    void a_break_by_accident_gives_no_ceiling_until_the_coach_says_that_it_was_a_test() throws Exception {
+        String b1 = motor("B1");
+        String wind = begin(b1, "count");
+        for (int i = 1; i <= 4; i++) {
+            mark(wind, 1, i * 5000);
+        }
+        phase(wind, "broke", 30_000);
+        phase(wind, "off-meter", 40_000);
+        count(b1, wind, "91", "");
+        String page = laptop.get("/bench/motor/" + b1).body();
+        assertTrue(page.contains("At 910 motor turns: an accident"), page);
+        String batch = CalledForTests.value(page, "/bench/break-test/([^\"]+)\"");
+        String test = laptop.get("/bench/break-test/" + batch).body();
+        assertTrue(test.contains("<td>accident</td>") && test.contains("none read yet"), test);
+        Visitor captain = Demo.joined(app, "captain", "", 84);
+        assertEquals(
+                403,
+                captain.form("/bench/motor/" + b1 + "/break", Map.of("cause", "test"))
+                        .statusCode());
+        assertFalse(captain.get("/bench/motor/" + b1).body().contains("What was it?"), "the coach's alone");
+        assertTrue(judged(b1, "test", 200).contains("a break test, from which"));
+        assertTrue(laptop.get("/bench/break-test/" + batch).body().contains("1.41 mN·m, from one motor"));
+        assertTrue(judged(b1, "dropped", 200).contains("outside the rubber"));
+        assertTrue(laptop.get("/bench/break-test/" + batch).body().contains("none read yet"));
+        assertTrue(judged(b1, "wind", 422).contains("Why a motor broke must be one of"));
+        judged(motor("B2"), "test", 422);
+    }
+
+    private String judged(String motor, String cause, int status) throws Exception {
+        var answer = laptop.form("/bench/motor/" + motor + "/break", Map.of("cause", cause));
+        assertEquals(status, answer.statusCode(), answer.body());
+        return answer.body();
+    }
+
+    @Test
     void a_break_that_was_a_slip_of_the_hand_is_taken_back_with_the_wind() throws Exception {
         String b1 = motor("B1");
         String wind = begin(b1, "count");

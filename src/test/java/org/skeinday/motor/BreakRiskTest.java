@@ -52,6 +52,15 @@ class BreakRiskTest {
     }
 
     @Test
+    void a_motor_that_broke_is_never_unbroken_afterwards() {
+        BreakEvidence evidence = BreakEvidence.of(List.of(
+                trial("a", 36, StopRule.COUNT, false),
+                trial("a", 38, StopRule.BREAKING, true),
+                trial("a", 41, StopRule.COUNT, false)));
+        assertEquals(new BreakRisk.Basis(1, 1, 0), evidence.basis());
+    }
+
+    @Test
     void breaks_all_alike_beyond_the_others_give_a_reason_and_no_fit() {
         List<BreakTrial> alike = List.of(
                 trial("a", 40, StopRule.BREAKING, true),

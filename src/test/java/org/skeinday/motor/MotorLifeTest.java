@@ -44,6 +44,7 @@ class MotorLifeTest {
                 null,
                 null,
                 null,
+                null,
                 null);
         return new MotorLife(motor(1), step, handedIn, shiftMs);
     }

@@ -14,7 +14,6 @@ import org.skeinday.attempt.MotorParted;
 import org.skeinday.attempt.PeopleSafe;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.motor.BreakPlace;
-import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorStep;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
@@ -164,10 +163,7 @@ public final class BreakMotor {
 
     /** The motor's own break says it too. */
     private static Optional<Fact> told(Tx tx, String motor, BreakPlace place) {
-        return MotorLifeStore.stepsOf(tx, motor).stream()
-                .filter(step -> step.deed().equals(MotorDeed.BREAK.word()))
-                .findFirst()
-                .map(step -> told(step, place));
+        return MotorLifeStore.breakOf(tx, motor).map(step -> told(step, place));
     }
 
     private static Fact told(MotorStep step, BreakPlace place) {

@@ -60,6 +60,17 @@ public final class BreakRecord {
                 .sum();
     }
 
+    /** In which attempt this motor broke, the last where it was said of several; empty outside any. */
+    public static Optional<String> attemptBrokenWith(Tx tx, String motor) {
+        return tx.sql()
+                .select(ATTEMPT_PEOPLE_SAFE.ATTEMPT_ID)
+                .from(ATTEMPT_PEOPLE_SAFE)
+                .where(ATTEMPT_PEOPLE_SAFE.MOTOR_ID.eq(motor))
+                .orderBy(ATTEMPT_PEOPLE_SAFE.AT_MS.desc())
+                .limit(1)
+                .fetchOptional(ATTEMPT_PEOPLE_SAFE.ATTEMPT_ID);
+    }
+
     /** A motor that was run back is wound anew, unless the attempt was given up. */
     private static void runBack(Tx tx, TurnsRunBack fact) {
         Rows.into(ATTEMPT_RUN_BACK).accept(tx, fact);

@@ -1,5 +1,6 @@
 package org.skeinday.attempt.web;
 
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.BreakPlace;
@@ -60,9 +61,11 @@ public record FirstView(
         }
     }
 
-    /** Where it may have parted. */
+    /** Where it may have parted; a fall is the coach's to say. */
     public List<BreakPlace> places() {
-        return List.of(BreakPlace.values());
+        return Arrays.stream(BreakPlace.values())
+                .filter(place -> place != BreakPlace.DROPPED)
+                .toList();
     }
 
     /** What is wrong with a form that no item here asks for, or with none of its fields. */

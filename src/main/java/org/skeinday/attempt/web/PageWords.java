@@ -142,6 +142,7 @@ public final class PageWords {
             case RING -> "At a ring";
             case HOOK -> "At a hook";
             case UNKNOWN -> "It cannot be told";
+            case DROPPED -> "It was dropped";
         };
     }
 

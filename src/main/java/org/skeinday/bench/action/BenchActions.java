@@ -74,6 +74,7 @@ public final class BenchActions {
                 new ActKind<>("bench.undo", Undo.class, BenchActions::undo),
                 new ActKind<>("bench.place", Place.class, BenchActions::place),
                 new ActKind<>("bench.impound", Impound.class, BenchActions::impound),
+                JudgeBreak.kind(),
                 new ActKind<>("bench.wait", WaitActions.Change.class, WaitActions::change),
                 new ActKind<>("clock.jumped", WaitActions.Jump.class, WaitActions::jumped),
                 new ActKind<>("clock.slept", WaitActions.Slept.class, WaitActions::slept));

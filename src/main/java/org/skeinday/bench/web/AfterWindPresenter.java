@@ -14,6 +14,7 @@ import org.skeinday.winding.Doubt;
 import org.skeinday.winding.MarkDoubts;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindCounted;
+import org.skeinday.winding.WindPhase;
 import org.skeinday.winding.store.WindStore;
 
 /** A wind that is over: its turns, what is doubtful, what it came to. */
@@ -29,8 +30,9 @@ final class AfterWindPresenter {
         return new WindingView.After(
                 form.typedOr("atFull", first(counted == null ? null : counted.atFullCrankTurns(), planned.atFull())),
                 form.typedOr("stop", first(counted == null ? null : counted.stopCrankTurns(), planned.stop())),
-                form.typedOr("backOff", backOff(tx, done, counted)),
+                form.typedOr("backOff", backOff(tx, done, counted, planned.early())),
                 counted != null,
+                counted == null && !planned.early(),
                 doubts(done, beside, confirmed),
                 figures,
                 planned.lead(),
@@ -67,13 +69,17 @@ final class AfterWindPresenter {
                 .toList();
     }
 
-    /** As counted, else as planned with what was taken off besides. */
-    private static String backOff(Tx tx, Wind done, @Nullable WindCounted counted) {
+    /** As counted, else as planned with what was taken off besides; of a wind that ended early what keys told alone. */
+    private static String backOff(Tx tx, Wind done, @Nullable WindCounted counted, boolean early) {
         Double said = counted == null ? null : counted.backOffCrankTurns();
         String attempt = done.begun().attemptId();
         double besides = attempt == null
                 ? 0
                 : BreakRecord.turnsOff(tx, attempt, done.begun().motorId());
+        boolean tapped = done.phases().stream().anyMatch(p -> p.phase().equals(WindPhase.BACKED_OFF));
+        if (said == null && early && !tapped) {
+            return besides == 0 ? "" : FlightPresenter.number(besides);
+        }
         return FlightPresenter.number(said == null ? done.begun().backOffCrankTurns() + besides : said);
     }
 

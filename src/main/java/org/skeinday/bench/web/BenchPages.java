@@ -48,8 +48,15 @@ public final class BenchPages {
     public void register(Routes routes) {
         routes.get("/bench", Role.HELPER, ctx -> page.show(ctx, "Bench", "bench/bench.jte", bench(ctx)));
         routes.get("/bench/part", Role.HELPER, this::part);
-        routes.get("/bench/motor/{motor}", Role.HELPER, ctx -> page.show(ctx, "Motor", "bench/motor.jte", motor(ctx)));
-        routes.get("/bench/motor/{motor}/part", Role.HELPER, ctx -> page.fragment(ctx, "bench/_motor.jte", motor(ctx)));
+        routes.get(
+                "/bench/motor/{motor}",
+                Role.HELPER,
+                ctx -> page.show(ctx, "Motor", "bench/motor.jte", motor(ctx, FormErrors.none())));
+        routes.get(
+                "/bench/motor/{motor}/part",
+                Role.HELPER,
+                ctx -> page.fragment(ctx, "bench/_motor.jte", motor(ctx, FormErrors.none())));
+        routes.post("/bench/motor/{motor}/break", Role.COACH, this::judgeBreak);
         routes.get("/bench/wall", Role.VIEWER, ctx -> page.show(ctx, "Wall", "bench/wall.jte", wall(ctx)));
         routes.get("/bench/wall/part", Role.VIEWER, ctx -> page.fragment(ctx, "bench/_wall.jte", wall(ctx)));
         routes.get(
@@ -111,13 +118,20 @@ public final class BenchPages {
                 .toList());
     }
 
-    private BenchView.Motor motor(Context ctx) {
+    private void judgeBreak(Context ctx) {
+        Map<String, String> content = Map.of(
+                "motor", ctx.pathParam("motor"), "cause", FormErrors.of(ctx).typed("cause"));
+        FormErrors form = FormActs.errors(ctx, forms.submit(ctx, "motor.break-judged", content), "cause");
+        page.fragment(ctx, "bench/_motor.jte", motor(ctx, form));
+    }
+
+    private BenchView.Motor motor(Context ctx, FormErrors form) {
         return record.read(tx -> MotorLifeStore.find(tx, ctx.pathParam("motor"))
-                .map(life -> motor(ctx, tx, life))
+                .map(life -> motor(ctx, tx, life, form))
                 .orElseThrow(() -> Refusal.notFound("There is no such motor. Was it removed in Prepare?")));
     }
 
-    private BenchView.Motor motor(Context ctx, Tx tx, MotorLife life) {
+    private BenchView.Motor motor(Context ctx, Tx tx, MotorLife life, FormErrors form) {
         Map<String, String> needs = needs(tx, new ArrayList<>());
         String motor = life.motor().id();
         List<BenchView.Line> facts = List.of(
@@ -135,9 +149,15 @@ public final class BenchPages {
                 .toList();
         int uses = MotorUseStore.all(tx).of(motor);
         List<String> byHand = MotorLifeStore.byHand(tx);
-        boolean captain = Access.callerOf(ctx).role().covers(Role.CAPTAIN);
+        Role role = Access.callerOf(ctx).role();
         return new BenchView.Motor(
-                rows(ctx).row(life, needs, byHand, uses), life.motor().batchId(), facts, steps, captain);
+                rows(ctx).row(life, needs, byHand, uses),
+                life.motor().batchId(),
+                facts,
+                steps,
+                role.covers(Role.CAPTAIN),
+                BreakWords.of(tx, life.motor(), role.covers(Role.COACH), form.message("cause"))
+                        .orElse(null));
     }
 
     private void change(Context ctx) {

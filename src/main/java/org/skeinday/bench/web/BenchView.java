@@ -3,6 +3,7 @@ package org.skeinday.bench.web;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.motor.BreakCause;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorStage;
 import org.skeinday.steps.Cautions;
@@ -67,8 +68,27 @@ public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean c
 
     public record Jump(String id, String words) {}
 
-    /** One motor's page. @param batch its batch's id */
-    public record Motor(Row row, String batch, List<Line> facts, List<Line> steps, boolean mayAct) {}
+    /** One motor's page. @param batch its batch's id @param broke how it broke; null while it is whole */
+    public record Motor(
+            Row row,
+            String batch,
+            List<Line> facts,
+            List<Line> steps,
+            boolean mayAct,
+            @Nullable Broke broke) {}
+
+    /**
+     * What is known of a break.
+     *
+     * @param about what it counts as, in a sentence
+     * @param cause word of the one that holds; empty while nobody has said
+     * @param mayJudge whether the coach looks
+     */
+    public record Broke(String about, String cause, boolean mayJudge, String wrong) {
+        public List<BreakCause> causes() {
+            return List.of(BreakCause.values());
+        }
+    }
 
     public record Line(String label, String value) {}
 

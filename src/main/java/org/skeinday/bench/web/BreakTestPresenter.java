@@ -57,7 +57,7 @@ final class BreakTestPresenter {
                             no -> not.add(new BenchView.Line(life.motor().tag(), no)),
                             () -> next.add(candidate(life, needed)));
         }
-        int counted = (int) breaks.stream().filter(b -> b.motorTurns() != null).count();
+        int counted = (int) breaks.stream().filter(b -> b.k().isPresent()).count();
         return new BreakTestView(
                 batch.id(),
                 batch.name(),
@@ -95,7 +95,8 @@ final class BreakTestPresenter {
                         b.motorTurns() == null ? "–" : String.valueOf(Math.round(b.motorTurns())),
                         b.k().map(BreakTestPresenter::k).orElse("–"),
                         b.torque() == null ? "–" : units.torque(b.torque()),
-                        b.meter() == null || b.torque() == null ? "–" : b.meter()))
+                        b.meter() == null || b.torque() == null ? "–" : b.meter(),
+                        BreakWords.kind(b)))
                 .toList();
     }
 

@@ -28,8 +28,8 @@ public record BreakTestView(
         return new BreakTestView(batch, name, found, known, toGo, next, not, captain, shown, day);
     }
 
-    /** One motor that broke. What is not known is a dash. */
-    public record Found(String motor, String tag, String turns, String k, String torque, String meter) {}
+    /** One motor that broke. What is not known is a dash. @param kind what the break counts as */
+    public record Found(String motor, String tag, String turns, String k, String torque, String meter, String kind) {}
 
     /** @param about its stage, uses and what else may need it */
     public record Candidate(String motor, String tag, String about) {}

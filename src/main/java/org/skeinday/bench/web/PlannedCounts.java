@@ -5,35 +5,46 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.PacedTurns;
+import org.skeinday.winding.ToldTurns;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindPaced;
 import org.skeinday.winding.store.WindStore;
 
 /**
- * The counts that the form after a wind shows before anybody typed one.
+ * The counts that the form after a wind shows before anybody typed one: as planned only where nothing says that the wind
+ * ended early, else what marks and keys told.
  *
  * @param lead what they are, in words
+ * @param early whether the wind ended before what was planned: then no key confirms anything unread
  */
-record PlannedCounts(@Nullable Integer atFull, @Nullable Integer stop, String lead) {
+record PlannedCounts(@Nullable Integer atFull, @Nullable Integer stop, String lead, boolean early) {
     static PlannedCounts of(Tx tx, Wind done) {
-        @Nullable Integer atFull = done.begun().atFullCrankTurns();
         if (done.broke().isPresent()) {
             return new PlannedCounts(
-                    null, null, "How many crank turns were on when it broke? They say what this batch stands.");
+                    null, null, "How many crank turns were on when it broke? They say what this batch stands.", true);
         }
         Optional<WindPaced> pace = WindStore.paced(tx, done.begun().id());
         if (pace.isPresent()) {
             PacedTurns beats = PacedTurns.of(done, pace.get().beats());
-            return new PlannedCounts(beats.atFull(), beats.stop(), paced(pace.get()));
+            return new PlannedCounts(beats.atFull(), beats.stop(), paced(pace.get()), false);
         }
-        @Nullable Integer stop = done.begun().targetCrankTurns();
+        ToldTurns told = ToldTurns.of(done);
+        String lead = told.isEarly() ? early(told) : planned(told);
         return new PlannedCounts(
-                atFull,
-                stop,
-                flight(tx, done.begun().attemptId())
-                        + (stop == null && atFull == null
-                                ? "How many crank turns did this wind have?"
-                                : "The crank turns of this wind, as planned unless you say otherwise:"));
+                told.atFull(), told.stop(), flight(tx, done.begun().attemptId()) + lead, told.isEarly());
+    }
+
+    private static String planned(ToldTurns told) {
+        return told.stop() == null && told.atFull() == null
+                ? "How many crank turns did this wind have?"
+                : "The crank turns of this wind, as planned unless you say otherwise:";
+    }
+
+    private static String early(ToldTurns told) {
+        return told.early()
+                + (told.stop() == null
+                        ? ": how many crank turns were on?"
+                        : ": about " + told.stop() + " crank turns by the pace. How many were on?");
     }
 
     /** Where the flight stands, as a sentence; empty for a motor that is wound without one. */

@@ -236,6 +236,7 @@ public record WindingView(
     /**
      * After the wind: its turns, doubts and figures.
      *
+     * @param asPlanned whether the planned turns may be confirmed with one tap
      * @param lead what is asked for, while nobody has counted
      * @param broke whether the turns are those at a break
      */
@@ -244,6 +245,7 @@ public record WindingView(
             String stop,
             String backOff,
             boolean counted,
+            boolean asPlanned,
             List<DoubtLine> doubts,
             List<BenchView.Line> figures,
             String lead,

@@ -91,6 +91,13 @@ public final class MotorLifeStore {
         return tx.sql().fetchExists(MOTOR_NOW, MOTOR_NOW.STEP_ID.eq(step));
     }
 
+    /** Its break that stands, the last where several do; empty while it is whole. */
+    public static Optional<MotorStep> breakOf(Tx tx, String motor) {
+        return stepsOf(tx, motor).stream()
+                .filter(step -> step.deed().equals(MotorDeed.BREAK.word()))
+                .findFirst();
+    }
+
     /** What was done to one motor and not taken back, the last first. */
     public static List<MotorStep> stepsOf(Tx tx, String motor) {
         return tx.sql()

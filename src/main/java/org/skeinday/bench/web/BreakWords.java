@@ -1,0 +1,57 @@
+package org.skeinday.bench.web;
+
+import java.util.Optional;
+import org.skeinday.motor.BreakCause;
+import org.skeinday.motor.BreakPlace;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorStep;
+import org.skeinday.motor.store.MotorLifeStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.winding.MotorBreak;
+import org.skeinday.winding.store.BreakEvidenceStore;
+
+/** What a break counts as, in words, and what the coach has said of it. */
+final class BreakWords {
+    private BreakWords() {}
+
+    /** Empty while the motor is whole. @param wrong with what the coach has just said */
+    static Optional<BenchView.Broke> of(Tx tx, MotorAdded motor, boolean coach, String wrong) {
+        return BreakEvidenceStore.of(tx, motor)
+                .map(broke -> new BenchView.Broke(
+                        turns(broke) + said(broke) + ".",
+                        MotorLifeStore.breakOf(tx, motor.id())
+                                .map(BreakWords::cause)
+                                .orElse(""),
+                        coach,
+                        wrong));
+    }
+
+    private static String turns(MotorBreak broke) {
+        Double turns = broke.motorTurns();
+        return turns == null ? "At turns that nobody counted: " : "At " + Math.round(turns) + " motor turns: ";
+    }
+
+    /** As a cell of a table. */
+    static String kind(MotorBreak broke) {
+        return !broke.ofTheRubber() ? "outside the rubber" : broke.test() ? "break test" : "accident";
+    }
+
+    private static String said(MotorBreak broke) {
+        if (!broke.ofTheRubber()) {
+            return "the cause lay outside the rubber, so it says nothing of its strength but that it stood so much";
+        }
+        return broke.test()
+                ? "a break test, from which K and the torque limit come"
+                : "an accident, which counts in the risk of breaking and gives neither K nor a torque limit";
+    }
+
+    /** As the coach said it, else as somebody saw where it parted; empty while nothing is known. */
+    private static String cause(MotorStep broke) {
+        String parted = broke.parted();
+        BreakPlace place = parted == null ? BreakPlace.UNKNOWN : BreakPlace.of(parted);
+        if (place.isOutsideTheRubber()) {
+            return place.word();
+        }
+        return broke.test() == null ? "" : (broke.test() ? BreakCause.TEST : BreakCause.ACCIDENT).word();
+    }
+}
