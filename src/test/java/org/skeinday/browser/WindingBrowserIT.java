@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
@@ -80,7 +81,7 @@ class WindingBrowserIT {
             assertEquals(200, released.statusCode(), released.body());
             waitFor(phone, "Crank turns at the last turn");
             Sight.look(phone, "winding-after");
-            Hand.type(phone, By.name("stop"), "206"); // by its pace this wind of seconds did not go as planned
+            Hand.type(phone, By.name("stop"), Keys.chord(Keys.CONTROL, "a") + "206"); // whatever its pace offers
             taps++;
             Hand.tap(phone, By.cssSelector(".counts button"));
             taps++;
