@@ -6,7 +6,7 @@ import { serverMoment, serverNow } from './clock.js';
 
 const SWALLOW_MS = 400;
 const sent = new Map(); // tap to the place where its words stand
-let refused = null; // the form whose value was refused last, and why
+let refused = null; // the form or key that was refused last, and why
 let last = { what: '', at: -Infinity };
 
 const plain = (value) => (value === 'true' ? true : value === 'false' ? false : value);
@@ -36,7 +36,8 @@ function send(element) {
   refused = null;
   if (place) say(place, 'on this tablet');
   const typed = element instanceof HTMLFormElement ? new FormData(element) : null;
-  const says = typed ? (reason) => sayRefused(id, element, typed, reason) : null;
+  // An item of a list can come too early, for the line comes last: said beside it too, and nothing is left to look at.
+  const says = typed || kind === 'step.tick' ? (reason) => sayRefused(id, element, typed, reason) : null;
   addTap(kind, TIMED.includes(kind) ? { ...told, ...serverMoment() } : told, id, says).then(tell);
 }
 
@@ -47,19 +48,19 @@ function say(place, words, wrong = false) {
   place.classList.toggle('wrong', wrong);
 }
 
-// The same form in a part that came fresh meanwhile.
-const sameForm = (form) => (form.isConnected ? form : [...document.querySelectorAll('form[data-tap]')]
-  .find((one) => JSON.stringify(one.dataset) === JSON.stringify(form.dataset)));
+// The same form or key in a part that came fresh meanwhile.
+const same = (element) => (element.isConnected ? element : [...document.querySelectorAll(`${element.localName}[data-tap]`)]
+  .find((one) => JSON.stringify(one.dataset) === JSON.stringify(element.dataset)));
 
-/** Says a refusal beside its field and puts the value back to be mended; false when nobody can see it there. */
-function sayRefused(id, form, typed, reason) {
-  const now = sameForm(form);
+/** Says a refusal beside its field or key and puts a value back to be mended; false when nobody can see it there. */
+function sayRefused(id, element, typed, reason) {
+  const now = same(element);
   const place = now ? placeOf(now) : null;
   if (!place || document.hidden) return false;
   sent.delete(id);
   refused = { form: now, reason };
   say(place, `Not saved: ${reason}`, true);
-  typed.forEach((value, name) => {
+  typed?.forEach((value, name) => {
     const field = now.elements[name];
     if (field && field.value === '') field.value = value;
   });
@@ -68,7 +69,7 @@ function sayRefused(id, form, typed, reason) {
 
 // A fresh part knows nothing of it.
 document.addEventListener('skeinday:fresh', () => {
-  const now = refused && sameForm(refused.form);
+  const now = refused && same(refused.form);
   const place = now ? placeOf(now) : null;
   if (place) say(place, `Not saved: ${refused.reason}`, true);
 });

@@ -34,6 +34,14 @@ class ChecksBrowserIT {
     private final ChromeDriver laptop = Browsers.of(Browsers.Size.LAPTOP);
     private final SteppedClock clock = new SteppedClock(Clock.systemDefaultZone());
 
+    /** Each list that comes, and whether its keys can be tapped at that moment. */
+    private static final String NOTES_LISTS = """
+            window.noted = [];
+            document.addEventListener('skeinday:fresh', () => window.noted.push(
+                document.querySelector('[data-walk]')?.dataset.walk.split(' ')[0]
+                    + ' ' + document.querySelector('.ticks')?.inert));
+            """;
+
     @TempDir
     Path root;
 
@@ -75,9 +83,11 @@ class ChecksBrowserIT {
         Sight.look(tablet, "checks-resumed");
         tick(tablet, "Done: Venue");
         tick(tablet, "Done: Hall looked over");
+        phone.executeScript(NOTES_LISTS);
         leaveOut(tablet, "no thermometer here");
         Sight.waitFor(phone, "Arrival and unpacking is done.");
         Sight.waitFor(phone, "Mount pulled");
+        theNextListIsStillForASecond();
         Sight.look(phone, "checks-place-phone");
         aRefusedValueStaysBesideItsFieldAndIsMended();
         Sight.touch(
@@ -86,6 +96,15 @@ class ChecksBrowserIT {
                         .click());
         Sight.waitFor(tablet, "left out: no thermometer here");
         Sight.look(tablet, "checks-done");
+    }
+
+    /** It opens under the finger that ticked the last item of the one before. */
+    private void theNextListIsStillForASecond() {
+        Object noted = phone.executeScript("return window.noted");
+        assertTrue(String.valueOf(noted).contains("winding-place true"), String.valueOf(noted));
+        new WebDriverWait(phone, Duration.ofSeconds(15))
+                .ignoring(WebDriverException.class)
+                .until(b -> Boolean.FALSE.equals(phone.executeScript("return document.querySelector('.ticks').inert")));
     }
 
     /** The person who typed it reads why at once: it is nothing to look at on every page from then on. */
@@ -128,6 +147,10 @@ class ChecksBrowserIT {
         assertTrue(laptop.findElements(By.cssSelector(".gate-pass")).isEmpty(), "nothing is left to answer for");
         Sight.waitFor(phone, "Supervising adult is here");
         Sight.look(phone, "checks-before-winding-phone");
+        Hand.tap(phone, box("Done: Nobody but the winder in line"));
+        Sight.waitFor(phone, "Not saved: The line comes last, just before winding. Before it: \u201cEye protection on");
+        assertFalse(phone.findElement(By.id("connection-line")).isDisplayed(), "no entry to look at");
+        Sight.look(phone, "checks-line-first-phone");
         tick(phone, "Done: Eye protection on");
         tick(phone, "Done: Nobody but the winder in line");
         Sight.waitGone(laptop, "Winding waits for");

@@ -26,6 +26,10 @@ import org.skeinday.fault.CalledForTests;
 class ReaderKeysBrowserIT {
     private final ChromeDriver phone = Browsers.of(Browsers.Size.PHONE);
 
+    /** Stands in for a motor that a headless browser does not have. */
+    private static final String COUNTS_PULSES =
+            "window.pulses = 0; navigator.vibrate = () => { window.pulses += 1; return true; };";
+
     @TempDir
     Path root;
 
@@ -36,9 +40,11 @@ class ReaderKeysBrowserIT {
             CalledForTests.callWithItsMotor(captain);
             CalledForTests.letWind(captain);
             phone.get("http://localhost:" + app.port() + "/winding");
+            phone.executeScript(COUNTS_PULSES);
             tap("[data-begin]");
             tap("[data-up]");
             level("1");
+            pulses(2);
             List<Rectangle> places = places();
             set("4");
             assertEquals(places, places());
@@ -49,10 +55,23 @@ class ReaderKeysBrowserIT {
                 assertEquals("+1 division\nneedle up one division", Sight.words(phone, "[data-up]"));
             }
             tap("[data-down]");
+            long before = pulses();
             tap("[data-undo]");
             level("4");
+            pulses(before + 1);
             heldByTheKeyboard();
         }
+    }
+
+    /** Whether a hand feels it is the device's; that it is asked for at each tap is the page's. */
+    private long pulses() {
+        return ((Number) phone.executeScript("return window.pulses")).longValue();
+    }
+
+    private void pulses(long wanted) {
+        new WebDriverWait(phone, Duration.ofSeconds(20))
+                .withMessage(() -> wanted + " pulses, but " + pulses())
+                .until(b -> pulses() == wanted);
     }
 
     private void heldByTheKeyboard() {

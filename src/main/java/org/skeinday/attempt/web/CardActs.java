@@ -1,10 +1,10 @@
 package org.skeinday.attempt.web;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptActs;
@@ -29,16 +29,29 @@ final class CardActs {
     static List<NowView.Deed> deeds(
             LiveAttempt live, FlightRules rules, Optional<Collision> collision, boolean stopped, long nowMs) {
         Set<AttemptAct> acts = of(live);
-        List<NowView.Deed> deeds = new ArrayList<>();
-        acts.stream()
-                .filter(act -> !stopped || !act.putsTurnsOn())
-                .sorted(Comparator.comparing(act -> !act.leadsOn()))
-                .forEach(act -> deed(act, live.day()).ifPresent(deeds::add));
-        deeds.addAll(aloft(acts, rules));
+        List<NowView.Deed> deeds = new ArrayList<>(keys(acts, live, stopped, AttemptAct::leadsOn));
+        List<NowView.Deed> aloft = aloft(acts, rules);
+        boolean held = acts.contains(AttemptAct.FREE_AGAIN); // then nothing is as urgent as what becomes of it
+        if (held) {
+            deeds.addAll(aloft);
+        }
+        deeds.addAll(keys(acts, live, stopped, act -> !act.leadsOn()));
+        if (!held) {
+            deeds.addAll(aloft);
+        }
         if (acts.contains(AttemptAct.COLLIDED)) {
             deeds.addAll(collision(rules, collision, nowMs));
         }
         return deeds;
+    }
+
+    private static List<NowView.Deed> keys(
+            Set<AttemptAct> acts, LiveAttempt live, boolean stopped, Predicate<AttemptAct> which) {
+        return acts.stream()
+                .filter(act -> !stopped || !act.putsTurnsOn())
+                .filter(which)
+                .flatMap(act -> deed(act, live.day()).stream())
+                .toList();
     }
 
     /** Empty for one that asks for more than a press, which stands in its own form. */

@@ -32,6 +32,16 @@ class CardActsTest {
     }
 
     @Test
+    void while_a_model_is_held_what_becomes_of_it_stands_beside_the_way_on() {
+        assertEquals(
+                List.of("Landed", "Free again", "Still held", "Not released after all", "Broke"),
+                keys(new AttemptPhase.InTheAir(0, 4_000L, false), false));
+        assertEquals(
+                List.of("Landed", "Not released after all", "Broke", "Caught by the building", "Caught by somebody"),
+                keys(new AttemptPhase.InTheAir(0, null, false), false));
+    }
+
+    @Test
     void while_the_hall_stands_still_no_key_puts_turns_on() {
         assertEquals(List.of("Released", "Broke"), keys(new AttemptPhase.Holding(0, 1), true));
         assertEquals(List.of("Released"), keys(new AttemptPhase.Called(0, 1), true));
