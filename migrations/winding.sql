@@ -78,3 +78,13 @@ create table winding_winder (
   wind_id varchar(80) primary key,
   person_id varchar(80) not null
 );
+
+-- What was typed of a hold: torque at so many seconds, with the step in which it was read.
+create table winding_held (
+  wind_id varchar(80) not null,
+  seconds double precision not null,
+  torque_nmm double precision not null,
+  resolution_nmm double precision not null,
+  typed varchar(60) not null
+);
+create index winding_held_of on winding_held (wind_id);

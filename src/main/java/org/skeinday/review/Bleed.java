@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 /** How much torque a hold costs: for each batch the median share lost per decade of time ({@code Hold}), by sign. */
 final class Bleed {
     static final int FEWEST_HOLDS = 5;
+    private static final double NORMAL_90 = 1.645;
 
     private Bleed() {}
 
@@ -32,11 +33,20 @@ final class Bleed {
         }
         double[] percents =
                 holds.stream().mapToDouble(h -> 100 * h.hold().bleed()).toArray();
-        Effect effect = Medians.bySign(percents, TestResult.CONFIDENCE, 0).orElseThrow();
+        Effect effect =
+                Medians.bySign(percents, TestResult.CONFIDENCE, 0).orElseThrow().notSurerThan(100 * readAs(holds));
         return question.answered(
                 holds.size(),
                 effect,
                 "Torque of batch " + batch + (effect.value() < 0 ? " rose" : " fell") + " by " + Findings.size(effect)
                         + " % for each tenfold time of holding");
+    }
+
+    /** Half of the interval that a mean of so many holds has by the error of each alone (normal, 90 %). */
+    private static double readAs(List<HeldWind> holds) {
+        double squares = holds.stream()
+                .mapToDouble(h -> h.hold().deviation() * h.hold().deviation())
+                .sum();
+        return NORMAL_90 * Math.sqrt(squares) / holds.size();
     }
 }

@@ -16,6 +16,17 @@ public record Effect(double value, Interval interval, double chance) {
         Preconditions.withinIfKnown("The chance", chance, 0, 1);
     }
 
+    /** No surer than the values it rests on were read. @param half least half-width of the interval, 0 or more */
+    Effect notSurerThan(double half) {
+        return new Effect(
+                value,
+                new Interval(
+                        Math.min(interval.low(), value - half),
+                        Math.max(interval.high(), value + half),
+                        interval.confidence()),
+                chance);
+    }
+
     /** In another unit. @param factor not zero; below zero turns it round */
     Effect times(double factor) {
         double one = interval.low() * factor;

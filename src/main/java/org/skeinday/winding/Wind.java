@@ -24,13 +24,15 @@ import org.skeinday.units.Torque;
  * @param phases and {@code marks}: in the order in which they were made
  * @param floor marks of tape that the winder was seen at, each once, in the order in which they were reached
  * @param counted null until counts are entered
+ * @param held what was typed of its hold, by time
  */
 public record Wind(
         WindBegun begun,
         List<WindPhase> phases,
         List<WindMark> marks,
         List<FloorMarkReached> floor,
-        @Nullable WindCounted counted) {
+        @Nullable WindCounted counted,
+        List<HeldRead> held) {
     /** In the order in which a wind goes through them. */
     public enum Phase {
         WINDING_AT_FULL_STRETCH,
@@ -55,24 +57,27 @@ public record Wind(
                 .forEach(of -> sameWind(id, of));
         phases = once(phases, WindPhase.AS_MADE, WindPhase::id);
         marks = once(marks, WindMark.AS_MADE, WindMark::id);
+        held = held.stream()
+                .sorted(Comparator.comparingDouble(HeldRead::seconds))
+                .toList();
         floor = once(floor, FloorMarkReached.AS_REACHED, mark -> String.valueOf(mark.number()));
     }
 
     public static Wind of(
             WindBegun begun, List<WindPhase> phases, List<WindMark> marks, @Nullable WindCounted counted) {
-        return new Wind(begun, phases, marks, List.of(), counted);
+        return new Wind(begun, phases, marks, List.of(), counted, List.of());
     }
 
     /** The same with its turns counted. */
     public Wind with(WindCounted turns) {
-        return new Wind(begun, phases, marks, floor, turns);
+        return new Wind(begun, phases, marks, floor, turns, held);
     }
 
     /** The same after one more step of winding. */
     public Wind with(WindPhase tap) {
         List<WindPhase> more = new ArrayList<>(phases);
         more.add(tap);
-        return new Wind(begun, more, marks, floor, counted);
+        return new Wind(begun, more, marks, floor, counted, held);
     }
 
     private static void sameWind(String wind, String of) {
@@ -232,7 +237,7 @@ public record Wind(
         return WindReadings.of(this).unwinding();
     }
 
-    /** While the motor waited on the meter, from the last turn taken off. */
+    /** While the motor waited on the meter, from the last turn taken off: as tapped and as typed. */
     public List<Hold.Reading> holdReadings() {
         return WindReadings.of(this).hold();
     }

@@ -1,10 +1,12 @@
 package org.skeinday.winding;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.Hold;
+import org.skeinday.motor.Resolution;
 import org.skeinday.motor.TorqueReading;
 import org.skeinday.units.Torque;
 
@@ -23,7 +25,7 @@ record WindReadings(List<TorqueReading> winding, List<TorqueReading> unwinding, 
                         wind,
                         crossings.stream()
                                 .filter(c -> backedOff != null && c.elapsedMs() > stop && c.elapsedMs() <= off)),
-                seconds(wind, crossings.stream().filter(c -> c.elapsedMs() > off), off));
+                held(wind, crossings.stream().filter(c -> c.elapsedMs() > off), off));
     }
 
     private static List<TorqueReading> turns(Wind wind, Stream<Crossing> crossings) {
@@ -40,10 +42,25 @@ record WindReadings(List<TorqueReading> winding, List<TorqueReading> unwinding, 
         return new TorqueReading(count.crankTurns() * wind.begun().ratio(), torque);
     }
 
-    private static List<Hold.Reading> seconds(Wind wind, Stream<Crossing> crossings, long from) {
-        return crossings
-                .flatMap(c ->
-                        wind.torque(c.level()).stream().map(t -> new Hold.Reading((c.elapsedMs() - from) / 1000.0, t)))
+    /** A mark that is crossed is read as finely as the eye tells tenths of a division. */
+    private static List<Hold.Reading> held(Wind wind, Stream<Crossing> crossings, long from) {
+        Double division = wind.begun().divisionNmm();
+        Resolution eye = division == null ? Resolution.EXACT : Resolution.ofMeter(division);
+        Stream<Hold.Reading> tapped = crossings.flatMap(c ->
+                wind.torque(c.level()).stream().map(t -> new Hold.Reading((c.elapsedMs() - from) / 1000.0, t, eye)));
+        return Stream.concat(tapped, typed(wind))
+                .sorted(Comparator.comparingDouble(Hold.Reading::seconds))
                 .toList();
+    }
+
+    /** The clock on the page runs from the last turn, the hold that is measured from the last one taken off. */
+    private static Stream<Hold.Reading> typed(Wind wind) {
+        WindTimes times = wind.times();
+        Long stopped = times.stopped();
+        Long backedOff = times.backedOff();
+        double off = stopped == null || backedOff == null ? 0 : (backedOff - stopped) / 1000.0;
+        return wind.held().stream()
+                .filter(read -> read.seconds() > off)
+                .map(read -> read.reading(read.seconds() - off));
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -186,6 +187,25 @@ class WindAloneWebTest {
         var answer = laptop.form("/bench/motor/" + motor + "/break", Map.of("cause", cause));
         assertEquals(status, answer.statusCode(), answer.body());
         return answer.body();
+    }
+
+    @Test
+    void what_was_read_of_a_hold_is_typed_with_the_turns_and_stays() throws Exception {
+        String b1 = motor("B1");
+        String wind = begin(b1, "count");
+        phase(wind, "stopped", 30_000);
+        phase(wind, "off-meter", 140_000);
+        assertTrue(laptop.get("/winding/motor/" + b1).body().contains("Torque while held, mN·m"));
+        Map<String, String> turns = new HashMap<>(Map.of("wind", wind, "atFull", "", "stop", "206", "backOff", "0"));
+        turns.putAll(Map.of("held", "5.5 after noon", "unit", "mN-m"));
+        var wrong = laptop.form("/winding/motor/" + b1 + "/count", turns);
+        assertEquals(422, wrong.statusCode());
+        assertTrue(wrong.body().contains("5.5 after noon"), wrong.body());
+        turns.put("held", "5.5 at 0:10; 0.76 in-ozf at 1:40");
+        String saved = laptop.form("/winding/motor/" + b1 + "/count", turns).body();
+        assertTrue(saved.contains("value=\"5.5 mN-m at 0:10; 0.76 in-ozf at 1:40\""), saved);
+        turns.remove("held");
+        assertTrue(laptop.form("/winding/motor/" + b1 + "/count", turns).body().contains("0.76 in-ozf at 1:40"));
     }
 
     @Test

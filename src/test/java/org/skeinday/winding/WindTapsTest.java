@@ -91,7 +91,8 @@ class WindTapsTest {
                 List.of(),
                 List.of(),
                 List.of(seen("b", 3, 61_000, "phone-2"), seen("a", 3, 60_000, "phone-1"), seen("c", 2, 50_000, "x")),
-                null);
+                null,
+                List.of());
         assertEquals(
                 List.of("c", "a"),
                 wind.floor().stream().map(FloorMarkReached::id).toList());

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.skeinday.motor.Hold;
+import org.skeinday.motor.Resolution;
 import org.skeinday.motor.TorqueReading;
 import org.skeinday.units.Torque;
 
@@ -163,7 +164,7 @@ class WindTest {
         Wind wind = WindFixture.whole().counted(120, 200, 4.0).wind();
         assertEquals(
                 List.of(new TorqueReading(1980, nmm(2.5)), new TorqueReading(1960, nmm(2))), wind.unwindingReadings());
-        assertEquals(List.of(new Hold.Reading(20, nmm(1.5))), wind.holdReadings());
+        assertEquals(List.of(new Hold.Reading(20, nmm(1.5), Resolution.ofMeter(0.5))), wind.holdReadings());
     }
 
     @Test
@@ -206,7 +207,7 @@ class WindTest {
         assertEquals(1, taps.counted(120, 200, 4.0).wind().unwindingReadings().size());
         Wind held = taps.counted(120, 200, 0.0).wind();
         assertEquals(List.of(), held.unwindingReadings());
-        assertEquals(List.of(new Hold.Reading(10, nmm(0.5))), held.holdReadings());
+        assertEquals(List.of(new Hold.Reading(10, nmm(0.5), Resolution.ofMeter(0.5))), held.holdReadings());
     }
 
     @Test

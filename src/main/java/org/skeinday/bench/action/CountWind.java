@@ -15,9 +15,11 @@ import org.skeinday.platform.record.Fact;
 import org.skeinday.platform.record.TypedFields;
 import org.skeinday.units.Torque;
 import org.skeinday.winding.CrankTurns;
+import org.skeinday.winding.HeldRead;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindConfirmed;
 import org.skeinday.winding.WindCounted;
+import org.skeinday.winding.WindHeld;
 import org.skeinday.winding.WindMark;
 import org.skeinday.winding.store.WindStore;
 
@@ -25,8 +27,19 @@ import org.skeinday.winding.store.WindStore;
 public final class CountWind {
     private CountWind() {}
 
-    /** Crank turns as typed or stepped to; full stretch may stay empty. */
-    public record Turns(String wind, String atFull, String stop, String backOff) {}
+    /**
+     * Crank turns as typed or stepped to; full stretch may stay empty.
+     *
+     * @param held what was read while it was held, as {@link HeldRead} reads it; null where nothing was asked of it
+     * @param unit of torques without one
+     */
+    public record Turns(
+            String wind,
+            String atFull,
+            String stop,
+            String backOff,
+            @Nullable String held,
+            @Nullable String unit) {}
 
     /** A doubtful reading: left out, it counts no more and stays in the record; confirmed, nobody asks again. */
     public record LeaveOut(String mark) {}
@@ -40,13 +53,25 @@ public final class CountWind {
         @Nullable Integer stop = form.read("stop", turns.stop(), CrankTurns::atStop);
         @Nullable Integer atFull = form.read("atFull", turns.atFull(), CrankTurns::whole);
         @Nullable Double backOff = form.read("backOff", turns.backOff(), CrankTurns::part);
+        @Nullable
+        List<HeldRead> held = form.read(
+                "held",
+                turns.held() == null ? "" : turns.held(),
+                typed -> HeldRead.parse(
+                        typed,
+                        turns.unit() == null ? "" : turns.unit(),
+                        wind.begun().divisionNmm()));
         Optional<Decision> refused = form.refused();
         if (stop == null || refused.isPresent()) {
             return refused.orElseThrow();
         }
         try {
             var counted = new WindCounted(wind.begun().id(), atFull, stop, backOff, wind.paced());
-            return new Decision.Decided(facts(tx, wind.with(counted), counted), Map.of(), WindActions.TOPICS);
+            List<Fact> facts = new ArrayList<>(facts(tx, wind.with(counted), counted));
+            if (turns.held() != null && held != null && !held.equals(wind.held())) {
+                facts.add(Fact.of("wind.held", new WindHeld(wind.begun().id(), held)));
+            }
+            return new Decision.Decided(facts, Map.of(), WindActions.TOPICS);
         } catch (IllegalArgumentException e) {
             return Decision.refused("stop", String.valueOf(e.getMessage()));
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.store.BreakRecord;
 import org.skeinday.platform.db.Tx;
@@ -11,6 +12,7 @@ import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.units.UnitSystem;
 import org.skeinday.winding.Doubt;
+import org.skeinday.winding.HeldRead;
 import org.skeinday.winding.MarkDoubts;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindCounted;
@@ -37,6 +39,12 @@ final class AfterWindPresenter {
                 figures,
                 planned.lead(),
                 done.broke().isPresent(),
+                new WindingView.Held(
+                        form.typedOr(
+                                "held",
+                                done.held().stream().map(HeldRead::typed).collect(Collectors.joining("; "))),
+                        units.torqueUnit(),
+                        units.torqueUnitTyped()),
                 form);
     }
 

@@ -91,11 +91,14 @@ public final class WindingPages {
     /** The crank turns of a wind, for an attempt or without one. */
     static FormErrors counted(Context ctx, FormActs forms) {
         FormErrors typed = FormErrors.of(ctx);
-        Map<String, String> content = Map.of(
-                "wind", typed.typed("wind"),
-                "atFull", typed.typed("atFull"),
-                "stop", typed.typed("stop"),
-                "backOff", typed.typed("backOff"));
+        Map<String, String> content = new HashMap<>();
+        for (String field : List.of("wind", "atFull", "stop", "backOff")) {
+            content.put(field, typed.typed(field));
+        }
+        if (typed.typed().containsKey("held")) {
+            content.put("held", typed.typed("held"));
+            content.put("unit", typed.typed("unit"));
+        }
         return FormActs.errors(ctx, forms.submit(ctx, "wind.count", content), "stop");
     }
 

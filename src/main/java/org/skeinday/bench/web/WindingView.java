@@ -250,11 +250,15 @@ public record WindingView(
             List<BenchView.Line> figures,
             String lead,
             boolean broke,
+            Held held,
             FormErrors form) {
         public String wrong(String field) {
             return form.message(field);
         }
     }
+
+    /** What was read while it was held, as typed. @param unit as the field says it @param typed as the record writes it */
+    public record Held(String readings, String unit, String typed) {}
 
     public record DoubtLine(String mark, String words) {}
 }

@@ -3,6 +3,7 @@ package org.skeinday.winding.store;
 import static org.skeinday.platform.db.schema.Tables.WINDING_CONFIRMED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_COUNTED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_FLOOR_MARK;
+import static org.skeinday.platform.db.schema.Tables.WINDING_HELD;
 import static org.skeinday.platform.db.schema.Tables.WINDING_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PACED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PHASE;
@@ -16,9 +17,11 @@ import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.FactKind;
 import org.skeinday.winding.FloorMarkReached;
+import org.skeinday.winding.HeldRead;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindConfirmed;
 import org.skeinday.winding.WindCounted;
+import org.skeinday.winding.WindHeld;
 import org.skeinday.winding.WindMark;
 import org.skeinday.winding.WindPaced;
 import org.skeinday.winding.WindPhase;
@@ -38,10 +41,25 @@ public final class WindFacts {
                 FactKind.of("wind.paced", WindPaced.class, Rows.put(WINDING_PACED)),
                 FactKind.of("wind.phase", WindPhase.class, Rows.into(WINDING_PHASE)),
                 FactKind.of("wind.counted", WindCounted.class, Rows.put(WINDING_COUNTED)),
+                FactKind.of("wind.held", WindHeld.class, WindFacts::held),
                 FactKind.of("wind.confirmed", WindConfirmed.class, Rows.put(WINDING_CONFIRMED)),
                 FactKind.of("wind.floor-mark", FloorMarkReached.class, Rows.into(WINDING_FLOOR_MARK)),
                 FactKind.of("wind.undone", WindUndone.class, WindFacts::undone),
                 FactKind.of("wind.reader", WindReader.class, WindFacts::reader));
+    }
+
+    private static void held(Tx tx, WindHeld fact) {
+        Rows.remove(tx, WINDING_HELD.WIND_ID, fact.windId());
+        for (HeldRead read : fact.readings()) {
+            tx.sql()
+                    .insertInto(WINDING_HELD)
+                    .set(WINDING_HELD.WIND_ID, fact.windId())
+                    .set(WINDING_HELD.SECONDS, read.seconds())
+                    .set(WINDING_HELD.TORQUE_NMM, read.torqueNmm())
+                    .set(WINDING_HELD.RESOLUTION_NMM, read.resolutionNmm())
+                    .set(WINDING_HELD.TYPED, read.typed())
+                    .execute();
+        }
     }
 
     private static void reader(Tx tx, WindReader fact) {

@@ -4,6 +4,7 @@ import static org.skeinday.platform.db.schema.Tables.MOTOR;
 import static org.skeinday.platform.db.schema.Tables.WINDING_CONFIRMED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_COUNTED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_FLOOR_MARK;
+import static org.skeinday.platform.db.schema.Tables.WINDING_HELD;
 import static org.skeinday.platform.db.schema.Tables.WINDING_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PACED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PHASE;
@@ -22,6 +23,7 @@ import org.jooq.Select;
 import org.jooq.impl.DSL;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.FloorMarkReached;
+import org.skeinday.winding.HeldRead;
 import org.skeinday.winding.MarkDoubts;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindBegun;
@@ -168,7 +170,7 @@ public final class WindStore {
                                         WINDING_UNDONE.WIND_ID.eq(wind.begun().id()));
     }
 
-    /** Five queries, however many winds. */
+    /** Six queries, however many winds. */
     private static List<Wind> of(Tx tx, Condition which) {
         List<WindBegun> begun = tx.sql()
                 .selectFrom(WINDING_WIND)
@@ -184,6 +186,7 @@ public final class WindStore {
                 tx.sql().selectFrom(WINDING_MARK).where(WINDING_MARK.WIND_ID.in(ids)).fetchInto(WindMark.class).stream()
                         .collect(Collectors.groupingBy(WindMark::windId));
         Map<String, List<FloorMarkReached>> floor = floor(tx, ids);
+        Map<String, List<HeldRead>> held = held(tx, ids);
         Map<String, WindCounted> counted = tx.sql()
                 .selectFrom(WINDING_COUNTED)
                 .where(WINDING_COUNTED.WIND_ID.in(ids))
@@ -194,7 +197,8 @@ public final class WindStore {
                         phases.getOrDefault(b.id(), List.of()),
                         marks.getOrDefault(b.id(), List.of()),
                         floor.getOrDefault(b.id(), List.of()),
-                        counted.get(b.id())))
+                        counted.get(b.id()),
+                        held.getOrDefault(b.id(), List.of())))
                 .toList();
     }
 
@@ -206,5 +210,15 @@ public final class WindStore {
                 .fetchInto(FloorMarkReached.class)
                 .stream()
                 .collect(Collectors.groupingBy(FloorMarkReached::windId));
+    }
+
+    private static Map<String, List<HeldRead>> held(Tx tx, List<String> winds) {
+        return tx.sql()
+                .selectFrom(WINDING_HELD)
+                .where(WINDING_HELD.WIND_ID.in(winds))
+                .orderBy(WINDING_HELD.SECONDS)
+                .fetchGroups(
+                        WINDING_HELD.WIND_ID,
+                        r -> new HeldRead(r.getSeconds(), r.getTorqueNmm(), r.getResolutionNmm(), r.getTyped()));
     }
 }
