@@ -115,7 +115,7 @@ public final class AttemptActs {
     private static Set<AttemptAct> landed(AttemptPhase.Landed landed) {
         Set<AttemptAct> acts = EnumSet.of(
                 CLOSE, STILL_FLYING, STEERED, TYPE_TIME, JUDGE_WATCH, ANNOUNCE, COLLIDED, PROTEST, DECLARE_VOID);
-        if (landed.wasCaught()) {
+        if (landed.heldMs() != null) {
             acts.add(START_AGAIN);
         }
         return acts;

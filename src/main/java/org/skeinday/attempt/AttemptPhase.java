@@ -133,9 +133,13 @@ public sealed interface AttemptPhase {
      *
      * @param watchesIn whose time counts so far
      * @param watchesWanted by the event's rules
-     * @param wasCaught whether the building, or somebody, held it in the air
+     * @param heldMs for how long the building, or somebody, held it at a time in the air; null when nothing did
      */
-    record Landed(long sinceMs, int watchesIn, int watchesWanted, boolean wasCaught) implements Begun {
+    record Landed(
+            long sinceMs,
+            int watchesIn,
+            int watchesWanted,
+            @Nullable Long heldMs) implements Begun {
         @Override
         public Name name() {
             return Name.LANDED;

@@ -63,7 +63,7 @@ public record LiveAttempt(
                                 .counted()
                                 .size(),
                         known.watchesWanted(),
-                        wasCaught(known));
+                        heldMs(known).orElse(null));
             case CLOSED ->
                 new AttemptPhase.Official(
                         orZero(now.closedAtMs()), orZero(now.officialMs()), known.signaturesMissing());
@@ -148,11 +148,30 @@ public record LiveAttempt(
         return Stream.concat(byCaptain, byWatches).min(Comparator.naturalOrder());
     }
 
-    /** At any time of its flight, as the captain or a watch saw it. */
-    private static boolean wasCaught(AttemptEvidence known) {
-        return known.now().aloft().caughtMs() != null
-                || IntStream.rangeClosed(1, 3)
-                        .anyMatch(slot -> !known.timed().marks().held(slot).isEmpty());
+    /** The longest of its catches, as the captain or a watch saw it; one that lasted, until it was down. */
+    private static Optional<Long> heldMs(AttemptEvidence known) {
+        Aloft aloft = known.now().aloft();
+        long downMs = orZero(known.now().landedAtMs()) - orZero(known.now().releasedAtMs());
+        Stream<Long> byCaptain = aloft.caughtMs() == null
+                ? Stream.empty()
+                : Stream.of(aloft.stillHeld() ? Long.MAX_VALUE : lasted(aloft.caughtMs(), aloft.freedMs(), downMs));
+        Stream<Long> byWatches = IntStream.rangeClosed(1, 3)
+                .mapToObj(slot -> known.timed().marks().held(slot))
+                .flatMap(List::stream)
+                .map(c -> lasted(c.fromMs(), c.freedMs(), downMs));
+        return Stream.concat(byCaptain, byWatches).max(Comparator.naturalOrder());
+    }
+
+    private static long lasted(long fromMs, @Nullable Long freedMs, long downMs) {
+        return Math.max(0, (freedMs == null ? downMs : freedMs) - fromMs);
+    }
+
+    /** For how long it has been, or was, held at a time in the air; null when nothing holds or held it. */
+    public @Nullable Long heldMs(long nowMs) {
+        if (phase instanceof AttemptPhase.InTheAir flies && flies.caughtMs() != null) {
+            return Math.max(0, nowMs - flies.sinceMs() - flies.caughtMs());
+        }
+        return phase instanceof AttemptPhase.Landed landed ? landed.heldMs() : null;
     }
 
     private static String reason(AttemptNow now) {

@@ -76,8 +76,10 @@ public final class PhaseWords {
     }
 
     private static String whatNow(LiveAttempt attempt, Hands hands) {
-        String words =
-                AttemptActs.of(attempt, hands).stream().map(AttemptAct::words).collect(Collectors.joining(", "));
+        String words = AttemptActs.of(attempt, hands).stream()
+                .filter(act -> act != AttemptAct.START_AGAIN) // whether it may say the event's rules
+                .map(AttemptAct::words)
+                .collect(Collectors.joining(", "));
         if (!words.isEmpty()) {
             return "What can be done now: " + words + ".";
         }

@@ -182,6 +182,13 @@ public record FlightRules(
                 && EnumWords.parse(AGAIN, StartAgain.class, startAgain) == StartAgain.YES;
     }
 
+    /** Whether this flight may: one that came free in time was not ended by it. @param heldMs null when it was not held */
+    public boolean letsStartAgain(@Nullable Long heldMs) {
+        return letsStartAgain()
+                && heldMs != null
+                && hold().filter(rule -> heldMs >= rule.watchedMs()).isPresent();
+    }
+
     /** What happens to a model that is caught, as a sentence with a worked case. */
     public String caughtWords() {
         return switch (ifCaughtRule()) {

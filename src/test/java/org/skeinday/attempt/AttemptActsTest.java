@@ -30,8 +30,8 @@ class AttemptActsTest {
                 new AttemptPhase.RunBack(1, "m"),
                 new AttemptPhase.InTheAir(1, null, false),
                 new AttemptPhase.InTheAir(1, 4_000L, true),
-                new AttemptPhase.Landed(1, 1, 2, false),
-                new AttemptPhase.Landed(1, 1, 2, true),
+                new AttemptPhase.Landed(1, 1, 2, null),
+                new AttemptPhase.Landed(1, 1, 2, 3_000L),
                 new AttemptPhase.Official(1, 61_200, 2),
                 new AttemptPhase.Abandoned(1, "late"),
                 new AttemptPhase.DeclaredVoid(1, "wrong model", true));

@@ -275,7 +275,7 @@ class LiveAttemptTest {
     @Test
     void landed_it_waits_for_as_many_watches_as_the_rules_ask() {
         state = State.LANDED;
-        assertEquals(new AttemptPhase.Landed(460, 1, 2, false), live().phase());
+        assertEquals(new AttemptPhase.Landed(460, 1, 2, null), live().phase());
     }
 
     @Test

@@ -66,6 +66,22 @@ class CleanWindsWebTest {
         }
     }
 
+    @Test
+    void where_nobody_was_named_nobody_is_credited_who_is_named_later() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            Visitor laptop = new Visitor(app.port(), "", 96);
+            var forms = new FilledForms(laptop);
+            forms.save("crew", forms.row("crew", "Tomek"), Map.of("clean-winds", ""));
+            assertEquals(
+                    204,
+                    forms.save("entries", forms.row("entries", "Curlew"), Map.of("winds", ""))
+                            .statusCode());
+            wind(laptop, "", 206);
+            forms.save("entries", forms.row("entries", "Curlew"), Map.of("winds", "Tomek"));
+            assertFalse(laptop.get("/prepare/crew").body().contains("The program has counted"));
+        }
+    }
+
     /** Whose row says that the program has counted a wind. */
     private static String counted(Visitor laptop) throws Exception {
         String crew = laptop.get("/prepare/crew").body();

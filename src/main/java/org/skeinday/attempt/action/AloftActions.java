@@ -58,18 +58,22 @@ final class AloftActions {
         AttemptNow now = AttemptStore.find(tx, live.id()).orElseThrow();
         return PhaseGate.refused(tx, context, live, act, Hands.CAPTAIN)
                 .orElseGet(() -> act == AttemptAct.START_AGAIN
-                        ? startAgain(tx, context, now)
+                        ? startAgain(tx, context, now, live)
                         : said(tx, context, now, live, act, say));
     }
 
     /** Void and flown again, as after a collision: its next try has the same number of the rules. */
-    private static Decision startAgain(Tx tx, ActContext context, AttemptNow now) {
+    private static Decision startAgain(Tx tx, ActContext context, AttemptNow now, LiveAttempt live) {
         FlightRules rules = FlightRulesStore.of(tx, now.eventId());
         if (!rules.letsStartAgain()) {
             return Decision.refused("By the flight rules of this event a model that was caught does not start again: "
                     + rules.caughtWords() + ". Whether it may is set in Prepare, page Flight rules");
         }
         long atMs = context.now().toEpochMilli();
+        if (!rules.letsStartAgain(live.heldMs(atMs))) {
+            return Decision.refused(
+                    "It was not held for so long that its flight is over. By the flight rules: " + rules.caughtWords());
+        }
         Attempt.AfterRelease flown = (Attempt.AfterRelease) Attempt.of(now);
         List<Fact> facts = AttemptActions.withQuietEnded(
                 tx,

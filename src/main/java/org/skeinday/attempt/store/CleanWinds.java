@@ -10,6 +10,7 @@ import org.skeinday.motor.store.BatchStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.MarkDoubts;
 import org.skeinday.winding.Wind;
+import org.skeinday.winding.WindWinder;
 import org.skeinday.winding.store.WindStore;
 
 /**
@@ -43,7 +44,8 @@ public final class CleanWinds {
         if (attempt == null) {
             return Optional.ofNullable(wind.begun().personId()).filter(id -> !id.isEmpty());
         }
-        return WindStore.winder(tx, wind.begun().id()).or(() -> named(tx, attempt));
+        Optional<String> then = WindStore.winder(tx, wind.begun().id());
+        return (then.isPresent() ? then : named(tx, attempt)).filter(id -> !id.equals(WindWinder.NOBODY));
     }
 
     /** Records of before say only who is named now. */

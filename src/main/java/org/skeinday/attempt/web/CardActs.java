@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptActs;
 import org.skeinday.attempt.AttemptPhase;
@@ -30,7 +31,7 @@ final class CardActs {
             LiveAttempt live, FlightRules rules, Optional<Collision> collision, boolean stopped, long nowMs) {
         Set<AttemptAct> acts = of(live);
         List<NowView.Deed> deeds = new ArrayList<>(keys(acts, live, stopped, AttemptAct::leadsOn));
-        List<NowView.Deed> aloft = aloft(acts, rules);
+        List<NowView.Deed> aloft = aloft(acts, rules, live.heldMs(nowMs));
         boolean held = acts.contains(AttemptAct.FREE_AGAIN); // then nothing is as urgent as what becomes of it
         if (held) {
             deeds.addAll(aloft);
@@ -92,7 +93,7 @@ final class CardActs {
     }
 
     /** What held it is one press, since it is seen aloft; steering is asked for in its own form. */
-    private static List<NowView.Deed> aloft(Set<AttemptAct> acts, FlightRules rules) {
+    private static List<NowView.Deed> aloft(Set<AttemptAct> acts, FlightRules rules, @Nullable Long heldMs) {
         List<NowView.Deed> deeds = new ArrayList<>();
         if (acts.contains(AttemptAct.CAUGHT)) {
             deeds.add(new NowView.Deed("/attempt/aloft", "Caught by the building", "caught"));
@@ -104,7 +105,7 @@ final class CardActs {
         if (acts.contains(AttemptAct.STILL_HELD)) {
             deeds.add(new NowView.Deed("/attempt/aloft", AttemptAct.STILL_HELD.words(), "still-held"));
         }
-        if (acts.contains(AttemptAct.START_AGAIN) && rules.letsStartAgain()) {
+        if (acts.contains(AttemptAct.START_AGAIN) && rules.letsStartAgain(heldMs)) {
             deeds.add(new NowView.Deed("/attempt/aloft", AttemptAct.START_AGAIN.words(), "start-again"));
         }
         return deeds;

@@ -116,7 +116,8 @@ public final class BeginWind {
             return waits.get();
         }
         Optional<StationAdded> station = station(tx, attempt, begin);
-        List<Fact> facts = new ArrayList<>(ChooseStation.stays(tx, attempt, station));
+        // a late tap of the motor before says nothing of where the present one is wound
+        List<Fact> facts = new ArrayList<>(spare ? List.of() : ChooseStation.stays(tx, attempt, station));
         facts.addAll(wound(tx, attempt, begun(tx, context, attempt, life.motor(), station.orElse(null), atMs)));
         if (!spare && Attempt.of(attempt) instanceof CalledAttempt called) {
             facts.add(Fact.of("attempt.moved", called.startWinding(atMs)));
@@ -127,11 +128,10 @@ public final class BeginWind {
 
     /** The wind, and who is named for winding now: whoever is named later has not wound it. */
     private static List<Fact> wound(Tx tx, AttemptNow attempt, WindBegun begun) {
-        List<Fact> facts = new ArrayList<>(List.of(Fact.of("wind.begun", begun)));
-        Assignments.named(tx, entry(tx, attempt), attempt.number(), "winds")
+        String person = Assignments.named(tx, entry(tx, attempt), attempt.number(), "winds")
                 .map(assigned -> assigned.people().get(0))
-                .ifPresent(person -> facts.add(Fact.of("wind.winder", new WindWinder(begun.id(), person))));
-        return facts;
+                .orElse(WindWinder.NOBODY);
+        return List.of(Fact.of("wind.begun", begun), Fact.of("wind.winder", new WindWinder(begun.id(), person)));
     }
 
     /** A motor that was run back since may be wound once more. */

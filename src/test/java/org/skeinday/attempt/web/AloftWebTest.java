@@ -135,6 +135,21 @@ class AloftWebTest {
         assertFalse(sheet.contains("attempt 2"), sheet);
     }
 
+    /** The day's rule has it watched for ten seconds: it was caught a moment ago, and flew on. */
+    @Test
+    void a_flight_that_came_free_in_time_does_not_start_again() throws Exception {
+        rules("less", "yes");
+        String caught = aloft("caught");
+        assertFalse(caught.contains("Start again</button>"), "not before it was watched");
+        HttpResponse<String> early = form("/attempt/aloft", Map.of("to", "start-again"));
+        assertEquals(422, early.statusCode());
+        assertSays(early.body(), "It was not held for so long that its flight is over.");
+        aloft("free");
+        taken("/attempt/move", Map.of("to", "landed"));
+        assertEquals(422, form("/attempt/aloft", Map.of("to", "start-again")).statusCode());
+        assertFalse(laptop.get("/now").body().contains("Start again</button>"));
+    }
+
     @Test
     void where_the_rules_do_not_let_it_nothing_starts_again_and_the_rule_is_said() throws Exception {
         assertSays(form("/attempt/aloft", Map.of("to", "start-again")).body(), "This attempt is in the air.");

@@ -26,7 +26,7 @@ class CardActsTest {
                 "Landed", keys(new AttemptPhase.InTheAir(0, null, false), false).get(0));
         assertEquals(
                 "Take the official time",
-                keys(new AttemptPhase.Landed(0, 2, 2, false), false).get(0));
+                keys(new AttemptPhase.Landed(0, 2, 2, null), false).get(0));
         assertEquals("Start winding", keys(new AttemptPhase.Called(0, 1), false).get(0));
         assertEquals("Released", keys(new AttemptPhase.Holding(0, 1), false).get(0));
     }

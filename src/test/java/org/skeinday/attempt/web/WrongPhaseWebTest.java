@@ -58,7 +58,7 @@ class WrongPhaseWebTest {
         RUN_BACK(new AttemptPhase.RunBack(0, "m"), "given up and its motor still has turns on"),
         ABANDONED(new AttemptPhase.Abandoned(0, ""), "abandoned"),
         IN_THE_AIR(new AttemptPhase.InTheAir(0, null, false), "in the air"),
-        LANDED(new AttemptPhase.Landed(0, 0, 2, false), "landed"),
+        LANDED(new AttemptPhase.Landed(0, 0, 2, null), "landed"),
         VOID(new AttemptPhase.DeclaredVoid(0, "", false), "void"),
         OFFICIAL(new AttemptPhase.Official(0, 1, 3), "provisional");
 
