@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.Contacts;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
@@ -21,6 +22,9 @@ final class AttemptNotes {
             "announced",
             "announced at",
             "from paper");
+
+    static final String COUNTS = "counts";
+    static final List<String> WHETHER_IT_COUNTS = List.of("yes", "no", "undecided");
 
     private AttemptNotes() {}
 
@@ -88,7 +92,21 @@ final class AttemptNotes {
     /** Whether the flight says something of model and motor; its official time is not touched. */
     private static void judged(Row row, ImportContext context, String attempt) {
         Long contact = Numbers.time(row, "contact at", 0, ReadingTaken.LONGEST_MS);
-        if (!row.isEmpty("says nothing") || contact != null) {
+        String counts = row.word(COUNTS);
+        boolean reason = !row.isEmpty("says nothing");
+        if (counts.equals("no") != reason && !counts.isEmpty()) {
+            row.error(
+                    "says nothing",
+                    reason
+                            ? "a flight that counts has no reason against it"
+                            : "a flight that does not count needs a reason",
+                    reason ? "leave this empty, or write no in counts" : "write why, for example touched the wall");
+        } else if (counts.equals("undecided") && !Contacts.isContact(row.text("contacts"))) {
+            row.error(
+                    COUNTS,
+                    "a flight is undecided as long as nobody has said what its contact means, and this one has none",
+                    "write in contacts what it touched, or yes here");
+        } else if (reason || contact != null || counts.equals("yes")) {
             context.take(row, "attempt.judged", () -> new FlightJudged(attempt, row.optional("says nothing"), contact));
         }
     }
@@ -116,6 +134,15 @@ final class AttemptNotes {
                 .put("from paper", n.fromPaper() ? "yes" : "no"));
         book.judged(attempt)
                 .ifPresent(j -> cells.put("says nothing", j.reason()).put("contact at", Numbers.time(j.contactMs())));
+        cells.put(
+                COUNTS,
+                book.judged(attempt)
+                        .map(j -> j.reason() == null ? "yes" : "no")
+                        .orElse(
+                                noted.filter(n -> Contacts.isContact(n.contacts()))
+                                                .isPresent()
+                                        ? "undecided"
+                                        : ""));
         book.aloft(attempt)
                 .ifPresent(a -> cells.put("caught at", Numbers.time(a.caughtMs()))
                         .put("free again", Numbers.time(a.freedMs()))

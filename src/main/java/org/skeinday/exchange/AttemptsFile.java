@@ -5,11 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
+import org.skeinday.evidence.Measured;
+import org.skeinday.evidence.Source;
 
 /** {@code attempts.csv}: official tries as they stand. */
 final class AttemptsFile implements DayFile {
@@ -17,7 +21,7 @@ final class AttemptsFile implements DayFile {
 
     private static final Set<State> GIVEN_UP = EnumSet.of(State.SCRUBBED, State.VOID);
 
-    private static final List<Column> COLUMNS = List.of(
+    private static final List<Column> COLUMNS = FlightMarks.after(List.of(
             Column.text("event", 120),
             Column.text("entry", 120).filled(),
             Column.plain("attempt").filled(),
@@ -53,7 +57,8 @@ final class AttemptsFile implements DayFile {
             Column.time("free again"),
             Column.choice("caught by", "", Aloft.CAUGHT_BY),
             Column.choice("still held", "", List.of("yes", "no")),
-            Column.choice("steered", "", Aloft.STEERED));
+            Column.choice("steered", "", Aloft.STEERED),
+            Column.choice(AttemptNotes.COUNTS, "", AttemptNotes.WHETHER_IT_COUNTS)));
 
     @Override
     public String name() {
@@ -115,6 +120,20 @@ final class AttemptsFile implements DayFile {
                         row.optional("reason"),
                         row.yes("flown again")));
         AttemptNotes.take(row, context, id);
+        FlightMarks.take(
+                row,
+                context,
+                id,
+                usual(row.yes("from paper")),
+                what -> number(
+                        what,
+                        stop,
+                        Quantity.siOrNull(launch),
+                        official,
+                        new Noted(
+                                Quantity.siOrNull(Quantity.Kind.TORQUE.read(row, "peak torque")),
+                                Numbers.decimal(row, "back off", 0, 10_000),
+                                Numbers.decimal(row, "remaining", 0, 100_000))));
         if (!row.isEmpty("how") && ended != null && official != null) {
             context.take(
                     row, "attempt.closed", () -> new AttemptClosed(id, ended, official, row.text("how"), null, null));
@@ -196,6 +215,44 @@ final class AttemptsFile implements DayFile {
                     .put("reason", attempt.voidReason())
                     .put("flown again", Boolean.TRUE.equals(attempt.flownAgain()) ? "yes" : "");
             AttemptNotes.put(book, attempt.id(), cells);
+            Optional<AttemptNoted> noted = book.noted(attempt.id());
+            FlightMarks.put(
+                    book,
+                    attempt.id(),
+                    usual(noted.map(AttemptNoted::fromPaper).orElse(false)),
+                    what -> number(
+                            what,
+                            attempt.stopCountCrankTurns(),
+                            attempt.launchTorqueNmm(),
+                            attempt.officialMs(),
+                            noted.map(n -> new Noted(n.peakTorqueNmm(), n.backOffCrankTurns(), n.remainingCrankTurns()))
+                                    .orElse(Noted.NOTHING)),
+                    cells);
         }
+    }
+
+    /** What is noted of a wind and its flight beside the attempt itself. */
+    private record Noted(
+            @Nullable Double peakNmm,
+            @Nullable Double backOff,
+            @Nullable Double remaining) {
+        static final Noted NOTHING = new Noted(null, null, null);
+    }
+
+    private static Source usual(boolean fromPaper) {
+        return fromPaper ? Source.CARD : Source.TYPED;
+    }
+
+    private static @Nullable Double number(
+            Measured what, @Nullable Integer stop, @Nullable Double launchNmm, @Nullable Long officialMs, Noted noted) {
+        return switch (what) {
+            case FLIGHT -> null;
+            case CRANK_TURNS -> stop == null ? null : (Double) stop.doubleValue();
+            case LAUNCH_TORQUE -> launchNmm;
+            case TIME -> officialMs == null ? null : (Double) officialMs.doubleValue();
+            case PEAK_TORQUE -> noted.peakNmm();
+            case BACK_OFF -> noted.backOff();
+            case REMAINING -> noted.remaining();
+        };
     }
 }

@@ -30,9 +30,11 @@ public final class DayRows {
         return new Moments(zone, Duration.ZERO).text(ms);
     }
 
-    /** @throws IllegalArgumentException when there is no such file */
+    /** What a form asks. @throws IllegalArgumentException when there is no such file */
     public static List<Column> columns(String file) {
-        return DayFiles.file(file).columns();
+        return DayFiles.file(file).columns().stream()
+                .filter(column -> !FlightMarks.NAMES.contains(column.name()))
+                .toList();
     }
 
     /** The rows of one file, in the order in which export writes them. */

@@ -49,6 +49,9 @@ final class ExportContext {
                 .map(r -> r.personId() == null ? "" : r.personId())
                 .forEach(ids::add);
         day.more().entryTasks().forEach(t -> ids.add(t.personId()));
+        day.more().marks().stream()
+                .map(m -> m.confirmedBy() == null ? "" : m.confirmedBy())
+                .forEach(ids::add);
         ids.remove("");
         Map<String, String> labels = new TreeMap<>();
         for (String id : ids) {

@@ -4,10 +4,12 @@ import java.util.List;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.evidence.Source;
+import org.skeinday.evidence.ValueMarks;
 
 /** {@code flights.csv}: flights outside any attempt. */
 final class FlightsFile implements DayFile {
-    private static final List<Column> COLUMNS = List.of(
+    private static final List<Column> COLUMNS = FlightMarks.after(List.of(
             Column.text("event", 120),
             Column.text("model", 120),
             Column.text("motor", 40).filled(),
@@ -21,7 +23,7 @@ final class FlightsFile implements DayFile {
             Column.plain("remaining"),
             Column.text("note", 400),
             Column.yesNo("valid", "yes"),
-            Column.text("reason", 400));
+            Column.text("reason", 400)));
 
     @Override
     public String name() {
@@ -60,34 +62,34 @@ final class FlightsFile implements DayFile {
                 ImportContext.key(event, motor, flown, time),
                 "of " + row.text("motor") + " at " + row.text("flown"),
                 id);
-        context.take(
-                row,
-                "flight.flown",
-                () -> new PracticeFlown(
-                        id,
-                        event,
-                        model.isEmpty() ? null : model,
-                        motor,
-                        flown,
-                        turns,
-                        ratio,
-                        Quantity.siOrNull(stop),
-                        Quantity.textOrNull(stop),
-                        Quantity.siOrNull(launch),
-                        Quantity.textOrNull(launch),
-                        backOff,
-                        time,
-                        remaining,
-                        row.optional("note"),
-                        valid,
-                        row.optional("reason")));
+        var flight = new PracticeFlown(
+                id,
+                event,
+                model.isEmpty() ? null : model,
+                motor,
+                flown,
+                turns,
+                ratio,
+                Quantity.siOrNull(stop),
+                Quantity.textOrNull(stop),
+                Quantity.siOrNull(launch),
+                Quantity.textOrNull(launch),
+                backOff,
+                time,
+                remaining,
+                row.optional("note"),
+                valid,
+                row.optional("reason"));
+        context.take(row, "flight.flown", () -> flight);
+        FlightMarks.take(row, context, id, Source.TYPED, flight.flight(ValueMarks.NONE)::number);
     }
 
     @Override
     public void put(ExportContext book, Table table) {
         for (PracticeFlown flight : book.day().flights()) {
             EventAdded event = book.event(flight.eventId());
-            table.line(event.day(), event.name(), Table.order(flight.flownAtMs()), book.name(flight.motorId()))
+            Table.Cells cells = table.line(
+                            event.day(), event.name(), Table.order(flight.flownAtMs()), book.name(flight.motorId()))
                     .of(flight.id())
                     .put("event", event.name())
                     .put("model", book.name(flight.modelId()))
@@ -105,6 +107,7 @@ final class FlightsFile implements DayFile {
                     .put("note", flight.note())
                     .put("valid", flight.valid() ? "yes" : "no")
                     .put("reason", flight.invalidReason());
+            FlightMarks.put(book, flight.id(), Source.TYPED, flight.flight(ValueMarks.NONE)::number, cells);
         }
     }
 }

@@ -73,6 +73,19 @@ public record Wind(
         return new Wind(begun, phases, marks, floor, turns, held);
     }
 
+    /** The same with one of its marks as it is now. */
+    public Wind with(WindMark changed) {
+        return new Wind(
+                begun,
+                phases,
+                marks.stream()
+                        .map(m -> m.id().equals(changed.id()) ? changed : m)
+                        .toList(),
+                floor,
+                counted,
+                held);
+    }
+
     /** The same after one more step of winding. */
     public Wind with(WindPhase tap) {
         List<WindPhase> more = new ArrayList<>(phases);

@@ -61,6 +61,7 @@ public final class RandomDay {
             }
             readings.addAll(readings(attempt, people));
         }
+        List<PracticeFlown> flights = list(upTo(6), () -> flight(events, models, motors));
         return new Day(
                 events,
                 models,
@@ -70,13 +71,13 @@ public final class RandomDay {
                 entryModels(entries, models),
                 list(upTo(4), () -> window(events, entries)),
                 crew,
-                list(upTo(6), () -> flight(events, models, motors)),
+                flights,
                 attempts,
                 hows,
                 watches,
                 readings,
                 people,
-                new RandomMore(this).more(events, entries, models, motors, attempts, crew));
+                new RandomMore(this).more(events, entries, models, motors, attempts, crew, flights));
     }
 
     interface Make<T> {

@@ -2,10 +2,13 @@ package org.skeinday.exchange;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.FlightJudged;
+import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
@@ -18,6 +21,10 @@ import org.skeinday.contest.ModelNote;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.Terms;
 import org.skeinday.contest.WinderOutput;
+import org.skeinday.evidence.Measured;
+import org.skeinday.evidence.Source;
+import org.skeinday.evidence.ValueMarked;
+import org.skeinday.evidence.ValueMarks;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorInspected;
 import org.skeinday.steps.Checklist;
@@ -41,7 +48,8 @@ final class RandomMore {
             List<ModelAdded> models,
             List<MotorAdded> motors,
             List<AttemptImported> attempts,
-            List<CrewAdded> crew) {
+            List<CrewAdded> crew,
+            List<PracticeFlown> flights) {
         List<Terms> terms = new ArrayList<>();
         events.stream().filter(e -> day.maybe()).forEach(e -> terms.add(terms(e)));
         List<FlightRules> rules = new ArrayList<>();
@@ -72,7 +80,10 @@ final class RandomMore {
                 quiet.add(new Quiet(attempt.id(), day.moment(), day.momentOrNull()));
             }
             if (day.maybe()) {
-                judged.add(new FlightJudged(attempt.id(), "touched a beam", day.maybe() ? 12_300L : null));
+                judged.add(
+                        day.maybe()
+                                ? new FlightJudged(attempt.id(), null, null)
+                                : new FlightJudged(attempt.id(), "touched a beam", day.maybe() ? 12_300L : null));
             }
             if (day.maybe()) {
                 boolean freed = day.maybe();
@@ -101,7 +112,24 @@ final class RandomMore {
                         ListStore.shipped().stream().map(this::revised).toList(), ListStore.shipped(), List.of()),
                 judged,
                 aloft,
-                List.of());
+                flights.stream().flatMap(f -> marks(f, crew)).toList());
+    }
+
+    /** Of some of its numbers, and at times of the flight itself; confirmed by one person, as a row has one. */
+    private Stream<ValueMarked> marks(PracticeFlown flown, List<CrewAdded> crew) {
+        Flight flight = flown.flight(ValueMarks.NONE);
+        String by = crew.isEmpty() || day.maybe() ? null : day.one(crew).personId();
+        List<ValueMarked> marks = new ArrayList<>();
+        for (Measured what : Measured.values()) {
+            Double number = flight.number(what);
+            if (day.maybe() && (number != null || what == Measured.FLIGHT)) {
+                boolean confirmed = day.maybe();
+                Source source = Source.values()[day.upTo(Source.values().length - 1)];
+                marks.add(new ValueMarked(
+                        flown.id(), what.word(), number, source.word(), confirmed, confirmed ? by : null, null));
+            }
+        }
+        return marks.stream();
     }
 
     /** As shipped, or worded anew by a coach. */

@@ -98,7 +98,6 @@ public final class AttemptStore {
     public static List<FlightJudged> flightsJudged(Tx tx) {
         return tx.sql()
                 .selectFrom(ATTEMPT_JUDGED)
-                .where(ATTEMPT_JUDGED.REASON.isNotNull().or(ATTEMPT_JUDGED.CONTACT_MS.isNotNull()))
                 .orderBy(ATTEMPT_JUDGED.ATTEMPT_ID)
                 .fetchInto(FlightJudged.class);
     }

@@ -108,6 +108,11 @@ public final class WatchStore {
                 marked(tx, ATTEMPT_WATCH_MARK.ATTEMPT_ID.eq(attemptId).and(ATTEMPT_WATCH_MARK.STALE.isFalse())));
     }
 
+    /** The same of all attempts on which a watch marked a contact, by attempt. */
+    public static Map<String, Marks> touched(Tx tx) {
+        return touched(tx, DSL.select(ATTEMPT.ID).from(ATTEMPT));
+    }
+
     /** The same of those attempts on which a watch marked a contact, by attempt. @param attempts their ids */
     static Map<String, Marks> touched(Tx tx, Select<Record1<String>> attempts) {
         Condition contact = ATTEMPT_WATCH_MARK.ATTEMPT_ID.in(DSL.select(ATTEMPT_WATCH_MARK.ATTEMPT_ID)

@@ -3,11 +3,16 @@ package org.skeinday.bench.action;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptWound;
 import org.skeinday.attempt.action.BrokenMotor;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.FlownStore;
+import org.skeinday.evidence.Measured;
+import org.skeinday.evidence.Source;
+import org.skeinday.evidence.ValueMarked;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
@@ -67,7 +72,7 @@ public final class CountWind {
         }
         try {
             var counted = new WindCounted(wind.begun().id(), atFull, stop, backOff, wind.paced());
-            List<Fact> facts = new ArrayList<>(facts(tx, wind.with(counted), counted));
+            List<Fact> facts = new ArrayList<>(facts(tx, context, wind.with(counted), counted));
             if (turns.held() != null && held != null && !held.equals(wind.held())) {
                 facts.add(Fact.of("wind.held", new WindHeld(wind.begun().id(), held)));
             }
@@ -77,12 +82,21 @@ public final class CountWind {
         }
     }
 
-    private static List<Fact> facts(Tx tx, Wind wind, WindCounted counted) {
+    private static List<Fact> facts(Tx tx, ActContext context, Wind wind, WindCounted counted) {
         List<Fact> facts = new ArrayList<>(List.of(Fact.of("wind.counted", counted)));
-        String attempt = wind.begun().attemptId();
         if (wind.broke().isPresent()) {
             BrokenMotor.counted(tx, wind).ifPresent(facts::add); // the attempt goes on, with another motor
-        } else if (attempt != null) {
+        } else {
+            facts.addAll(ofAttempt(tx, context, wind, counted));
+        }
+        return facts;
+    }
+
+    /** What the wind came to for its attempt: its torques are those that the reader tapped. */
+    private static List<Fact> ofAttempt(Tx tx, ActContext context, Wind wind, WindCounted counted) {
+        List<Fact> facts = new ArrayList<>();
+        String attempt = wind.begun().attemptId();
+        if (attempt != null) {
             Optional<Torque> launch = wind.launchTorque();
             facts.add(Fact.of(
                     "attempt.wound",
@@ -99,8 +113,23 @@ public final class CountWind {
                                     peak.map(Torque::newtonMillimetres).orElse(null),
                                     peak.map(BrokenMotor::typed).orElse(null),
                                     counted.backOffCrankTurns())));
+            launch.ifPresent(torque -> facts.add(tapped(context, attempt, Measured.LAUNCH_TORQUE, torque)));
+            peak.ifPresent(torque -> facts.add(tapped(context, attempt, Measured.PEAK_TORQUE, torque)));
         }
         return facts;
+    }
+
+    private static Fact tapped(ActContext context, String attempt, Measured what, Torque torque) {
+        return Fact.of(
+                "flight.marked",
+                new ValueMarked(
+                        attempt,
+                        what.word(),
+                        torque.newtonMillimetres(),
+                        Source.TAP.word(),
+                        false,
+                        null,
+                        context.now().toEpochMilli()));
     }
 
     static Decision leaveOut(Tx tx, ActContext context, LeaveOut leave) {
@@ -108,7 +137,24 @@ public final class CountWind {
         if (mark == null) {
             return Decision.unknown("There is no such reading; look again");
         }
-        return Decision.decided(WindActions.TOPICS, Fact.of("wind.mark", mark.omitted()));
+        List<Fact> facts = new ArrayList<>(List.of(Fact.of("wind.mark", mark.omitted())));
+        WindStore.find(tx, mark.windId()).ifPresent(wind -> facts.addAll(without(tx, context, wind, mark)));
+        return new Decision.Decided(facts, Map.of(), WindActions.TOPICS);
+    }
+
+    /** The torques of its attempt follow at once, unless somebody has typed others since. */
+    private static List<Fact> without(Tx tx, ActContext context, Wind wind, WindMark mark) {
+        WindCounted counted = wind.counted();
+        @Nullable
+        Double launch = wind.launchTorque().map(Torque::newtonMillimetres).orElse(null);
+        String attempt = wind.begun().attemptId();
+        boolean stands = attempt != null
+                && FlownStore.find(tx, attempt)
+                        .map(flown -> Objects.equals(flown.launchTorqueNmm(), launch))
+                        .orElse(true);
+        return counted == null || !stands || wind.broke().isPresent()
+                ? List.of()
+                : ofAttempt(tx, context, wind.with(mark.omitted()), counted);
     }
 
     /** It was so: nobody is asked about this reading again. */

@@ -1,9 +1,11 @@
 package org.skeinday.exchange.action;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.Contacts;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
@@ -43,7 +45,7 @@ public final class ExchangeDayReader {
                         AloftStore.told(tx),
                         WatchStore.watches(tx),
                         WatchStore.allReadings(tx),
-                        AttemptStore.notes(tx),
+                        withContacts(tx),
                         AttemptStore.quiet(tx),
                         AttemptStore.flightsJudged(tx)));
     }
@@ -51,6 +53,19 @@ public final class ExchangeDayReader {
     /** The same without what attempts, watches and readings left behind: no form of Prepare asks for it. */
     public static Day prepared(Tx tx, Map<String, String> people) {
         return of(tx, people, Attempted.NONE);
+    }
+
+    /** What watches marked of contacts goes with the card: marks themselves stand in no file. */
+    private static List<AttemptNoted> withContacts(Tx tx) {
+        Map<String, AttemptNoted> notes = new LinkedHashMap<>();
+        AttemptStore.notes(tx).forEach(n -> notes.put(n.attemptId(), n));
+        WatchStore.touched(tx).forEach((attempt, marks) -> {
+            AttemptNoted noted = notes.getOrDefault(attempt, AttemptNoted.blank(attempt));
+            if (!Contacts.isContact(noted.contacts()) && !marks.contacts().isEmpty()) {
+                notes.put(attempt, noted.touched(marks.contacts()));
+            }
+        });
+        return List.copyOf(notes.values());
     }
 
     private record Attempted(

@@ -1,13 +1,19 @@
 package org.skeinday.exchange.action;
 
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.evidence.Measured;
+import org.skeinday.evidence.Source;
+import org.skeinday.evidence.ValueMarked;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.ColumnMapping;
+import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.PlainSheet;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -64,6 +70,17 @@ public final class TakeHistory {
                         + e.error().right());
     }
 
+    private static ValueMarked fromFile(ActContext context, PracticeFlown flight) {
+        return new ValueMarked(
+                flight.id(),
+                Measured.FLIGHT.word(),
+                null,
+                Source.FILE.word(),
+                false,
+                null,
+                context.now().toEpochMilli());
+    }
+
     static Decision decide(Tx tx, ActContext context, History history, Map<String, String> people) {
         ColumnMapping.Taken taken;
         try {
@@ -79,9 +96,13 @@ public final class TakeHistory {
                             e.row() + ":" + e.error().column(), e.error().text(), (a, b) -> a + "\n" + b));
             return new Decision.Refused(String.join("\n", told(taken)), wrong);
         }
-        List<Fact> facts = taken.facts().stream()
-                .map(named -> Fact.of(named.kind(), named.body()))
-                .toList();
+        List<Fact> facts = new ArrayList<>();
+        for (DayFiles.Named named : taken.facts()) {
+            facts.add(Fact.of(named.kind(), named.body()));
+            if (named.body() instanceof PracticeFlown flight) {
+                facts.add(Fact.of("flight.marked", fromFile(context, flight)));
+            }
+        }
         return new Decision.Decided(facts, taken.names(), Set.of("attempts", "contest", "motors"));
     }
 }

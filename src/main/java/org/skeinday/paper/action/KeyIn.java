@@ -13,6 +13,7 @@ import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.attempt.action.MotorGoes;
 import org.skeinday.attempt.action.PhaseGate;
@@ -98,6 +99,11 @@ public final class KeyIn {
         if (!wrong.isEmpty()) {
             return new Decision.Refused(String.join(" ", wrong.values()), wrong);
         }
+        Optional<Decision> asked =
+                CardFlight.asked(tx, event, read, card.fields().get(AskedOnce.FIELD));
+        if (asked.isPresent()) {
+            return asked.get();
+        }
         List<Fact> facts = new ArrayList<>(known.map(a -> new CompleteAttempt(tx, context, a).facts(read))
                 .orElseGet(() -> read.facts().stream()
                         .map(named -> Fact.of(named.kind(), named.body()))
@@ -135,7 +141,7 @@ public final class KeyIn {
                         .toList());
     }
 
-    private static AttemptImported imported(DayFiles.Read read) {
+    static AttemptImported imported(DayFiles.Read read) {
         return read.facts().stream()
                 .map(DayFiles.Named::body)
                 .filter(AttemptImported.class::isInstance)

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptNumber;
+import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.store.AttemptNumbers;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
@@ -56,6 +57,7 @@ public final class KeyInPages {
         Map<String, String> fields = new LinkedHashMap<>();
         CardOrder.BEFORE.forEach(f -> fields.put(f.name(), typed.typed(f.name()).strip()));
         CardOrder.AFTER.forEach(f -> fields.put(f.name(), typed.typed(f.name()).strip()));
+        fields.put(AskedOnce.FIELD, typed.typed(AskedOnce.FIELD));
         var card = new KeyIn.Card(typed.typed("entry"), fields, clock.getZone().getId());
         Answer answer = forms.submit(ctx, "paper.key-in", card);
         String words = FormActs.words(ctx, answer);

@@ -111,6 +111,23 @@ class UndecidedWebTest {
     }
 
     @Test
+    void an_unlikely_number_of_a_card_is_asked_about_and_taken_when_it_is_so() throws Exception {
+        String page = laptop.get("/key-in").body();
+        String entry = CalledForTests.value(page, "<option value=\"([^\"]+)\"[^>]*>Curlew</option>");
+        Map<String, String> card = new HashMap<>(Map.of("entry", entry, "attempt", "1", "model", "Reed One"));
+        card.putAll(Map.of("motor", "A3", "stop-count", "210", "back-off", "3", "remaining", "330"));
+        card.putAll(Map.of("watch-1", "1:58", "watch-2", "1:58"));
+        var asked = laptop.form("/key-in", card);
+        assertEquals(422, asked.statusCode(), asked.body());
+        assertTrue(asked.body().contains("More turns are left than it was launched with: 330 of 207"), asked.body());
+        card.put("insist", CalledForTests.value(asked.body(), "name=\"insist\" value=\"([^\"]+)\""));
+        assertEquals(200, laptop.form("/key-in", card).statusCode());
+        String evening = laptop.get("/evening").body();
+        assertTrue(evening.contains("1 flight has numbers to be confirmed"), evening);
+        assertTrue(evening.contains("turns remaining 330: doubted: More turns are left"), evening);
+    }
+
+    @Test
     void a_card_without_a_contact_is_decided() throws Exception {
         keyedIn("none", "2:10");
         assertFalse(laptop.get("/evening").body().contains("undecided"));
