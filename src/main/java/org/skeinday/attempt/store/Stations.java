@@ -74,6 +74,7 @@ public final class Stations {
                 .toList();
     }
 
+    /** Of what is to be called nothing is said of places that are free just now: what is printed must hold. */
     private Optional<StationAdded> of(String entry, String attempt) {
         List<StationAdded> metered = all.stream().filter(s -> s.meter() != null).toList();
         List<StationAdded> fit = metered.isEmpty() ? all : metered;
@@ -81,6 +82,9 @@ public final class Stations {
                 .filter(row -> row.entry().equals(entry) && !row.id().equals(attempt))
                 .flatMap(row -> at(row.id()).stream())
                 .findFirst();
+        if (attempt.isEmpty()) {
+            return last.or(() -> fit.stream().findFirst());
+        }
         return at(attempt)
                 .or(() -> last.filter(station -> isFree(station, attempt)))
                 .or(() ->

@@ -127,6 +127,7 @@ final class CardToCall {
             }
             lines.addAll(
                     WhoDoesWhat.of(tx, entry, today.nextNumber(entry), nameOf).lines());
+            WindingPlaces.next(tx, entry).ifPresent(lines::add);
             lines.addAll(HallLines.apart(tx, today.event().id(), units));
             window.filter(w -> w.closesAtMs() > nowMs)
                     .map(w -> Apart.made(

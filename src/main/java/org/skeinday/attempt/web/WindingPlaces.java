@@ -48,6 +48,13 @@ public record WindingPlaces(List<NowView.Choice> others) {
                 : at.map(station -> new NowView.Line("wound at", words(station)));
     }
 
+    /** Where an attempt of this entry is to be wound that nobody has called; nothing where there are not two places. */
+    public static Optional<NowView.Line> next(Tx tx, EntryAdded entry) {
+        return StationStore.all(tx).size() < 2
+                ? Optional.empty()
+                : Stations.of(tx, entry, null).map(station -> new NowView.Line("wound at", words(station)));
+    }
+
     private static String words(StationAdded station) {
         String meter = station.meter() == null ? "no meter" : station.meter();
         Double ratio = station.winderRatio();

@@ -24,6 +24,7 @@ import org.skeinday.attempt.store.StepsStore;
 import org.skeinday.attempt.web.HallLines;
 import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.attempt.web.WhoDoesWhat;
+import org.skeinday.attempt.web.WindingPlaces;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.FlightRules;
@@ -125,6 +126,7 @@ final class Cards {
         lines.add(new Line("Motor", motor.map(this::withUse).orElse("")));
         lines.add(new Line("Spare", spare.map(this::withUse).orElse("")));
         tasks(entry, number, lines);
+        WindingPlaces.next(tx, entry).ifPresent(l -> lines.add(new Line(capital(l.label()), l.value())));
         Optional<MotorPlan> plan = motor.map(m -> Apart.made(
                 "The winding plan",
                 () -> Aims.plan(tx, entry, null, m, model, uses.of(m.id())),

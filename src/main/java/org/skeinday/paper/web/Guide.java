@@ -39,8 +39,8 @@ public final class Guide {
                     "/checks",
                     "The list of this pause stands first; several people may tick it at once.",
                     "A tap can be taken back for ten seconds, later it is corrected with a reason.",
-                    "Start winding waits for eye protection, a free line and what is critical at the winding place, nothing else.",
-                    "The supervising adult may answer for the place, with name and reason; nobody answers for eyes and line."),
+                    "Start winding waits for what is critical at the winding place and before winding, the line last; for nothing else.",
+                    "The supervising adult may answer for the rest, with name and reason; nobody answers for eyes and line."),
             help(
                     "Now",
                     "/",

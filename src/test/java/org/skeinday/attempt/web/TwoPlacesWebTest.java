@@ -227,6 +227,8 @@ class TwoPlacesWebTest {
                 LiveFigures.of(laptop, curlew.attempt(), curlew.title()).said("wound at", "record"),
                 "its own page keeps it");
         String id = new FilledForms(laptop).row("entries", "Curlew").replaceFirst(".*/", "");
+        String paper = laptop.get("/cards").body();
+        assertEquals(TABLE, value(paper, "(?s)Curlew, attempt 2 .*?<dt>Wound at</dt><dd>([^<]+)</dd>"));
         String next = laptop.form("/attempt/call", Map.of("entry", id, "number", "2", "assigned", "yes"))
                 .body();
         assertTrue(next.contains(TABLE), next);

@@ -183,6 +183,48 @@ class ChecksWebTest {
         says(200, ">Wound</button>", wind(attempt));
     }
 
+    private void taken(String address, Map<String, String> form) throws Exception {
+        HttpResponse<String> answer = laptop.form(address, form);
+        assertEquals(200, answer.statusCode(), address + " " + answer.body());
+    }
+
+    private String motor(String tag) throws Exception {
+        return CalledForTests.value(laptop.get("/bench").body(), "/bench/motor/([^\"]+)\">" + tag + "<");
+    }
+
+    /** The second hour: a break and its spare, a wind that is run back, a try that is given up, and the next one. */
+    @Test
+    void each_of_three_winds_asks_everything_anew_and_the_next_try_begins_with_nothing_ticked() throws Exception {
+        String attempt = calledWithMotor();
+        String all = "Winding waits for \u201cSupervising adult is here\u201d and 8 more.";
+        placeDone(helper, event());
+        checked(helper, attempt);
+        eyesAndLine(helper, attempt);
+        says(200, ">Wound</button>", wind(attempt));
+        Map<String, String> broke = Map.of("attempt", attempt, "motor", motor("A3"), "place", "strand");
+        taken("/attempt/broke", broke);
+        taken("/attempt/people-safe", broke);
+        taken("/attempt/parted", broke);
+        taken("/attempt/take-motor", Map.of("attempt", attempt, "motor", motor("C1"), "seenMotor", motor("A3")));
+        says(422, all, wind(attempt));
+        checked(helper, attempt);
+        eyesAndLine(helper, attempt);
+        says(200, ">Wound</button>", wind(attempt));
+        Map<String, String> on = Map.of("attempt", attempt, "motor", motor("C1"), "turns", "30");
+        taken("/attempt/run-back", on);
+        says(422, all, wind(attempt));
+        taken("/checks/gate", Map.of("attempt", attempt, "adult", "Mrs Grebe", "passed", "looked at it myself"));
+        eyesAndLine(helper, attempt);
+        says(200, ">Wound</button>", wind(attempt));
+        taken("/attempt/give-up", Map.of("attempt", attempt, "reason", "the roof leaks"));
+        taken("/attempt/run-back", on);
+        String next = laptop.get("/now").body();
+        Map<String, String> call =
+                Map.of("entry", CalledForTests.value(next, "name=\"entry\" value=\"([^\"]+)\""), "motor", motor("C1"));
+        String called = laptop.form("/attempt/call", call).body();
+        says(422, all, wind(CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"")));
+    }
+
     @Test
     void what_an_adult_answered_for_holds_no_line_and_is_asked_again_for_another_wind() throws Exception {
         String attempt = calledWithMotor();
