@@ -11,6 +11,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.PlannedAttempt;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.Stations;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
@@ -90,6 +91,9 @@ public final class CallAttempt {
         long atMs = context.now().toEpochMilli();
         facts.add(Fact.of("attempt.called", planned.call(model, motor, atMs)));
         facts.add(PhaseGate.acted(context, planned.id(), AttemptAct.CALL));
+        if (entry.own()) {
+            facts.addAll(ChooseStation.stays(tx, planned.id(), Stations.of(tx, entry, planned.id())));
+        }
         AttemptStore.lastAim(tx, entry.id())
                 .ifPresent(last -> facts.add(Fact.of("attempt.aimed", last.of(planned.id()))));
         Optional.ofNullable(motor)

@@ -41,22 +41,22 @@ public final class ChooseStation {
                     PhaseGate.wrong(tx, now, "The winding place is chosen before the first crank turn", Hands.READER));
         }
         if (at(tx, now).filter(s -> s.id().equals(chosen.station())).isPresent()) {
-            return new Decision.Decided(List.of(fact(now, chosen.station())), Map.of(), PhaseGate.FIRST);
+            return new Decision.Decided(List.of(fact(now.id(), chosen.station())), Map.of(), PhaseGate.FIRST);
         }
-        List<Fact> facts = new ArrayList<>(List.of(fact(now, chosen.station())));
+        List<Fact> facts = new ArrayList<>(List.of(fact(now.id(), chosen.station())));
         facts.addAll(AsksAgain.beforeWinding(tx, context, now.id(), AsksAgain.OTHER_PLACE));
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 
-    /** From the first crank turn on the place stays, whatever becomes free: said where there is more than one. */
-    public static List<Fact> stays(Tx tx, AttemptNow now, Optional<StationAdded> station) {
+    /** From the call on the place stays, whatever becomes free: said where there is more than one. */
+    public static List<Fact> stays(Tx tx, String attempt, Optional<StationAdded> station) {
         return StationStore.all(tx).size() < 2
                 ? List.of()
-                : station.map(at -> fact(now, at.id())).stream().toList();
+                : station.map(at -> fact(attempt, at.id())).stream().toList();
     }
 
     static List<Fact> stays(Tx tx, AttemptNow now) {
-        return stays(tx, now, at(tx, now));
+        return stays(tx, now.id(), at(tx, now));
     }
 
     private static Optional<StationAdded> at(Tx tx, AttemptNow now) {
@@ -65,7 +65,7 @@ public final class ChooseStation {
                 .flatMap(entry -> Stations.of(tx, entry, now.id()));
     }
 
-    private static Fact fact(AttemptNow now, String station) {
-        return Fact.of("attempt.station", new AttemptStation(now.id(), station));
+    private static Fact fact(String attempt, String station) {
+        return Fact.of("attempt.station", new AttemptStation(attempt, station));
     }
 }

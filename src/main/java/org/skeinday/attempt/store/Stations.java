@@ -23,7 +23,8 @@ import org.skeinday.platform.record.FactKind;
 /**
  * At which winding place an attempt is wound, and so with which meter and which winder: the one place for it, from which plans,
  * cards, limits and pages read. What somebody chose, else where it is or was wound, else the entry's last place while it is
- * free, else a free one. A place with a meter goes before one without.
+ * free, else a free one. A place with a meter goes before one without. From the call on it stays, whatever becomes free: what
+ * was checked was checked there.
  */
 public final class Stations {
     private final List<StationAdded> all;
@@ -67,10 +68,10 @@ public final class Stations {
         return station.map(StationAdded::winderRatio).orElse(event.winderRatio());
     }
 
-    /** Attempts that are being wound, or are held, at this place beside this one. */
-    public static List<String> atWork(Tx tx, String event, String station, String besides) {
+    /** Attempts that are called, wound or held at this place beside this one. */
+    public static List<String> at(Tx tx, String event, String station, String besides) {
         return new Stations(tx, StationStore.all(tx), event)
-                .woundAt(station, besides)
+                .openAt(station, besides)
                 .toList();
     }
 
@@ -101,13 +102,13 @@ public final class Stations {
     }
 
     private boolean isFree(StationAdded station, String besides) {
-        return woundAt(station.id(), besides).findAny().isEmpty();
+        return openAt(station.id(), besides).findAny().isEmpty();
     }
 
-    private Stream<String> woundAt(String station, String besides) {
+    private Stream<String> openAt(String station, String besides) {
         return attempts.stream()
                 .filter(row -> !row.id().equals(besides))
-                .filter(row -> row.state() == State.WINDING || row.state() == State.HOLDING)
+                .filter(row -> row.state() != State.PLANNED && row.state().isBeforeRelease())
                 .map(Row::id)
                 .filter(id -> station.equals(known.get(id)));
     }

@@ -62,11 +62,13 @@ public record WindingPlaces(List<NowView.Choice> others) {
     }
 
     private static String taken(Tx tx, StationAdded station, AttemptNow attempt) {
-        String who = Stations.atWork(tx, attempt.eventId(), station.id(), attempt.id()).stream()
+        String who = Stations.at(tx, attempt.eventId(), station.id(), attempt.id()).stream()
                 .flatMap(id -> AttemptStore.find(tx, id).stream())
-                .flatMap(other -> EntryStore.find(tx, other.entryId()).stream())
-                .map(EntryAdded::name)
+                .map(other -> EntryStore.find(tx, other.entryId())
+                                .map(EntryAdded::name)
+                                .orElseThrow()
+                        + (other.state() == State.CALLED ? " is called there" : " is there"))
                 .collect(Collectors.joining(", "));
-        return who.isEmpty() ? "" : " · " + who + " is there";
+        return who.isEmpty() ? "" : " · " + who;
     }
 }

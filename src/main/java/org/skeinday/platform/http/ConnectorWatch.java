@@ -82,7 +82,7 @@ final class ConnectorWatch implements AutoCloseable {
     /** The old one is let go without being stopped: its stop would wait for the thread that is lost. */
     private void replace(ServerConnector old) throws Exception {
         ServerConnector next = another.apply(old.getLocalPort());
-        old.shutdown();
+        var unused = old.shutdown(); // it ends when its connections do, which are closed next
         old.getConnectedEndPoints().forEach(EndPoint::close);
         server.unmanage(old);
         server.removeConnector(old);

@@ -1,6 +1,7 @@
 package org.skeinday.attempt.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.skeinday.fault.CalledForTests.value;
 
@@ -146,8 +147,13 @@ class TwoPlacesWebTest {
 
     @Test
     void each_is_wound_at_the_free_place_on_its_own_meter_by_its_own_winder() throws Exception {
+        saved(choose(avocet, "Spare post"));
         int byPost = turns(figures(avocet, POST));
+        saved(choose(avocet, "Table by the door"));
+        CalledForTests.letWind(laptop, avocet.attempt());
         String one = begin(curlew);
+        String beside = laptop.get("/now?attempt=" + avocet.attempt()).body();
+        assertFalse(beside.contains("Winding waits for"), "what was checked there stays checked: " + beside);
         LiveFigures atPost = figures(curlew, POST);
         reads(curlew, List.of("15", "10", "25"), 0.141231, atPost);
         LiveFigures atTable = figures(avocet, TABLE);
@@ -201,7 +207,8 @@ class TwoPlacesWebTest {
         assertEquals(3, offered.split("Another winding place", -1).length, offered);
         saved(choose(curlew, "Table by the door"));
         figures(curlew, TABLE);
-        figures(avocet, POST);
+        figures(avocet, TABLE); // as it was called: what is chosen for one moves nobody else
+        saved(choose(avocet, "Spare post"));
         CalledForTests.letWind(laptop, curlew.attempt());
         saved(choose(curlew, "Spare post"));
         assertTrue(
