@@ -158,3 +158,9 @@ create table contest_at_hand (
   id integer primary key,
   event_id varchar(80) not null
 );
+
+-- In what the team writes lengths: one row, once somebody has chosen.
+create table contest_units (
+  id integer primary key,
+  units varchar(10) not null
+);

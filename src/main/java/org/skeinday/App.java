@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import org.skeinday.attempt.web.UnitsAtHand;
 import org.skeinday.dayplan.web.SolverFolder;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.device.web.Addresses;
@@ -138,7 +139,8 @@ public final class App implements AutoCloseable {
                 pins,
                 solver::load,
                 () -> RandomHex.of(random),
-                invitation::address);
+                invitation::address,
+                new UnitsAtHand(record, () -> live.moment().n())::get);
         try {
             this.server = Server.start(
                     new Server.Settings(

@@ -41,6 +41,7 @@ import org.skeinday.review.web.SearchPages;
 import org.skeinday.review.web.SeasonPages;
 import org.skeinday.steps.web.ChecksPages;
 import org.skeinday.steps.web.ListPages;
+import org.skeinday.units.UnitSystem;
 
 /**
  * The pages of the day, by the rooms they stand in.
@@ -50,6 +51,7 @@ import org.skeinday.steps.web.ListPages;
  * @param loadSolver makes the plan engine ready; waits until it is
  * @param newId a fresh id for each call
  * @param address that tablets use, printed on tags
+ * @param units that the team has now
  */
 record Pages(
         PrepareContext desk,
@@ -57,13 +59,14 @@ record Pages(
         PinGate pins,
         Runnable loadSolver,
         Supplier<String> newId,
-        Supplier<String> address) {
+        Supplier<String> address,
+        Supplier<UnitSystem> units) {
 
     /** Names every route of them. */
     void open(Routes routes) {
         ActStore record = desk.record();
         routes.quietWhile(() -> record.read(AttemptStore::quietNow).isPresent());
-        ReaderUnits.register(routes);
+        ReaderUnits.register(routes, units);
         ScreenLight.register(routes);
         attempts(routes);
         bench(routes);

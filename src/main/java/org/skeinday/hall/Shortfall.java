@@ -47,13 +47,11 @@ public record Shortfall(Rule rule, String what, String part, String against, Len
 
     /** Rounded up in the last place that the unit shows, so that it never says nothing. */
     private String by(UnitSystem units) {
-        return switch (units) {
-            case METRIC -> units.length(Length.ofMillimetres(Math.max(1, shortByMm())));
-            case INCH ->
-                units.length(Length.ofInches(
+        return units.isMetric()
+                ? units.length(Length.ofMillimetres(Math.max(1, shortByMm())))
+                : units.length(Length.ofInches(
                         BigDecimal.valueOf(Math.max(1, shortBy.millimetres() - Separation.SAME_MM) / 25.4)
                                 .setScale(1, RoundingMode.UP)
                                 .doubleValue()));
-        };
     }
 }

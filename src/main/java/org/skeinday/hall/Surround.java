@@ -20,15 +20,12 @@ record Surround(Box inner, double text, UnitSystem units) {
         double right = inner.left() + unit(count).millimetres();
         shapes.add(new Shape(
                 Shape.Form.LINE, Shape.Role.SCALE, List.of(new Spot(inner.left(), y), new Spot(right, y)), 0, false));
-        String words = count + (units == UnitSystem.METRIC ? " m" : " ft");
+        String words = count + (units.isMetric() ? " m" : " ft");
         labels.add(new Label(words, right + text / 2, y + 0.35 * text, Label.Anchor.START, text, false));
     }
 
     private Length unit(int n) {
-        return switch (units) {
-            case METRIC -> Length.ofMetres(n);
-            case INCH -> Length.ofFeet(n);
-        };
+        return units.isMetric() ? Length.ofMetres(n) : Length.ofFeet(n);
     }
 
     void drift(@Nullable Air air, List<Shape> shapes, List<Label> labels) {
@@ -50,10 +47,9 @@ record Surround(Box inner, double text, UnitSystem units) {
 
     /** A metre per second is 3.28 feet per second. */
     private String speed(double metresPerSecond) {
-        return switch (units) {
-            case METRIC -> String.format(Locale.ROOT, "%.2f m/s", metresPerSecond);
-            case INCH -> String.format(Locale.ROOT, "%.1f ft/s", metresPerSecond / 0.3048);
-        };
+        return units.isMetric()
+                ? String.format(Locale.ROOT, "%.2f m/s", metresPerSecond)
+                : String.format(Locale.ROOT, "%.1f ft/s", metresPerSecond / 0.3048);
     }
 
     /** A shaft and a head, in the coordinates of the drawing. */

@@ -33,6 +33,11 @@ public record CardOrder(String name, String column, String label, int slot) {
         return "watch-" + slot;
     }
 
+    /** Whether it is a torque, which has a unit. */
+    public boolean isTorque() {
+        return column.endsWith("torque");
+    }
+
     /** What is written on it by hand: watches that the rules do not ask for, and what only officials elsewhere announce, are left out. */
     public static List<CardOrder> after(EventAdded event) {
         return AFTER.stream().filter(field -> field.isAsked(event)).toList();

@@ -69,16 +69,22 @@ enum TimeAgainst {
     /** By how much more is asked. */
     String step(UnitSystem units) {
         return switch (this) {
-            case LAUNCH_TORQUE -> units == UnitSystem.METRIC ? "1 mN·m" : "0.1 in·ozf";
+            case LAUNCH_TORQUE -> torqueStep(units) + " " + units.torqueUnit();
             case HOLDING -> "10 s";
             case TEMPERATURE -> "1 °C";
         };
     }
 
+    /** About a division of a usual meter, in the meter's unit. */
+    private static String torqueStep(UnitSystem units) {
+        double per = units.torqueNumber(Torque.ofNewtonMillimetres(1));
+        return per < 0.5 ? "0.1" : per < 2 ? "1" : "10";
+    }
+
     private double perStep(UnitSystem units) {
         return switch (this) {
             case LAUNCH_TORQUE ->
-                units == UnitSystem.METRIC ? 1 : Torque.ofInchOunces(0.1).newtonMillimetres();
+                Double.parseDouble(torqueStep(units)) / units.torqueNumber(Torque.ofNewtonMillimetres(1));
             case HOLDING -> 10;
             case TEMPERATURE -> 1;
         };

@@ -4,11 +4,13 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.skeinday.motor.Direction;
+import org.skeinday.units.BareNumber;
 import org.skeinday.units.EnumWords;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
 import org.skeinday.units.Preconditions;
 import org.skeinday.units.Torque;
+import org.skeinday.units.UnitSystem;
 
 /** What an item is answered with: a value where there is one, which is then the same act as on its own page. */
 public enum ItemAnswer {
@@ -27,8 +29,6 @@ public enum ItemAnswer {
     /** The winding place's verdict, which the program fills in: clear, or how many things are too close. */
     PLACE;
 
-    private static final String BARE = "[0-9]{1,6}([.,][0-9]{1,6})?";
-
     public static final List<String> WORDS = EnumWords.of(ItemAnswer.class);
 
     public String word() {
@@ -44,17 +44,28 @@ public enum ItemAnswer {
         return this != OK;
     }
 
+    /** In which unit a bare number is taken, as it stands beside the item; empty for what has none. */
+    public String under(UnitSystem units) {
+        return switch (this) {
+            case LAUNCH_TORQUE -> units.torqueUnitTyped();
+            case LANE_LENGTH -> units.roomUnit();
+            case MASS -> units.massUnit();
+            case OK, DIRECTION, NEWTONS, RATIO, COUNT, PLACE -> "";
+        };
+    }
+
     /**
-     * What people type, as it is kept: a unit that the item names may be typed or left out, and a decimal comma is as
-     * good as a point. A length keeps its own: metres and feet are too easily meant for one another.
+     * What people type, as it is kept: a unit that stands beside the item may be typed or left out, and a decimal comma is
+     * as good as a point.
+     *
+     * @param units of the team
      */
-    public String plain(String typed) {
-        String text = typed.strip();
+    public String plain(String typed, UnitSystem units) {
+        String text = BareNumber.with(typed, under(units));
         return switch (this) {
             case NEWTONS ->
                 text.replaceFirst("(?i)(?<=[0-9]) ?(n|newtons?)$", "").replace(',', '.');
             case RATIO -> text.replaceFirst("(?<=[0-9]) ?(: ?1|to 1)$", "").replace(',', '.');
-            case MASS -> text.matches(BARE) ? text + " g" : text;
             default -> text;
         };
     }

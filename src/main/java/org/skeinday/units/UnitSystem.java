@@ -3,25 +3,49 @@ package org.skeinday.units;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** The reader's units. What was typed stays as it was; this is how everything computed is said to one reader. */
+/**
+ * The team's units: lengths as it chose them, torques as its meter shows them. What was typed stays as it was; this is how
+ * everything computed is said, and in which unit a bare number is taken.
+ */
 public enum UnitSystem {
-    METRIC,
-    INCH;
+    METRIC(true, TorqueUnit.MILLINEWTON_METRE),
+    METRIC_INCH_OUNCE(true, TorqueUnit.INCH_OUNCE),
+    METRIC_GRAM(true, TorqueUnit.GRAM_CENTIMETRE),
+    INCH(false, TorqueUnit.INCH_OUNCE),
+    INCH_MILLINEWTON(false, TorqueUnit.MILLINEWTON_METRE),
+    INCH_GRAM(false, TorqueUnit.GRAM_CENTIMETRE);
+
+    private final boolean metric;
+    private final TorqueUnit torques;
+
+    UnitSystem(boolean metric, TorqueUnit torques) {
+        this.metric = metric;
+        this.torques = torques;
+    }
+
+    /** Whether lengths are in millimetres and metres. */
+    public boolean isMetric() {
+        return metric;
+    }
+
+    /** The same lengths with torques as this meter shows them. */
+    public UnitSystem with(TorqueUnit unit) {
+        for (UnitSystem one : values()) {
+            if (one.metric == metric && one.torques == unit) {
+                return one;
+            }
+        }
+        return this;
+    }
 
     /** A motor, a hook distance, a floor mark: whole millimetres, or tenths of an inch. */
     public String length(Length length) {
-        return switch (this) {
-            case METRIC -> plain(length.millimetres(), 0) + " mm";
-            case INCH -> plain(length.inches(), 1) + " in";
-        };
+        return metric ? plain(length.millimetres(), 0) + " mm" : plain(length.inches(), 1) + " in";
     }
 
     /** A hall or a lane: metres or feet, one decimal. */
     public String room(Length length) {
-        return switch (this) {
-            case METRIC -> plain(length.metres(), 1) + " m";
-            case INCH -> plain(length.inches() / 12, 1) + " ft";
-        };
+        return metric ? plain(length.metres(), 1) + " m" : plain(length.inches() / 12, 1) + " ft";
     }
 
     /** Rubber is weighed in grams in both systems (common practice). */
@@ -30,23 +54,17 @@ public enum UnitSystem {
     }
 
     public String torque(Torque torque) {
-        return plain(torqueNumber(torque), 2) + " " + torqueUnit();
+        return plain(torqueNumber(torque), torques.decimals()) + " " + torqueUnit();
     }
 
     /** In {@link #torqueUnit}. */
     public double torqueNumber(Torque torque) {
-        return switch (this) {
-            case METRIC -> torque.newtonMillimetres();
-            case INCH -> torque.inchOunces();
-        };
+        return torques.number(torque);
     }
 
     /** As labels have it. */
     public String torqueUnit() {
-        return switch (this) {
-            case METRIC -> "mN·m";
-            case INCH -> "in·ozf";
-        };
+        return torques.label();
     }
 
     /** The same as files and kept texts write it. */
@@ -54,9 +72,24 @@ public enum UnitSystem {
         return torqueUnit().replace('·', '-');
     }
 
-    /** The word for settings and addresses. */
+    /** Of a motor, a strip, a hook distance. */
+    public String lengthUnit() {
+        return metric ? "mm" : "in";
+    }
+
+    /** Of a hall or a lane. */
+    public String roomUnit() {
+        return metric ? "m" : "ft";
+    }
+
+    /** Of rubber and models. */
+    public String massUnit() {
+        return "g";
+    }
+
+    /** The word of its lengths, for settings. */
     public String word() {
-        return this == METRIC ? "metric" : "inch";
+        return metric ? "metric" : "inch";
     }
 
     /** The system of a word; metric when there is none or it is unknown. */

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.Hold;
 import org.skeinday.motor.Resolution;
+import org.skeinday.units.BareNumber;
 import org.skeinday.units.FlightTime;
 import org.skeinday.units.Misread;
 import org.skeinday.units.Preconditions;
@@ -70,12 +71,7 @@ public record HeldRead(double seconds, double torqueNmm, double resolutionNmm, S
         Resolution meter = divisionNmm == null ? Resolution.EXACT : Resolution.ofMeter(divisionNmm);
         double step =
                 new Resolution(lastDigit(parts.group(1), nmm)).orCoarser(meter).step();
-        return new HeldRead(seconds, nmm, step, withUnit(parts.group(1), unit) + " at " + parts.group(2));
-    }
-
-    /** What is kept means the same when the page's unit is another one. */
-    private static String withUnit(String torque, String unit) {
-        return torque.matches("[\\d.,]+") ? torque + " " + unit : torque;
+        return new HeldRead(seconds, nmm, step, BareNumber.with(parts.group(1), unit) + " at " + parts.group(2));
     }
 
     /** One in the last digit that was typed, in N·mm. */

@@ -83,14 +83,14 @@ class AfterFlightWebTest {
                 .contains("must not be above the torque limit"));
         assertTrue(sent("/winding/aim", Map.of("launch", "lots", "ceiling", "")).contains("lots"));
         String set = sent("/winding/aim", Map.of("launch", "0.41", "ceiling", "0.62"));
-        assertTrue(set.contains("4.38 mN·m") && set.contains("2.90 mN·m"), set);
-        assertTrue(laptop.get("/now").body().contains("2.90 mN·m"));
-        assertTrue(laptop.get("/cards").body().contains("4.38 mN·m"), "on the printed card too");
+        assertTrue(set.contains("0.62 in·ozf") && set.contains("0.41 in·ozf"), set);
+        assertTrue(laptop.get("/now").body().contains("0.41 in·ozf"));
+        assertTrue(laptop.get("/cards").body().contains("0.62 in·ozf"), "on the printed card too");
         fly();
         assertTrue(sent("/winding/aim", Map.of("launch", "0.5", "ceiling", "")).contains("what was wanted stays"));
         laptop.form("/attempt/give-up", Map.of("attempt", attempt, "reason", "no watch", "seen", ""));
         call("B2");
-        assertTrue(laptop.get("/winding").body().contains("4.38 mN·m"), "wanted again");
+        assertTrue(laptop.get("/winding").body().contains("0.62 in·ozf"), "wanted again");
     }
 
     @Test
@@ -105,7 +105,7 @@ class AfterFlightWebTest {
         Visitor other = Demo.joined(app, "helper", "", 72);
         String live = other.get("/winding").body();
         assertTrue(live.contains("slower") && live.contains("on the meter · <b>1 to go</b>"), live);
-        assertTrue(live.contains("<svg") && live.contains("torque limit 1.41 mN·m"), live);
+        assertTrue(live.contains("<svg") && live.contains("torque limit 0.20 in·ozf"), live);
         laptop.tap(
                 "wind.phase",
                 content().put("wind", id + "-0").put("phase", "stopped").put("elapsedMs", 40));
@@ -120,7 +120,7 @@ class AfterFlightWebTest {
         String told = laptop.form(
                         "/winding/count", Map.of("wind", id + "-0", "atFull", "", "stop", "80", "backOff", "4"))
                 .body();
-        assertTrue(told.contains("launch torque as wanted (wanted 0.71 mN·m)"), told);
+        assertTrue(told.contains("launch torque as wanted (wanted 0.10 in·ozf)"), told);
         assertTrue(
                 told.matches("(?s).*class=\"wound\" points=\"[0-9.]+,[0-9.]+ [0-9.]+,[0-9.]+ [0-9.]+,[0-9.]+\".*"),
                 told);

@@ -125,7 +125,7 @@ class WindAloneWebTest {
         assertTrue(count(b1, id + "-0", "90", "2").contains("paced: kept out of fits"));
     }
 
-    /** 0.05 in·ozf a mark, four marks: 1.41 mN·m at break, 85 % of it is the ceiling of a motor of the same section. */
+    /** 0.05 in·ozf a mark, four marks: 0.20 in·ozf at break, 85 % of it is the ceiling of a motor of the same section. */
     @Test
     void motors_wound_to_breaking_give_the_batch_its_k_and_its_ceiling() throws Exception {
         String b1 = motor("B1");
@@ -144,7 +144,7 @@ class WindAloneWebTest {
         assertTrue(laptop.get("/bench/motor/" + b1).body().contains("broken"));
         phase(wind, "off-meter", 40_000);
         String told = count(b1, wind, "270", "");
-        assertTrue(told.contains("2700 motor turns") && told.contains("1.41 mN·m"), told);
+        assertTrue(told.contains("2700 motor turns") && told.contains("0.20 in·ozf"), told);
         String batch = CalledForTests.value(laptop.get("/bench/motor/" + b1).body(), "/bench/break-test/([^\"]+)\"");
         String found = laptop.get("/bench/break-test/" + batch).body();
         assertTrue(found.contains(">2700</td>") && found.contains(">42.0</td>"), found);
@@ -176,7 +176,7 @@ class WindAloneWebTest {
                         .statusCode());
         assertFalse(captain.get("/bench/motor/" + b1).body().contains("What was it?"), "the coach's alone");
         assertTrue(judged(b1, "test", 200).contains("a break test, from which"));
-        assertTrue(laptop.get("/bench/break-test/" + batch).body().contains("1.41 mN·m, from one motor"));
+        assertTrue(laptop.get("/bench/break-test/" + batch).body().contains("0.20 in·ozf, from one motor"));
         assertTrue(judged(b1, "dropped", 200).contains("outside the rubber"));
         assertTrue(laptop.get("/bench/break-test/" + batch).body().contains("none read yet"));
         assertTrue(judged(b1, "wind", 422).contains("Why a motor broke must be one of"));
@@ -195,7 +195,7 @@ class WindAloneWebTest {
         String wind = begin(b1, "count");
         phase(wind, "stopped", 30_000);
         phase(wind, "off-meter", 140_000);
-        assertTrue(laptop.get("/winding/motor/" + b1).body().contains("Torque while held, mN·m"));
+        assertTrue(laptop.get("/winding/motor/" + b1).body().contains("Torque while held, in·ozf"));
         Map<String, String> turns = new HashMap<>(Map.of("wind", wind, "atFull", "", "stop", "206", "backOff", "0"));
         turns.putAll(Map.of("held", "5.5 after noon", "unit", "mN-m"));
         var wrong = laptop.form("/winding/motor/" + b1 + "/count", turns);

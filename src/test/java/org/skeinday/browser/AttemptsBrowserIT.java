@@ -63,16 +63,16 @@ class AttemptsBrowserIT {
         phone.get(program.at("/winding"));
         laptop.get(program.at("/winding"));
         waitFor(phone, "First crank turn");
-        assertTrue(text(phone).contains("2.82 mN·m") && text(phone).contains("1.41 mN·m"), text(phone));
+        assertTrue(text(phone).contains("0.40 in·ozf") && text(phone).contains("0.20 in·ozf"), text(phone));
         Sight.look(phone, "attempts-before");
         key("begin");
         marks(4);
         say("stepping-in");
         marks(3);
         waitFor(phone, "on the meter · 1 to go");
-        waitFor(phone, "torque limit 8 on the meter (2.82 mN·m)");
+        waitFor(phone, "torque limit 8 on the meter (0.40 in·ozf)");
         waitFor(laptop, "on the meter · 1 to go");
-        waitFor(laptop, "torque limit 8 on the meter (2.82 mN·m)");
+        waitFor(laptop, "torque limit 8 on the meter (0.40 in·ozf)");
         waitFor(laptop, "walking in");
         Sight.look(phone, "attempts-reader");
         Sight.look(laptop, "attempts-picture-live");
@@ -135,7 +135,7 @@ class AttemptsBrowserIT {
         waitFor(phone, "First crank turn");
         key("begin");
         marks(2);
-        waitFor(laptop, "0.71 mN·m");
+        waitFor(laptop, "0.10 in·ozf");
         say("stepping-in");
         say("stopped");
         waitFor(laptop, "last turn is on, backing off");

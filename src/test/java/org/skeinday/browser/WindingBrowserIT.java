@@ -89,7 +89,7 @@ class WindingBrowserIT {
             waitFor(phone, "launched with");
             Sight.look(phone, "winding-counted");
             String page = phone.findElement(By.id("winding")).getText();
-            assertTrue(page.matches("(?s).*highest torque.*2\\.47 mN·m.*at launch.*2\\.12 mN·m.*"), page);
+            assertTrue(page.matches("(?s).*highest torque.*0\\.35 in·ozf.*at launch.*0\\.30 in·ozf.*"), page);
         }
         System.out.println("a reader's taps for one wind of seven marks: " + taps);
         assertTrue(taps <= 30, taps + " taps");
@@ -118,10 +118,10 @@ class WindingBrowserIT {
         taps++;
     }
 
-    /** Marks of 0.05 in·ozf, 0.353 mN·m each; a needle takes longer for one than a key that bounces. */
+    /** Marks of 0.05 in·ozf each; a needle takes longer for one than a key that bounces. */
     private void up(int level) {
         key("up");
-        String words = String.format(java.util.Locale.ROOT, "%.2f mN·m", level * 0.353078);
+        String words = String.format(java.util.Locale.ROOT, "%.2f in·ozf", level * 0.05);
         new WebDriverWait(phone, Duration.ofSeconds(10))
                 .ignoring(WebDriverException.class)
                 .withMessage(() -> words + " in " + Sight.words(phone, "#winding"))

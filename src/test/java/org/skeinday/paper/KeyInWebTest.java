@@ -90,7 +90,7 @@ class KeyInWebTest {
         long before = Files.size(root.resolve("day/journal.jsonl"));
         wrong("watch-1", "is not a time", key(curlew, Map.of("watch-1", "1.43.6")));
         wrong("motor", "There is no motor 'A33'; did you mean 'A3'?", key(curlew, Map.of("motor", "A33")));
-        wrong("peak-torque", "has no unit", key(curlew, Map.of("peak-torque", "0.62")));
+        wrong("peak-torque", "has the unknown unit", key(curlew, Map.of("peak-torque", "0.62 or so")));
         wrong("stop-count", "is no whole number", key(curlew, Map.of("stop-count", "20.5")));
         wrong("watch-1", "A card needs at least one watch", key(curlew, Map.of("watch-1", "", "watch-2", "")));
         wrong("attempt", "1 of this entry is missing", key(curlew, Map.of("attempt", "2")));

@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.skeinday.steps.store.ListStore;
+import org.skeinday.units.UnitSystem;
 
 class ChecklistTest {
     private static Step[] items(int count) {
@@ -176,21 +177,19 @@ class ChecklistTest {
         keeps(ItemAnswer.RATIO, "10:1", "10");
         keeps(ItemAnswer.RATIO, " 9,5 to 1 ", "9.5");
         keeps(ItemAnswer.LANE_LENGTH, "4,6 m", "4,6 m");
-        assertTrue(
-                ItemAnswer.LANE_LENGTH
-                        .refuses(ItemAnswer.LANE_LENGTH.plain("4.6"))
-                        .isPresent(),
-                "metres or feet?");
+        keeps(ItemAnswer.LANE_LENGTH, "4.6", "4.6 m");
+        assertEquals("15 ft", ItemAnswer.LANE_LENGTH.plain("15", UnitSystem.INCH), "as it stands beside the item");
         keeps(ItemAnswer.LANE_LENGTH, "15 ft", "15 ft");
         keeps(ItemAnswer.MASS, "4.02", "4.02 g");
-        assertTrue(ItemAnswer.NEWTONS.refuses(ItemAnswer.NEWTONS.plain("8 kg")).isPresent());
-        assertTrue(ItemAnswer.LAUNCH_TORQUE
-                .refuses(ItemAnswer.LAUNCH_TORQUE.plain("0.55"))
+        assertTrue(ItemAnswer.NEWTONS
+                .refuses(ItemAnswer.NEWTONS.plain("8 kg", UnitSystem.METRIC))
                 .isPresent());
+        keeps(ItemAnswer.LAUNCH_TORQUE, "3.9", "3.9 mN-m");
+        assertEquals("0.55 in-ozf", ItemAnswer.LAUNCH_TORQUE.plain("0.55", UnitSystem.METRIC_INCH_OUNCE));
     }
 
     private static void keeps(ItemAnswer answer, String typed, String kept) {
-        assertEquals(kept, answer.plain(typed));
+        assertEquals(kept, answer.plain(typed, UnitSystem.METRIC));
         assertTrue(answer.refuses(kept).isEmpty(), kept);
     }
 

@@ -26,6 +26,7 @@ import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
 import org.skeinday.platform.record.TapTime;
 import org.skeinday.platform.record.TypedFields;
+import org.skeinday.units.BareNumber;
 import org.skeinday.units.Torque;
 
 /** What is wanted of an attempt's wind, and another motor when the first cannot be flown. */
@@ -96,8 +97,7 @@ public final class AimActions {
 
     /** Files carry a torque with its unit. */
     static String withUnit(String typed, String unit) {
-        String text = typed.strip();
-        return text.matches("[0-9.,/ ]+") ? text + " " + unit : text;
+        return BareNumber.with(typed, unit);
     }
 
     static Decision take(Tx tx, ActContext context, Take take) {

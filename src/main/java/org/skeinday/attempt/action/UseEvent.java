@@ -24,7 +24,7 @@ public final class UseEvent {
     public record Use(String event) {}
 
     public static List<ActKind<?>> kinds() {
-        return List.of(new ActKind<>("event.use", Use.class, UseEvent::decide));
+        return List.of(new ActKind<>("event.use", Use.class, UseEvent::decide), ChooseUnits.kind());
     }
 
     /** An attempt under way must not go out of sight. */

@@ -56,7 +56,7 @@ public final class HallLines {
     private static String drift(int hour, @org.jspecify.annotations.Nullable Double mps, UnitSystem units) {
         String speed = mps == null
                 ? ""
-                : units == UnitSystem.METRIC
+                : units.isMetric()
                         ? String.format(Locale.ROOT, ", %.2f m/s", mps)
                         : String.format(Locale.ROOT, ", %.1f ft/s", mps / 0.3048);
         return ARROWS.charAt(hour % 12) + " towards " + hour + " o'clock, the winder being 12" + speed;

@@ -52,6 +52,7 @@ public final class NowPages {
     }
 
     public void register(Routes routes) {
+        routes.post("/units", Role.CAPTAIN, this::units);
         routes.get("/", Role.VIEWER, ctx -> page.show(ctx, "Now", "attempt/now.jte", alike(ctx)));
         routes.get("/now", Role.VIEWER, this::fresh);
         routes.advice("/attempt/plan", Role.VIEWER, this::plan);
@@ -186,7 +187,7 @@ public final class NowPages {
     }
 
     private static String key(Context ctx) {
-        return mayAct(ctx) + " " + ReaderUnits.of(ctx).word() + " " + shown(ctx);
+        return mayAct(ctx) + " " + ReaderUnits.of(ctx).name() + " " + shown(ctx);
     }
 
     private void part(Context ctx, FormErrors form) {
@@ -259,12 +260,25 @@ public final class NowPages {
                 today.event().timekeepers());
     }
 
+    /** Chosen once for the team; every page that is open shows it from then on. */
+    private void units(Context ctx) {
+        String words = FormActs.words(
+                ctx,
+                forms.submit(
+                        ctx, "units.choose", Map.of("units", FormErrors.of(ctx).typed("units"))));
+        if (!words.isEmpty()) {
+            throw new Refusal(422, words);
+        }
+        ctx.header("HX-Refresh", "true");
+        ctx.status(204);
+    }
+
     private static boolean mayAct(Context ctx) {
         return Access.callerOf(ctx).role().covers(Role.CAPTAIN);
     }
 
     private static String other(UnitSystem units) {
-        return (units == UnitSystem.METRIC ? UnitSystem.INCH : UnitSystem.METRIC).word();
+        return (units.isMetric() ? UnitSystem.INCH : UnitSystem.METRIC).word();
     }
 
     /**

@@ -9,6 +9,7 @@ import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.MotorsInHand;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.TeamUnits;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorInspected;
@@ -27,6 +28,7 @@ import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
 import org.skeinday.platform.record.Removed;
 import org.skeinday.platform.record.TapTime;
+import org.skeinday.units.BareNumber;
 import org.skeinday.units.Torque;
 
 /** What helpers do to motors, taking it back, and putting a motor first. */
@@ -47,6 +49,7 @@ public final class BenchActions {
      *
      * @param seen the step that the page showed as the last one, empty for none
      * @param crankTurns and {@code torque} of a break, as typed
+     * @param unit of a torque without one, as it stood under the field; null where the page said none: the team's
      * @param serverMs and {@code boundMs}: when, by the server's clock as the device knew it
      */
     public record Step(
@@ -56,6 +59,7 @@ public final class BenchActions {
             @Nullable String reason,
             @Nullable String crankTurns,
             @Nullable String torque,
+            @Nullable String unit,
             @Nullable Long serverMs,
             @Nullable Long boundMs) {}
 
@@ -121,17 +125,17 @@ public final class BenchActions {
         String typedTurns = deed == MotorDeed.BREAK && step.crankTurns() != null
                 ? step.crankTurns().strip()
                 : "";
+        String unit = step.unit() == null ? TeamUnits.of(tx).torqueUnitTyped() : step.unit();
         String typedTorque =
-                deed == MotorDeed.BREAK && step.torque() != null ? step.torque().strip() : "";
+                deed == MotorDeed.BREAK && step.torque() != null ? BareNumber.with(step.torque(), unit) : "";
         if (!typedTurns.isEmpty() && !typedTurns.matches("[1-9]\\d{0,4}")) {
             return Decision.refused(
                     "crankTurns", "Crank turns must be a whole number from 1 to 99999, but were '" + typedTurns + "'");
         }
         Double turns = typedTurns.isEmpty() ? null : Integer.parseInt(typedTurns) * ratio(tx);
         try {
-            Double torque = typedTorque.isEmpty()
-                    ? null
-                    : Torque.parse(typedTorque, "in-ozf").newtonMillimetres();
+            Double torque =
+                    typedTorque.isEmpty() ? null : Torque.parse(typedTorque).newtonMillimetres();
             var told = new MotorStep.Told(reason, turns, torque, typedTorque.isEmpty() ? null : typedTorque);
             var by = new MotorStep.By(context.ownId(), atMs, context.person(), context.device());
             Wait wait = deed.waits().map(name -> MotorLifeStore.wait(tx, name)).orElse(null);

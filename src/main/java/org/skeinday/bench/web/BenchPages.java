@@ -67,7 +67,7 @@ public final class BenchPages {
     }
 
     private void part(Context ctx) {
-        String alike = ReaderUnits.of(ctx).word();
+        String alike = ReaderUnits.of(ctx).name();
         page.shared(ctx, alike, clock, "bench/_bench.jte", () -> bench(ctx));
     }
 

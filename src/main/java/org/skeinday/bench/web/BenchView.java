@@ -63,8 +63,13 @@ public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean c
         }
     }
 
-    /** @param ask what is typed in with it: reason, break or nothing */
-    public record Deed(String deed, String words, String ask) {}
+    /** @param ask what is typed in with it: reason, break or nothing @param unit of a torque without one, as files write it */
+    public record Deed(String deed, String words, String ask, String unit) {
+        /** As labels have it. */
+        public String shownUnit() {
+            return unit.replace('-', '·');
+        }
+    }
 
     public record Jump(String id, String words) {}
 

@@ -97,7 +97,7 @@ final class MotorRows {
 
     private BenchView.Deed deed(MotorLife life, MotorDeed deed) {
         String ask = deed == MotorDeed.BREAK ? "break" : mayNeedReason(life, deed) ? "reason" : "";
-        return new BenchView.Deed(deed.word(), deed.words(), ask);
+        return new BenchView.Deed(deed.word(), deed.words(), ask, units.torqueUnitTyped());
     }
 
     /** Asked while the required wait runs; the server decides by its own clock. */

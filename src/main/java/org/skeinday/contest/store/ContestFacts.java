@@ -29,6 +29,7 @@ import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.ModelNote;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.Terms;
+import org.skeinday.contest.UnitsChosen;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
@@ -49,6 +50,7 @@ public final class ContestFacts {
                     Rows.remove(tx, CONTEST_FLIGHT_RULES.EVENT_ID, fact.id());
                     Rows.remove(tx, CONTEST_AT_HAND.EVENT_ID, fact.id());
                 }),
+                FactKind.of("units.chosen", UnitsChosen.class, TeamUnits::choose),
                 FactKind.of("event.at-hand", EventAtHand.class, ContestFacts::atHand),
                 FactKind.of("terms.set", Terms.class, Rows.put(CONTEST_TERMS)),
                 FactKind.of("rules.set", FlightRules.class, Rows.put(CONTEST_FLIGHT_RULES)),

@@ -15,7 +15,6 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.ActStore;
-import org.skeinday.units.UnitSystem;
 
 /** The page Hall: the winding place by tape, what is too close and by how much, drawn from above. */
 public final class HallPages {
@@ -102,7 +101,7 @@ public final class HallPages {
     }
 
     private static String unit(Context ctx) {
-        return ReaderUnits.of(ctx) == UnitSystem.METRIC ? "m" : "ft";
+        return ReaderUnits.of(ctx).roomUnit();
     }
 
     private HallView view(Context ctx, FormErrors form) {

@@ -55,7 +55,7 @@ public record PlaceForm(
                 form.typedOr("past", text(place == null ? null : place.pastWinderTyped())),
                 form.typedOr("drift", text(place == null ? null : place.driftHour())),
                 form.typedOr("speed", text(place == null ? null : place.driftMps())),
-                units == UnitSystem.METRIC ? "metres" : "feet",
+                units.isMetric() ? "metres" : "feet",
                 rows);
     }
 

@@ -17,6 +17,7 @@ import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.ModelStore;
+import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.paper.CardOrder;
@@ -29,6 +30,8 @@ import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.ActStore;
 import org.skeinday.platform.record.Answer;
+import org.skeinday.units.BareNumber;
+import org.skeinday.units.UnitSystem;
 
 /** Key in: a card after the other, with the keyboard alone. */
 public final class KeyInPages {
@@ -48,7 +51,7 @@ public final class KeyInPages {
         routes.get(
                 "/key-in",
                 Role.CAPTAIN,
-                ctx -> page.show(ctx, "Key in", "paper/key-in.jte", view("", "", FormErrors.none())));
+                ctx -> page.show(ctx, "Key in", "paper/key-in.jte", view(ctx, "", "", FormErrors.none())));
         routes.post("/key-in", Role.CAPTAIN, this::take);
     }
 
@@ -56,18 +59,24 @@ public final class KeyInPages {
         FormErrors typed = FormErrors.of(ctx);
         Map<String, String> fields = new LinkedHashMap<>();
         CardOrder.BEFORE.forEach(f -> fields.put(f.name(), typed.typed(f.name()).strip()));
-        CardOrder.AFTER.forEach(f -> fields.put(f.name(), typed.typed(f.name()).strip()));
+        CardOrder.AFTER.forEach(f -> fields.put(f.name(), BareNumber.with(typed.typed(f.name()), under(ctx, f))));
         fields.put(AskedOnce.FIELD, typed.typed(AskedOnce.FIELD));
         var card = new KeyIn.Card(typed.typed("entry"), fields, clock.getZone().getId());
         Answer answer = forms.submit(ctx, "paper.key-in", card);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
-            page.fragment(ctx, "paper/_key-in.jte", view(saved(card), "", FormErrors.none()));
+            page.fragment(ctx, "paper/_key-in.jte", view(ctx, saved(card), "", FormErrors.none()));
             return;
         }
         Map<String, String> fieldsWrong = answer instanceof Answer.Refused refused ? refused.fields() : Map.of();
         String problem = fieldsWrong.isEmpty() ? words : "Nothing was saved yet: see the marked fields.";
-        page.fragment(ctx, "paper/_key-in.jte", view("", problem, typed.withAll(fieldsWrong)));
+        page.fragment(ctx, "paper/_key-in.jte", view(ctx, "", problem, typed.withAll(fieldsWrong)));
+    }
+
+    /** The unit that stood under the field; empty for what is no torque. */
+    private static String under(Context ctx, CardOrder field) {
+        String shown = ctx.formParam("unit-" + field.name());
+        return !field.isTorque() ? "" : shown == null ? ReaderUnits.of(ctx).torqueUnitTyped() : shown;
     }
 
     /** A card has the rules' number: of its tries the last is the one that was keyed in. */
@@ -85,14 +94,15 @@ public final class KeyInPages {
                 .orElse(""));
     }
 
-    private KeyInView view(String saved, String problem, FormErrors form) {
+    private KeyInView view(Context ctx, String saved, String problem, FormErrors form) {
+        UnitSystem units = ReaderUnits.of(ctx);
         return record.read(tx -> EventStore.next(tx)
-                .map(event -> view(tx, event, saved, problem, form))
+                .map(event -> view(tx, event, saved, problem, form, units))
                 .orElse(new KeyInView(
                         "", "", "", FormErrors.none(), List.of(), List.of(), List.of(), List.of(), List.of())));
     }
 
-    private KeyInView view(Tx tx, EventAdded event, String saved, String problem, FormErrors form) {
+    private KeyInView view(Tx tx, EventAdded event, String saved, String problem, FormErrors form, UnitSystem units) {
         List<EntryAdded> entries = EntryStore.ofEvent(tx, event.id());
         String chosen = form.typedOr(
                 "entry", next(tx, event, entries).map(EntryAdded::id).orElse(""));
@@ -108,8 +118,8 @@ public final class KeyInPages {
                 choices,
                 ModelStore.all(tx).stream().map(m -> m.name()).toList(),
                 MotorStore.all(tx).stream().map(MotorAdded::tag).toList(),
-                fields(CardOrder.BEFORE, form, first),
-                fields(CardOrder.after(event), form, first));
+                fields(CardOrder.BEFORE, form, first, units),
+                fields(CardOrder.after(event), form, first, units));
     }
 
     /** Own entries first: those are the cards that a team has. The one with the fewest attempts comes next. */
@@ -147,7 +157,8 @@ public final class KeyInPages {
         return first;
     }
 
-    private static List<KeyInView.Field> fields(List<CardOrder> order, FormErrors form, Map<String, String> first) {
+    private static List<KeyInView.Field> fields(
+            List<CardOrder> order, FormErrors form, Map<String, String> first, UnitSystem units) {
         return order.stream()
                 .map(f -> new KeyInView.Field(
                         f.name(),
@@ -156,7 +167,8 @@ public final class KeyInPages {
                         form.message(f.name()),
                         f.name().equals("model")
                                 ? "models"
-                                : f.name().equals("motor") || f.name().equals("spare") ? "motors" : ""))
+                                : f.name().equals("motor") || f.name().equals("spare") ? "motors" : "",
+                        f.isTorque() ? units.torqueUnitTyped() : ""))
                 .toList();
     }
 }

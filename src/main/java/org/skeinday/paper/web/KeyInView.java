@@ -21,6 +21,16 @@ public record KeyInView(
     /** An entry. */
     public record Choice(String id, String name, boolean chosen) {}
 
-    /** A field in card order. @param list what it may be completed from: models, motors or nothing */
-    public record Field(String name, String label, String value, String message, String list) {}
+    /**
+     * A field in card order.
+     *
+     * @param list what it may be completed from: models, motors or nothing
+     * @param unit in which a bare number is taken, as files write it; empty where it has none
+     */
+    public record Field(String name, String label, String value, String message, String list, String unit) {
+        /** As it stands under the field. */
+        public String shownUnit() {
+            return unit.replace('-', '·');
+        }
+    }
 }

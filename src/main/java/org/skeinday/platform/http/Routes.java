@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** The only way to add a route: each names who may use it, so that one without a role cannot exist. */
@@ -48,6 +49,11 @@ public final class Routes {
     /** Whether nobody may be helped just now: then nothing that advises is served, and the coach's device writes nothing. */
     public void quietWhile(BooleanSupplier now) {
         quiet = now;
+    }
+
+    /** What is noted of each request before it is answered; it must neither fail nor take long. */
+    public void beforeEach(Consumer<Context> noted) {
+        routes.before(noted::accept);
     }
 
     /** The router itself, for the test that nothing gets past this list. */

@@ -13,7 +13,9 @@ import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.prepare.FieldHints;
 import org.skeinday.prepare.Sheet;
+import org.skeinday.prepare.TypedUnits;
 import org.skeinday.units.Sentence;
+import org.skeinday.units.UnitSystem;
 
 /** The columns of a file as the fields of a form: what can be chosen is chosen, the rest is typed. */
 final class Fields {
@@ -39,10 +41,13 @@ final class Fields {
 
     private final Sheet thing;
     private final Day day;
+    private final UnitSystem units;
 
-    Fields(Sheet thing, Day day) {
+    /** @param units of the team: a bare number is in the one that stands under its field */
+    Fields(Sheet thing, Day day, UnitSystem units) {
         this.thing = thing;
         this.day = day;
+        this.units = units;
     }
 
     /** A column's name as a parameter: names with spaces make bad ids. */
@@ -77,6 +82,7 @@ final class Fields {
                 column.must(),
                 column.longest(),
                 options(several.isEmpty() ? one : several, value, input.equals("boxes"), column),
+                TypedUnits.under(column, units),
                 "",
                 false);
     }

@@ -37,6 +37,7 @@ public record FormView(
      * @param name of the form's parameter
      * @param input text, number, date, datetime-local, select or boxes
      * @param message what is wrong, empty when nothing is
+     * @param unit in which a bare number is taken, as files write it; empty where it has none
      * @param offered what the form proposes as measured, empty where it proposes nothing
      * @param confirmed whether somebody has said that it is so this time
      */
@@ -50,11 +51,17 @@ public record FormView(
             boolean must,
             int longest,
             List<Option> options,
+            String unit,
             String offered,
             boolean confirmed) {
         /** The same with what the form proposes. */
         Field offering(String text, boolean isSo) {
-            return new Field(name, label, hint, input, value, message, must, longest, options, text, isSo);
+            return new Field(name, label, hint, input, value, message, must, longest, options, unit, text, isSo);
+        }
+
+        /** As it stands under the field. */
+        public String shownUnit() {
+            return unit.isEmpty() ? "" : "in " + unit.replace('-', '·') + " unless you write another unit";
         }
 
         public boolean isWrong() {

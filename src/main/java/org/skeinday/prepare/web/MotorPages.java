@@ -76,17 +76,26 @@ public final class MotorPages {
                 problem = String.valueOf(e.getMessage());
             }
         }
-        return new MakingView(loops, knot, piece, weighs, problem, cuts, pairs(desk.day(), units));
+        return new MakingView(
+                loops,
+                knot,
+                piece,
+                weighs,
+                problem,
+                cuts,
+                pairs(desk.day(), units),
+                units.lengthUnit(),
+                units.roomUnit());
     }
 
     private static List<MakingView.Cut> cuts(String loops, String knot, String piece, String weighs, UnitSystem units) {
         List<Length> wanted = Arrays.stream(loops.split(BETWEEN_LOOPS, -1))
                 .map(String::strip)
-                .map(Length::parse)
+                .map(loop -> Length.parse(loop, units.lengthUnit()))
                 .toList();
-        double gramsPerMetre =
-                Mass.parse(weighs, "g").grams() / Length.parse(piece).metres();
-        return CutList.of(wanted, Length.parse(knot), gramsPerMetre).stream()
+        double gramsPerMetre = Mass.parse(weighs, "g").grams()
+                / Length.parse(piece, units.roomUnit()).metres();
+        return CutList.of(wanted, Length.parse(knot, units.lengthUnit()), gramsPerMetre).stream()
                 .map(c -> new MakingView.Cut(units.length(c.loop()), units.length(c.strip()), units.mass(c.weighs())))
                 .toList();
     }
@@ -188,7 +197,7 @@ public final class MotorPages {
     private static String mass(String typed) {
         return DayRows.columns(Sheet.MOTORS.file()).stream()
                 .filter(column -> column.name().equals("inspected mass"))
-                .map(column -> TypedUnits.cell(column, typed.strip()))
+                .map(column -> TypedUnits.cell(column, typed.strip(), UnitSystem.METRIC.massUnit()))
                 .findFirst()
                 .orElse(typed);
     }

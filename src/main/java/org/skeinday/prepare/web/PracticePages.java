@@ -18,6 +18,7 @@ import org.skeinday.contest.ModelNote;
 import org.skeinday.evidence.Measured;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
+import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
@@ -59,7 +60,11 @@ public final class PracticePages {
                 "/practice",
                 Role.HELPER,
                 ctx -> desk.page()
-                        .show(ctx, "Practice", "prepare/practice.jte", view("", "", Map.of(), Map.of(), Set.of())));
+                        .show(
+                                ctx,
+                                "Practice",
+                                "prepare/practice.jte",
+                                view(ctx, "", "", Map.of(), Map.of(), Set.of())));
         routes.post("/practice", Role.HELPER, this::log);
         routes.post("/practice/so", Role.HELPER, this::confirm);
         routes.post("/practice/begin", Role.HELPER, this::begin);
@@ -78,7 +83,7 @@ public final class PracticePages {
                 null,
                 desk.zone().getId());
         String words = FormActs.words(ctx, desk.forms().submit(ctx, "prepare.put", put));
-        desk.page().fragment(ctx, "prepare/_practice.jte", view("", words, Map.of(), Map.of(), Set.of()));
+        desk.page().fragment(ctx, "prepare/_practice.jte", view(ctx, "", words, Map.of(), Map.of(), Set.of()));
     }
 
     private void log(Context ctx) {
@@ -102,7 +107,7 @@ public final class PracticePages {
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
             String saved = "Saved: " + typed.get("motor") + ", " + time(typed.getOrDefault("time", ""));
-            desk.page().fragment(ctx, "prepare/_practice.jte", view(saved, "", Map.of(), Map.of(), Set.of()));
+            desk.page().fragment(ctx, "prepare/_practice.jte", view(ctx, saved, "", Map.of(), Map.of(), Set.of()));
             return;
         }
         Map<String, String> wrong = answer instanceof Answer.Refused refused ? refused.fields() : Map.of();
@@ -112,7 +117,7 @@ public final class PracticePages {
                 .fragment(
                         ctx,
                         "prepare/_practice.jte",
-                        view("", problem, typed, wrong, Set.copyOf(ctx.formParams("so"))));
+                        view(ctx, "", problem, typed, wrong, Set.copyOf(ctx.formParams("so"))));
     }
 
     /** Columns whose text is what the form proposed, without those of which somebody said that it was so this time. */
@@ -142,7 +147,7 @@ public final class PracticePages {
         String problem = FormActs.words(ctx, desk.forms().submit(ctx, "flight.confirm", confirmed));
         String changed = before.changed(desk.record().read(tx -> ForecastWords.of(tx, id)));
         String saved = problem.isEmpty() ? ("Saved: it was so. " + changed).strip() : "";
-        desk.page().fragment(ctx, "prepare/_practice.jte", view(saved, problem, Map.of(), Map.of(), Set.of()));
+        desk.page().fragment(ctx, "prepare/_practice.jte", view(ctx, saved, problem, Map.of(), Map.of(), Set.of()));
     }
 
     /** What was saved, as the list below has it. */
@@ -160,13 +165,18 @@ public final class PracticePages {
     }
 
     private PracticeView view(
-            String saved, String problem, Map<String, String> typed, Map<String, String> wrong, Set<String> so) {
+            Context ctx,
+            String saved,
+            String problem,
+            Map<String, String> typed,
+            Map<String, String> wrong,
+            Set<String> so) {
         Day day = desk.day();
         Map<String, String> proposed = new LinkedHashMap<>(last(day));
         FRESH.forEach(proposed::remove);
         Map<String, String> values = new LinkedHashMap<>(proposed);
         values.putAll(typed);
-        List<FormView.Field> fields = new Fields(Sheet.FLIGHTS, day)
+        List<FormView.Field> fields = new Fields(Sheet.FLIGHTS, day, ReaderUnits.of(ctx))
                 .of(values, wrong).stream()
                         .filter(f ->
                                 ROW.stream().anyMatch(c -> Fields.parameter(c).equals(f.name())))

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.exchange.Column;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
+import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.record.Json;
 import org.skeinday.prepare.Sheet;
@@ -40,9 +41,15 @@ final class RowForm {
         for (Column column : DayRows.columns(thing.file())) {
             List<String> values = ctx.formParams(Fields.parameter(column.name()));
             String text = String.join(" | ", values).strip();
-            typed.put(column.name(), TypedUnits.cell(column, text));
+            typed.put(column.name(), TypedUnits.cell(column, text, under(ctx, column)));
         }
         return typed;
+    }
+
+    /** The unit that stood under the field: the form brings it, since the team may have chosen another meanwhile. */
+    private static String under(Context ctx, Column column) {
+        String shown = ctx.formParam("unit-" + Fields.parameter(column.name()));
+        return shown == null ? TypedUnits.under(column, ReaderUnits.of(ctx)) : shown;
     }
 
     /** What stands in the address of a form: typed before it was asked for again. */

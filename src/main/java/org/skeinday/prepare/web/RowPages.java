@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
+import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
@@ -40,7 +41,7 @@ final class RowPages {
         Map<String, String> values = like.map(row -> first.like(row.cells())).orElseGet(first::of);
         values.putAll(RowForm.asked(ctx, thing)); // typed before a preset was chosen
         Preset.ofPath(asked(ctx, "preset")).ifPresent(p -> values.putAll(p.cells()));
-        FormView form = view(thing, day, "", "", "", values, Map.of());
+        FormView form = view(ctx, thing, day, "", "", "", values, Map.of());
         show(
                 ctx,
                 thing,
@@ -57,7 +58,7 @@ final class RowPages {
         Day day = desk.day();
         DayRows.RowText row = RowForm.row(desk, thing, day, ctx.pathParam("id"))
                 .orElseThrow(() -> Refusal.notFound("There is no such " + thing.one() + " any more."));
-        show(ctx, thing, view(thing, day, row.id(), RowForm.json(row.cells()), "", row.cells(), Map.of()));
+        show(ctx, thing, view(ctx, thing, day, row.id(), RowForm.json(row.cells()), "", row.cells(), Map.of()));
     }
 
     private void show(Context ctx, Sheet thing, FormView view) {
@@ -65,6 +66,7 @@ final class RowPages {
     }
 
     private FormView view(
+            Context ctx,
             Sheet thing,
             Day day,
             String id,
@@ -86,7 +88,7 @@ final class RowPages {
                 "",
                 problem,
                 !id.isEmpty() && !thing.isOfOneEvent() && thing != Sheet.FLIGHTS,
-                new Fields(thing, day).of(values, messages),
+                new Fields(thing, day, ReaderUnits.of(ctx)).of(values, messages),
                 presets,
                 messages.getOrDefault(AskedOnce.FIELD, ""));
     }
@@ -130,7 +132,7 @@ final class RowPages {
                 .map(row -> RowForm.json(row.cells()))
                 .orElse("");
         String problem = beside && !messages.containsKey("") ? "Nothing was saved yet: see the marked fields." : words;
-        desk.page().fragment(ctx, "prepare/_form.jte", view(thing, day, id, seen, problem, typed, messages));
+        desk.page().fragment(ctx, "prepare/_form.jte", view(ctx, thing, day, id, seen, problem, typed, messages));
     }
 
     private void remove(Context ctx) {

@@ -65,7 +65,8 @@ public final class PutRight {
         Optional<Checklist> list =
                 RunStore.begun(tx, about.runId()).flatMap(run -> ListStore.revision(tx, run.listId(), run.revision()));
         @Nullable
-        String answer = correct.answer() == null || correct.answer().isBlank() || !done ? null : plain(list, correct);
+        String answer =
+                correct.answer() == null || correct.answer().isBlank() || !done ? null : plain(tx, list, correct);
         var fact = new Corrected(
                 context.ownId(),
                 about.runId(),
@@ -85,9 +86,9 @@ public final class PutRight {
         return StepActions.decided(facts, elsewhere(tx, context, fact));
     }
 
-    private static String plain(Optional<Checklist> list, Correct correct) {
+    private static String plain(Tx tx, Optional<Checklist> list, Correct correct) {
         String typed = String.valueOf(correct.answer()).strip();
-        return list.map(l -> StepActions.plain(l, correct.step(), typed)).orElse(typed);
+        return list.map(l -> StepActions.plain(tx, l, correct.step(), typed)).orElse(typed);
     }
 
     /** A corrected value says the same elsewhere as one that is ticked, and is refused by the same rules. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.contest.store.TeamUnits;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
@@ -89,8 +90,9 @@ public final class StepActions {
         }
         Run run = RunStore.of(tx, inForce, tick.subject());
         @Nullable
-        String answer =
-                tick.answer() == null || tick.answer().isBlank() ? null : plain(run.list(), tick.step(), tick.answer());
+        String answer = tick.answer() == null || tick.answer().isBlank()
+                ? null
+                : plain(tx, run.list(), tick.step(), tick.answer());
         if (answer != null && answer.length() > LONGEST_ANSWER) {
             return Decision.refused("answer", "An answer has at most " + LONGEST_ANSWER + " characters");
         }
@@ -124,8 +126,10 @@ public final class StepActions {
     }
 
     /** What was typed, as the item's answers are kept. */
-    static String plain(Checklist list, String step, String typed) {
-        return list.step(step).map(asked -> asked.answer().plain(typed)).orElse(typed.strip());
+    static String plain(Tx tx, Checklist list, String step, String typed) {
+        return list.step(step)
+                .map(asked -> asked.answer().plain(typed, TeamUnits.of(tx)))
+                .orElse(typed.strip());
     }
 
     static Decision read(Tx tx, ActContext context, Read read) {

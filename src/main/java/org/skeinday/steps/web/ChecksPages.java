@@ -139,7 +139,8 @@ public final class ChecksPages {
                                         record.people()::name,
                                         clock.getZone(),
                                         nowMs,
-                                        PlaceWords.of(tx, atHand, ReaderUnits.of(ctx), place.list(), place.subject()))
+                                        PlaceWords.of(tx, atHand, ReaderUnits.of(ctx), place.list(), place.subject()),
+                                        ReaderUnits.of(ctx))
                                 .walk()
                                 .ending(notices.ending(place)))
                         .orElse(null),

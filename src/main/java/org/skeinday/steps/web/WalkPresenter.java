@@ -18,6 +18,7 @@ import org.skeinday.steps.Skipped;
 import org.skeinday.steps.Step;
 import org.skeinday.steps.StepState;
 import org.skeinday.steps.store.RunStore;
+import org.skeinday.units.UnitSystem;
 
 /** One walk through a list as one person's page shows it. */
 final class WalkPresenter {
@@ -28,6 +29,7 @@ final class WalkPresenter {
     private final ZoneId zone;
     private final long nowMs;
     private final PlaceWords tape;
+    private final UnitSystem units;
     private final Optional<Resumption> resumed;
 
     /** @param person who looks, null when nobody said so @param tape what the winding place was found to be */
@@ -38,12 +40,14 @@ final class WalkPresenter {
             UnaryOperator<String> nameOf,
             ZoneId zone,
             long nowMs,
-            PlaceWords tape) {
+            PlaceWords tape,
+            UnitSystem units) {
         this.place = place;
         this.nameOf = nameOf;
         this.zone = zone;
         this.nowMs = nowMs;
         this.tape = tape;
+        this.units = units;
         this.resumed = place.run().resumedBy(person, device, nowMs);
     }
 
@@ -73,7 +77,7 @@ final class WalkPresenter {
                 step.critical(),
                 again ? "open" : state.status().name().toLowerCase(java.util.Locale.ROOT),
                 asks(step),
-                unit(step.answer()),
+                unit(step.answer(), units),
                 said(state),
                 notes(state, again),
                 offers(step),
@@ -98,13 +102,13 @@ final class WalkPresenter {
         };
     }
 
-    private static String unit(ItemAnswer answer) {
+    private static String unit(ItemAnswer answer, UnitSystem units) {
         return switch (answer) {
             case NEWTONS -> "newtons held";
             case RATIO -> "motor turns to one crank turn";
-            case LANE_LENGTH -> "length, for example 4.2 m";
-            case MASS -> "mass, for example 4.1 g";
-            case LAUNCH_TORQUE -> "torque with its unit, for example 0.55 in-ozf";
+            case LANE_LENGTH -> "length in " + units.roomUnit();
+            case MASS -> "mass in " + units.massUnit();
+            case LAUNCH_TORQUE -> "torque in " + units.torqueUnit();
             case COUNT -> "how many";
             default -> "";
         };
