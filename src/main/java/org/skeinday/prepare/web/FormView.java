@@ -61,7 +61,7 @@ public record FormView(
 
         /** As it stands under the field. */
         public String shownUnit() {
-            return unit.isEmpty() ? "" : "in " + unit.replace('-', '·') + " unless you write another unit";
+            return (hint.isEmpty() ? "" : " · ") + "without a unit: " + unit.replace('-', '·');
         }
 
         public boolean isWrong() {

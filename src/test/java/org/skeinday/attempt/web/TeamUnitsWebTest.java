@@ -71,9 +71,9 @@ class TeamUnitsWebTest {
     /** The demo's meter is marked in in·ozf: so are all torques, though lengths are in millimetres. */
     @Test
     void torques_are_in_the_meter_s_own_unit_whatever_lengths_are_in() throws Exception {
-        assertTrue(phone.get("/practice").body().contains("in in·ozf unless"));
+        assertTrue(phone.get("/practice").body().contains("without a unit: in·ozf"));
         laptop.form("/units", Map.of("units", "inch"));
-        assertTrue(phone.get("/practice").body().contains("in in·ozf unless"));
+        assertTrue(phone.get("/practice").body().contains("without a unit: in·ozf"));
     }
 
     @Test
@@ -88,7 +88,7 @@ class TeamUnitsWebTest {
                     String name = column.name().replace(' ', '-');
                     if (quantity && form.contains("id=\"f-" + name + "\"")) {
                         Matcher under = Pattern.compile("(?s)id=\"hint-" + name
-                                        + "\">[^<]*<span class=\"unit-under\">in ([^ ]+) unless[^<]*</span><input type=\"hidden\""
+                                        + "\">[^<]*<span class=\"unit-under\">[^<]*without a unit: ([^<]+)</span><input type=\"hidden\""
                                         + " name=\"unit-" + name + "\" value=\"([^\"]+)\">")
                                 .matcher(form);
                         assertTrue(under.find(), sheet + " " + name + " in " + units);
