@@ -4,15 +4,15 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.PracticeFlown;
+import org.skeinday.evidence.Counts;
 import org.skeinday.evidence.Measured;
 import org.skeinday.evidence.NotCounted;
 import org.skeinday.exchange.Day;
@@ -60,34 +60,33 @@ final class LogLines {
                 && worth.said().measured(what, number).isYes();
     }
 
-    /** Numbers that were offered or are doubted, and that nobody has confirmed. */
-    List<Measured> unconfirmed(PracticeFlown flight) {
+    /** Numbers that were offered or are doubted, and that nobody has confirmed: offered ones together, each doubt alone. */
+    List<PracticeView.Told> unconfirmed(PracticeFlown flight) {
         Flight worth = flown.get(flight.id());
-        return worth == null
-                ? List.of()
-                : Arrays.stream(Measured.values())
-                        .filter(what -> worth.number(what) != null && !isMeasured(flight, what))
-                        .toList();
-    }
-
-    /** For example {@code offered: crank turns, launch torque; doubted: time}. */
-    String whyUnconfirmed(PracticeFlown flight, List<Measured> open) {
-        Map<String, List<String>> byCode = new LinkedHashMap<>();
-        for (Measured what : open) {
-            Flight worth = Objects.requireNonNull(flown.get(flight.id()));
-            NotCounted because = worth.said().measured(what, worth.number(what)).because();
-            byCode.computeIfAbsent(because == NotCounted.OFFERED ? "offered" : "doubted", c -> new ArrayList<>())
-                    .add(what.words());
+        List<PracticeView.Told> told = new ArrayList<>();
+        List<Measured> offered = new ArrayList<>();
+        for (Measured what : worth == null ? new Measured[0] : Measured.values()) {
+            Counts counts = Objects.requireNonNull(worth).said().measured(what, worth.number(what));
+            if (counts.because() == NotCounted.OFFERED) {
+                offered.add(what);
+            } else if (!counts.isYes()) {
+                told.add(new PracticeView.Told(what.words() + " " + counts.words(), List.of(sent(worth, what))));
+            }
         }
-        List<String> words = new ArrayList<>();
-        byCode.forEach((code, which) -> words.add(code + ": " + String.join(", ", which)));
-        return String.join("; ", words);
+        if (worth != null && !offered.isEmpty()) {
+            String names = offered.stream().map(Measured::words).collect(Collectors.joining(", "));
+            told.add(
+                    0,
+                    new PracticeView.Told(
+                            "offered: " + names,
+                            offered.stream().map(what -> sent(worth, what)).toList()));
+        }
+        return told;
     }
 
     /** A number as a form sends it back. */
-    String sent(PracticeFlown flight, Measured what) {
-        return what.word() + "="
-                + Objects.requireNonNull(flown.get(flight.id())).number(what);
+    private static String sent(Flight flight, Measured what) {
+        return what.word() + "=" + flight.number(what);
     }
 
     String cell(PracticeFlown flight, String column) {

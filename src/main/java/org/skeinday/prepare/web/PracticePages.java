@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.action.FlightWorth;
@@ -15,7 +16,7 @@ import org.skeinday.attempt.web.ForecastWords;
 import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelNote;
-import org.skeinday.evidence.Measured;
+import org.skeinday.exchange.Column;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.hall.web.ReaderUnits;
@@ -44,9 +45,13 @@ public final class PracticePages {
     /** What differs from flight to flight, and so is not offered again. */
     private static final List<String> FRESH = List.of("time", "remaining", "note", "valid", "reason", "flown");
 
+    private static final Set<String> COLUMNS =
+            DayRows.columns(Sheet.FLIGHTS.file()).stream().map(Column::name).collect(Collectors.toUnmodifiableSet());
+
     /** What is measured anew on each flight, and so is no measurement as long as the form only proposes it. */
     private static final List<String> MEASURED = List.of("crank turns", "launch torque", "back off");
 
+    private static final String IT_WAS_SO = "Saved: it was so.";
     private static final int SHOWN = 12;
 
     private final PrepareContext desk;
@@ -92,6 +97,7 @@ public final class PracticePages {
         Map<String, String> cells = new LinkedHashMap<>(last(day));
         FRESH.forEach(cells::remove);
         cells.remove("stop torque");
+        cells.keySet().retainAll(COLUMNS); // where its numbers came from is not the last one's matter
         ROW.forEach(column -> cells.put(column, typed.getOrDefault(column, "")));
         practice(day).ifPresent(event -> cells.put("event", event.name()));
         cells.put("flown", DayRows.moment(desk.clock().millis(), desk.zone()));
@@ -146,7 +152,7 @@ public final class PracticePages {
         }
         String problem = FormActs.words(ctx, desk.forms().submit(ctx, "flight.confirm", confirmed));
         String changed = before.changed(desk.record().read(tx -> ForecastWords.of(tx, id)));
-        String saved = problem.isEmpty() ? ("Saved: it was so. " + changed).strip() : "";
+        String saved = problem.isEmpty() ? (IT_WAS_SO + " " + changed).strip() : "";
         desk.page().fragment(ctx, "prepare/_practice.jte", view(ctx, saved, problem, Map.of(), Map.of(), Set.of()));
     }
 
@@ -194,6 +200,7 @@ public final class PracticePages {
                 day.motors().isEmpty(),
                 fields,
                 wrong.getOrDefault(AskedOnce.FIELD, ""),
+                saved.startsWith(IT_WAS_SO),
                 day.flights().stream()
                         .sorted(Comparator.comparingLong(PracticeFlown::flownAtMs)
                                 .reversed())
@@ -218,7 +225,6 @@ public final class PracticePages {
     }
 
     private static PracticeView.Flight flight(LogLines lines, PracticeFlown flight) {
-        List<Measured> open = lines.unconfirmed(flight);
         return new PracticeView.Flight(
                 flight.id(),
                 "/prepare/flights/row/" + flight.id(),
@@ -228,8 +234,7 @@ public final class PracticePages {
                 lines.cell(flight, "turns"),
                 lines.cell(flight, "time"),
                 flight.valid() ? lines.cell(flight, "note") : "not valid: " + flight.invalidReason(),
-                lines.whyUnconfirmed(flight, open),
-                open.stream().map(what -> lines.sent(flight, what)).toList());
+                lines.unconfirmed(flight));
     }
 
     private PracticeView.Note note(Day day, ModelNote note) {

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param event the practice night, empty when none was begun
  * @param today whether it is today's
+ * @param confirming whether numbers were just confirmed
  * @param insist unlikely numbers that are asked about, empty when none is
  * @param lacksMotor whether there is no motor that a flight could be with
  */
@@ -18,13 +19,13 @@ public record PracticeView(
         boolean lacksMotor,
         List<FormView.Field> fields,
         String insist,
+        boolean confirming,
         List<Flight> flights,
         List<Note> notes) {
     /**
      * A flight.
      *
-     * @param offered what of it waits to be confirmed, in words; empty for nothing
-     * @param numbers the same as a form sends it back
+     * @param open what of it waits to be confirmed: what was offered together, each doubt alone
      */
     public record Flight(
             String id,
@@ -35,8 +36,15 @@ public record PracticeView(
             String turns,
             String time,
             String note,
-            String offered,
-            List<String> numbers) {}
+            List<Told> open) {}
+
+    /** Numbers that one word confirms. @param numbers as a form sends them back */
+    public record Told(String words, List<String> numbers) {}
+
+    /** Flights with numbers that wait to be confirmed. */
+    public List<Flight> open() {
+        return flights.stream().filter(f -> !f.open().isEmpty()).toList();
+    }
 
     /** A trim or repair. */
     public record Note(String model, String when, String words) {}

@@ -3,14 +3,16 @@ package org.skeinday.review.web;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.action.FlightWorth;
 import org.skeinday.evidence.Counts;
 import org.skeinday.evidence.Measured;
+import org.skeinday.evidence.NotCounted;
 import org.skeinday.review.FlightRow;
 import org.skeinday.review.Named;
 import org.skeinday.units.FlightTime;
@@ -87,18 +89,31 @@ final class OpenQuestions {
         return String.join(", ", words);
     }
 
-    /** What of a flight was offered or is doubted, each with why. */
+    /** What of a flight was offered, together, and what is doubted of it, each alone. */
     List<OpenQuestionsView.Told> numbers(Flight flight) {
-        List<OpenQuestionsView.Told> numbers = new ArrayList<>();
+        List<OpenQuestionsView.Told> told = new ArrayList<>();
+        Map<String, String> offered = new LinkedHashMap<>();
         for (Measured what : Measured.values()) {
-            @Nullable Double number = flight.number(what);
+            Double number = flight.number(what);
             Counts counts = flight.said().measured(what, number);
             if (number != null && !counts.isYes()) {
-                numbers.add(new OpenQuestionsView.Told(
-                        what.word() + "=" + number, what.words() + " " + text(what, number) + ": " + counts.words()));
+                String value = what.word() + "=" + number;
+                String words = what.words() + " " + text(what, number);
+                if (counts.because() == NotCounted.OFFERED) {
+                    offered.put(value, words);
+                } else {
+                    told.add(new OpenQuestionsView.Told(List.of(value), words + ": " + counts.words()));
+                }
             }
         }
-        return numbers;
+        if (!offered.isEmpty()) {
+            told.add(
+                    0,
+                    new OpenQuestionsView.Told(
+                            List.copyOf(offered.keySet()),
+                            NotCounted.OFFERED.words() + ": " + String.join(", ", offered.values())));
+        }
+        return told;
     }
 
     private String text(Measured what, Double number) {

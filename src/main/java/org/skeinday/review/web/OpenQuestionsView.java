@@ -21,6 +21,11 @@ public record OpenQuestionsView(String summary, String action, List<Item> items,
     public record Item(
             String flight, String title, String address, String undecided, String seen, List<Told> numbers) {}
 
-    /** @param value as a form sends it back, for example {@code launch-torque=3.5} @param words what it is and why it waits */
-    public record Told(String value, String words) {}
+    /**
+     * Numbers that one word confirms.
+     *
+     * @param values as a form sends them back, for example {@code launch-torque=3.5}
+     * @param words what they are and why they wait
+     */
+    public record Told(List<String> values, String words) {}
 }

@@ -97,6 +97,8 @@ class OfferedWebTest {
                 second, "/practice/so[^>]*><input type=\"hidden\" name=\"flight\" value=\"([^\"]+)\"");
         String page = laptop.get("/evening/flight/" + flight).body();
         assertTrue(page.contains("(offered)") && page.contains("launch torque offered"), page);
+        String third = log(Map.of("time", "1:50")).body();
+        assertEquals(1, third.split("offered: ", -1).length - 1, "what is typed is not marked for the flight before");
         Map<String, String> so = new HashMap<>(Map.of("flight", flight, "number", "launch-torque=1.0"));
         assertEquals(409, laptop.form("/practice/so", so).statusCode(), "another number stands there");
         so.put("number", CalledForTests.value(second, "value=\"(launch-torque=[^\"]+)\""));
@@ -112,7 +114,7 @@ class OfferedWebTest {
         kept.put("launch-torque", "0.47 in-ozf");
         kept.put("so", "crank-turns");
         String page = log(kept).body();
-        assertTrue(page.contains("offered: back-off<"), page);
+        assertTrue(page.contains("offered: back-off</span>"), page);
         String row = "/prepare/flights/row/" + CalledForTests.value(page, "/prepare/flights/row/([^\"]+)\"");
         String form = laptop.get(row).body();
         Map<String, String> changed = new HashMap<>(TYPED);
@@ -135,7 +137,7 @@ class OfferedWebTest {
         assertEquals(422, other.statusCode(), "another doubt is another question");
         HttpResponse<String> taken = log(Map.of("remaining", "330", "insist", codes));
         assertEquals(200, taken.statusCode(), taken.body());
-        assertTrue(taken.body().contains("doubted: turns remaining"), taken.body());
+        assertTrue(taken.body().contains("turns remaining doubted: More turns are left"), taken.body());
         String evening = laptop.get("/evening").body();
         assertTrue(evening.contains("to be confirmed"), evening);
         Map<String, String> so = Map.of(
