@@ -84,10 +84,10 @@ class EveningBrowserIT {
             laptop.get(at(app, "/evening/flight/" + attempt));
             Hand.type(laptop, By.id("spoilt"), "touched a beam");
             Hand.type(laptop, By.id("contact"), "0:12");
-            Sight.button(laptop, "It says nothing").click();
+            Sight.button(laptop, "Leave it out").click();
             Sight.waitFor(laptop, "left out: touched a beam");
             Sight.look(laptop, "evening-judged");
-            Sight.button(laptop, "It is valid after all").click();
+            Sight.button(laptop, "It counts after all").click();
             Sight.waitFor(laptop, "It enters averages");
             laptop.get(at(app, "/evening"));
             List<WebElement> lines = laptop.findElements(By.name("line"));
