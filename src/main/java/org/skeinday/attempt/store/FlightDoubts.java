@@ -1,6 +1,8 @@
 package org.skeinday.attempt.store;
 
-import java.math.BigDecimal;
+import static org.skeinday.platform.db.schema.Tables.CONTEST_STATION;
+import static org.skeinday.platform.db.schema.Tables.MOTOR_BATCH;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -11,39 +13,43 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
-import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.UsualFlights;
-import org.skeinday.contest.StationAdded;
-import org.skeinday.contest.store.StationStore;
 import org.skeinday.evidence.Doubted;
 import org.skeinday.evidence.MeterScale;
-import org.skeinday.motor.BatchAdded;
+import org.skeinday.motor.BreakingTurns;
 import org.skeinday.motor.MotorAdded;
-import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
 
 /** Holds what was told of flights against what the record knows of motors, meters and the other flights. */
 public final class FlightDoubts {
     private final Map<String, MotorAdded> motors;
-    private final Map<String, BatchAdded> batches;
+    private final Map<String, Double> ks;
     private final @Nullable MeterScale scale;
 
-    /** Three queries. */
+    /** Three queries, of single columns where others are not needed: what cannot be among those takes no page down. */
     public FlightDoubts(Tx tx) {
         motors = MotorStore.all(tx).stream().collect(Collectors.toMap(MotorAdded::id, Function.identity()));
-        batches = BatchStore.all(tx).stream().collect(Collectors.toMap(BatchAdded::id, Function.identity()));
-        scale = scale(StationStore.all(tx));
+        ks = tx.sql()
+                .select(MOTOR_BATCH.ID, MOTOR_BATCH.K_INCH_GRAM)
+                .from(MOTOR_BATCH)
+                .where(MOTOR_BATCH.K_INCH_GRAM.gt(0.0))
+                .fetchMap(MOTOR_BATCH.ID, MOTOR_BATCH.K_INCH_GRAM);
+        scale = scale(tx);
     }
 
     /** The largest where several meters may have been read; none while the scale of one is not known. */
-    private static @Nullable MeterScale scale(List<StationAdded> stations) {
+    private static @Nullable MeterScale scale(Tx tx) {
         List<MeterScale> scales = new ArrayList<>();
-        for (StationAdded station : stations) {
-            Double full = station.fullScaleNmm();
+        for (var station : tx.sql()
+                .select(CONTEST_STATION.METER, CONTEST_STATION.FULL_SCALE_NMM, CONTEST_STATION.FULL_SCALE_TYPED)
+                .from(CONTEST_STATION)) {
+            Double full = station.value2();
             if (full != null) {
-                scales.add(new MeterScale(full, String.valueOf(station.fullScaleTyped())));
-            } else if (station.meter() != null) {
+                scales.add(new MeterScale(full, String.valueOf(station.value3())));
+            } else if (station.value1() != null) {
                 return null;
             }
         }
@@ -62,10 +68,16 @@ public final class FlightDoubts {
     }
 
     private @Nullable Double breakingTurns(Flight flight) {
-        return Optional.ofNullable(motors.get(String.valueOf(flight.motorId())))
-                .flatMap(motor -> MotorPlan.breakingTurns(motor, batches.get(motor.batchId())))
-                .map(BigDecimal::doubleValue)
-                .orElse(null);
+        MotorAdded motor = motors.get(String.valueOf(flight.motorId()));
+        if (motor == null || motor.breakingTurns() != null) {
+            return motor == null || motor.breakingTurns() == null
+                    ? null
+                    : (Double) motor.breakingTurns().doubleValue();
+        }
+        Double k = ks.get(motor.batchId());
+        return k == null
+                ? null
+                : (Double) BreakingTurns.of(k, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()));
     }
 
     /** The same flights in the same order with their doubts. @param flights every one of each model */
