@@ -10,6 +10,7 @@ import org.skeinday.winding.WindCounted;
  * Everything in a record, or in files, that tells of windings.
  *
  * @param counted the turns of winds, by the wind's id, as far as somebody counted
+ * @param placeRatios by attempt id: motor turns to one crank turn of the winder at its place, as far as that is known
  */
 public record WindingEvidence(
         List<EventAdded> events,
@@ -17,10 +18,11 @@ public record WindingEvidence(
         List<PracticeFlown> flights,
         List<WindBegun> winds,
         Map<String, WindCounted> counted,
-        List<TurnsRunBack> runBacks) {
+        List<TurnsRunBack> runBacks,
+        Map<String, Double> placeRatios) {
     /** Of files, which carry attempts and flights alone. */
     public static WindingEvidence ofFiles(
             List<EventAdded> events, List<AttemptImported> attempts, List<PracticeFlown> flights) {
-        return new WindingEvidence(events, attempts, flights, List.of(), Map.of(), List.of());
+        return new WindingEvidence(events, attempts, flights, List.of(), Map.of(), List.of(), Map.of());
     }
 }

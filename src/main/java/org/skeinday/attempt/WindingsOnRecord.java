@@ -91,7 +91,8 @@ final class WindingsOnRecord {
     private MotorWinding unread(AttemptImported attempt, String motor, boolean alone) {
         EventAdded event = events.get(attempt.eventId());
         Integer stop = alone ? attempt.stopCountCrankTurns() : null;
-        Double turns = stop == null || event == null ? null : (Double) (stop * event.winderRatio());
+        Double ratio = evidence.placeRatios().getOrDefault(attempt.id(), event == null ? null : event.winderRatio());
+        Double turns = stop == null || ratio == null ? null : (Double) (stop * ratio);
         return of(attempt, null, motor, moments.of(attempt), turns);
     }
 
@@ -104,7 +105,9 @@ final class WindingsOnRecord {
             most = most == null || turns != null && turns > most ? turns : most;
         }
         Integer stop = alone ? attempt.stopCountCrankTurns() : null;
-        Double turns = most == null && stop != null ? (Double) (stop * first.ratio()) : most;
+        Double turns = most == null && stop != null
+                ? (Double) (stop * winds.get(winds.size() - 1).ratio())
+                : most;
         return of(attempt, first.id(), motor, first.atMs(), turns);
     }
 

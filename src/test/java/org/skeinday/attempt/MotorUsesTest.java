@@ -26,6 +26,7 @@ class MotorUsesTest {
     private final List<WindBegun> winds = new ArrayList<>();
     private final Map<String, WindCounted> counted = new HashMap<>();
     private final List<TurnsRunBack> runBacks = new ArrayList<>();
+    private final Map<String, Double> placeRatios = new HashMap<>();
     private int usesBefore;
     private @Nullable Integer breakingTurns = 2_000;
 
@@ -55,7 +56,7 @@ class MotorUsesTest {
         var motor =
                 new MotorAdded("A3", "A3", "b", "Reed", "cw", 470, "470 mm", 1.6, "1.6 g", breakingTurns, usesBefore);
         return MotorUses.of(
-                new WindingEvidence(List.of(event), attempts, flights, winds, counted, runBacks),
+                new WindingEvidence(List.of(event), attempts, flights, winds, counted, runBacks, placeRatios),
                 List.of(motor),
                 List.of(new BatchAdded("b", "B", null, null, null, null, null, null)));
     }
@@ -127,6 +128,14 @@ class MotorUsesTest {
         assertEquals(List.of(1, 1, 2), numbers("half", "more", "unknown"));
         breakingTurns = null;
         assertEquals(3, uses().of("A3"), "nothing is known of half of them");
+    }
+
+    @Test
+    void crank_turns_that_nobody_read_are_of_the_winder_at_the_place() {
+        attempt(1, "closed", "2026-05-09T10:00", "2026-05-09T10:10", 60);
+        assertEquals(0, uses().of("A3"), "600 motor turns by the event's winder");
+        placeRatios.put("t1", 20.0);
+        assertEquals(1, uses().of("A3"), "1200 by the place's");
     }
 
     @Test

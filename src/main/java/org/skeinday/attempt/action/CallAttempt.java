@@ -92,7 +92,7 @@ public final class CallAttempt {
         facts.add(Fact.of("attempt.called", planned.call(model, motor, atMs)));
         facts.add(PhaseGate.acted(context, planned.id(), AttemptAct.CALL));
         if (entry.own()) {
-            facts.addAll(ChooseStation.stays(tx, planned.id(), Stations.of(tx, entry, planned.id())));
+            facts.addAll(ChooseStation.stays(planned.id(), Stations.of(tx, entry, planned.id())));
         }
         AttemptStore.lastAim(tx, entry.id())
                 .ifPresent(last -> facts.add(Fact.of("attempt.aimed", last.of(planned.id()))));

@@ -48,15 +48,13 @@ public final class ChooseStation {
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 
-    /** From the call on the place stays, whatever becomes free: said where there is more than one. */
-    public static List<Fact> stays(Tx tx, String attempt, Optional<StationAdded> station) {
-        return StationStore.all(tx).size() < 2
-                ? List.of()
-                : station.map(at -> fact(attempt, at.id())).stream().toList();
+    /** From the call on the place stays, whatever becomes free: crank turns that nobody read are of its winder. */
+    public static List<Fact> stays(String attempt, Optional<StationAdded> station) {
+        return station.map(at -> fact(attempt, at.id())).stream().toList();
     }
 
     static List<Fact> stays(Tx tx, AttemptNow now) {
-        return stays(tx, now.id(), at(tx, now));
+        return stays(now.id(), at(tx, now));
     }
 
     private static Optional<StationAdded> at(Tx tx, AttemptNow now) {

@@ -3,8 +3,10 @@ package org.skeinday.attempt.store;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_STATION;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_EVENT;
+import static org.skeinday.platform.db.schema.Tables.CONTEST_STATION;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.ArrayList;
@@ -33,11 +35,18 @@ import org.skeinday.platform.db.Tx;
 
 /** Reads flights with what was counted of their winds: attempts and practice alike. */
 public final class FlownStore {
-    /** The ratio with which it was wound, else the event's. */
+    /** The ratio with which it was wound last, else that of the winder at its place, else the event's. */
     private static final Field<Double> RATIO = DSL.coalesce(
-            DSL.field(DSL.select(DSL.max(WINDING_WIND.RATIO))
+            DSL.field(DSL.select(WINDING_WIND.RATIO)
                     .from(WINDING_WIND)
-                    .where(WINDING_WIND.ATTEMPT_ID.eq(ATTEMPT.ID).and(WINDING_WIND.MOTOR_ID.eq(ATTEMPT.MOTOR_ID)))),
+                    .where(WINDING_WIND.ATTEMPT_ID.eq(ATTEMPT.ID).and(WINDING_WIND.MOTOR_ID.eq(ATTEMPT.MOTOR_ID)))
+                    .orderBy(WINDING_WIND.AT_MS.desc(), WINDING_WIND.ID.desc())
+                    .limit(1)),
+            DSL.field(DSL.select(CONTEST_STATION.WINDER_RATIO)
+                    .from(CONTEST_STATION)
+                    .join(ATTEMPT_STATION)
+                    .on(CONTEST_STATION.ID.eq(ATTEMPT_STATION.STATION_ID))
+                    .where(ATTEMPT_STATION.ATTEMPT_ID.eq(ATTEMPT.ID))),
             CONTEST_EVENT.WINDER_RATIO);
 
     private static final List<String> LEFT_THE_HAND = Stream.of(State.values())

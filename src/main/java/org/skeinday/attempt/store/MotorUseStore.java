@@ -14,7 +14,7 @@ import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.store.WindStore;
 
-/** Reads what tells of windings: eight queries, however many there are. */
+/** Reads what tells of windings: nine queries, however many there are. */
 public final class MotorUseStore {
     private MotorUseStore() {}
 
@@ -42,6 +42,7 @@ public final class MotorUseStore {
                 tx.sql()
                         .selectFrom(ATTEMPT_RUN_BACK)
                         .orderBy(ATTEMPT_RUN_BACK.AT_MS, ATTEMPT_RUN_BACK.ID)
-                        .fetchInto(TurnsRunBack.class));
+                        .fetchInto(TurnsRunBack.class),
+                Stations.ratios(tx));
     }
 }

@@ -2,6 +2,7 @@ package org.skeinday.attempt.store;
 
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_STATION;
+import static org.skeinday.platform.db.schema.Tables.CONTEST_STATION;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.HashMap;
@@ -66,6 +67,17 @@ public final class Stations {
     /** Motor turns of one crank turn there; the event's where nobody has counted the winder's own. */
     public static double ratio(Optional<StationAdded> station, EventAdded event) {
         return station.map(StationAdded::winderRatio).orElse(event.winderRatio());
+    }
+
+    /** By attempt id: of the winder at its place, as far as the place is known and the winder's turns were counted. */
+    static Map<String, Double> ratios(Tx tx) {
+        return tx.sql()
+                .select(ATTEMPT_STATION.ATTEMPT_ID, CONTEST_STATION.WINDER_RATIO)
+                .from(ATTEMPT_STATION)
+                .join(CONTEST_STATION)
+                .on(CONTEST_STATION.ID.eq(ATTEMPT_STATION.STATION_ID))
+                .where(CONTEST_STATION.WINDER_RATIO.isNotNull())
+                .fetchMap(ATTEMPT_STATION.ATTEMPT_ID, CONTEST_STATION.WINDER_RATIO);
     }
 
     /** Attempts that are called, wound or held at this place beside this one. */

@@ -117,7 +117,7 @@ public final class BeginWind {
         }
         Optional<StationAdded> station = station(tx, attempt, begin);
         // a late tap of the motor before says nothing of where the present one is wound
-        List<Fact> facts = new ArrayList<>(spare ? List.of() : ChooseStation.stays(tx, attempt.id(), station));
+        List<Fact> facts = new ArrayList<>(spare ? List.of() : ChooseStation.stays(attempt.id(), station));
         facts.addAll(wound(tx, attempt, begun(tx, context, attempt, life.motor(), station.orElse(null), atMs)));
         if (!spare && Attempt.of(attempt) instanceof CalledAttempt called) {
             facts.add(Fact.of("attempt.moved", called.startWinding(atMs)));
