@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -127,6 +128,30 @@ class ErasedPersonWebTest {
         try (App app = Demo.startEmpty(folder)) {
             String crew = new Visitor(app.port(), "", 91).get("/prepare/crew").body();
             assertTrue(crew.contains("Wilma") && !crew.contains(name), "and after a restart: " + crew);
+        }
+    }
+
+    /** Of no crew, and named only where somebody answered for what was open. */
+    @Test
+    void an_adult_who_answered_keeps_the_name_when_the_program_starts_again_without_its_database() throws Exception {
+        String attempt;
+        try (App app = Demo.startEmpty(folder)) {
+            Visitor laptop = new Visitor(app.port(), "", 97);
+            attempt = CalledForTests.call(laptop);
+            var passed = laptop.form(
+                    "/attempt/gate", Map.of("attempt", attempt, "adult", "Mrs Sandmartin", "passed", "seen by myself"));
+            assertEquals(200, passed.statusCode(), passed.body());
+            assertTrue(laptop.get("/attempt/" + attempt).body().contains("Mrs Sandmartin"));
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.filter(f -> f.toString().contains(".mv.db")).toList()) {
+                Files.delete(file);
+            }
+        }
+        try (App app = Demo.startEmpty(folder)) {
+            String told =
+                    new Visitor(app.port(), "", 98).get("/attempt/" + attempt).body();
+            assertTrue(told.contains("Mrs Sandmartin"), told);
         }
     }
 }

@@ -3,6 +3,7 @@ package org.skeinday.platform.record;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -11,7 +12,10 @@ import java.util.TreeSet;
 final class PeopleOfJournal implements JournalReader.Lines {
     private static final String JOINED_CREW = "crew.added";
     private static final String PERSON = "personId";
-    private static final byte[] KEY = ('"' + PERSON + '"').getBytes(StandardCharsets.US_ASCII);
+    /** Who answered for what was open may be of no crew. */
+    private static final String ADULT = "adultId";
+
+    private static final List<byte[]> KEYS = List.of(key(PERSON), key(ADULT));
 
     private final Set<String> named = new HashSet<>();
     private final Set<String> crew = new TreeSet<>();
@@ -20,13 +24,21 @@ final class PeopleOfJournal implements JournalReader.Lines {
     /** Lines that name somebody have the name's key in them just so: it is written with no character that is escaped. */
     @Override
     public boolean wants(long n, byte[] line) {
-        int last = line.length - KEY.length;
+        return KEYS.stream().anyMatch(key -> isIn(line, key));
+    }
+
+    private static boolean isIn(byte[] line, byte[] key) {
+        int last = line.length - key.length;
         for (int i = 0; i <= last; i++) {
-            if (line[i] == KEY[0] && Arrays.equals(line, i, i + KEY.length, KEY, 0, KEY.length)) {
+            if (line[i] == key[0] && Arrays.equals(line, i, i + key.length, key, 0, key.length)) {
                 return true;
             }
         }
         return false;
+    }
+
+    private static byte[] key(String name) {
+        return ('"' + name + '"').getBytes(StandardCharsets.US_ASCII);
     }
 
     @Override
@@ -37,6 +49,7 @@ final class PeopleOfJournal implements JournalReader.Lines {
         for (JournalLine.FactLine fact : line.facts()) {
             String person = fact.body().path(PERSON).asText("");
             named.add(person);
+            named.add(fact.body().path(ADULT).asText(""));
             if (fact.kind().equals(JOINED_CREW)) {
                 crew.add(person);
             }

@@ -155,7 +155,7 @@ class TwoPlacesWebTest {
         String beside = laptop.get("/now?attempt=" + avocet.attempt()).body();
         assertFalse(beside.contains("Winding waits for"), "what was checked there stays checked: " + beside);
         LiveFigures atPost = figures(curlew, POST);
-        reads(curlew, List.of("15", "10", "25"), 0.141231, atPost);
+        reads(curlew, List.of("15", "10", "25"), 0.02, atPost);
         LiveFigures atTable = figures(avocet, TABLE);
         assertEquals(2.0 * byPost, turns(atTable), 2, "a winder that turns the hook half as far");
         String card = laptop.get("/now?attempt=" + avocet.attempt()).body();
@@ -164,8 +164,8 @@ class TwoPlacesWebTest {
                 .body();
         assertTrue(checks.contains(">10 to 1<") && !checks.contains(">20 to 1<"), checks);
         String two = begin(avocet);
-        reads(avocet, List.of("6", "4", "20"), 0.353078, atTable);
-        reads(curlew, List.of("15", "10", "25"), 0.141231, atPost);
+        reads(avocet, List.of("6", "4", "20"), 0.05, atTable);
+        reads(curlew, List.of("15", "10", "25"), 0.02, atPost);
         stopped(one);
         stopped(two);
         startAgain();
@@ -252,6 +252,20 @@ class TwoPlacesWebTest {
         CalledForTests.letWind(laptop, curlew.attempt());
         saved(reader.tap(
                 "wind.begin", about(curlew).put("motor", data(shown, "of")).put("station", data(shown, "station"))));
-        reads(curlew, List.of("15", "10", "25"), 0.141231, figures(curlew, POST));
+        reads(curlew, List.of("15", "10", "25"), 0.02, figures(curlew, POST));
+    }
+
+    @Test
+    void turns_that_nobody_read_are_of_the_winder_at_its_place() throws Exception {
+        CalledForTests.letWind(laptop, curlew.attempt());
+        for (String to : List.of("winding", "holding", "released", "landed")) {
+            laptop.form("/attempt/move", Map.of("attempt", curlew.attempt(), "to", to));
+        }
+        var sent = laptop.form(
+                "/winding/unread",
+                Map.of("flight", curlew.attempt(), "stop", "100", "backOff", "0", "peak", "0.3", "launch", "0.2"));
+        assertEquals(200, sent.statusCode(), sent.body());
+        String told = laptop.get("/winding/part?flight=" + curlew.attempt()).body();
+        assertTrue(told.contains("2000 motor turns"), told);
     }
 }
