@@ -263,9 +263,21 @@ class TwoPlacesWebTest {
         }
         var sent = laptop.form(
                 "/winding/unread",
-                Map.of("flight", curlew.attempt(), "stop", "100", "backOff", "0", "peak", "0.3", "launch", "0.2"));
+                Map.of(
+                        "attempt",
+                        curlew.attempt(),
+                        "stop",
+                        "100",
+                        "backOff",
+                        "0",
+                        "peak",
+                        "0.3 in-ozf",
+                        "launch",
+                        "0.2 in-ozf"));
         assertEquals(200, sent.statusCode(), sent.body());
+        var left = laptop.form("/winding/landed", Map.of("attempt", curlew.attempt(), "remaining", "20"));
+        assertEquals(200, left.statusCode(), left.body());
         String told = laptop.get("/winding/part?flight=" + curlew.attempt()).body();
-        assertTrue(told.contains("2000 motor turns"), told);
+        assertTrue(told.contains("1600 motor turns"), told);
     }
 }
