@@ -127,7 +127,7 @@ final class CardLines {
                 .orElse("");
     }
 
-    private static Optional<NowView.Line> beside(String words) {
+    static Optional<NowView.Line> beside(String words) {
         return Optional.of(new NowView.Line("not shown", words));
     }
 

@@ -12,6 +12,7 @@ import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.units.PlainNumber;
 
 /**
@@ -20,10 +21,16 @@ import org.skeinday.units.PlainNumber;
  * @param others the other places with their meter and winder; empty from the first crank turn on
  */
 public record WindingPlaces(List<NowView.Choice> others) {
+    private static final String WHAT = "The winding place";
+
     /** Nothing can be chosen. */
     public static final WindingPlaces ONE = new WindingPlaces(List.of());
 
     public static WindingPlaces of(Tx tx, AttemptNow attempt) {
+        return Apart.made(WHAT, () -> choices(tx, attempt), words -> ONE); // the line beside it says so
+    }
+
+    private static WindingPlaces choices(Tx tx, AttemptNow attempt) {
         List<StationAdded> all = StationStore.all(tx);
         EntryAdded entry = EntryStore.find(tx, attempt.entryId()).orElseThrow();
         if (all.size() < 2 || !entry.own() || attempt.state() != State.CALLED) {
@@ -38,6 +45,10 @@ public record WindingPlaces(List<NowView.Choice> others) {
 
     /** Where it is wound, or was; nothing where there are not two places, or nobody knows. */
     public static Optional<NowView.Line> line(Tx tx, AttemptNow attempt) {
+        return Apart.made(WHAT, () -> at(tx, attempt), CardLines::beside);
+    }
+
+    private static Optional<NowView.Line> at(Tx tx, AttemptNow attempt) {
         Optional<StationAdded> at = EntryStore.find(tx, attempt.entryId())
                 .filter(EntryAdded::own)
                 .flatMap(entry -> attempt.state().isBeforeRelease()
@@ -50,6 +61,10 @@ public record WindingPlaces(List<NowView.Choice> others) {
 
     /** Where an attempt of this entry is to be wound that nobody has called; nothing where there are not two places. */
     public static Optional<NowView.Line> next(Tx tx, EntryAdded entry) {
+        return Apart.made(WHAT, () -> nextAt(tx, entry), CardLines::beside);
+    }
+
+    private static Optional<NowView.Line> nextAt(Tx tx, EntryAdded entry) {
         return StationStore.all(tx).size() < 2
                 ? Optional.empty()
                 : Stations.of(tx, entry, null).map(station -> new NowView.Line("wound at", words(station)));
