@@ -31,10 +31,28 @@ public sealed interface AttemptPhase {
             return this == OFFICIAL || this == ABANDONED || this == VOID;
         }
 
+        /** Which of several attempts the pages put first, the most pressing one first. */
+        public Urgency urgency() {
+            return switch (this) {
+                case BROKE, RUN_BACK -> Urgency.PEOPLE;
+                case WINDING, HOLDING, IN_THE_AIR -> Urgency.RUNS;
+                case LANDED -> Urgency.WAITS_FOR_A_TIME;
+                case NEXT, CALLED, OFFICIAL, ABANDONED, VOID -> Urgency.CAN_WAIT;
+            };
+        }
+
         /** Comes before everything else: people after a break, turns that are still on. */
         public boolean isUrgent() {
             return this == BROKE || this == RUN_BACK;
         }
+    }
+
+    /** Kinds of attempts that are under way, in the order in which they are looked after. */
+    enum Urgency {
+        PEOPLE,
+        RUNS,
+        WAITS_FOR_A_TIME,
+        CAN_WAIT
     }
 
     Name name();

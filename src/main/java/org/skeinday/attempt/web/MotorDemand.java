@@ -19,7 +19,7 @@ public final class MotorDemand {
 
     /**
      * Attempts that are wound, flown or just landed, whose turns are still asked for: first the one that this device reads,
-     * until it has landed, then the one called last.
+     * until it has landed, then the most urgent.
      */
     public static List<AttemptNow> toWind(Tx tx, String device) {
         List<AttemptNow> open = Today.read(tx).map(Today::open).orElse(List.of());
@@ -45,8 +45,8 @@ public final class MotorDemand {
     public static Map<String, String> of(Tx tx, long nowMs) {
         Map<String, String> needed = new LinkedHashMap<>();
         Today.read(tx).ifPresent(today -> {
-            today.attempts().stream()
-                    .filter(a -> today.isOpen(a) && a.motorId() != null)
+            today.open().stream()
+                    .filter(a -> a.motorId() != null)
                     .forEach(a -> needed.put(String.valueOf(a.motorId()), words(today, a)));
             MotorsAtHand atHand = new MotorsAtHand(tx);
             today.byWindow().stream()

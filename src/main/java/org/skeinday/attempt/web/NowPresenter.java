@@ -72,7 +72,7 @@ final class NowPresenter {
                 words -> new BackwardSum(Estimate.ofAttempts(List.of()), landing));
     }
 
-    /** @param chosen id of the attempt to show while it is open; any other, for the one called last */
+    /** @param chosen id of the attempt to show while it is open; any other, for the most urgent one */
     @Nullable
     NowCard card(long nowMs, String chosen) {
         Optional<AttemptNow> open = today.attempts().stream()

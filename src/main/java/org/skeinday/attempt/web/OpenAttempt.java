@@ -10,14 +10,13 @@ import org.skeinday.steps.web.StripView;
  * @param title entry and attempt
  */
 public record OpenAttempt(String id, String title, StripView strip) {
-    /** Of the event at hand, in the order of entries; none where there is no event. */
+    /** Of the event at hand, the most urgent first; none where there is no event. */
     public static List<OpenAttempt> read(Tx tx) {
         return Today.read(tx).stream().flatMap(today -> of(today).stream()).toList();
     }
 
     static List<OpenAttempt> of(Today today) {
-        return today.attempts().stream()
-                .filter(today::isOpen)
+        return today.open().stream()
                 .map(a -> new OpenAttempt(
                         a.id(),
                         today.entry(a.entryId()).name() + ", " + a.number().words(),

@@ -144,7 +144,7 @@ public final class TimingPages {
 
     /**
      * What this device times in the air, whoever is called meanwhile; else the one that was chosen, the one that it has a
-     * watch of, the one called last; else the one that this device has just timed: its reading stays in sight.
+     * watch of, the most urgent one; else the one that this device has just timed: its reading stays in sight.
      */
     private static Optional<AttemptNow> toTime(Tx tx, Today today, Caller caller, String asked) {
         return today.attempts().stream()

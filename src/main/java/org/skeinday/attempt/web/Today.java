@@ -112,17 +112,23 @@ record Today(
         return stopped ? Optional.empty() : window(entry).map(rules::window);
     }
 
-    /** The attempt that is under way; the one called last when there are several. */
+    /** The attempt that is under way; the most urgent one when there are several. */
     Optional<AttemptNow> underWay() {
         return open().stream().findFirst();
     }
 
-    /** Attempts that are under way, the one called last first. */
+    /**
+     * Attempts that are under way, the most urgent first, as every page has them: by phase; of one phase whose window closes
+     * first, of one window who was called first.
+     */
     List<AttemptNow> open() {
         return attempts.stream()
                 .filter(this::isOpen)
-                .sorted(Comparator.comparingLong((AttemptNow a) -> a.calledAtMs() == null ? 0 : a.calledAtMs())
-                        .reversed())
+                .sorted(Comparator.comparing(
+                                (AttemptNow a) -> live(a.id()).phase().name().urgency())
+                        .thenComparingLong(
+                                a -> windowOf(a).map(WindowAdded::closesAtMs).orElse(Long.MAX_VALUE))
+                        .thenComparingLong(a -> a.calledAtMs() == null ? Long.MAX_VALUE : a.calledAtMs()))
                 .toList();
     }
 

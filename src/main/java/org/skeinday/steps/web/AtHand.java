@@ -25,7 +25,7 @@ public interface AtHand {
         CLOSED
     }
 
-    /** Those under way, the one called last first; else the one closed last. */
+    /** Those under way, the most urgent first; else the one closed last. */
     List<Attempt> attempts(Tx tx);
 
     /** Whether no own entry has an attempt left. */

@@ -274,4 +274,53 @@ class TwoAtOnceWebTest {
         assertTrue(client("reader one").get("/checks").body().contains("Nothing is asked between"));
         agree("winding", "winding");
     }
+
+    /** Whoever chose nothing sees the same attempt on each page: by phase, then by the window that closes first. */
+    @Test
+    void every_page_puts_the_more_urgent_one_first_and_not_the_one_called_last() throws Exception {
+        begun();
+        first(curlew, avocet); // both called: its window closes before
+        String one = begin(curlew);
+        first(curlew, avocet);
+        String two = begin(avocet);
+        phase(curlew, one, "stopped", 60_000);
+        watch(curlew, "watch.release", 0);
+        watch(curlew, "watch.landing", 61_000);
+        first(avocet, curlew); // what is wound comes before what waits for its time
+        phase(avocet, two, "stopped", 61_000);
+        first(avocet, curlew);
+        String chosen = laptop.get("/now?attempt=" + curlew.attempt()).body();
+        assertTrue(card(chosen).contains("<h1>" + curlew.title()), "one's own choice stays: " + chosen);
+        assertEquals(200, close(laptop, curlew).statusCode());
+        first(avocet, curlew);
+    }
+
+    @Test
+    void what_landed_and_waits_for_its_time_comes_before_what_is_only_called() throws Exception {
+        begun();
+        String wind = begin(avocet);
+        first(avocet, curlew);
+        phase(avocet, wind, "stopped", 60_000);
+        watch(avocet, "watch.release", 0);
+        watch(avocet, "watch.landing", 61_000);
+        first(avocet, curlew);
+        assertEquals(200, close(laptop, avocet).statusCode());
+        first(curlew, avocet);
+    }
+
+    private void first(Side expected, Side other) throws Exception {
+        Visitor captain = client("captain");
+        String now = captain.get("/now").body();
+        assertTrue(card(now).contains("<h1>" + expected.title()), now);
+        for (String path : List.of("/winding/part", "/timing/part")) {
+            String page = captain.get(path).body();
+            assertTrue(page.contains("<h1>" + expected.title()), path + ": " + page);
+        }
+        for (String path : List.of("/results", "/day")) {
+            String page = captain.get(path).body();
+            int second = page.indexOf("/attempt/" + other.attempt());
+            int before = page.indexOf("/attempt/" + expected.attempt());
+            assertTrue(before >= 0 && (second < 0 || before < second), path + ": " + page);
+        }
+    }
 }
