@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -169,6 +170,38 @@ class AfterFlightWebTest {
         assertTrue(sent("/winding/unread", with(good, "peak", "much")).contains("much"));
         String kept = sent("/winding/unread", good);
         assertTrue(kept.contains("value=\"210\"") && kept.contains("Correct them"), kept);
+    }
+
+    /** The demo's meter is marked in in·ozf: a value typed in mN·m is offered rounded, and keeps its own text all the same. */
+    @Test
+    void fields_sent_as_they_were_offered_change_nothing_of_the_record() throws Exception {
+        fly();
+        String kept = sent(
+                "/winding/unread", Map.of("stop", "210", "backOff", "3", "peak", "3.1 mN·m", "launch", "2.7 mN·m"));
+        Map<String, String> offered = new HashMap<>();
+        for (String field : List.of("stop", "backOff", "peak", "launch")) {
+            offered.put(field, CalledForTests.value(kept, "name=\"" + field + "\" value=\"([^\"]+)\""));
+        }
+        assertEquals("0.44 in·ozf", offered.get("peak"));
+        Map<String, String> typed = torques();
+        assertEquals("3.1 mN·m", typed.get("peakTorqueTyped"));
+        assertEquals("3.1", typed.get("peakTorqueNmm"));
+        assertTrue(sent("/winding/unread", offered).contains("Correct them"));
+        assertEquals(typed, torques());
+        sent("/winding/unread", with(offered, "peak", "0.45"));
+        assertEquals("0.45 in-ozf", torques().get("peakTorqueTyped"));
+        assertEquals("2.7 mN·m", torques().get("launchTorqueTyped"));
+    }
+
+    /** As the journal has them, each as it was said last. */
+    private Map<String, String> torques() throws Exception {
+        Map<String, String> last = new HashMap<>();
+        for (String line : Files.readAllLines(root.resolve("day/journal.jsonl"))) {
+            for (String name : List.of("peakTorqueNmm", "peakTorqueTyped", "launchTorqueNmm", "launchTorqueTyped")) {
+                Json.MAPPER.readTree(line).findValuesAsText(name).forEach(value -> last.put(name, value));
+            }
+        }
+        return last;
     }
 
     private static Map<String, String> with(Map<String, String> fields, String field, String value) {

@@ -25,7 +25,6 @@ import org.skeinday.platform.record.ActKind;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
 import org.skeinday.platform.record.TypedFields;
-import org.skeinday.units.Torque;
 import org.skeinday.winding.CrankTurns;
 
 /** What is told once a flight is over: the wind that nobody read, the turns left, whether the flight says something. */
@@ -85,8 +84,17 @@ public final class AfterFlight {
         var form = new TypedFields();
         @Nullable Integer stop = form.read("stop", alone.stop(), CrankTurns::atStop);
         @Nullable Double backOff = form.read("backOff", alone.backOff(), CrankTurns::part);
-        @Nullable Torque peak = form.read("peak", alone.peak(), typed -> AimActions.torque(typed, alone.unit()));
-        @Nullable Torque launch = form.read("launch", alone.launch(), typed -> AimActions.torque(typed, alone.unit()));
+        AttemptNoted before = AttemptStore.note(tx, now.id());
+        @Nullable TypedTorque keptPeak = TypedTorque.kept(before.peakTorqueNmm(), before.peakTorqueTyped());
+        @Nullable
+        TypedTorque keptLaunch = AttemptStore.wound(tx, now.id())
+                .map(w -> TypedTorque.kept(w.launchTorqueNmm(), w.launchTorqueTyped()))
+                .orElse(null);
+        @Nullable
+        TypedTorque peak = form.read("peak", alone.peak(), text -> TypedTorque.read(text, alone.unit(), keptPeak));
+        @Nullable
+        TypedTorque launch =
+                form.read("launch", alone.launch(), text -> TypedTorque.read(text, alone.unit(), keptLaunch));
         Optional<Decision> refused = form.refused();
         if (stop == null || refused.isPresent()) {
             return refused.orElseThrow();
@@ -96,8 +104,8 @@ public final class AfterFlight {
                         tx,
                         flight.with(Measured.CRANK_TURNS, stop.doubleValue())
                                 .with(Measured.BACK_OFF, backOff)
-                                .with(Measured.PEAK_TORQUE, peak == null ? null : peak.newtonMillimetres())
-                                .with(Measured.LAUNCH_TORQUE, launch == null ? null : launch.newtonMillimetres()),
+                                .with(Measured.PEAK_TORQUE, peak == null ? null : peak.nmm())
+                                .with(Measured.LAUNCH_TORQUE, launch == null ? null : launch.nmm()),
                         flight,
                         alone.insist(),
                         AfterFlight::fieldOfWind));
@@ -105,15 +113,9 @@ public final class AfterFlight {
             return asked.get();
         }
         var wound = new AttemptWound(
-                now.id(),
-                stop,
-                launch == null ? null : launch.newtonMillimetres(),
-                launch == null ? null : AimActions.withUnit(alone.launch(), alone.unit()));
-        AttemptNoted noted = AttemptStore.note(tx, now.id())
-                .wound(
-                        peak == null ? null : peak.newtonMillimetres(),
-                        peak == null ? null : AimActions.withUnit(alone.peak(), alone.unit()),
-                        backOff);
+                now.id(), stop, launch == null ? null : launch.nmm(), launch == null ? null : launch.typed());
+        AttemptNoted noted =
+                before.wound(peak == null ? null : peak.nmm(), peak == null ? null : peak.typed(), backOff);
         return Decision.decided(TOPICS, Fact.of("attempt.wound", wound), Fact.of("attempt.noted", noted));
     }
 

@@ -18,6 +18,7 @@ import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptNumber;
+import org.skeinday.attempt.AttemptWound;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.State;
@@ -117,6 +118,19 @@ public final class AttemptStore {
                 .where(ATTEMPT_NOTE.ATTEMPT_ID.eq(attempt))
                 .fetchOptionalInto(AttemptNoted.class)
                 .orElseGet(() -> AttemptNoted.blank(attempt));
+    }
+
+    /** What its wind came to; empty until the turns are known. */
+    public static Optional<AttemptWound> wound(Tx tx, String attempt) {
+        return tx.sql()
+                .select(
+                        ATTEMPT.ID,
+                        ATTEMPT.STOP_COUNT_CRANK_TURNS,
+                        ATTEMPT.LAUNCH_TORQUE_NMM,
+                        ATTEMPT.LAUNCH_TORQUE_TYPED)
+                .from(ATTEMPT)
+                .where(ATTEMPT.ID.eq(attempt).and(ATTEMPT.STOP_COUNT_CRANK_TURNS.isNotNull()))
+                .fetchOptionalInto(AttemptWound.class);
     }
 
     /** When it was quiet, by beginning. */

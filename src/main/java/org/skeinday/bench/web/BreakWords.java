@@ -1,6 +1,8 @@
 package org.skeinday.bench.web;
 
+import java.util.Locale;
 import java.util.Optional;
+import org.skeinday.attempt.web.PageWords;
 import org.skeinday.motor.BreakCause;
 import org.skeinday.motor.BreakPlace;
 import org.skeinday.motor.MotorAdded;
@@ -18,7 +20,10 @@ final class BreakWords {
     static Optional<BenchView.Broke> of(Tx tx, MotorAdded motor, boolean coach, String wrong) {
         return BreakEvidenceStore.of(tx, motor)
                 .map(broke -> new BenchView.Broke(
-                        turns(broke) + said(broke) + ".",
+                        turns(broke) + said(broke) + "."
+                                + MotorLifeStore.breakOf(tx, motor.id())
+                                        .map(BreakWords::where)
+                                        .orElse(""),
                         MotorLifeStore.breakOf(tx, motor.id())
                                 .map(BreakWords::cause)
                                 .orElse(""),
@@ -45,13 +50,27 @@ final class BreakWords {
                 : "an accident, which counts in the risk of breaking and gives neither K nor a torque limit";
     }
 
-    /** As the coach said it, else as somebody saw where it parted; empty while nothing is known. */
+    /** Where it parted in the rubber, as somebody saw it; the causes outside it are chosen below. */
+    private static String where(MotorStep broke) {
+        String parted = broke.parted();
+        return parted == null || BreakPlace.of(parted).isOutsideTheRubber()
+                ? ""
+                : " Where it parted: " + PageWords.place(BreakPlace.of(parted)).toLowerCase(Locale.ROOT) + ".";
+    }
+
+    /**
+     * As the coach said it, else as somebody saw where it parted: in the rubber that is an accident until the coach says that
+     * it was a test. Empty while nobody has looked.
+     */
     private static String cause(MotorStep broke) {
         String parted = broke.parted();
         BreakPlace place = parted == null ? BreakPlace.UNKNOWN : BreakPlace.of(parted);
         if (place.isOutsideTheRubber()) {
             return place.word();
         }
-        return broke.test() == null ? "" : (broke.test() ? BreakCause.TEST : BreakCause.ACCIDENT).word();
+        if (broke.test() == null) {
+            return parted == null ? "" : BreakCause.ACCIDENT.word();
+        }
+        return (broke.test() ? BreakCause.TEST : BreakCause.ACCIDENT).word();
     }
 }

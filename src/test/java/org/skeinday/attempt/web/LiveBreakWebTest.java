@@ -119,6 +119,25 @@ class LiveBreakWebTest {
         saysNot("Somebody is hurt", laptop.get("/first").body());
     }
 
+    /** What was answered on Now is known on the motor's page, which offers no way to wind what is broken. */
+    @Test
+    void where_it_parted_is_known_on_the_motor_s_own_page_which_offers_no_winding_of_it() throws Exception {
+        String whole = laptop.get("/bench/motor/" + motor).body();
+        says("Wind it without an attempt", whole);
+        says("Break test of its batch", whole);
+        tap(begin(), "broke");
+        String broken = laptop.get("/bench/motor/" + motor).body();
+        saysNot("Wind it without an attempt", broken);
+        saysNot("Break test of its batch", broken);
+        says("nobody has said yet", broken);
+        done(reader, "/attempt/people-safe");
+        done(reader, "/attempt/parted", "place", "strand");
+        String told = laptop.get("/bench/motor/" + motor).body();
+        says("Where it parted: in the strand.", told);
+        saysNot("nobody has said yet", told);
+        says("<option value=\"accident\" selected>", told);
+    }
+
     @Test
     void one_that_breaks_after_it_was_given_up_asks_for_people_and_stays_broken() throws Exception {
         tap(begin(), "stopped");
