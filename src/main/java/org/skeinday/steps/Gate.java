@@ -1,8 +1,11 @@
 package org.skeinday.steps;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The one gate: winding starts when the critical items of the winding place and of the list before winding are done, or the
@@ -85,6 +88,27 @@ public final class Gate {
                         .filter(state -> state.isOpen() && state.step().critical())
                         .forEach(open::add));
         return new Verdict(open.stream().map(StepState::step).toList(), passed(open, passes));
+    }
+
+    /** @param open for how many open items this answer holds, at least one */
+    public record Answered(GatePassed pass, int open) {}
+
+    /**
+     * Who answers for what is open, each item with the latest who does; an answer for what was ticked or asked again since is
+     * not among them.
+     */
+    public static List<Answered> answered(Run place, Run beforeWinding, List<GatePassed> passes) {
+        Map<GatePassed, Integer> counts = new LinkedHashMap<>();
+        Stream.of(place, beforeWinding)
+                .flatMap(run -> run.states().stream())
+                .filter(state -> state.isOpen() && state.step().critical())
+                .forEach(state -> passes.stream()
+                        .filter(pass -> pass.covers(state))
+                        .reduce((a, b) -> b.atMs() >= a.atMs() ? b : a)
+                        .ifPresent(pass -> counts.merge(pass, 1, Integer::sum)));
+        return counts.entrySet().stream()
+                .map(one -> new Answered(one.getKey(), one.getValue()))
+                .toList();
     }
 
     /** By one who answered for all of it since it was asked last. */

@@ -80,7 +80,7 @@ final class CardLines {
             lines.addAll(WhoDoesWhat.of(tx, entry, attempt.number(), nameOf).lines());
             WindingPlaces.line(tx, attempt).ifPresent(lines::add);
         }
-        lines.addAll(GateWords.passes(tx, attempt.id(), nameOf));
+        lines.addAll(GateWords.passes(tx, attempt, nameOf));
         if (live.phase().name() == AttemptPhase.Name.CALLED && entry.own()) {
             lines.addAll(HallLines.apart(tx, attempt.eventId(), units));
         }

@@ -44,11 +44,22 @@ public final class RunStore {
 
     /** In the revision in which it was begun; with nothing done, in the one in force, when nobody began it. */
     public static Run of(Tx tx, Checklist inForce, String subject) {
+        return asOf(tx, inForce, subject, Long.MAX_VALUE);
+    }
+
+    /** The same as it stood at a moment, epoch ms. */
+    public static Run asOf(Tx tx, Moment moment, String subject, long untilMs) {
+        return asOf(tx, ListStore.at(tx, moment), subject, untilMs);
+    }
+
+    private static Run asOf(Tx tx, Checklist inForce, String subject, long untilMs) {
         String id = id(inForce.id(), subject);
         Checklist list = begun(tx, id)
                 .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision()))
                 .orElse(inForce);
-        return Run.of(list, facts(tx, id), PAUSES);
+        List<RunFact> facts =
+                facts(tx, id).stream().filter(fact -> fact.atMs() <= untilMs).toList();
+        return Run.of(list, facts, PAUSES);
     }
 
     /** Of the list of a pause. */
