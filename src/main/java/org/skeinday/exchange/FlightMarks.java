@@ -1,6 +1,7 @@
 package org.skeinday.exchange;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -100,6 +101,7 @@ final class FlightMarks {
             Table.Cells cells) {
         List<ValueMarked> marks = book.day().more().marks().stream()
                 .filter(m -> m.flightId().equals(flight) && Objects.equals(m.number(), number.apply(m.about())))
+                .sorted(Comparator.comparing(ValueMarked::about))
                 .toList();
         cells.put(
                         SOURCE,

@@ -97,6 +97,7 @@ class ExchangeProperties {
                 + more.quiet().size()
                 + more.lists().inForce().size()
                 + more.judged().size()
-                + more.aloft().size();
+                + more.aloft().size()
+                + more.marks().size();
     }
 }
