@@ -117,6 +117,10 @@ class AttemptsBrowserIT {
         Sight.look(phone, "attempts-broke");
         Sight.waitFor(laptop, "#first", "Broke. Hands off. Check people.");
         Sight.look(laptop, "attempts-broke-laptop");
+        Number apart = (Number) laptop.executeScript(
+                "const at = words => document.querySelector(`#first form[hx-post='${words}'] button`)"
+                        + ".getBoundingClientRect(); return at('/hall/stop').top - at('/attempt/people-safe').bottom;");
+        assertTrue(apart.doubleValue() >= 12, "a hasty finger must not stop the hall: " + apart + " px");
         tap(By.cssSelector("#first form[hx-post='/attempt/people-safe'] button"));
         Sight.waitFor(phone, "#first", "Where did it part?");
         Sight.look(phone, "attempts-parted");
