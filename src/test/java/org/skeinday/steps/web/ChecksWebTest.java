@@ -259,11 +259,17 @@ class ChecksWebTest {
             assertTrue(waits.contains("no override for eyes and line"), waits);
             assertFalse(waits.contains("The supervising adult answers for it"), page);
         }
+        for (String page : new String[] {"/now", "/attempt/" + attempt}) {
+            String held = laptop.get(page).body();
+            assertTrue(held.contains("answered for by</dt><dd>Mrs Grebe: looked at it myself (open: "), held);
+        }
         says(422, "Nothing is waited for", helperPassAgain(attempt));
         says(200, ">Wound</button>", wind(attempt));
         String card = laptop.get("/now").body();
-        assertTrue(card.contains("Mrs Grebe: looked at it myself"), card);
-        assertTrue(laptop.get("/attempt/" + attempt).body().contains("Mrs Grebe"), "on the attempt's own page too");
+        assertFalse(card.contains("Mrs Grebe"), "all was ticked since, and it is wound without an answer: " + card);
+        String told = laptop.get("/attempt/" + attempt).body();
+        assertTrue(told.contains("Mrs Grebe: looked at it myself (open: "), "the attempt's own page keeps it: " + told);
+        assertTrue(told.contains("asked again or checked since"), told);
     }
 
     private HttpResponse<String> helperPassAgain(String attempt) throws Exception {
