@@ -125,6 +125,18 @@ class AfterFlightWebTest {
         assertTrue(
                 told.matches("(?s).*class=\"wound\" points=\"[0-9.]+,[0-9.]+ [0-9.]+,[0-9.]+ [0-9.]+,[0-9.]+\".*"),
                 told);
+        confirmedStays(id + "-0");
+    }
+
+    /** The turns are corrected, and the torque is as it was: what somebody said of it holds. */
+    private void confirmedStays(String wind) throws Exception {
+        String journal = Files.readString(root.resolve("day/journal.jsonl"));
+        String nmm = CalledForTests.value(journal, "attempt\\.wound\".*?\"launchTorqueNmm\":([0-9.]+)");
+        var confirmed = laptop.form("/evening/word", Map.of("flight", attempt, "number", "launch-torque=" + nmm));
+        assertEquals(200, confirmed.statusCode(), confirmed.body());
+        laptop.form("/winding/count", Map.of("wind", wind, "atFull", "", "stop", "81", "backOff", "4"));
+        String attempts = laptop.zip("/export.zip").get("attempts.csv");
+        assertTrue(attempts.contains(",81,") && attempts.contains("launch-torque tap confirmed"), attempts);
     }
 
     @Test

@@ -140,11 +140,11 @@ class EveryScreenBrowserIT {
         browser.executeScript("""
                 [...document.querySelectorAll('a[href], button, summary, select, input, textarea')]
                   .filter(e => e.checkVisibility() && e.type !== 'hidden' && !e.disabled && !e.closest('.skip'))
-                  .forEach((e, i) => e.setAttribute('data-walk', e.tagName.toLowerCase() + i));
+                  .forEach((e, i) => e.setAttribute('data-reach', e.tagName.toLowerCase() + i));
                 """);
         return new LinkedHashSet<>((List<String>) browser.executeScript(
-                "return [...document.querySelectorAll('[data-walk]')].filter(e => e.type !== 'radio').map(e =>"
-                        + " e.dataset.walk)"));
+                "return [...document.querySelectorAll('[data-reach]')].filter(e => e.type !== 'radio').map(e =>"
+                        + " e.dataset.reach)"));
     }
 
     /** Tab after Tab until the first comes again; each must be marked. */
@@ -153,7 +153,7 @@ class EveryScreenBrowserIT {
         for (int i = 0; i < 400; i++) {
             new Actions(browser).sendKeys(Keys.TAB).perform();
             WebElement now = browser.switchTo().activeElement();
-            String mark = now.getDomAttribute("data-walk");
+            String mark = now.getDomAttribute("data-reach");
             if (mark == null) {
                 if (!seen.isEmpty()) {
                     break; // past the last one

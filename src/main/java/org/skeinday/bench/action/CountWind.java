@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptWound;
+import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.action.BrokenMotor;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
@@ -113,10 +114,17 @@ public final class CountWind {
                                     peak.map(Torque::newtonMillimetres).orElse(null),
                                     peak.map(BrokenMotor::typed).orElse(null),
                                     counted.backOffCrankTurns())));
-            launch.ifPresent(torque -> facts.add(tapped(context, attempt, Measured.LAUNCH_TORQUE, torque)));
-            peak.ifPresent(torque -> facts.add(tapped(context, attempt, Measured.PEAK_TORQUE, torque)));
+            Optional<Flight> before = FlownStore.find(tx, attempt); // what is as it was keeps what was said of it
+            launch.filter(torque -> isNew(before.map(Flight::launchTorqueNmm), torque))
+                    .ifPresent(torque -> facts.add(tapped(context, attempt, Measured.LAUNCH_TORQUE, torque)));
+            peak.filter(torque -> isNew(before.map(Flight::peakTorqueNmm), torque))
+                    .ifPresent(torque -> facts.add(tapped(context, attempt, Measured.PEAK_TORQUE, torque)));
         }
         return facts;
+    }
+
+    private static boolean isNew(Optional<Double> before, Torque torque) {
+        return before.filter(nmm -> nmm == torque.newtonMillimetres()).isEmpty();
     }
 
     private static Fact tapped(ActContext context, String attempt, Measured what, Torque torque) {

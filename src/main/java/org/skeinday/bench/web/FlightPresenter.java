@@ -15,6 +15,7 @@ import org.skeinday.attempt.FlightFigures;
 import org.skeinday.attempt.RemainderReading;
 import org.skeinday.attempt.SizeAdvice;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.action.FlightWorth;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.evidence.FlightEvidence;
@@ -89,7 +90,8 @@ final class FlightPresenter {
                 form.typedOr("spoilt", said.counts().reason()),
                 form.typedOr("contact", contact),
                 flight != null && flight.said().judged(),
-                quiet || !said.counts().isUndecided() ? "" : said.counts().detail());
+                quiet || !said.counts().isUndecided() ? "" : said.counts().detail(),
+                FlightWorth.seen(said));
     }
 
     private String torque(@Nullable Double nmm) {

@@ -27,6 +27,8 @@ public record FlightView(
      * @param spoilt why the flight says nothing of model and motor; empty when it does
      * @param contact time since the release
      * @param undecided what it touched, empty unless somebody has still to say what that means
+     * @param seen how it is judged now, so that two who judge at once hear of each other
      */
-    public record Landing(String remaining, String spoilt, String contact, boolean told, String undecided) {}
+    public record Landing(
+            String remaining, String spoilt, String contact, boolean told, String undecided, String seen) {}
 }

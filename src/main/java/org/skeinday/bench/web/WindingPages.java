@@ -79,7 +79,15 @@ public final class WindingPages {
                 "/winding/landed",
                 Role.HELPER,
                 ctx -> told(
-                        ctx, "flight.told", "remaining", "remaining", "spoilt", "contact", "counts", AskedOnce.FIELD));
+                        ctx,
+                        "flight.told",
+                        "remaining",
+                        "remaining",
+                        "spoilt",
+                        "contact",
+                        "counts",
+                        "seen",
+                        AskedOnce.FIELD));
     }
 
     private void count(Context ctx) {

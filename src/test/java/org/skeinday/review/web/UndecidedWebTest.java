@@ -132,4 +132,20 @@ class UndecidedWebTest {
         keyedIn("none", "2:10");
         assertFalse(laptop.get("/evening").body().contains("undecided"));
     }
+
+    @Test
+    void a_form_of_the_landing_that_stood_open_does_not_take_in_what_was_left_out_meanwhile() throws Exception {
+        String flight = keyedIn("2", "2:10");
+        String open = laptop.get("/winding/part?flight=" + flight).body();
+        String seen = CalledForTests.value(open, "name=\"seen\" value=\"([^\"]*)\"");
+        assertEquals("undecided", seen);
+        word(flight, Map.of("verdict", "left-out", "reason", "touched twice", "seen", seen));
+        Map<String, String> late = new HashMap<>(Map.of("attempt", flight, "flight", flight, "remaining", "20"));
+        late.putAll(Map.of("spoilt", "", "contact", "", "seen", seen));
+        String told = laptop.form("/winding/landed", late).body();
+        assertTrue(told.contains("has judged this flight meanwhile: it says nothing, touched twice"), told);
+        assertTrue(laptop.get("/evening/flight/" + flight).body().contains("left out: touched twice"));
+        String anew = laptop.get("/winding/part?flight=" + flight).body();
+        assertEquals("touched twice", CalledForTests.value(anew, "name=\"seen\" value=\"([^\"]*)\""));
+    }
 }
