@@ -178,6 +178,7 @@ class OfficialTimeWebTest {
         Map<String, String> told = Map.of("attempt", attempt, "remaining", "", "spoilt", "", "contact", "");
         Map<String, String> later = new HashMap<>(told);
         later.put("counts", "later");
+        later.put("seen", "undecided");
         assertEquals(200, laptop.form("/winding/landed", later).statusCode());
         assertSays(
                 "<dd>undecided: touched at 0:31.0</dd>",
@@ -185,6 +186,7 @@ class OfficialTimeWebTest {
         later.put("counts", "yes");
         assertEquals(200, laptop.form("/winding/landed", later).statusCode());
         assertSays("<dd>counts</dd>", laptop.get("/evening/flight/" + attempt).body());
+        later.put("seen", "");
         later.put("spoilt", "touched a beam");
         assertEquals(200, laptop.form("/winding/landed", later).statusCode());
         String out = laptop.get("/evening/flight/" + attempt).body();
