@@ -1,6 +1,7 @@
 package org.skeinday.attempt;
 
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.evidence.Counts;
 import org.skeinday.evidence.FlightEvidence;
@@ -41,24 +42,16 @@ public record Flight(
 
     /** The same with what it is worth as evidence. */
     public Flight with(FlightEvidence worth) {
-        return new Flight(
-                id,
-                isAttempt,
-                modelId,
-                motorId,
-                atMs,
-                ratio,
-                stopCrankTurns,
-                backOffCrankTurns,
-                remainingCrankTurns,
-                peakTorqueNmm,
-                launchTorqueNmm,
-                timeMs,
-                worth);
+        return with(this::number, worth);
     }
 
     /** The same with another number. @param number in the record's own unit, null where it is not known */
     public Flight with(Measured what, @Nullable Double number) {
+        return with(one -> one == what ? number : number(one), said);
+    }
+
+    private Flight with(Function<Measured, @Nullable Double> number, FlightEvidence worth) {
+        Double time = number.apply(Measured.TIME);
         return new Flight(
                 id,
                 isAttempt,
@@ -66,13 +59,13 @@ public record Flight(
                 motorId,
                 atMs,
                 ratio,
-                what == Measured.CRANK_TURNS ? number : stopCrankTurns,
-                what == Measured.BACK_OFF ? number : backOffCrankTurns,
-                what == Measured.REMAINING ? number : remainingCrankTurns,
-                what == Measured.PEAK_TORQUE ? number : peakTorqueNmm,
-                what == Measured.LAUNCH_TORQUE ? number : launchTorqueNmm,
-                what == Measured.TIME && number != null ? (Long) Math.round(number) : timeMs,
-                said);
+                number.apply(Measured.CRANK_TURNS),
+                number.apply(Measured.BACK_OFF),
+                number.apply(Measured.REMAINING),
+                number.apply(Measured.PEAK_TORQUE),
+                number.apply(Measured.LAUNCH_TORQUE),
+                time == null ? null : (Long) Math.round(time),
+                worth);
     }
 
     /** One of its numbers in the record's own unit; null where it is not known. */
@@ -113,26 +106,12 @@ public record Flight(
      * Every fit, forecast and finding takes its flights from here.
      */
     public Optional<Flight> evidence() {
-        return counts().isYes()
-                ? Optional.of(new Flight(
-                        id,
-                        isAttempt,
-                        modelId,
-                        motorId,
-                        atMs,
-                        ratio,
-                        counted(Measured.CRANK_TURNS, stopCrankTurns),
-                        counted(Measured.BACK_OFF, backOffCrankTurns),
-                        counted(Measured.REMAINING, remainingCrankTurns),
-                        counted(Measured.PEAK_TORQUE, peakTorqueNmm),
-                        counted(Measured.LAUNCH_TORQUE, launchTorqueNmm),
-                        counted(Measured.TIME, timeMs),
-                        said))
-                : Optional.empty();
+        return counts().isYes() ? Optional.of(with(this::counted, said)) : Optional.empty();
     }
 
-    private <T extends Number> @Nullable T counted(Measured what, @Nullable T value) {
-        return value != null && said.counts(what, value.doubleValue()).isYes() ? value : null;
+    private @Nullable Double counted(Measured what) {
+        Double number = number(what);
+        return number != null && said.counts(what, number).isYes() ? number : null;
     }
 
     /** Empty while turns or time are not known, or where they cannot be. */

@@ -14,7 +14,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jooq.Condition;
 import org.jooq.Field;
@@ -95,12 +94,10 @@ public final class FlownStore {
 
     /** Attempts of own entries that were released, and practice, in the order in which they were flown: so many queries, however many flights. */
     public static List<Flight> own(Tx tx) {
-        Map<String, List<ReadingTaken>> readings = OwnReadings.standing(tx);
         Condition own = ATTEMPT.ENTRY_ID.in(
                 DSL.select(CONTEST_ENTRY.ID).from(CONTEST_ENTRY).where(CONTEST_ENTRY.OWN));
         return new FlightDoubts(tx)
-                .doubting(Stream.concat(
-                                attempts(tx, own, id -> readings.getOrDefault(id, List.of())).stream(), practised(tx))
+                .doubting(Stream.concat(attempts(tx, own).stream(), practised(tx))
                         .sorted(AS_FLOWN)
                         .toList());
     }
@@ -111,13 +108,10 @@ public final class FlownStore {
     }
 
     private static List<Flight> attempts(Tx tx, Condition which) {
-        return attempts(tx, which, id -> WatchStore.readings(tx, id));
-    }
-
-    private static List<Flight> attempts(Tx tx, Condition which, Function<String, List<ReadingTaken>> readings) {
         Select<Record1<String>> ids = DSL.select(ATTEMPT.ID).from(ATTEMPT).where(which);
         Map<String, Marks> touched = WatchStore.touched(tx, ids);
         Map<String, ValueMarks> marks = EvidenceStore.byFlight(tx);
+        Map<String, List<ReadingTaken>> readings = WatchStore.readings(tx, ids);
         return tx.sql()
                 .select(ATTEMPT.fields())
                 .select(
@@ -144,11 +138,11 @@ public final class FlownStore {
                     String id = r.get(ATTEMPT.ID);
                     FlightEvidence worth =
                             JudgedFlights.of(r, touched.get(id), marks.getOrDefault(id, ValueMarks.NONE));
-                    return flown(r, readings, worth);
+                    return flown(r, readings.getOrDefault(id, List.of()), worth);
                 });
     }
 
-    private static Flight flown(Record r, Function<String, List<ReadingTaken>> readings, FlightEvidence worth) {
+    private static Flight flown(Record r, List<ReadingTaken> readings, FlightEvidence worth) {
         Integer stop = r.get(ATTEMPT.STOP_COUNT_CRANK_TURNS);
         Long released = r.get(ATTEMPT.RELEASED_AT_MS);
         Long called = r.get(ATTEMPT.CALLED_AT_MS);
@@ -165,7 +159,7 @@ public final class FlownStore {
                 r.get(ATTEMPT_NOTE.REMAINING_CRANK_TURNS),
                 r.get(ATTEMPT_NOTE.PEAK_TORQUE_NMM),
                 r.get(ATTEMPT.LAUNCH_TORQUE_NMM),
-                official == null ? ownWatch(readings.apply(r.get(ATTEMPT.ID))) : official,
+                official == null ? ownWatch(readings) : official,
                 worth);
     }
 

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptStation;
 import org.skeinday.attempt.State;
 import org.skeinday.contest.EntryAdded;
@@ -59,9 +60,14 @@ public final class Stations {
                 : new Stations(tx, all, entry.eventId()).of(entry.id(), attempt == null ? "" : attempt);
     }
 
+    /** Those of an event, read once where more than one thing is asked of them. */
+    public static Stations in(Tx tx, String event) {
+        return new Stations(tx, StationStore.all(tx), event);
+    }
+
     /** Where it was wound as somebody chose or tapped it; empty where nobody did. */
     public static Optional<StationAdded> known(Tx tx, EntryAdded entry, String attempt) {
-        return new Stations(tx, StationStore.all(tx), entry.eventId()).at(attempt);
+        return in(tx, entry.eventId()).at(attempt);
     }
 
     /** Motor turns of one crank turn there; the event's where nobody has counted the winder's own. */
@@ -80,11 +86,19 @@ public final class Stations {
                 .fetchMap(ATTEMPT_STATION.ATTEMPT_ID, CONTEST_STATION.WINDER_RATIO);
     }
 
+    /** By name. */
+    public List<StationAdded> all() {
+        return all;
+    }
+
+    /** Where a called attempt is wound; empty while no winding place is prepared. */
+    public Optional<StationAdded> of(AttemptNow attempt) {
+        return of(attempt.entryId(), attempt.id());
+    }
+
     /** Attempts that are called, wound or held at this place beside this one. */
-    public static List<String> at(Tx tx, String event, String station, String besides) {
-        return new Stations(tx, StationStore.all(tx), event)
-                .openAt(station, besides)
-                .toList();
+    public List<String> openAt(StationAdded station, AttemptNow besides) {
+        return openAt(station.id(), besides.id()).toList();
     }
 
     /** Of what is to be called nothing is said of places that are free just now: what is printed must hold. */

@@ -94,6 +94,12 @@ public final class WatchStore {
                 .fetchInto(ReadingTaken.class);
     }
 
+    /** Those of several attempts that were not taken back, by attempt: one query. @param attempts their ids */
+    static Map<String, List<ReadingTaken>> readings(Tx tx, Select<Record1<String>> attempts) {
+        return readings(tx, ATTEMPT_READING.ATTEMPT_ID.in(attempts).and(NOT_TAKEN_BACK)).stream()
+                .collect(Collectors.groupingBy(ReadingTaken::attemptId));
+    }
+
     private static List<ReadingTaken> readings(Tx tx, Condition which) {
         return tx.sql()
                 .selectFrom(ATTEMPT_READING)
@@ -169,9 +175,7 @@ public final class WatchStore {
 
     /** The same of several attempts, by attempt: three queries. @param attempts their ids */
     static Map<String, Timed> timed(Tx tx, Select<Record1<String>> attempts) {
-        Map<String, List<ReadingTaken>> readings =
-                readings(tx, ATTEMPT_READING.ATTEMPT_ID.in(attempts).and(NOT_TAKEN_BACK)).stream()
-                        .collect(Collectors.groupingBy(ReadingTaken::attemptId));
+        Map<String, List<ReadingTaken>> readings = readings(tx, attempts);
         Map<String, List<WatchJudged>> judged = judged(tx, ATTEMPT_WATCH_JUDGED.ATTEMPT_ID.in(attempts)).stream()
                 .collect(Collectors.groupingBy(WatchJudged::attemptId));
         Map<String, List<WatchMarked>> marks =

@@ -31,15 +31,16 @@ public record WindingPlaces(List<NowView.Choice> others) {
     }
 
     private static WindingPlaces choices(Tx tx, AttemptNow attempt) {
-        List<StationAdded> all = StationStore.all(tx);
-        EntryAdded entry = EntryStore.find(tx, attempt.entryId()).orElseThrow();
-        if (all.size() < 2 || !entry.own() || attempt.state() != State.CALLED) {
+        boolean own = EntryStore.find(tx, attempt.entryId()).orElseThrow().own();
+        if (!own || attempt.state() != State.CALLED) {
             return ONE;
         }
-        Optional<StationAdded> at = Stations.of(tx, entry, attempt.id());
-        return new WindingPlaces(all.stream()
+        Stations places = Stations.in(tx, attempt.eventId());
+        Optional<StationAdded> at = places.of(attempt);
+        return new WindingPlaces(places.all().stream()
                 .filter(station -> at.filter(station::equals).isEmpty())
-                .map(station -> new NowView.Choice(station.id(), words(station) + taken(tx, station, attempt)))
+                .map(station ->
+                        new NowView.Choice(station.id(), words(station) + taken(tx, places.openAt(station, attempt))))
                 .toList());
     }
 
@@ -76,8 +77,8 @@ public record WindingPlaces(List<NowView.Choice> others) {
         return station.name() + " · " + meter + (ratio == null ? "" : " · winder " + PlainNumber.of(ratio) + " to 1");
     }
 
-    private static String taken(Tx tx, StationAdded station, AttemptNow attempt) {
-        String who = Stations.at(tx, attempt.eventId(), station.id(), attempt.id()).stream()
+    private static String taken(Tx tx, List<String> attempts) {
+        String who = attempts.stream()
                 .flatMap(id -> AttemptStore.find(tx, id).stream())
                 .map(other -> EntryStore.find(tx, other.entryId())
                                 .map(EntryAdded::name)

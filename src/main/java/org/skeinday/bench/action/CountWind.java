@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptWound;
-import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.action.BrokenMotor;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
@@ -107,17 +107,17 @@ public final class CountWind {
                             launch.map(Torque::newtonMillimetres).orElse(null),
                             launch.map(BrokenMotor::typed).orElse(null))));
             Optional<Torque> peak = wind.peakTorque();
+            AttemptNoted before = AttemptStore.note(tx, attempt);
             facts.add(Fact.of(
                     "attempt.noted",
-                    AttemptStore.note(tx, attempt)
-                            .wound(
-                                    peak.map(Torque::newtonMillimetres).orElse(null),
-                                    peak.map(BrokenMotor::typed).orElse(null),
-                                    counted.backOffCrankTurns())));
-            Optional<Flight> before = FlownStore.find(tx, attempt); // what is as it was keeps what was said of it
-            launch.filter(torque -> isNew(before.map(Flight::launchTorqueNmm), torque))
+                    before.wound(
+                            peak.map(Torque::newtonMillimetres).orElse(null),
+                            peak.map(BrokenMotor::typed).orElse(null),
+                            counted.backOffCrankTurns())));
+            // what is as it was keeps what was said of it
+            launch.filter(torque -> isNew(AttemptStore.wound(tx, attempt).map(AttemptWound::launchTorqueNmm), torque))
                     .ifPresent(torque -> facts.add(tapped(context, attempt, Measured.LAUNCH_TORQUE, torque)));
-            peak.filter(torque -> isNew(before.map(Flight::peakTorqueNmm), torque))
+            peak.filter(torque -> isNew(Optional.ofNullable(before.peakTorqueNmm()), torque))
                     .ifPresent(torque -> facts.add(tapped(context, attempt, Measured.PEAK_TORQUE, torque)));
         }
         return facts;

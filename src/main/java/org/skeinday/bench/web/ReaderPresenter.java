@@ -1,5 +1,6 @@
 package org.skeinday.bench.web;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -38,8 +39,25 @@ final class ReaderPresenter {
                 : Optional.ofNullable(station).map(StationAdded::divisionNmm);
     }
 
+    /** What is not known of the meter or the plan, as sentences. @param quiet while no advice may be given */
+    List<String> lacks(@Nullable WindingPlan plan, boolean quiet) {
+        List<String> lacks = new ArrayList<>();
+        if (division().isEmpty()) {
+            lacks.add(
+                    "What one division of the meter is worth is not known: divisions are counted, no torque is computed. Enter"
+                            + " it in Prepare, page Winding places.");
+        }
+        if (plan == null) {
+            lacks.add("No turns limit, no floor marks: " + planned.why() + ".");
+        }
+        if (!quiet) {
+            beyondMeter().ifPresent(lacks::add);
+        }
+        return lacks;
+    }
+
     /** Why the torque limit cannot be read, in words; empty when it can. */
-    Optional<String> beyondMeter() {
+    private Optional<String> beyondMeter() {
         @Nullable Torque ceiling = planned.aim().ceilingTorque();
         return Optional.ofNullable(station)
                 .map(StationAdded::fullScaleNmm)

@@ -169,7 +169,7 @@ final class WindingPresenter {
                         + life.motor().turns().words() + ", seen from the winder",
                 quiet ? List.of() : about.plan(),
                 quiet ? List.of() : floor(),
-                lacks(quiet),
+                reader.lacks(plan, quiet),
                 life.motor().id(),
                 wind == null ? "" : wind.begun().id(),
                 own,
@@ -282,21 +282,5 @@ final class WindingPresenter {
                             marks.size() + 1, String.valueOf(step.crankTurns()), units.length(step.distance()))));
         }
         return marks;
-    }
-
-    private List<String> lacks(boolean quiet) {
-        List<String> lacks = new ArrayList<>();
-        if (reader.division().isEmpty()) {
-            lacks.add(
-                    "What one division of the meter is worth is not known: divisions are counted, no torque is computed. Enter"
-                            + " it in Prepare, page Winding places.");
-        }
-        if (plan == null) {
-            lacks.add("No turns limit, no floor marks: " + planned.why() + ".");
-        }
-        if (!quiet) {
-            reader.beyondMeter().ifPresent(lacks::add);
-        }
-        return lacks;
     }
 }

@@ -8,7 +8,6 @@ import java.util.function.IntFunction;
 import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.io.ManagedSelector;
 import org.eclipse.jetty.server.ServerConnector;
-import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.record.LastingThread;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -57,7 +56,7 @@ final class ConnectorWatch implements AutoCloseable {
             } catch (InterruptedException e) {
                 return; // closed
             } catch (Exception | Error e) { // out of memory too: the next look may find some again
-                say("Connections could not be looked after just now", e);
+                LastingThread.sayOrNot(LOG, "Connections could not be looked after just now", e);
             }
         }
     }
@@ -67,7 +66,7 @@ final class ConnectorWatch implements AutoCloseable {
                 && connector.isRunning()
                 && !hears(connector)) {
             replace(connector);
-            say("Connections were no longer heard; the port was opened anew", null);
+            LastingThread.sayOrNot(LOG, "Connections were no longer heard; the port was opened anew", null);
         }
     }
 
@@ -88,15 +87,6 @@ final class ConnectorWatch implements AutoCloseable {
         server.removeConnector(old);
         next.start();
         server.addConnector(next);
-    }
-
-    /** Where memory has run out, saying so may run out of it, too. */
-    private static void say(String words, @Nullable Throwable fault) {
-        try {
-            LOG.error(words, fault);
-        } catch (RuntimeException | Error e) {
-            // what is not said is not worth ending for
-        }
     }
 
     @Override

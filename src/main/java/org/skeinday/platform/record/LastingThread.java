@@ -1,6 +1,8 @@
 package org.skeinday.platform.record;
 
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
 
 /**
  * A thread that is started again when it has ended unasked. Its work may catch everything and still not outlive this:
@@ -56,6 +58,15 @@ public final class LastingThread {
 
     private synchronized Thread current() {
         return thread;
+    }
+
+    /** Where memory has run out, saying so may run out of it, too: who must outlive it says so, or not. */
+    public static void sayOrNot(Logger log, String words, @Nullable Throwable fault) {
+        try {
+            log.error(words, fault);
+        } catch (RuntimeException | Error e) {
+            // what is not said is not worth ending for
+        }
     }
 
     /**

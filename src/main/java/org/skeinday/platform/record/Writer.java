@@ -87,7 +87,7 @@ public final class Writer implements Acts, AutoCloseable {
                     answerAll(inHand, OPENED_AGAIN);
                 });
         if (hadEnded) {
-            LOG.error("The writer's thread had ended; another goes on");
+            LastingThread.sayOrNot(LOG, "The writer's thread had ended; another goes on", null);
         }
     }
 
@@ -165,17 +165,8 @@ public final class Writer implements Acts, AutoCloseable {
                 more = round();
             } catch (RuntimeException | Error e) { // without this thread nothing would ever be taken again
                 behind = true;
-                sayOrNot("The writer met a fault of the program and goes on", e);
+                LastingThread.sayOrNot(LOG, "The writer met a fault of the program and goes on", e);
             }
-        }
-    }
-
-    /** Where memory has run out, saying so may run out of it, too: the thread must outlive that. */
-    private static void sayOrNot(String words, Throwable fault) {
-        try {
-            LOG.error(words, fault);
-        } catch (RuntimeException | Error e) {
-            // what is not said is not worth ending for
         }
     }
 
@@ -240,7 +231,7 @@ public final class Writer implements Acts, AutoCloseable {
             behind = true;
             trouble = AGAIN;
             answerAll(batch, OPENED_AGAIN);
-            sayOrNot("The writer met a fault of the program", e);
+            LastingThread.sayOrNot(LOG, "The writer met a fault of the program", e);
         }
     }
 
