@@ -151,7 +151,9 @@ create table contest_flight_rules (
   inside varchar(10) not null,
   -- What becomes of a flight whose model is caught; null where an earlier program wrote the rules.
   if_caught varchar(10),
-  start_again varchar(10)
+  start_again varchar(10),
+  -- Whether means are ordered exactly or as they are shown; null where an earlier program wrote the rules.
+  mean_ranks varchar(10)
 );
 -- The event that people work on, once somebody has said so. One row, none before.
 create table contest_at_hand (

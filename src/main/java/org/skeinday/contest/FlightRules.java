@@ -31,6 +31,8 @@ import org.skeinday.units.Preconditions;
  *     {@code heldWatchedMs} alone
  * @param startAgain no or yes: whether a flight that ended early so may be flown again; null where nobody said
  * @param inside release or landing: which of them must lie inside the window
+ * @param meanRanks exact (means are ordered as they are) or rounded (as they are shown, to the hundredth of a second); null
+ *     where nobody said: then a mean of the best is ordered exactly, one without best and worst as rounded
  */
 public record FlightRules(
         String eventId,
@@ -48,7 +50,8 @@ public record FlightRules(
         long lastCallMs,
         String inside,
         @Nullable String ifCaught,
-        @Nullable String startAgain) {
+        @Nullable String startAgain,
+        @Nullable String meanRanks) {
     /** A flight below the minimum without a repeat left. */
     public enum IfShort {
         /** It uses up an official flight and brings no time. */
@@ -95,6 +98,13 @@ public record FlightRules(
         YES
     }
 
+    /** By what entries are ordered whose score is a mean. */
+    public enum MeanRanks {
+        EXACT,
+        ROUNDED
+    }
+
+    public static final List<String> MEAN_RANKS = EnumWords.of(MeanRanks.class);
     public static final List<String> IF_CAUGHT = EnumWords.of(IfCaught.class);
     public static final List<String> START_AGAIN = EnumWords.of(StartAgain.class);
     public static final List<String> IF_SHORT = EnumWords.of(IfShort.class);
@@ -111,6 +121,7 @@ public record FlightRules(
     private static final String PARTS_TIES = "What parts ties";
     private static final String WHEN_CAUGHT = "What becomes of a model that is caught";
     private static final String AGAIN = "Whether it may start again";
+    private static final String MEANS_RANK = "How means are ordered";
     private static final String LIES_INSIDE = "What must lie inside the window";
 
     public FlightRules {
@@ -136,6 +147,9 @@ public record FlightRules(
         if (startAgain != null) {
             Preconditions.oneOf(AGAIN, startAgain, START_AGAIN);
         }
+        if (meanRanks != null) {
+            Preconditions.oneOf(MEANS_RANK, meanRanks, MEAN_RANKS);
+        }
     }
 
     /** What holds for an event that says nothing. */
@@ -155,6 +169,7 @@ public record FlightRules(
                 0,
                 FlightWindow.LAST_CALL_MS,
                 EnumWords.of(Inside.RELEASE),
+                null,
                 null,
                 null);
     }
@@ -240,6 +255,14 @@ public record FlightRules(
     /** Whether best or worst attempts are dropped and the mean of the rest counts. */
     public boolean drops() {
         return dropBest + dropWorst > 0;
+    }
+
+    /** By what means are ordered; where nobody said, as the program always did. */
+    public MeanRanks meanRanksRule() {
+        if (meanRanks == null) {
+            return drops() ? MeanRanks.ROUNDED : MeanRanks.EXACT;
+        }
+        return EnumWords.parse(MEANS_RANK, MeanRanks.class, meanRanks);
     }
 
     /** A window with these rules' last call, which is never before it opens. */

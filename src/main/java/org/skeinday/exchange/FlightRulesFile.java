@@ -27,7 +27,8 @@ final class FlightRulesFile implements DayFile {
             Column.time("last call").or("2:00"),
             Column.choice("inside the window", EnumWords.of(FlightRules.Inside.RELEASE), FlightRules.INSIDE),
             Column.choice("if caught", "", FlightRules.IF_CAUGHT),
-            Column.choice("start again", "", FlightRules.START_AGAIN));
+            Column.choice("start again", "", FlightRules.START_AGAIN),
+            Column.choice("mean ranks", "", FlightRules.MEAN_RANKS));
 
     @Override
     public String name() {
@@ -98,7 +99,8 @@ final class FlightRulesFile implements DayFile {
                         lastCall,
                         inside,
                         row.optional("if caught"),
-                        row.optional("start again")));
+                        row.optional("start again"),
+                        row.optional("mean ranks")));
     }
 
     @Override
@@ -122,7 +124,8 @@ final class FlightRulesFile implements DayFile {
                     .put("last call", seconds(rules.lastCallMs()))
                     .put("inside the window", rules.inside())
                     .put("if caught", rules.ifCaught())
-                    .put("start again", rules.startAgain());
+                    .put("start again", rules.startAgain())
+                    .put("mean ranks", rules.meanRanks());
         }
     }
 

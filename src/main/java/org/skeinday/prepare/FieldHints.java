@@ -56,6 +56,10 @@ public final class FieldHints {
             Map.entry("rules.csv/ties", "by the next best single time, by the best alone, or a shared place"),
             Map.entry("rules.csv/drop best", "attempts; then the mean of the rest is the score"),
             Map.entry("rules.csv/drop worst", "attempts; one not flown counts as the worst"),
+            Map.entry(
+                    "rules.csv/mean ranks",
+                    "exact: 1:00.004 is before 1:00.003; rounded: both are 1:00.00 and ties part them; empty for exact, with"
+                            + " dropped attempts for rounded"),
             Map.entry("rules.csv/last call", "before the window closes; 0 for none"),
             Map.entry("entries.csv/call order", "1 is called first within a window; empty for by name"),
             Map.entry("models.csv/direction", "how its motor is wound, seen from the winder"),

@@ -50,8 +50,8 @@ public record Preset(Sheet thing, String path, String name, Map<String, String> 
             new Preset(
                     Sheet.RULES,
                     "without-best-and-worst",
-                    "The mean without the best and the worst attempt",
-                    Map.of("drop best", "1", "drop worst", "1")));
+                    "The mean without the best and the worst attempt, to the hundredth; ties by the best single time",
+                    Map.of("drop best", "1", "drop worst", "1", "mean ranks", "rounded", "ties", "best")));
 
     private static Map<String, String> rules(
             String attempts,

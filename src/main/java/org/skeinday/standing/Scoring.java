@@ -12,9 +12,15 @@ import org.skeinday.timing.RoundingBySize;
 /**
  * How the flights of an event's entries become official, scores and places.
  *
+ * @param ranks by what means are ordered: as they are, or as they are shown
  * @param trimmed the mean without best and worst, which then is the score; empty when none are dropped
  */
-public record Scoring(FlightsRule flights, ScoreRule score, Optional<TrimmedMean> trimmed, TieRule ties) {
+public record Scoring(
+        FlightsRule flights,
+        ScoreRule score,
+        Optional<TrimmedMean> trimmed,
+        FlightRules.MeanRanks ranks,
+        TieRule ties) {
     private static final int NO_LIMIT = 500;
     private static final long HUNDREDTH_MS = 10;
 
@@ -32,6 +38,7 @@ public record Scoring(FlightsRule flights, ScoreRule score, Optional<TrimmedMean
                         ? Optional.of(new TrimmedMean(
                                 event.attempts(), rules.dropBest(), rules.dropWorst(), Better.LONGER, hundredths()))
                         : Optional.empty(),
+                rules.meanRanksRule(),
                 tie(rules.tiesRule()));
     }
 
@@ -52,9 +59,21 @@ public record Scoring(FlightsRule flights, ScoreRule score, Optional<TrimmedMean
         return FlightTally.of(flown, flights);
     }
 
-    /** Milliseconds by which entries are ordered; empty without a score. A mean is divided only when shown. */
+    /**
+     * Milliseconds by which entries are ordered; empty without a score. Of a mean that ranks exactly it is the sum, which is
+     * divided only when shown; of one that ranks as rounded what is shown.
+     */
     public Optional<Long> countedMs(List<DecidedFlight> flown) {
-        List<Long> official = tally(flown).officialMs();
+        Optional<Long> sum = sumMs(tally(flown).officialMs());
+        return ranksRounded() ? sum.map(this::meanMs) : sum;
+    }
+
+    /** What is shown of {@link #countedMs}. */
+    public long shownMs(long countedMs) {
+        return ranksRounded() ? countedMs : meanMs(countedMs);
+    }
+
+    private Optional<Long> sumMs(List<Long> official) {
         if (trimmed.isEmpty()) {
             return score.countedMs(official);
         }
@@ -63,12 +82,15 @@ public record Scoring(FlightsRule flights, ScoreRule score, Optional<TrimmedMean
         while (tries.size() < trimmed.get().tries()) {
             tries.add(Optional.empty());
         }
-        return trimmed.get().of(tries).meanMs();
+        return trimmed.get().sumMs(tries);
     }
 
-    /** What is shown of {@link #countedMs}. */
-    public long shownMs(long countedMs) {
-        return trimmed.isPresent() ? countedMs : score.shownMs(countedMs);
+    private long meanMs(long sumMs) {
+        return trimmed.map(mean -> mean.meanMs(sumMs)).orElseGet(() -> score.shownMs(sumMs));
+    }
+
+    private boolean ranksRounded() {
+        return isMean() && ranks == FlightRules.MeanRanks.ROUNDED;
     }
 
     /** Whether the score is a mean, which has its own hundredths. */

@@ -37,24 +37,42 @@ public record TrimmedMean(int tries, int dropBest, int dropWorst, Better better,
 
     /** @param times in ms, one for each try, empty for a try without a time */
     public Mean of(List<Optional<Long>> times) {
-        if (times.size() != tries) {
-            throw new IllegalArgumentException("There must be " + tries + " tries, but there were " + times.size());
-        }
-        List<Long> timed =
-                new ArrayList<>(times.stream().flatMap(Optional::stream).toList());
+        List<Long> timed = timed(times);
         int without = tries - timed.size();
         if (without > dropWorst) {
             return new Mean(Optional.empty(), without + " of " + tries + " tries are without a time: no score");
         }
-        timed.sort(better.first());
         List<Long> counted = timed.subList(dropBest, tries - dropWorst);
-        BigInteger sum = counted.stream().map(BigInteger::valueOf).reduce(BigInteger.ZERO, BigInteger::add);
-        long mean = rounding.round(sum, BigInteger.valueOf(counted.size()));
+        long mean = meanMs(sum(counted));
         List<Long> dropped = new ArrayList<>(timed.subList(0, dropBest));
         dropped.addAll(timed.subList(tries - dropWorst, timed.size()));
         String how = "Mean of " + list(counted) + "; dropped: " + list(dropped)
                 + (without == 0 ? "" : (dropped.isEmpty() ? "" : ", ") + without + " without a time");
         return new Mean(Optional.of(mean), how + ": " + text(mean));
+    }
+
+    /** The sum of the tries that count, ms; empty for no score. */
+    public Optional<Long> sumMs(List<Optional<Long>> times) {
+        List<Long> timed = timed(times);
+        return tries - timed.size() > dropWorst
+                ? Optional.empty()
+                : Optional.of(sum(timed.subList(dropBest, tries - dropWorst)));
+    }
+
+    /** The mean of the tries that count, rounded. @param sumMs theirs */
+    public long meanMs(long sumMs) {
+        return rounding.round(BigInteger.valueOf(sumMs), BigInteger.valueOf(tries - dropBest - dropWorst));
+    }
+
+    private List<Long> timed(List<Optional<Long>> times) {
+        if (times.size() != tries) {
+            throw new IllegalArgumentException("There must be " + tries + " tries, but there were " + times.size());
+        }
+        return times.stream().flatMap(Optional::stream).sorted(better.first()).toList();
+    }
+
+    private static long sum(List<Long> times) {
+        return times.stream().reduce(0L, Math::addExact);
     }
 
     private static String list(List<Long> times) {

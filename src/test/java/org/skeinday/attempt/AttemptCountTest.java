@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.skeinday.contest.FlightRules;
 import org.skeinday.contest.FlightRules.IfShort;
 import org.skeinday.contest.ScoreKind;
 import org.skeinday.standing.FlightsRule;
@@ -30,6 +31,7 @@ class AttemptCountTest {
                 new FlightsRule(3, 20_000, repeats, 500, IfShort.NO_TIME),
                 new ScoreRule(ScoreKind.BEST, 1),
                 Optional.empty(),
+                FlightRules.MeanRanks.EXACT,
                 TieRule.SHARED);
     }
 

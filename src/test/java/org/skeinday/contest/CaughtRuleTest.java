@@ -34,7 +34,8 @@ class CaughtRuleTest {
                 0,
                 usual.inside(),
                 ifCaught,
-                again);
+                again,
+                null);
     }
 
     @Test

@@ -199,7 +199,8 @@ final class RandomMore {
                 day.upTo(3_600_000),
                 FlightRules.INSIDE.get(day.upTo(1)),
                 watched != null ? (day.maybe() ? "less" : null) : (day.maybe() ? "ends" : null),
-                day.maybe() ? FlightRules.START_AGAIN.get(day.upTo(1)) : null);
+                day.maybe() ? FlightRules.START_AGAIN.get(day.upTo(1)) : null,
+                day.maybe() ? FlightRules.MEAN_RANKS.get(day.upTo(1)) : null);
     }
 
     private StationAdded station() {

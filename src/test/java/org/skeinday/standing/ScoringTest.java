@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,9 +42,14 @@ class ScoringTest {
     }
 
     private static FlightRules rules(int repeats, String ifShort, String ties, int dropBest, int dropWorst) {
+        return rules(repeats, ifShort, ties, dropBest, dropWorst, null);
+    }
+
+    private static FlightRules rules(
+            int repeats, String ifShort, String ties, int dropBest, int dropWorst, @Nullable String meanRanks) {
         return new FlightRules(
                 "e", null, null, repeats, null, ifShort, "stands", 60_000, "keep", ties, dropBest, dropWorst, 0,
-                "release", null, null);
+                "release", null, null, meanRanks);
     }
 
     private static List<DecidedFlight> flown(String seconds) {
@@ -99,6 +105,29 @@ class ScoringTest {
         Scoring scoring = Scoring.of(event(5, "mean", 5, 0), rules(0, "no-time", "next", 1, 1));
         assertEquals(Optional.ofNullable(scoreMs), scoring.countedMs(flown(times)));
         scoring.countedMs(flown(times)).ifPresent(ms -> assertEquals(ms, scoring.shownMs(ms)));
+    }
+
+    /**
+     * Means that differ by less than is shown. Where nobody says, a mean of the best is ordered exactly and one without best
+     * and worst as rounded; WCA Regulations 9f8 and 9f9 round before they order, and equal means are parted by the best single.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "0, , A1 B2",
+        "0, exact, A1 B2",
+        "0, rounded, B1 A2",
+        "1, , B1 A2",
+        "1, exact, A1 B2",
+        "1, rounded, B1 A2"
+    })
+    void means_are_ordered_exactly_or_as_they_are_shown(int dropped, @Nullable String ranks, String places) {
+        Scoring scoring = Scoring.of(event(5, "mean", 3, 0), rules(0, "no-time", "best", dropped, dropped, ranks));
+        Map<String, List<DecidedFlight>> flown = new LinkedHashMap<>();
+        flown.put("A", flown(dropped == 0 ? "10.004 10.004 10.004" : "10.004 10.004 10.004 10.004 1"));
+        flown.put("B", flown(dropped == 0 ? "10.006 10 10.002" : "10.006 10.002 10.002 10.002 1"));
+        List<Standings.Placed> order = scoring.order(flown);
+        assertEquals(places, order.stream().map(p -> p.entry() + p.place()).collect(Collectors.joining(" ")));
+        order.forEach(p -> assertEquals(10_000, scoring.shownMs(p.countedMs().orElseThrow())));
     }
 
     @ParameterizedTest

@@ -176,6 +176,17 @@ public final class PageWords {
         return "Mean without " + best + (best.isEmpty() || worst.isEmpty() ? "" : " and ") + worst;
     }
 
+    /** The same with what means are ordered by, which decides between entries whose shown means are equal. */
+    static String scoreInFull(Today today) {
+        return score(today)
+                + (today.scoring().isMean()
+                        ? switch (today.scoring().ranks()) {
+                            case EXACT -> ", ordered exactly and shown to 0.01 s";
+                            case ROUNDED -> ", ordered as rounded to 0.01 s";
+                        }
+                        : "");
+    }
+
     /** What the flight rules add to the event's, as a sentence; empty when nothing. */
     static String flightRules(Today today) {
         FlightRules rules = today.rules();

@@ -68,7 +68,7 @@ public final class ResultPages {
 
     private ResultView view(Tx tx, Today today, Map<String, String> quiet) {
         return new ResultView(
-                today.event().name() + " · " + PageWords.score(today).toLowerCase(Locale.ROOT),
+                today.event().name() + " · " + PageWords.scoreInFull(today).toLowerCase(Locale.ROOT),
                 PageWords.score(today),
                 IntStream.rangeClosed(1, today.event().attempts()).boxed().toList(),
                 rows(today),
