@@ -9,9 +9,14 @@ import org.jspecify.annotations.Nullable;
  *
  * @param reason why it is left out, null when it counts
  * @param contactMs when it touched something, in ms since the release, null when that is not known
+ * @param ofContact whether a contact was known when it was said; null in records of before, where whoever noted turns
+ *     alone has left the same word
  */
 public record FlightJudged(
-        String attemptId, @Nullable String reason, @Nullable Long contactMs) {
+        String attemptId,
+        @Nullable String reason,
+        @Nullable Long contactMs,
+        @Nullable Boolean ofContact) {
     public FlightJudged {
         if (reason != null && reason.isBlank()) {
             throw new IllegalArgumentException("A flight that is left out must have a reason, but had none");
@@ -20,6 +25,11 @@ public record FlightJudged(
             throw new IllegalArgumentException("A contact must have a reason and a time of 0 or more, but was '"
                     + (reason == null ? "" : reason) + "' at " + contactMs + " ms");
         }
+    }
+
+    /** Whether it decides of a flight that touched something: what was told of it later, nobody has decided of. */
+    public boolean decidesOfContact() {
+        return reason != null || Boolean.TRUE.equals(ofContact);
     }
 
     /** From release to the contact; null when there was none or nobody saw when. */

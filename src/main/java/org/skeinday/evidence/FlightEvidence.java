@@ -7,18 +7,30 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a flight is worth as evidence: as a whole, and each of its values.
  *
- * @param judged whether a person has said that it counts, or that it does not
+ * @param judged whether a person has said that it does not count, or that it does whatever it touched
  * @param counts as a whole
+ * @param touched what it touched, as marks or cards have it; empty when it touched nothing
  * @param contact from release to the contact, null when there was none or nobody saw when
  * @param doubted what is unlikely or impossible, confirmed or not
  */
 public record FlightEvidence(
-        boolean judged, Counts counts, @Nullable Duration contact, ValueMarks marks, List<Doubted> doubted) {
+        boolean judged,
+        Counts counts,
+        String touched,
+        @Nullable Duration contact,
+        ValueMarks marks,
+        List<Doubted> doubted) {
     public FlightEvidence {
         doubted = List.copyOf(doubted);
         if (contact != null && contact.isNegative()) {
             throw new IllegalArgumentException("A contact must lie after the release, but was " + contact);
         }
+    }
+
+    /** Where nothing is told of what it touched beyond what {@code counts} says. */
+    public FlightEvidence(
+            boolean judged, Counts counts, @Nullable Duration contact, ValueMarks marks, List<Doubted> doubted) {
+        this(judged, counts, counts.isUndecided() ? counts.detail() : "", contact, marks, doubted);
     }
 
     /** Nothing speaks against it. */
@@ -32,12 +44,12 @@ public record FlightEvidence(
 
     /** The same with marks of its values. */
     public FlightEvidence marked(ValueMarks of) {
-        return new FlightEvidence(judged, counts, contact, of, doubted);
+        return new FlightEvidence(judged, counts, touched, contact, of, doubted);
     }
 
     /** The same with its unlikely values. */
     public FlightEvidence doubting(List<Doubted> of) {
-        return new FlightEvidence(judged, counts, contact, marks, of);
+        return new FlightEvidence(judged, counts, touched, contact, marks, of);
     }
 
     /** Whether this number may enter a fit. @param number in the record's own unit */

@@ -12,7 +12,7 @@ public final class WhatCounts {
     /**
      * A flight as a whole.
      *
-     * @param judged whether a person has said that it counts, or that it does not
+     * @param judged whether a person has said that it does not count, or that it does whatever it touched
      * @param leftOut why that person left it out; empty otherwise
      * @param steered what it was steered with, in words; empty when it flew by itself
      * @param contact what it touched, as marks or cards have it; empty when it touched nothing

@@ -107,7 +107,11 @@ final class AttemptNotes {
                     "a flight is undecided as long as nobody has said what its contact means, and this one has none",
                     "write in contacts what it touched, or yes here");
         } else if (reason || contact != null || counts.equals("yes")) {
-            context.take(row, "attempt.judged", () -> new FlightJudged(attempt, row.optional("says nothing"), contact));
+            boolean touched = Contacts.isContact(row.text("contacts"));
+            context.take(
+                    row,
+                    "attempt.judged",
+                    () -> new FlightJudged(attempt, row.optional("says nothing"), contact, touched));
         }
     }
 
@@ -134,15 +138,13 @@ final class AttemptNotes {
                 .put("from paper", n.fromPaper() ? "yes" : "no"));
         book.judged(attempt)
                 .ifPresent(j -> cells.put("says nothing", j.reason()).put("contact at", Numbers.time(j.contactMs())));
+        boolean touched = noted.filter(n -> Contacts.isContact(n.contacts())).isPresent();
         cells.put(
                 COUNTS,
                 book.judged(attempt)
+                        .filter(j -> j.decidesOfContact() || !touched)
                         .map(j -> j.reason() == null ? "yes" : "no")
-                        .orElse(
-                                noted.filter(n -> Contacts.isContact(n.contacts()))
-                                                .isPresent()
-                                        ? "undecided"
-                                        : ""));
+                        .orElse(touched ? "undecided" : ""));
         book.aloft(attempt)
                 .ifPresent(a -> cells.put("caught at", Numbers.time(a.caughtMs()))
                         .put("free again", Numbers.time(a.freedMs()))

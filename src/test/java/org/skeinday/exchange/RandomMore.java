@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.Contacts;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.PracticeFlown;
@@ -80,10 +81,13 @@ final class RandomMore {
                 quiet.add(new Quiet(attempt.id(), day.moment(), day.momentOrNull()));
             }
             if (day.maybe()) {
+                boolean touched = noted.stream()
+                        .anyMatch(n -> n.attemptId().equals(attempt.id()) && Contacts.isContact(n.contacts()));
                 judged.add(
                         day.maybe()
-                                ? new FlightJudged(attempt.id(), null, null)
-                                : new FlightJudged(attempt.id(), "touched a beam", day.maybe() ? 12_300L : null));
+                                ? new FlightJudged(attempt.id(), null, null, touched)
+                                : new FlightJudged(
+                                        attempt.id(), "touched a beam", day.maybe() ? 12_300L : null, touched));
             }
             if (day.maybe()) {
                 boolean freed = day.maybe();

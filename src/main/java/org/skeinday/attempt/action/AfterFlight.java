@@ -146,11 +146,13 @@ public final class AfterFlight {
                 .orElseGet(() -> told(tx, context, now, remaining, judged(tx, context, flight, told, spoilt, contact)));
     }
 
-    /** A flight with a contact stays undecided as long as nobody says; of any other whoever notes its turns has looked. */
+    /** A flight with a contact stays undecided as long as nobody says; whoever notes turns alone has said nothing of it. */
     private static List<Fact> judged(
             Tx tx, ActContext context, Flight flight, Landed told, String spoilt, @Nullable Long contact) {
         boolean open = flight.counts().isUndecided() && spoilt.isEmpty() && !"yes".equals(told.counts());
-        return open ? List.of() : FlightWorth.judged(tx, context, flight, spoilt, contact);
+        return open || !FlightWorth.saysMore(flight, spoilt, contact)
+                ? List.of()
+                : FlightWorth.judged(tx, context, flight, spoilt, contact);
     }
 
     private static String fieldOfWind(Measured what) {

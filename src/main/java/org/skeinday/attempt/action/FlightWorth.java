@@ -16,6 +16,7 @@ import org.skeinday.attempt.store.FlightStore;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.evidence.FlightEvidence;
 import org.skeinday.evidence.Measured;
+import org.skeinday.evidence.NotCounted;
 import org.skeinday.evidence.ValueMarked;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -120,17 +121,46 @@ public final class FlightWorth {
     static List<Fact> judged(Tx tx, ActContext context, Flight flight, String reason, @Nullable Long contactMs) {
         List<Fact> facts = new ArrayList<>();
         if (flight.isAttempt()) {
-            Duration marked = flight.said().contact();
-            @Nullable Long at = contactMs != null || marked == null ? contactMs : (Long) marked.toMillis();
-            facts.add(Fact.of(
-                    "attempt.judged",
-                    new FlightJudged(flight.id(), reason.isEmpty() ? null : reason, reason.isEmpty() ? null : at)));
+            if (saysMore(flight, reason, contactMs)) {
+                facts.add(Fact.of("attempt.judged", said(flight, reason, contactMs)));
+            }
         } else {
             PracticeFlown practice = FlightStore.find(tx, flight.id()).orElseThrow();
             facts.add(Fact.of("flight.changed", reason.isEmpty() ? practice.takenIn() : practice.leftOut(reason)));
         }
         facts.add(mark(context, flight, Measured.FLIGHT));
         return facts;
+    }
+
+    private static FlightJudged said(Flight flight, String reason, @Nullable Long contactMs) {
+        Duration marked = flight.said().contact();
+        @Nullable Long at = contactMs != null || marked == null ? contactMs : (Long) marked.toMillis();
+        return new FlightJudged(
+                flight.id(),
+                reason.isEmpty() ? null : reason,
+                reason.isEmpty() ? null : at,
+                !flight.said().touched().isEmpty());
+    }
+
+    /**
+     * Whether this is a word about the flight beyond what is said of it already: a form that was sent back as it was shown,
+     * and one that says nothing of a flight that touched nothing, judge nothing.
+     */
+    static boolean saysMore(Flight flight, String reason, @Nullable Long contactMs) {
+        if (reason.isEmpty()) {
+            return flight.counts().isUndecided() || flight.counts().because() == NotCounted.LEFT_OUT;
+        }
+        Duration known = flight.said().contact();
+        boolean sameContact = contactMs == null || (known != null && isShown(known, contactMs));
+        return !reason.equals(flight.counts().reason()) || !sameContact;
+    }
+
+    /** Whether a form that shows whole seconds, or hundredths, shows this moment so. */
+    private static boolean isShown(Duration known, long typedMs) {
+        var time = new FlightTime(known.toMillis());
+        return typedMs == known.toMillis()
+                || typedMs == FlightTime.parse(time.text(0)).millis()
+                || typedMs == FlightTime.parse(time.text(2)).millis();
     }
 
     /**

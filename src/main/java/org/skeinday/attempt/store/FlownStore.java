@@ -123,7 +123,8 @@ public final class FlownStore {
                         ATTEMPT_NOTE.FROM_PAPER,
                         ATTEMPT_JUDGED.ATTEMPT_ID,
                         ATTEMPT_JUDGED.REASON,
-                        ATTEMPT_JUDGED.CONTACT_MS)
+                        ATTEMPT_JUDGED.CONTACT_MS,
+                        ATTEMPT_JUDGED.OF_CONTACT)
                 .from(ATTEMPT)
                 .join(CONTEST_EVENT)
                 .on(CONTEST_EVENT.ID.eq(ATTEMPT.EVENT_ID))

@@ -6,10 +6,12 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.jooq.Record;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.Contacts;
+import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Marks;
 import org.skeinday.evidence.FlightEvidence;
 import org.skeinday.evidence.Source;
@@ -23,18 +25,28 @@ final class JudgedFlights {
     /** @param touched what its watches marked, null when they marked no contact */
     static FlightEvidence of(Record r, @Nullable Marks touched, ValueMarks marks) {
         Aloft aloft = AloftStore.value(r.into(ATTEMPT));
-        boolean judged = r.get(ATTEMPT_JUDGED.ATTEMPT_ID) != null;
-        String reason = r.get(ATTEMPT_JUDGED.REASON);
+        Optional<FlightJudged> said = said(r);
+        boolean judged = said.filter(FlightJudged::decidesOfContact).isPresent();
+        String reason = said.map(FlightJudged::reason).orElse("");
+        String contact = contact(r.get(ATTEMPT_NOTE.CONTACTS), touched, aloft);
         return new FlightEvidence(
                 judged,
-                WhatCounts.flight(
-                        judged,
-                        reason == null ? "" : reason,
-                        aloft.saysNothing().orElse(""),
-                        contact(r.get(ATTEMPT_NOTE.CONTACTS), touched, aloft)),
-                contactAt(r.get(ATTEMPT_JUDGED.CONTACT_MS), touched),
+                WhatCounts.flight(judged, reason, aloft.saysNothing().orElse(""), contact),
+                contact,
+                contactAt(said.map(FlightJudged::contactMs).orElse(null), touched),
                 Boolean.TRUE.equals(r.get(ATTEMPT_NOTE.FROM_PAPER)) ? marks.cameAs(Source.CARD) : marks,
                 List.of());
+    }
+
+    private static Optional<FlightJudged> said(Record r) {
+        String attempt = r.get(ATTEMPT_JUDGED.ATTEMPT_ID);
+        return attempt == null
+                ? Optional.empty()
+                : Optional.of(new FlightJudged(
+                        attempt,
+                        r.get(ATTEMPT_JUDGED.REASON),
+                        r.get(ATTEMPT_JUDGED.CONTACT_MS),
+                        r.get(ATTEMPT_JUDGED.OF_CONTACT)));
     }
 
     /** As somebody wrote it, else as a watch marked it, else as the captain saw it. */

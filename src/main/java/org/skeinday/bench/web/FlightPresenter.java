@@ -89,7 +89,7 @@ final class FlightPresenter {
                 form.typedOr("remaining", number(note.remainingCrankTurns())),
                 form.typedOr("spoilt", said.counts().reason()),
                 form.typedOr("contact", contact),
-                flight != null && flight.said().judged(),
+                note.remainingCrankTurns() != null || said.judged(),
                 quiet || !said.counts().isUndecided() ? "" : said.counts().detail(),
                 FlightWorth.seen(said));
     }

@@ -17,22 +17,24 @@ final class PastFlights {
 
     /** @param but the one that is shown already */
     static List<WindingView.Past> of(Tx tx, int most, String but) {
+        boolean quiet = AttemptStore.quietNow(tx).isPresent();
         return EventStore.next(tx).stream()
                 .flatMap(event -> FlownStore.ofEvent(tx, event.id()).stream())
                 .filter(f -> f.motorId() != null && !f.id().equals(but))
                 .limit(most)
-                .map(f -> past(tx, f))
+                .map(f -> past(tx, f, quiet))
                 .toList();
     }
 
-    private static WindingView.Past past(Tx tx, Flight flight) {
+    private static WindingView.Past past(Tx tx, Flight flight, boolean quiet) {
         AttemptNow attempt = AttemptStore.find(tx, flight.id()).orElseThrow();
         String entry =
                 EntryStore.find(tx, attempt.entryId()).map(EntryAdded::name).orElse("");
-        return new WindingView.Past(flight.id(), entry + ", " + attempt.number().words(), lacks(flight));
+        return new WindingView.Past(flight.id(), entry + ", " + attempt.number().words(), lacks(flight, quiet));
     }
 
-    private static String lacks(Flight flight) {
+    /** @param quiet whether nobody may be helped: then it is not told what others have marked */
+    private static String lacks(Flight flight, boolean quiet) {
         List<String> lacks = new ArrayList<>();
         if (flight.stopCrankTurns() == null) {
             lacks.add("turns of its wind");
@@ -40,8 +42,8 @@ final class PastFlights {
         if (flight.remainingCrankTurns() == null) {
             lacks.add("turns left");
         }
-        if (!flight.said().judged()) {
-            lacks.add("whether it says something");
+        if (!quiet && flight.counts().isUndecided()) {
+            lacks.add("whether it counts");
         }
         return String.join(", ", lacks);
     }

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Part;
 import org.skeinday.dayplan.PlanTaken;
@@ -183,9 +184,26 @@ class FlightRowStoreTest {
     @Test
     void a_judgement_makes_a_row_invalid_and_valid_again() {
         season.fill(1, 0);
-        season.take("attempt.judged", new FlightJudged("attempt0", "touched a wall", 12_000L));
+        season.take("attempt.judged", new FlightJudged("attempt0", "touched a wall", 12_000L, false));
         assertFalse(row("attempt0").counts());
-        season.take("attempt.judged", new FlightJudged("attempt0", null, null));
+        season.take("attempt.judged", new FlightJudged("attempt0", null, null, false));
+        assertTrue(row("attempt0").counts());
+    }
+
+    /** Programs of before left a judgement wherever turns were noted; what they wrote of a contact is as it was. */
+    @Test
+    void turns_that_were_noted_alone_in_a_record_of_before_decide_nothing_of_a_contact() {
+        season.fill(2, 0);
+        season.take("attempt.judged", Map.of("attemptId", "attempt0"));
+        season.take("attempt.judged", Map.of("attemptId", "attempt1", "reason", "touched a wall", "contactMs", 12_000));
+        assertTrue(row("attempt0").counts(), "as long as nobody told a contact");
+        for (String attempt : List.of("attempt0", "attempt1")) {
+            season.take("attempt.noted", AttemptNoted.blank(attempt).touched("1 contact"));
+        }
+        assertEquals("undecided: 1 contact", row("attempt0").flight().counts().words());
+        assertEquals(
+                "left out: touched a wall", row("attempt1").flight().counts().words());
+        season.take("attempt.judged", new FlightJudged("attempt0", null, null, true));
         assertTrue(row("attempt0").counts());
     }
 

@@ -40,16 +40,8 @@ class UndecidedWebTest {
         app.close();
     }
 
-    /** @return its id, as its page is called */
     private String keyedIn(String contacts, String time) throws Exception {
-        String page = laptop.get("/key-in").body();
-        String entry = CalledForTests.value(page, "<option value=\"([^\"]+)\"[^>]*>Curlew</option>");
-        Map<String, String> card = new HashMap<>(Map.of("entry", entry, "attempt", "1", "model", "Reed One"));
-        card.putAll(Map.of("motor", "A3", "stop-count", "210", "back-off", "3"));
-        card.putAll(Map.of("watch-1", time, "watch-2", time, "contacts", contacts));
-        var keyed = laptop.form("/key-in", card);
-        assertEquals(200, keyed.statusCode(), keyed.body());
-        return CalledForTests.value(laptop.get("/winding").body(), "/winding\\?flight=([^\"]+)\"");
+        return KeyedInFlight.of(laptop, contacts, time);
     }
 
     private HttpResponse<String> word(String flight, Map<String, String> fields) throws Exception {
@@ -112,11 +104,8 @@ class UndecidedWebTest {
 
     @Test
     void an_unlikely_number_of_a_card_is_asked_about_and_taken_when_it_is_so() throws Exception {
-        String page = laptop.get("/key-in").body();
-        String entry = CalledForTests.value(page, "<option value=\"([^\"]+)\"[^>]*>Curlew</option>");
-        Map<String, String> card = new HashMap<>(Map.of("entry", entry, "attempt", "1", "model", "Reed One"));
-        card.putAll(Map.of("motor", "A3", "stop-count", "210", "back-off", "3", "remaining", "330"));
-        card.putAll(Map.of("watch-1", "1:58", "watch-2", "1:58"));
+        Map<String, String> card =
+                KeyedInFlight.card(laptop, Map.of("remaining", "330", "watch-1", "1:58", "watch-2", "1:58"));
         var asked = laptop.form("/key-in", card);
         assertEquals(422, asked.statusCode(), asked.body());
         assertTrue(asked.body().contains("More turns are left than it was launched with: 330 of 207"), asked.body());
