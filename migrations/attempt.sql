@@ -26,6 +26,15 @@ create table attempt (
   -- Its window as it stood when it was released: a window that is moved later changes no verdict.
   window_opens_ms bigint,
   window_closes_ms bigint,
+  -- What was judged of it when it was decided: a rule that is changed later changes none of it.
+  judged_window varchar(1000),
+  judged_caught varchar(1000),
+  judged_collision varchar(1000),
+  judged_flights int,
+  judged_minimum_ms bigint,
+  judged_repeats_per_flight int,
+  judged_repeats_in_all int,
+  judged_if_short varchar(10),
   -- In the air, ms after the release: caught by the building or by somebody, free again; and what it was steered with.
   caught_ms bigint,
   freed_ms bigint,

@@ -13,6 +13,11 @@ import java.util.Set;
 public final class AttemptActs {
     private AttemptActs() {}
 
+    /** All that its phase has: the captain may do whatever others may. */
+    public static Set<AttemptAct> of(LiveAttempt attempt) {
+        return of(attempt, Hands.CAPTAIN);
+    }
+
     /** Without a motor, as other teams' attempts are, nothing is known to break or to be run back. */
     public static Set<AttemptAct> of(LiveAttempt attempt, Hands hands) {
         Set<AttemptAct> acts = of(attempt.phase(), hands);
@@ -26,17 +31,17 @@ public final class AttemptActs {
     static Set<AttemptAct> of(AttemptPhase phase, Hands hands) {
         return switch (hands) {
             case NONE -> none();
-            case ON_THE_MOTOR -> onTheMotor(phase.name());
+            case ON_THE_MOTOR -> onTheMotor(phase);
             case READER -> reader(phase);
-            case TIMEKEEPER -> timekeeper(phase.name());
+            case TIMEKEEPER -> timekeeper(phase);
             case CAPTAIN -> captain(phase);
         };
     }
 
     /** Free hands once it broke, or is to be run back: then whoever is nearest tells. */
-    private static Set<AttemptAct> onTheMotor(AttemptPhase.Name phase) {
-        return switch (phase) {
-            case BROKE -> EnumSet.of(PEOPLE_SAFE);
+    private static Set<AttemptAct> onTheMotor(AttemptPhase phase) {
+        return switch (phase.name()) {
+            case BROKE -> ((AttemptPhase.Broke) phase).peopleSafe() ? none() : EnumSet.of(PEOPLE_SAFE);
             case RUN_BACK -> EnumSet.of(BROKE, RUN_BACK);
             default -> none();
         };
@@ -54,8 +59,8 @@ public final class AttemptActs {
     }
 
     /** After a break whoever is nearest tells; a protest is against a flight. */
-    private static Set<AttemptAct> timekeeper(AttemptPhase.Name phase) {
-        return switch (phase) {
+    private static Set<AttemptAct> timekeeper(AttemptPhase phase) {
+        return switch (phase.name()) {
             case BROKE, RUN_BACK -> onTheMotor(phase);
             case CALLED, WINDING, HOLDING -> EnumSet.of(RELEASED);
             case IN_THE_AIR -> EnumSet.of(NOT_RELEASED, LANDED, TYPE_TIME);

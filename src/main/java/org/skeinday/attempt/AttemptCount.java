@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.standing.FlightTally;
+import org.skeinday.standing.FlightsRule;
 import org.skeinday.standing.Scoring;
 
 /**
@@ -19,6 +20,7 @@ public final class AttemptCount {
      * What the count needs of one attempt.
      *
      * @param running within its entry, from 1
+     * @param rule by which it was judged; null for the one that holds now
      */
     public record Tried(
             String id,
@@ -26,7 +28,8 @@ public final class AttemptCount {
             State state,
             @Nullable Long officialMs,
             @Nullable String voidReason,
-            boolean flownAgain) {
+            boolean flownAgain,
+            @Nullable FlightsRule rule) {
         public static Tried of(AttemptNow now) {
             return new Tried(
                     now.id(),
@@ -34,7 +37,8 @@ public final class AttemptCount {
                     now.state(),
                     now.officialMs(),
                     now.voidReason(),
-                    now.flownAgain());
+                    now.flownAgain(),
+                    now.verdict() == null ? null : now.verdict().rule());
         }
     }
 
@@ -62,10 +66,10 @@ public final class AttemptCount {
     private static Map<String, FlightTally.Standing> standings(List<Tried> own, Scoring scoring) {
         return scoring
                 .tally(own.stream()
-                        .flatMap(a ->
-                                OfficialFlights.of(
-                                        a.id(), a.state().word(), a.officialMs(), a.voidReason(), a.flownAgain())
-                                        .stream())
+                        .flatMap(a -> OfficialFlights.of(
+                                a.id(), a.state().word(), a.officialMs(), a.voidReason(), a.flownAgain())
+                                .map(flight -> flight.by(a.rule()))
+                                .stream())
                         .toList())
                 .verdicts()
                 .stream()
@@ -74,7 +78,7 @@ public final class AttemptCount {
 
     private void take(Tried one, FlightTally.@Nullable Standing standing) {
         called = Math.max(called, one.running() - 1);
-        AttemptNumber number = next();
+        AttemptNumber number = next(mostFor(one));
         byId.put(one.id(), number);
         tries.merge(number.rule(), 1, Integer::sum);
         called = number.running();
@@ -106,7 +110,17 @@ public final class AttemptCount {
 
     /** Of the one that is called next. */
     public AttemptNumber next() {
-        int rule = Math.min(used + 1, most);
+        return next(most);
+    }
+
+    /** One that is decided keeps its number where the rules allow fewer by now. */
+    private int mostFor(Tried one) {
+        FlightsRule then = one.rule();
+        return then == null ? most : Math.max(most, then.flights());
+    }
+
+    private AttemptNumber next(int allowed) {
+        int rule = Math.min(used + 1, allowed);
         return new AttemptNumber(called + 1, rule, tries.getOrDefault(rule, 0) + 1);
     }
 }

@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param flewIn its window as it stood when it was released, which is what the release is judged by; null before, without a
  *     window, and for what a file brought
+ * @param verdict what was judged of it when it was decided; null before, for what a file brought, and in records made before
+ *     this was kept
  */
 public record AttemptNow(
         String id,
@@ -25,7 +27,8 @@ public record AttemptNow(
         @Nullable Long closedAtMs,
         boolean flownAgain,
         @Nullable Window flewIn,
-        Aloft aloft) {
+        Aloft aloft,
+        @Nullable AttemptVerdict verdict) {
 
     /** From {@code opensMs} to before {@code closesMs}. */
     public record Window(long opensMs, long closesMs) {}

@@ -20,8 +20,14 @@ public final class OfficialFlights {
     }
 
     private static Optional<DecidedFlight> flown(AttemptNow attempt) {
+        AttemptVerdict verdict = attempt.verdict();
         return of(
-                attempt.id(), attempt.state().word(), attempt.officialMs(), attempt.voidReason(), attempt.flownAgain());
+                        attempt.id(),
+                        attempt.state().word(),
+                        attempt.officialMs(),
+                        attempt.voidReason(),
+                        attempt.flownAgain())
+                .map(flight -> flight.by(verdict == null ? null : verdict.rule()));
     }
 
     /**

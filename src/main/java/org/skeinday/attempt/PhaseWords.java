@@ -83,7 +83,7 @@ public final class PhaseWords {
         if (!words.isEmpty()) {
             return "What can be done now: " + words + ".";
         }
-        return AttemptActs.of(attempt, Hands.CAPTAIN).isEmpty()
+        return AttemptActs.of(attempt).isEmpty()
                 ? "Nothing more is done to it."
                 : "What can be done now: nothing from here; the captain has the next key.";
     }

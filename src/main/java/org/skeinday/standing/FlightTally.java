@@ -46,6 +46,7 @@ public record FlightTally(List<Verdict> verdicts, int flightsLeft, int repeatsLe
                 .toList();
     }
 
+    /** @param rule that holds now: what is left is counted by it, a flight by the one it was judged by */
     public static FlightTally of(List<DecidedFlight> flown, FlightsRule rule) {
         List<Verdict> verdicts = new ArrayList<>();
         int official = 0;
@@ -53,7 +54,8 @@ public record FlightTally(List<Verdict> verdicts, int flightsLeft, int repeatsLe
         int inAll = 0;
         Optional<String> repeatable = Optional.empty();
         for (DecidedFlight flight : flown) {
-            Verdict verdict = verdict(flight, rule, official + 1, left(rule, here, inAll));
+            FlightsRule then = flight.rule() == null ? rule : flight.rule();
+            Verdict verdict = verdict(flight, then, official + 1, left(then, here, inAll));
             verdicts.add(verdict);
             switch (verdict.standing()) {
                 case ATTEMPT -> {
@@ -69,7 +71,7 @@ public record FlightTally(List<Verdict> verdicts, int flightsLeft, int repeatsLe
                 case VOID, BEYOND -> {} // neither a flight nor a repeat is used
             }
         }
-        int flightsLeft = rule.flights() - official;
+        int flightsLeft = Math.max(0, rule.flights() - official);
         return new FlightTally(verdicts, flightsLeft, flightsLeft == 0 ? 0 : left(rule, here, inAll), repeatable);
     }
 

@@ -58,6 +58,15 @@ class AttemptActsTest {
 
     @ParameterizedTest
     @MethodSource("all")
+    void the_captain_may_do_whatever_others_may(AttemptPhase phase) {
+        for (Hands hands : Hands.values()) {
+            Set<AttemptAct> acts = AttemptActs.of(phase, hands);
+            assertTrue(AttemptActs.of(phase, Hands.CAPTAIN).containsAll(acts), phase + " " + hands + " " + acts);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("all")
     void whoever_winds_loads_or_releases_has_no_key_while_it_is_wound(AttemptPhase phase) {
         Set<AttemptAct> acts = AttemptActs.of(phase, Hands.ON_THE_MOTOR);
         boolean handsAreFree = phase.name() == AttemptPhase.Name.BROKE || phase.name() == AttemptPhase.Name.RUN_BACK;

@@ -37,7 +37,7 @@ class AttemptCountTest {
 
     private AttemptCountTest then(State state, @Nullable Long officialMs, boolean again) {
         int running = own.size() + 1;
-        own.add(new AttemptCount.Tried("a" + running, running, state, officialMs, "why", again));
+        own.add(new AttemptCount.Tried("a" + running, running, state, officialMs, "why", again, null));
         return this;
     }
 
@@ -98,7 +98,7 @@ class AttemptCountTest {
     @Test
     void opened_again_it_keeps_its_number() {
         flown(60_000).flown(61_000);
-        own.set(0, new AttemptCount.Tried("a1", 1, State.LANDED, 60_000L, null, false));
+        own.set(0, new AttemptCount.Tried("a1", 1, State.LANDED, 60_000L, null, false, null));
         assertEquals(List.of("attempt 1", "attempt 2"), words());
     }
 

@@ -50,7 +50,8 @@ class LiveAttemptTest {
                 500L,
                 false,
                 null,
-                aloft);
+                aloft,
+                null);
         return LiveAttempt.of(new AttemptEvidence(
                 now,
                 day,

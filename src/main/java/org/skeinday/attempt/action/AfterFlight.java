@@ -11,7 +11,6 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptWound;
 import org.skeinday.attempt.Contacts;
 import org.skeinday.attempt.Flight;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
@@ -125,8 +124,7 @@ public final class AfterFlight {
             return Decision.unknown("There is no such attempt; look again");
         }
         if (now.state() != State.LANDED && now.state() != State.CLOSED && now.state() != State.VOID) {
-            return Decision.refused(
-                    "remaining", PhaseGate.wrong(tx, now, "Turns are left after a landing", Hands.CAPTAIN));
+            return Decision.refused("remaining", PhaseGate.wrong(tx, context, now, "Turns are left after a landing"));
         }
         Flight flight = FlownStore.find(tx, now.id()).orElseThrow();
         Optional<Decision> changed = FlightWorth.saidMeanwhile(flight, told.seen());

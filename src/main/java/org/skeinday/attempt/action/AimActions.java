@@ -10,7 +10,6 @@ import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.MotorTaken;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
@@ -64,7 +63,7 @@ public final class AimActions {
         }
         if (!now.state().isBeforeRelease()) {
             return Decision.refused(
-                    "launch", PhaseGate.wrong(tx, now, "After the release what was wanted stays", Hands.CAPTAIN));
+                    "launch", PhaseGate.wrong(tx, context, now, "After the release what was wanted stays"));
         }
         var form = new TypedFields();
         @Nullable Torque launch = form.read("launch", aimed.launch(), typed -> torque(typed, aimed.unit()));
@@ -113,7 +112,7 @@ public final class AimActions {
             return Decision.refused("Somebody was quicker: another motor was taken already. Look again");
         }
         Optional<Decision> refused = LiveAttempts.find(tx, now.id())
-                .flatMap(live -> PhaseGate.refused(tx, context, live, AttemptAct.TAKE_SPARE, Hands.CAPTAIN));
+                .flatMap(live -> PhaseGate.refused(tx, context, live, AttemptAct.TAKE_SPARE));
         if (refused.isPresent()) {
             return refused.get();
         }

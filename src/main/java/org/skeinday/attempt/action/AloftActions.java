@@ -10,7 +10,6 @@ import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.store.AttemptStore;
@@ -56,7 +55,7 @@ final class AloftActions {
                     + say.say() + "'");
         }
         AttemptNow now = AttemptStore.find(tx, live.id()).orElseThrow();
-        return PhaseGate.refused(tx, context, live, act, Hands.CAPTAIN)
+        return PhaseGate.refused(tx, context, live, act)
                 .orElseGet(() -> act == AttemptAct.START_AGAIN
                         ? startAgain(tx, context, now, live)
                         : said(tx, context, now, live, act, say));
@@ -82,6 +81,7 @@ final class AloftActions {
                 Fact.of(
                         "attempt.given-up",
                         flown.declareVoid(atMs, STARTED_AGAIN).again()));
+        facts.add(JudgeFlight.fact(tx, context, now));
         facts.add(PhaseGate.acted(context, now.id(), AttemptAct.START_AGAIN));
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }

@@ -2,7 +2,6 @@ package org.skeinday.attempt.action;
 
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.platform.db.Tx;
@@ -24,7 +23,7 @@ public final class AnnounceTime {
             return Decision.unknown("There is no such attempt; look again");
         }
         if (now.state() != State.LANDED && now.state() != State.RELEASED) {
-            return Decision.refused(PhaseGate.wrong(tx, now, "A time is announced for a flight", Hands.CAPTAIN));
+            return Decision.refused(PhaseGate.wrong(tx, context, now, "A time is announced for a flight"));
         }
         FlightTime time;
         try {

@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptPhase;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.MotorParted;
 import org.skeinday.attempt.PeopleSafe;
@@ -28,25 +27,17 @@ public final class BreakMotor {
      * It broke, as somebody saw who has no reader's key.
      *
      * @param motor that the page showed, null where it shows one only
-     * @param hands a word of {@link Hands}, of whoever tells it
      */
-    record Broke(
-            String attempt,
-            @Nullable String motor,
-            @Nullable String hands) {}
+    record Broke(String attempt, @Nullable String motor) {}
 
     /** It did not break after all. @param motor that the page showed */
     record NotBroken(String attempt, String motor) {}
 
-    /** Everyone is unhurt and both ends are found. @param motor that the page showed @param hands of whoever tells it */
-    record Safe(String attempt, String motor, @Nullable String hands) {}
+    /** Everyone is unhurt and both ends are found. @param motor that the page showed */
+    record Safe(String attempt, String motor) {}
 
-    /** Where it parted. @param place a word of {@link BreakPlace} @param hands of whoever tells it */
-    record Parted(
-            String attempt,
-            String motor,
-            String place,
-            @Nullable String hands) {}
+    /** Where it parted. @param place a word of {@link BreakPlace} */
+    record Parted(String attempt, String motor, String place) {}
 
     private static final String OTHER_MOTOR = "This attempt has another motor by now: look again";
 
@@ -58,8 +49,7 @@ public final class BreakMotor {
             return Decision.unknown("There is no such attempt; look again");
         }
         LiveAttempt live = LiveAttempt.of(known);
-        Optional<Decision> refused =
-                PhaseGate.refused(tx, context, live, AttemptAct.BROKE, Hands.CAPTAIN, Hands.of(broke.hands()));
+        Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.BROKE);
         if (refused.isPresent()) {
             return refused.get();
         }
@@ -82,7 +72,7 @@ public final class BreakMotor {
             return Decision.unknown("There is no such attempt; look again");
         }
         LiveAttempt live = LiveAttempt.of(known);
-        Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.NOT_BROKEN, Hands.CAPTAIN);
+        Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.NOT_BROKEN);
         if (refused.isPresent()) {
             return refused.get();
         }
@@ -104,8 +94,7 @@ public final class BreakMotor {
         if (isSaid && safe.motor().equals(live.motorId())) { // two said the same
             return new Decision.Decided(List.of(), Map.of(), PhaseGate.FIRST);
         }
-        Optional<Decision> refused =
-                PhaseGate.refused(tx, context, live, AttemptAct.PEOPLE_SAFE, Hands.CAPTAIN, Hands.of(safe.hands()));
+        Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.PEOPLE_SAFE);
         return refused.orElseGet(() -> Decision.decided(
                 PhaseGate.FIRST,
                 safe(context, known, String.valueOf(live.motorId())),
@@ -140,8 +129,7 @@ public final class BreakMotor {
         }
         if (!known.breakOf(parted.motor()).peopleSafe()) {
             boolean broke = LiveAttempt.of(known).phase().name() == AttemptPhase.Name.BROKE;
-            return Decision.refused(
-                    PhaseGate.wrong(tx, known.now(), broke ? PEOPLE_FIRST : NOTHING_BROKE, Hands.of(parted.hands())));
+            return Decision.refused(PhaseGate.wrong(tx, context, known.now(), broke ? PEOPLE_FIRST : NOTHING_BROKE));
         }
         try {
             List<Fact> facts = new ArrayList<>();

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptStation;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.Stations;
@@ -38,7 +37,7 @@ public final class ChooseStation {
         }
         if (now.state() != State.CALLED) {
             return Decision.refused(
-                    PhaseGate.wrong(tx, now, "The winding place is chosen before the first crank turn", Hands.READER));
+                    PhaseGate.wrong(tx, context, now, "The winding place is chosen before the first crank turn"));
         }
         if (at(tx, now).filter(s -> s.id().equals(chosen.station())).isPresent()) {
             return new Decision.Decided(List.of(fact(now.id(), chosen.station())), Map.of(), PhaseGate.FIRST);

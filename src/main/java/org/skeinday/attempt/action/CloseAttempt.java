@@ -9,7 +9,6 @@ import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LandedAttempt;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.ReadingTaken;
@@ -62,13 +61,12 @@ public final class CloseAttempt {
             return new Decision.Outdated(changed.get());
         }
         if (!(Attempt.of(now) instanceof LandedAttempt landed)) {
-            return PhaseGate.refused(tx, context, live, AttemptAct.CLOSE, Hands.CAPTAIN)
-                    .orElseThrow();
+            return PhaseGate.refused(tx, context, live, AttemptAct.CLOSE).orElseThrow();
         }
         EventAdded event = EventStore.find(tx, now.eventId()).orElseThrow();
         long atMs = context.now().toEpochMilli();
         if (event.dayKind() == DayKind.VISITING) {
-            return announced(tx, context, landed, readings, atMs);
+            return announced(tx, context, now, readings, atMs);
         }
         TimeDoubts doubted = TimeDoubts.of(tx, now, event);
         if (doubted.watches().counted().isEmpty()) {
@@ -103,11 +101,7 @@ public final class CloseAttempt {
                 .map(WatchReading.Counted::watch)
                 .collect(Collectors.joining(","));
         return closed(
-                tx,
-                context,
-                now.id(),
-                atMs,
-                Fact.of("attempt.closed", landed.close(atMs, taken, context.person(), slots)));
+                tx, context, now, atMs, Fact.of("attempt.closed", landed.close(atMs, taken, context.person(), slots)));
     }
 
     /** While the entry may still choose nothing is taken; who flies again has no time. */
@@ -124,15 +118,16 @@ public final class CloseAttempt {
                                 Decision.refused(told.at(atMs, rules).words() + ". Wait for the choice."))));
     }
 
-    private static Decision closed(Tx tx, ActContext context, String attempt, long atMs, Fact fact) {
-        List<Fact> facts = AttemptActions.withQuietEnded(tx, attempt, atMs, fact);
-        facts.add(PhaseGate.acted(context, attempt, AttemptAct.CLOSE));
+    private static Decision closed(Tx tx, ActContext context, AttemptNow attempt, long atMs, Fact fact) {
+        List<Fact> facts = AttemptActions.withQuietEnded(tx, attempt.id(), atMs, fact);
+        facts.add(JudgeFlight.fact(tx, context, attempt));
+        facts.add(PhaseGate.acted(context, attempt.id(), AttemptAct.CLOSE));
         return new Decision.Decided(facts, Map.of(), AttemptActions.TOPICS);
     }
 
     /** Elsewhere the officials' time counts; our own watches stand beside it. */
     private static Decision announced(
-            Tx tx, ActContext context, LandedAttempt landed, List<ReadingTaken> readings, long atMs) {
+            Tx tx, ActContext context, AttemptNow landed, List<ReadingTaken> readings, long atMs) {
         Long ms = AttemptStore.note(tx, landed.id()).announcedMs();
         if (ms == null) {
             return Decision.refused("announced", "Type in the time that the officials have announced");
@@ -145,7 +140,7 @@ public final class CloseAttempt {
         return closed(
                 tx,
                 context,
-                landed.id(),
+                landed,
                 atMs,
                 Fact.of("attempt.closed", new AttemptClosed(landed.id(), atMs, ms, how, context.person(), null)));
     }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Collision;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.contest.FlightRules;
@@ -35,7 +34,7 @@ public final class CollisionActions {
         }
         if (!(Attempt.of(now) instanceof Attempt.AfterRelease after)) {
             return Decision.refused(PhaseGate.wrong(
-                    tx, now, "After a collision the entry chooses between release and official time", Hands.CAPTAIN));
+                    tx, context, now, "After a collision the entry chooses between release and official time"));
         }
         FlightRules rules = FlightRulesStore.of(tx, now.eventId());
         if (!rules.letsChoose()) {
@@ -51,7 +50,7 @@ public final class CollisionActions {
                                 AttemptActions.TOPICS,
                                 Fact.of("attempt.collided", new Collision(now.id(), atMs, null, null)));
             case "keep", "again" ->
-                told.map(collision -> chosen(tx, now, after, rules, collision, say.say(), atMs))
+                told.map(collision -> chosen(tx, context, now, after, rules, collision, say.say(), atMs))
                         .orElseGet(() -> Decision.refused("Tell the entry first that it may choose"));
             case "none" ->
                 told.filter(c -> c.choice() == null)
@@ -64,6 +63,7 @@ public final class CollisionActions {
 
     private static Decision chosen(
             Tx tx,
+            ActContext context,
             AttemptNow now,
             Attempt.AfterRelease after,
             FlightRules rules,
@@ -81,6 +81,7 @@ public final class CollisionActions {
                     now.id(),
                     atMs,
                     Fact.of("attempt.given-up", after.declareVoid(atMs, AGAIN).again())));
+            facts.add(JudgeFlight.fact(tx, context, now));
         }
         return new Decision.Decided(facts, Map.of(), AttemptActions.TOPICS);
     }

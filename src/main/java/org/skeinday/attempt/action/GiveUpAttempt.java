@@ -8,7 +8,6 @@ import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptGivenUp;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.LiveAttempts;
@@ -40,12 +39,12 @@ public final class GiveUpAttempt {
         Attempt attempt = Attempt.of(now);
         AttemptAct act = attempt instanceof Attempt.AfterRelease ? AttemptAct.DECLARE_VOID : AttemptAct.ABANDON;
         return AttemptActions.outdated(giveUp.seen(), known)
-                .or(() -> PhaseGate.refused(tx, context, live, act, Hands.CAPTAIN))
+                .or(() -> PhaseGate.refused(tx, context, live, act))
                 .or(() -> AttemptActions.wrongWords("reason", reason, AttemptActions.SAY_WHY))
                 .orElseGet(() -> ended(
                         tx,
                         context,
-                        live,
+                        now,
                         attempt instanceof Attempt.AfterRelease after
                                 ? declaredVoid(after, context, giveUp, reason)
                                 : abandoned(tx, (Attempt.BeforeRelease) attempt, context, known, reason)));
@@ -78,9 +77,12 @@ public final class GiveUpAttempt {
         };
     }
 
-    private static Decision ended(Tx tx, ActContext context, LiveAttempt attempt, AttemptGivenUp fact) {
+    private static Decision ended(Tx tx, ActContext context, AttemptNow attempt, AttemptGivenUp fact) {
         List<Fact> facts =
                 AttemptActions.withQuietEnded(tx, attempt.id(), fact.atMs(), Fact.of("attempt.given-up", fact));
+        if (attempt.releasedAtMs() != null) {
+            facts.add(JudgeFlight.fact(tx, context, attempt));
+        }
         facts.add(PhaseGate.acted(
                 context,
                 attempt.id(),

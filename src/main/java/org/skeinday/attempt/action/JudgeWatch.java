@@ -1,7 +1,6 @@
 package org.skeinday.attempt.action;
 
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchJudged;
 import org.skeinday.attempt.store.AttemptStore;
@@ -25,7 +24,7 @@ public final class JudgeWatch {
         }
         if (now.state() != State.RELEASED && now.state() != State.LANDED) {
             return Decision.refused(
-                    PhaseGate.wrong(tx, now, "A watch is judged between release and official time", Hands.CAPTAIN));
+                    PhaseGate.wrong(tx, context, now, "A watch is judged between release and official time"));
         }
         int timekeepers = EventStore.find(tx, now.eventId()).orElseThrow().timekeepers();
         if (judge.slot() < 1 || judge.slot() > timekeepers) {

@@ -12,7 +12,6 @@ import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptMoved;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.CalledAttempt;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.Seen;
@@ -54,7 +53,7 @@ public final class MoveAttempt {
                     + ", but never '" + move.to() + "'");
         }
         return AttemptActions.outdated(move.seen(), known)
-                .or(() -> PhaseGate.refused(tx, context, LiveAttempt.of(known), act, Hands.CAPTAIN))
+                .or(() -> PhaseGate.refused(tx, context, LiveAttempt.of(known), act))
                 .or(() -> act == AttemptAct.FIRST_TURN ? notWound(tx, known.now()) : Optional.empty())
                 .orElseGet(() -> moved(tx, context, known, act));
     }

@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.HandNamed;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptNumbers;
@@ -50,7 +49,7 @@ final class NameHands {
         }
         if (attempt.filter(a -> a.state() != State.CALLED).isPresent()) {
             return Decision.refused(
-                    PhaseGate.wrong(tx, attempt.get(), "People are named until winding begins", Hands.CAPTAIN));
+                    PhaseGate.wrong(tx, context, attempt.get(), "People are named until winding begins"));
         }
         List<CrewAdded> crew = CrewStore.ofEvent(tx, entry.eventId());
         List<Fact> facts = new ArrayList<>();

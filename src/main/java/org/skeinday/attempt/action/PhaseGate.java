@@ -8,7 +8,6 @@ import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptActs;
 import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LastAct;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.PhaseWords;
@@ -32,18 +31,12 @@ public final class PhaseGate {
 
     private PhaseGate() {}
 
-    /** Why the attempt does not have this act now; empty when it does. */
-    static Optional<Decision> refused(Tx tx, ActContext context, LiveAttempt attempt, AttemptAct act, Hands hands) {
-        return refused(tx, context, attempt, act, hands, hands);
-    }
-
-    /** The same, told to somebody with other hands: what they can do is said, not what the captain can. */
-    static Optional<Decision> refused(
-            Tx tx, ActContext context, LiveAttempt attempt, AttemptAct act, Hands hands, Hands told) {
-        if (AttemptActs.of(attempt, hands).contains(act)) {
+    /** Why the attempt does not have this act now, with what the caller can do; empty when it does. Who may is the route's. */
+    static Optional<Decision> refused(Tx tx, ActContext context, LiveAttempt attempt, AttemptAct act) {
+        if (AttemptActs.of(attempt).contains(act)) {
             return act.putsTurnsOn() ? hallStopped(tx, attempt) : Optional.empty();
         }
-        String words = PhaseWords.wrongPhase(attempt, told);
+        String words = PhaseWords.wrongPhase(attempt, CallerHands.of(tx, context));
         return Optional.of(
                 isJustMovedByAnother(tx, context, attempt.id())
                         ? new Decision.Outdated(words)
@@ -67,7 +60,7 @@ public final class PhaseGate {
             return Decision.unknown("There is no such attempt; look again");
         }
         return AttemptActions.outdated(seen, known)
-                .or(() -> refused(tx, context, LiveAttempt.of(known), act, Hands.CAPTAIN))
+                .or(() -> refused(tx, context, LiveAttempt.of(known), act))
                 .orElseGet(() -> does.apply(known));
     }
 
@@ -76,9 +69,9 @@ public final class PhaseGate {
      *
      * @param why which phase the act belongs to, as a sentence without its stop
      */
-    static String wrong(Tx tx, AttemptNow now, String why, Hands hands) {
-        return why + ". "
-                + PhaseWords.wrongPhase(LiveAttempts.find(tx, now.id()).orElseThrow(), hands);
+    static String wrong(Tx tx, ActContext context, AttemptNow now, String why) {
+        LiveAttempt live = LiveAttempts.find(tx, now.id()).orElseThrow();
+        return why + ". " + PhaseWords.wrongPhase(live, CallerHands.of(tx, context));
     }
 
     private static Optional<Decision> hallStopped(Tx tx, LiveAttempt attempt) {

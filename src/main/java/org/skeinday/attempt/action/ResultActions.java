@@ -3,13 +3,11 @@ package org.skeinday.attempt.action;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptActs;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptReopened;
 import org.skeinday.attempt.AttemptSigned;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.Signatures;
@@ -39,9 +37,8 @@ public final class ResultActions {
      */
     public record Sign(String attempt, String as, long seenMs, boolean pin) {}
 
-    /** @param words against what @param hands a word of {@link Hands}, of whoever protests */
-    public record Protests(
-            String attempt, String words, @Nullable String hands) {}
+    /** @param words against what */
+    public record Protests(String attempt, String words) {}
 
     public record Settle(String protest, String how) {}
 
@@ -66,9 +63,7 @@ public final class ResultActions {
         }
         Long official = now.officialMs();
         if (now.state() != State.CLOSED || official == null) {
-            boolean captain = sign.pin() || sign.as().equals(AttemptSigned.CAPTAIN);
-            return Decision.refused(
-                    PhaseGate.wrong(tx, now, "An official time is signed", captain ? Hands.CAPTAIN : Hands.TIMEKEEPER));
+            return Decision.refused(PhaseGate.wrong(tx, context, now, "An official time is signed"));
         }
         if (official != sign.seenMs()) {
             return new Decision.Outdated("The official time was changed meanwhile. Look again, then sign.");
@@ -106,10 +101,9 @@ public final class ResultActions {
         if (now == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        Hands hands = Hands.of(protests.hands());
         LiveAttempt live = LiveAttempts.find(tx, now.id()).orElseThrow();
-        if (!AttemptActs.of(live, hands).contains(AttemptAct.PROTEST)) {
-            return Decision.refused(PhaseGate.wrong(tx, now, "A protest is against a flight that has landed", hands));
+        if (!AttemptActs.of(live).contains(AttemptAct.PROTEST)) {
+            return Decision.refused(PhaseGate.wrong(tx, context, now, "A protest is against a flight that has landed"));
         }
         String words = protests.words().strip();
         Optional<Decision> wrong = AttemptActions.wrongWords("words", words, "Say what is protested, and why");
@@ -155,8 +149,8 @@ public final class ResultActions {
         }
         boolean wasFlown = now.state() == State.VOID && now.releasedAtMs() != null;
         if (now.state() != State.CLOSED && !wasFlown) {
-            return Decision.refused(PhaseGate.wrong(
-                    tx, now, "What is official, or void after its release, is opened again", Hands.CAPTAIN));
+            return Decision.refused(
+                    PhaseGate.wrong(tx, context, now, "What is official, or void after its release, is opened again"));
         }
         String reason = reopen.reason().strip();
         Optional<Decision> wrong = AttemptActions.wrongWords("reason", reason, AttemptActions.SAY_WHY);

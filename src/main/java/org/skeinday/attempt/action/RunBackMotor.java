@@ -9,7 +9,6 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptEvidence;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.MotorUses;
@@ -43,13 +42,8 @@ final class RunBackMotor {
     /**
      * @param motor that the page showed
      * @param turns crank turns that were on, as typed
-     * @param hands a word of {@link Hands}, of whoever tells it
      */
-    record Told(
-            String attempt,
-            String motor,
-            String turns,
-            @Nullable String hands) {}
+    record Told(String attempt, String motor, String turns) {}
 
     private RunBackMotor() {}
 
@@ -59,8 +53,7 @@ final class RunBackMotor {
             return Decision.unknown("There is no such attempt; look again");
         }
         LiveAttempt live = LiveAttempt.of(known);
-        Optional<Decision> refused =
-                PhaseGate.refused(tx, context, live, AttemptAct.RUN_BACK, Hands.CAPTAIN, Hands.of(told.hands()));
+        Optional<Decision> refused = PhaseGate.refused(tx, context, live, AttemptAct.RUN_BACK);
         if (refused.isPresent()) {
             return refused.get();
         }

@@ -9,7 +9,6 @@ import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LandedAttempt;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.ReleasedAttempt;
@@ -39,7 +38,7 @@ public final class TakeBack {
         AttemptNow now = known.now();
         AttemptAct act = now.state() == State.LANDED ? AttemptAct.STILL_FLYING : AttemptAct.NOT_RELEASED;
         return AttemptActions.outdated(step.seen(), known)
-                .or(() -> PhaseGate.refused(tx, context, LiveAttempt.of(known), act, Hands.CAPTAIN))
+                .or(() -> PhaseGate.refused(tx, context, LiveAttempt.of(known), act))
                 .orElseGet(() -> back(tx, context, now, act));
     }
 

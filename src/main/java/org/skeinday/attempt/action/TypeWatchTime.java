@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
@@ -38,8 +37,7 @@ public final class TypeWatchTime {
         if (live == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        return PhaseGate.refused(tx, context, live, AttemptAct.TYPE_TIME, Hands.TIMEKEEPER)
-                .orElseGet(() -> typed(tx, context, typed));
+        return PhaseGate.refused(tx, context, live, AttemptAct.TYPE_TIME).orElseGet(() -> typed(tx, context, typed));
     }
 
     private static Decision typed(Tx tx, ActContext context, Typed typed) {

@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.State;
@@ -83,8 +82,7 @@ public final class WatchActions {
         }
         if (!attempt.get().state().isOpen()) {
             return Decision.refused(
-                    "slot",
-                    PhaseGate.wrong(tx, attempt.get(), "Nobody takes a watch of it any more", Hands.TIMEKEEPER));
+                    "slot", PhaseGate.wrong(tx, context, attempt.get(), "Nobody takes a watch of it any more"));
         }
         int timekeepers =
                 EventStore.find(tx, attempt.get().eventId()).orElseThrow().timekeepers();

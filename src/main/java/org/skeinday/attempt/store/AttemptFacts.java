@@ -25,6 +25,7 @@ import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptMoved;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptTakenBack;
+import org.skeinday.attempt.AttemptVerdict;
 import org.skeinday.attempt.AttemptWound;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.MotorTaken;
@@ -59,6 +60,7 @@ public final class AttemptFacts {
                 FactKind.of("attempt.moved", AttemptMoved.class, AttemptFacts::moved),
                 FactKind.of("attempt.closed", AttemptClosed.class, AttemptFacts::closed),
                 FactKind.of("attempt.given-up", AttemptGivenUp.class, AttemptFacts::givenUp),
+                FactKind.of("attempt.verdict", AttemptVerdict.class, VerdictStore::judged),
                 FactKind.of("watch.taken", WatchTaken.class, AttemptFacts::watchTaken),
                 FactKind.of("watch.marked", WatchMarked.class, AttemptFacts::watchMarked),
                 FactKind.of("attempt.taken-back", AttemptTakenBack.class, AttemptFacts::takenBack),

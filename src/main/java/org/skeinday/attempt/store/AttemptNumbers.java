@@ -109,6 +109,7 @@ public final class AttemptNumbers {
                 State.of(r.getState()),
                 r.getOfficialMs(),
                 r.getVoidReason(),
-                r.getFlownAgain());
+                r.getFlownAgain(),
+                VerdictStore.rule(r));
     }
 }

@@ -222,6 +222,7 @@ public final class AttemptStore {
                 r.getClosedAtMs(),
                 r.getFlownAgain(),
                 flewIn(r),
-                AloftStore.value(r));
+                AloftStore.value(r),
+                VerdictStore.value(r));
     }
 }

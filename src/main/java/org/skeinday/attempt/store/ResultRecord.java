@@ -55,6 +55,7 @@ public final class ResultRecord {
                 .where(ATTEMPT_SIGNATURE.ATTEMPT_ID.eq(fact.attemptId()))
                 .execute();
         Rows.remove(tx, ATTEMPT_COLLISION.ATTEMPT_ID, fact.attemptId());
+        VerdictStore.forget(tx, fact.attemptId());
         tx.sql()
                 .update(ATTEMPT)
                 .set(ATTEMPT.STATE, org.skeinday.attempt.State.LANDED.word())

@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
@@ -12,6 +13,7 @@ import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptReopened;
 import org.skeinday.attempt.AttemptSigned;
+import org.skeinday.attempt.AttemptVerdict;
 import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.PhaseWords;
@@ -36,6 +38,7 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Role;
+import org.skeinday.timing.ReleaseVerdict;
 import org.skeinday.units.FlightTime;
 
 /** Makes the record of one attempt. */
@@ -113,9 +116,7 @@ final class AttemptRecordPresenter {
         lines.add(new NowView.Line("released", moment(attempt.releasedAtMs())));
         if (!untold) {
             lines.add(new NowView.Line("landed", moment(attempt.landedAtMs())));
-            TimeDoubts.of(tx, attempt, event)
-                    .verdict()
-                    .ifPresent(v -> lines.add(new NowView.Line("window", v.words())));
+            window().ifPresent(words -> lines.add(new NowView.Line("window", words)));
         } else {
             lines.add(new NowView.Line(
                     "readings",
@@ -127,15 +128,29 @@ final class AttemptRecordPresenter {
             lines.add(new NowView.Line(
                     "aloft",
                     attempt.aloft().words() + ". By the rules "
-                            + FlightRulesStore.of(tx, event.id()).caughtWords()));
+                            + said(AttemptVerdict::caught)
+                                    .orElseGet(() ->
+                                            FlightRulesStore.of(tx, event.id()).caughtWords())));
         }
         ResultRecord.collision(tx, attempt.id())
                 .ifPresent(c -> lines.add(new NowView.Line(
                         "collision",
                         "told at " + moment(c.toldAtMs()) + ". "
-                                + c.at(nowMs, FlightRulesStore.of(tx, event.id()))
-                                        .words())));
+                                + said(AttemptVerdict::collision)
+                                        .orElseGet(() -> c.at(nowMs, FlightRulesStore.of(tx, event.id()))
+                                                .words()))));
         return lines;
+    }
+
+    /** What was judged once stays, whatever became of windows and rules. */
+    private Optional<String> window() {
+        return attempt.verdict() == null
+                ? TimeDoubts.of(tx, attempt, event).verdict().map(ReleaseVerdict::words)
+                : said(AttemptVerdict::window);
+    }
+
+    private Optional<String> said(Function<AttemptVerdict, @Nullable String> what) {
+        return Optional.ofNullable(attempt.verdict()).map(what);
     }
 
     /** Once it is flown or given up, a plan or an entry that is changed later must not rewrite who did what. */

@@ -11,7 +11,6 @@ import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptActs;
 import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.Collision;
-import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.State;
 import org.skeinday.contest.DayKind;
@@ -23,7 +22,7 @@ final class CardActs {
 
     /** The acts of the phase, for the captain. */
     static Set<AttemptAct> of(LiveAttempt live) {
-        return AttemptActs.of(live, Hands.CAPTAIN);
+        return AttemptActs.of(live);
     }
 
     /** The way on first. @param stopped whether the hall stands still */

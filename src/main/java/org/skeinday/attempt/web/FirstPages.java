@@ -67,8 +67,7 @@ public final class FirstPages {
     private void told(Context ctx, String kind, String field) {
         Map<String, String> content = new HashMap<>(Map.of(
                 "attempt", NowPages.field(ctx, "attempt"),
-                "motor", NowPages.field(ctx, "motor"),
-                "hands", CallerHands.of(ctx).word()));
+                "motor", NowPages.field(ctx, "motor")));
         if (!field.isEmpty()) {
             content.put(field, NowPages.field(ctx, field));
         }

@@ -43,10 +43,7 @@ public final class RecordPages {
                 ctx -> deed(
                         ctx,
                         "attempt.protest",
-                        new ResultActions.Protests(
-                                ctx.pathParam("id"),
-                                NowPages.field(ctx, "words"),
-                                CallerHands.of(ctx).word())));
+                        new ResultActions.Protests(ctx.pathParam("id"), NowPages.field(ctx, "words"))));
         routes.post(
                 "/attempt/{id}/settle",
                 Role.CAPTAIN,

@@ -70,7 +70,7 @@ public final class ResultPages {
         return new ResultView(
                 today.event().name() + " · " + PageWords.scoreInFull(today).toLowerCase(Locale.ROOT),
                 PageWords.score(today),
-                IntStream.rangeClosed(1, today.event().attempts()).boxed().toList(),
+                IntStream.rangeClosed(1, columns(today)).boxed().toList(),
                 rows(today),
                 hows(tx, today, quiet),
                 HallStops.ofEvent(tx, today.event().id()).stream()
@@ -99,8 +99,7 @@ public final class ResultPages {
                 .filter(e -> e.name().equals(placed.entry()))
                 .findFirst()
                 .orElseThrow();
-        List<List<ResultView.Cell>> cells = IntStream.rangeClosed(
-                        1, today.event().attempts())
+        List<List<ResultView.Cell>> cells = IntStream.rangeClosed(1, columns(today))
                 .mapToObj(attempt -> tries(today, entry, attempt))
                 .toList();
         String score = placed.countedMs()
@@ -108,6 +107,16 @@ public final class ResultPages {
                 .orElse("–");
         return new ResultView.Row(
                 placed.place() == 0 ? "" : String.valueOf(placed.place()), entry.name(), cells, score);
+    }
+
+    /** As many as the rules allow; more where they allowed more when it was flown. */
+    private static int columns(Today today) {
+        int most = today.event().attempts();
+        return today.attempts().stream()
+                .filter(a -> a.verdict() != null && a.state() != State.SCRUBBED)
+                .mapToInt(a -> Math.max(most, a.number().rule()))
+                .max()
+                .orElse(most);
     }
 
     /** Of one attempt of the rules: repeats stand beside what they repeat; what was abandoned is no flight. */

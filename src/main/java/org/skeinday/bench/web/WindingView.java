@@ -158,6 +158,14 @@ public record WindingView(
         return form.message(field);
     }
 
+    /** What was refused of a form that is not shown now, as another phase has it; empty when the form itself says it. */
+    public String refusedAside() {
+        FlightView flight = more.flight;
+        boolean asksTurns = flight != null && flight.landing() != null;
+        boolean asksTorque = more.aim != null || (flight != null && flight.unread() != null);
+        return !asksTurns && !wrong("remaining").isEmpty() ? wrong("remaining") : asksTorque ? "" : wrong("launch");
+    }
+
     public record FloorMark(int number, String turns, String distance) {}
 
     /**

@@ -15,6 +15,7 @@ import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.action.CloseAttempt;
+import org.skeinday.attempt.action.JudgeFlight;
 import org.skeinday.attempt.action.MotorGoes;
 import org.skeinday.attempt.action.PhaseGate;
 import org.skeinday.attempt.action.WhyNotFly;
@@ -109,6 +110,8 @@ public final class KeyIn {
                         .map(named -> Fact.of(named.kind(), named.body()))
                         .toList()));
         String attempt = imported(read).id();
+        facts.add(known.map(a -> JudgeFlight.fact(tx, context, a))
+                .orElseGet(() -> JudgeFlight.fromPaper(tx, event, attempt)));
         for (int i = 0; i < times.size(); i++) {
             var reading = new ReadingTaken(
                     context.nextId(),

@@ -146,6 +146,46 @@ class WrongPhaseWebTest {
     }
 
     @Test
+    void whoever_is_refused_hears_what_the_own_device_can_do_whichever_act_it_was() throws Exception {
+        open();
+        Visitor helper = Demo.joined(app, "helper", "", 98);
+        Visitor timekeeper = Demo.joined(app, "timekeeper", "", 99);
+        Map<String, String> turns = Map.of("attempt", attempt, "remaining", "30");
+        assertSays("is called. What can be done now: Start winding, Another motor.", helper, "/winding/landed", turns);
+        assertSays("is called. What can be done now: Released.", timekeeper, "/winding/landed", turns);
+        assertSays("Another motor, Abandon attempt.", laptop, "/winding/landed", turns);
+        Map<String, String> time = Map.of("attempt", attempt, "typed-slot", "1", "typed", "1:01.6");
+        assertSays(
+                "is called. What can be done now: Released.", timekeeper, "/attempt/" + attempt + "/type-time", time);
+        assertSays("Another motor, Abandon attempt.", laptop, "/attempt/type-time", time);
+        reach(Stage.IN_THE_AIR);
+        Map<String, String> aim = Map.of("attempt", attempt, "launch", "2.1", "ceiling", "");
+        assertSays("nothing from here; the captain has the next key.", helper, "/winding/aim", aim);
+        assertSays(
+                "is in the air. What can be done now: Not released after all, Landed, ", laptop, "/winding/aim", aim);
+        ObjectNode place = Json.MAPPER
+                .createObjectNode()
+                .put("attempt", attempt)
+                .put(
+                        "station",
+                        new FilledForms(laptop)
+                                .row("stations", "Table by the door")
+                                .replaceFirst(".*/", ""));
+        String refused = helper.tap("attempt.station", place).path("reason").asText();
+        assertTrue(refused.contains("nothing from here; the captain has the next key."), refused);
+        String captain = laptop.tap("attempt.station", place).path("reason").asText();
+        assertTrue(captain.contains("is in the air. What can be done now: Not released after all, "), captain);
+    }
+
+    private static void assertSays(String words, Visitor who, String form, Map<String, String> fields)
+            throws Exception {
+        HttpResponse<String> answer = who.form(form, fields);
+        assertTrue(
+                Set.of(409, 422).contains(answer.statusCode()), answer.body()); // 409 within seconds of another's act
+        assertTrue(answer.body().contains(words), form + answer.body());
+    }
+
+    @Test
     void a_flight_that_has_landed_is_protested_also_when_it_was_declared_void() throws Exception {
         open();
         reach(Stage.LANDED);
@@ -167,6 +207,7 @@ class WrongPhaseWebTest {
                 stage.acts().contains(AttemptAct.NOT_RELEASED) || stage.acts().contains(AttemptAct.STILL_FLYING);
             case ABANDON, DECLARE_VOID ->
                 stage.acts().contains(AttemptAct.ABANDON) || stage.acts().contains(AttemptAct.DECLARE_VOID);
+            case PEOPLE_SAFE -> stage == Stage.SAFE || stage == Stage.PARTED; // two said the same
             case SAY_WHERE -> stage == Stage.PARTED;
             case CALL -> stage.phase.name().isOver() || stage == Stage.RUN_BACK; // the next one may be called
             default -> false;
