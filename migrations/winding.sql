@@ -55,6 +55,13 @@ create table winding_confirmed (
   mark_id varchar(80) primary key,
   wind_id varchar(80) not null
 );
+-- Winds that a person left out of averages and fits, with the reason; none where it was taken in again.
+create table winding_judged (
+  wind_id varchar(80) primary key,
+  reason varchar(400),
+  person_id varchar(80),
+  at_ms bigint not null
+);
 -- Marks of tape at which the winder was seen.
 create table winding_floor_mark (
   id varchar(80) primary key,

@@ -130,7 +130,7 @@ public final class Catalogue {
         kinds.addAll(HallActions.kinds(PlaceReopens::byPlace));
         kinds.addAll(TakePlan.kinds());
         kinds.addAll(SetbackActions.kinds());
-        kinds.addAll(BenchActions.kinds());
+        kinds.addAll(BenchActions.kinds(record.people()::names));
         kinds.addAll(WindActions.kinds());
         kinds.addAll(WindingTaps.kinds());
         kinds.addAll(WatchHook.kinds());

@@ -26,11 +26,6 @@ public record ToldOfFlight(
         @Nullable Long timeMs,
         @Nullable Double breakingTurns,
         Usual usual) {
-    /** So many times its breaking turns no motor holds (own default). */
-    private static final double BEYOND = 2;
-    /** 0.9 is 0.9 in every unit, but for a hair. */
-    private static final double HAIR = 1 + 1e-9;
-
     /** In the order of the form, at most one of a kind. */
     public List<Doubted> doubts() {
         List<Doubted> doubts = new ArrayList<>();
@@ -42,11 +37,9 @@ public record ToldOfFlight(
     }
 
     private void beyondBreaking(List<Doubted> doubts) {
-        if (crankTurns != null && breakingTurns != null && crankTurns * ratio > BEYOND * breakingTurns) {
-            doubts.add(new Doubted(
-                    Unlikely.TURNS_BEYOND_BREAKING,
-                    PlainNumber.of(crankTurns) + " crank turns are " + Math.round(crankTurns * ratio)
-                            + " motor turns: such a motor breaks at about " + Math.round(breakingTurns)));
+        if (crankTurns != null) {
+            Possible.turns(PlainNumber.of(crankTurns) + " crank turns are ", crankTurns * ratio, breakingTurns)
+                    .ifPresent(doubts::add);
         }
     }
 
@@ -69,21 +62,13 @@ public record ToldOfFlight(
     }
 
     private void torques(List<Doubted> doubts) {
-        if (peakNmm != null && launchNmm != null && launchNmm > peakNmm * HAIR) {
+        if (peakNmm != null && launchNmm != null && launchNmm > peakNmm * Possible.HAIR) {
             doubts.add(new Doubted(
                     Unlikely.LAUNCH_ABOVE_PEAK,
                     "The launch torque is read after the back-off: it is not above the highest torque"));
         }
-        offMeter(doubts, Unlikely.PEAK_OFF_THE_METER, peakNmm);
-        offMeter(doubts, Unlikely.LAUNCH_OFF_THE_METER, launchNmm);
-    }
-
-    private void offMeter(List<Doubted> doubts, Unlikely why, @Nullable Double nmm) {
-        if (nmm != null && scale != null && nmm > scale.fullNmm() * HAIR) {
-            doubts.add(new Doubted(
-                    why,
-                    "It lies beyond the torque meter, whose scale ends at " + scale.words() + ": look at its unit"));
-        }
+        Possible.offMeter(Unlikely.PEAK_OFF_THE_METER, peakNmm, scale).ifPresent(doubts::add);
+        Possible.offMeter(Unlikely.LAUNCH_OFF_THE_METER, launchNmm, scale).ifPresent(doubts::add);
     }
 
     private void time(List<Doubted> doubts) {

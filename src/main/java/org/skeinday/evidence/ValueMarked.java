@@ -8,9 +8,9 @@ import org.skeinday.units.Preconditions;
  * same value stands in place of it. It is about the number that it names: with another number in its place it says
  * nothing any more.
  *
- * @param flightId of an attempt or of a practice flight
+ * @param flightId of an attempt or of a practice flight; of a wind, or of the step that says that a motor broke, the same
  * @param measured a word of {@link Measured}; of the flight itself it says how the row came and who decided of it
- * @param number in the record's own unit: crank turns, N·mm or ms; null for the flight itself
+ * @param number in the record's own unit: crank turns (of a break motor turns), N·mm or ms; null for the flight itself
  * @param source a word of {@link Source}
  * @param confirmed whether somebody said that it was so
  * @param confirmedBy person id, null where the device has none

@@ -38,23 +38,42 @@ public final class WhatCounts {
     }
 
     /**
-     * What was read of a wind.
+     * The turns of a wind.
      *
      * @param counted whether its turns were counted
      * @param paced whether it was cranked to a metronome
-     * @param openDoubts readings that were asked about and of which nobody has said anything
+     * @param leftOut why a person left it out; empty otherwise
+     * @param doubt why its count is unlikely, in words; empty when it is not, and when somebody confirmed it
      */
-    public static Counts wind(boolean counted, boolean paced, int openDoubts) {
+    public static Counts turnsOfWind(boolean counted, boolean paced, String leftOut, String doubt) {
         if (!counted) {
             return Counts.not(NotCounted.TURNS_NOT_COUNTED, "");
         }
         if (paced) {
             return Counts.not(NotCounted.TO_A_METRONOME, "");
         }
-        return openDoubts == 0
-                ? Counts.yes()
+        if (!leftOut.isBlank()) {
+            return Counts.leftOut(leftOut);
+        }
+        return doubt.isEmpty() ? Counts.yes() : Counts.not(NotCounted.DOUBTED, doubt);
+    }
+
+    /**
+     * What was read of a wind.
+     *
+     * @param turns what its turns are worth: without them the readings say nothing
+     * @param openDoubts readings that were asked about and of which nobody has said anything
+     */
+    public static Counts readingsOfWind(Counts turns, int openDoubts) {
+        return !turns.isYes() || openDoubts == 0
+                ? turns
                 : Counts.not(
                         NotCounted.DOUBTED,
                         openDoubts == 1 ? "one reading is asked about" : openDoubts + " readings are asked about");
+    }
+
+    /** What was read of a wind of which nobody has said more. */
+    public static Counts wind(boolean counted, boolean paced, int openDoubts) {
+        return readingsOfWind(turnsOfWind(counted, paced, "", ""), openDoubts);
     }
 }

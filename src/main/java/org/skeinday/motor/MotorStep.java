@@ -1,5 +1,6 @@
 package org.skeinday.motor;
 
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -78,9 +79,29 @@ public record MotorStep(
                 test);
     }
 
-    /** This break with where it parted. */
+    /**
+     * This break with where somebody saw it part. Once the coach has said what it was, that alone says whether the cause lay
+     * in the rubber and where outside it.
+     */
     public MotorStep partedAt(BreakPlace place) {
-        return told(place, test);
+        boolean against = coachHasSpoken() && (!saysOfTheRubber() || place.isOutsideTheRubber());
+        return against ? this : told(place, test);
+    }
+
+    /** Whether the coach has said what this break was. */
+    public boolean coachHasSpoken() {
+        return test != null;
+    }
+
+    /** What it counts as, as far as somebody has said it. */
+    public Optional<BreakCause> cause() {
+        BreakPlace place = parted == null ? BreakPlace.UNKNOWN : BreakPlace.of(parted);
+        if (place.isOutsideTheRubber()) {
+            return Optional.of(BreakCause.of(place.word()));
+        }
+        return parted == null && test == null
+                ? Optional.empty()
+                : Optional.of(Boolean.TRUE.equals(test) ? BreakCause.TEST : BreakCause.ACCIDENT);
     }
 
     /** This break with what the coach says of it. */

@@ -21,6 +21,7 @@ import org.skeinday.units.Torque;
  * @param ofTheRubber false where it parted at knot, ring or hook or was dropped: then it says nothing of the rubber
  * @param test whether it was wound until it broke, or the coach said that it was a break test: an accident tells neither K
  *     nor a ceiling
+ * @param asked what is still asked about its numbers
  */
 public record MotorBreak(
         MotorAdded motor,
@@ -28,11 +29,50 @@ public record MotorBreak(
         @Nullable Torque torque,
         @Nullable String meter,
         boolean ofTheRubber,
-        boolean test) {
+        boolean test,
+        Asked asked) {
+    /** What keeps turns and torque out of every fit, in words; empty where nothing does. @param read whether of a wind */
+    public record Asked(String turns, String torque, boolean read) {
+        public static final Asked NOTHING = new Asked("", "", false);
+
+        /** Both in one, empty when nothing is asked. */
+        public String words() {
+            return turns.isEmpty() || torque.isEmpty() || turns.equals(torque)
+                    ? turns.isEmpty() ? torque : turns
+                    : turns + "; " + torque;
+        }
+    }
+
     public MotorBreak {
         if (motorTurns != null) {
             Preconditions.above("Motor turns at the break", motorTurns, 0);
         }
+    }
+
+    /** Of which nothing is asked. */
+    public MotorBreak(
+            MotorAdded motor,
+            @Nullable Double motorTurns,
+            @Nullable Torque torque,
+            @Nullable String meter,
+            boolean ofTheRubber,
+            boolean test) {
+        this(motor, motorTurns, torque, meter, ofTheRubber, test, Asked.NOTHING);
+    }
+
+    /** Whether its numbers are of a wind that was read. */
+    public boolean read() {
+        return asked.read();
+    }
+
+    /** The same with what is still asked about its numbers. */
+    public MotorBreak asking(Asked of) {
+        return new MotorBreak(motor, motorTurns, torque, meter, ofTheRubber, test, of);
+    }
+
+    /** Motor turns that may enter a fit; null where nobody counted them and while they are asked about. */
+    public @Nullable Double turnsThatCount() {
+        return asked.turns().isEmpty() ? motorTurns : null;
     }
 
     /** As it was read and counted in its wind. @param step that says that it broke */
@@ -65,20 +105,25 @@ public record MotorBreak(
     }
 
     /**
-     * K of N_b = K · L0^1.5 / m^0.5 from this motor, inches and grams; empty while its turns are not known, and where it was
+     * K of N_b = K · L0^1.5 / m^0.5 from this motor, inches and grams; empty while its turns are not known or asked about, and where it was
      * no test of the rubber.
      */
     public Optional<Double> k() {
-        return Optional.ofNullable(motorTurns)
+        return Optional.ofNullable(turnsThatCount())
                 .filter(turns -> counts())
                 .map(turns -> BreakingTurns.k(turns, loop(), mass()));
     }
 
-    /** Empty while turns, torque or meter are not known, and where it was no test of the rubber. */
+    /** Empty while turns, torque or meter are not known or asked about, and where it was no test of the rubber. */
     public Optional<BreakTest> asTest() {
-        return !counts() || meter == null || torque == null || motorTurns == null
+        Double turns = turnsThatCount();
+        return !counts()
+                        || meter == null
+                        || torque == null
+                        || turns == null
+                        || !asked.torque().isEmpty()
                 ? Optional.empty()
-                : Optional.of(new BreakTest(meter, loop(), mass(), motorTurns, torque));
+                : Optional.of(new BreakTest(meter, loop(), mass(), turns, torque));
     }
 
     public Length loop() {

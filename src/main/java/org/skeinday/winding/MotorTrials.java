@@ -21,7 +21,7 @@ public final class MotorTrials {
      * Its winds in the order in which they were begun, the last of them is the one that counts.
      *
      * @param broke how it broke; empty while it is whole
-     * @param winds that were counted and not cranked to a metronome
+     * @param winds of which the turns count
      */
     public static List<BreakTrial> of(MotorAdded motor, Optional<MotorBreak> broke, List<Wind> winds) {
         List<BreakTrial> trials = new ArrayList<>();
@@ -43,7 +43,7 @@ public final class MotorTrials {
     }
 
     private static List<BreakTrial> brokeUnread(MotorAdded motor, MotorBreak broke, List<BreakTrial> before) {
-        Double turns = broke.motorTurns();
+        Double turns = broke.turnsThatCount();
         if (turns == null) {
             return List.of();
         }

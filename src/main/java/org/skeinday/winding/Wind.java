@@ -11,6 +11,8 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.evidence.Counts;
+import org.skeinday.evidence.ToldOfFlight;
+import org.skeinday.evidence.Usual;
 import org.skeinday.evidence.WhatCounts;
 import org.skeinday.motor.Hold;
 import org.skeinday.motor.TorqueReading;
@@ -118,6 +120,21 @@ public record Wind(
     /** Whether what was read of it enters fits. @param openDoubts readings that are still asked about */
     public Counts counts(int openDoubts) {
         return WhatCounts.wind(counted != null, paced(), openDoubts);
+    }
+
+    /** What may be asked about its count. @param breakingTurns motor turns at which such a motor breaks, null for unknown */
+    public ToldOfFlight told(@Nullable Double breakingTurns) {
+        return new ToldOfFlight(
+                counted == null ? null : (Double) (double) counted.stopCrankTurns(),
+                counted == null ? null : counted.backOffCrankTurns(),
+                null,
+                begun.ratio(),
+                null,
+                null,
+                null,
+                null,
+                breakingTurns,
+                Usual.UNKNOWN);
     }
 
     /** Cranking to a metronome, as begun or as counted. */

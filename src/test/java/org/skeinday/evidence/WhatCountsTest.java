@@ -69,6 +69,19 @@ class WhatCountsTest {
     }
 
     @Test
+    void a_count_that_is_doubted_keeps_the_turns_out_and_a_doubted_reading_does_not() {
+        Counts doubted = WhatCounts.turnsOfWind(true, false, "", "such a motor breaks at 2700");
+        assertEquals("doubted: such a motor breaks at 2700", doubted.words());
+        assertEquals(doubted, WhatCounts.readingsOfWind(doubted, 0), "readings without turns say nothing");
+        Counts turns = WhatCounts.turnsOfWind(true, false, "", "");
+        assertTrue(turns.isYes());
+        assertEquals(NotCounted.DOUBTED, WhatCounts.readingsOfWind(turns, 2).because());
+        assertEquals(
+                "left out: the winder slipped",
+                WhatCounts.turnsOfWind(true, false, "the winder slipped", "").words());
+    }
+
+    @Test
     void what_cannot_be_is_refused() {
         assertThrows(IllegalArgumentException.class, () -> Counts.leftOut(" "));
         assertThrows(IllegalArgumentException.class, () -> new Counts(null, "why"));

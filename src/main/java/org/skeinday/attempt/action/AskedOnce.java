@@ -37,7 +37,12 @@ public final class AskedOnce {
      */
     public static Optional<Decision> about(
             Tx tx, Flight told, @Nullable Flight before, @Nullable String insisted, Function<Measured, String> fields) {
-        List<Doubted> asked = asked(tx, told, before);
+        return about(doubts(tx, told, before), insisted, fields);
+    }
+
+    /** The same of doubts that are known. */
+    public static Optional<Decision> about(
+            List<Doubted> asked, @Nullable String insisted, Function<Measured, String> fields) {
         List<String> known = insisted == null ? List.of() : Arrays.asList(insisted.split("[ ,]+", -1));
         if (asked.stream().allMatch(doubt -> known.contains(EnumWords.of(doubt.why())))) {
             return Optional.empty();
@@ -49,7 +54,8 @@ public final class AskedOnce {
         return Optional.of(new Decision.Refused(words + ". Correct it, or say that it is so", wrong));
     }
 
-    private static List<Doubted> asked(Tx tx, Flight told, @Nullable Flight before) {
+    /** What is doubtful of a flight as told and was not before. @param before how it stands, null when it is new */
+    public static List<Doubted> doubts(Tx tx, Flight told, @Nullable Flight before) {
         String model = told.modelId();
         List<Flight> others = model == null
                 ? List.of()

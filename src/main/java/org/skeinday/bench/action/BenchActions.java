@@ -1,9 +1,11 @@
 package org.skeinday.bench.action;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.MotorsInHand;
@@ -72,16 +74,18 @@ public final class BenchActions {
     /** Handed in at the impound, or given back. */
     public record Impound(String motor, boolean in) {}
 
-    public static List<ActKind<?>> kinds() {
-        return List.of(
+    /** @param people the names known now, by person id */
+    public static List<ActKind<?>> kinds(Supplier<Map<String, String>> people) {
+        List<ActKind<?>> kinds = new ArrayList<>(JudgeBreak.kinds(people));
+        kinds.addAll(List.of(
                 new ActKind<>("bench.step", Step.class, BenchActions::step),
                 new ActKind<>("bench.undo", Undo.class, BenchActions::undo),
                 new ActKind<>("bench.place", Place.class, BenchActions::place),
                 new ActKind<>("bench.impound", Impound.class, BenchActions::impound),
-                JudgeBreak.kind(),
                 new ActKind<>("bench.wait", WaitActions.Change.class, WaitActions::change),
                 new ActKind<>("clock.jumped", WaitActions.Jump.class, WaitActions::jumped),
-                new ActKind<>("clock.slept", WaitActions.Slept.class, WaitActions::slept));
+                new ActKind<>("clock.slept", WaitActions.Slept.class, WaitActions::slept)));
+        return List.copyOf(kinds);
     }
 
     static Decision step(Tx tx, ActContext context, Step step) {

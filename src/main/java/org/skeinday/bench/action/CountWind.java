@@ -8,9 +8,12 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptWound;
+import org.skeinday.attempt.Flight;
+import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.action.BrokenMotor;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
+import org.skeinday.evidence.Doubted;
 import org.skeinday.evidence.Measured;
 import org.skeinday.evidence.Source;
 import org.skeinday.evidence.ValueMarked;
@@ -27,6 +30,7 @@ import org.skeinday.winding.WindConfirmed;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindHeld;
 import org.skeinday.winding.WindMark;
+import org.skeinday.winding.store.KnownBounds;
 import org.skeinday.winding.store.WindStore;
 
 /** After the wind: its turns, and readings that are left out. */
@@ -38,6 +42,7 @@ public final class CountWind {
      *
      * @param held what was read while it was held, as {@link HeldRead} reads it; null where nothing was asked of it
      * @param unit of torques without one
+     * @param insist doubts that were asked about, as {@link AskedOnce#FIELD} named them
      */
     public record Turns(
             String wind,
@@ -45,7 +50,8 @@ public final class CountWind {
             String stop,
             String backOff,
             @Nullable String held,
-            @Nullable String unit) {}
+            @Nullable String unit,
+            @Nullable String insist) {}
 
     /** A doubtful reading: left out, it counts no more and stays in the record; confirmed, nobody asks again. */
     public record LeaveOut(String mark) {}
@@ -73,6 +79,11 @@ public final class CountWind {
         }
         try {
             var counted = new WindCounted(wind.begun().id(), atFull, stop, backOff, wind.paced());
+            Optional<Decision> asked =
+                    AskedOnce.about(doubts(tx, wind, wind.with(counted)), turns.insist(), CountWind::field);
+            if (asked.isPresent()) {
+                return asked.get();
+            }
             List<Fact> facts = new ArrayList<>(facts(tx, context, wind.with(counted), counted));
             if (turns.held() != null && held != null && !held.equals(wind.held())) {
                 facts.add(Fact.of("wind.held", new WindHeld(wind.begun().id(), held)));
@@ -81,6 +92,35 @@ public final class CountWind {
         } catch (IllegalArgumentException e) {
             return Decision.refused("stop", String.valueOf(e.getMessage()));
         }
+    }
+
+    /** What its turns make doubtful: of a flight all of it but the torques, which nobody types here; else of the wind alone. */
+    private static List<Doubted> doubts(Tx tx, Wind before, Wind told) {
+        Optional<Flight> flight = told.broke().isPresent()
+                ? Optional.empty()
+                : Optional.ofNullable(told.begun().attemptId()).flatMap(id -> FlownStore.find(tx, id));
+        List<Doubted> doubts = flight.map(f -> AskedOnce.doubts(tx, counted(f, told.counted()), f))
+                .orElseGet(() -> {
+                    Double breaking =
+                            new KnownBounds(tx).breakingTurns(told.begun().motorId());
+                    return Objects.equals(before.counted(), told.counted())
+                            ? List.of()
+                            : told.told(breaking).doubts();
+                });
+        return doubts.stream()
+                .filter(d -> d.about() != Measured.PEAK_TORQUE && d.about() != Measured.LAUNCH_TORQUE)
+                .toList();
+    }
+
+    private static Flight counted(Flight flight, @Nullable WindCounted turns) {
+        return turns == null
+                ? flight
+                : flight.with(Measured.CRANK_TURNS, (double) turns.stopCrankTurns())
+                        .with(Measured.BACK_OFF, turns.backOffCrankTurns());
+    }
+
+    private static String field(Measured what) {
+        return what == Measured.BACK_OFF ? "backOff" : "stop";
     }
 
     private static List<Fact> facts(Tx tx, ActContext context, Wind wind, WindCounted counted) {

@@ -73,6 +73,7 @@ public final class WindActions {
                 new ActKind<>("wind.count", CountWind.Turns.class, CountWind::decide),
                 new ActKind<>("wind.leave-out", CountWind.LeaveOut.class, CountWind::leaveOut),
                 new ActKind<>("wind.confirm", CountWind.LeaveOut.class, CountWind::confirm),
+                JudgeWind.kind(),
                 new ActKind<>("wind.take-over", TakeOver.class, WindActions::takeOver));
     }
 

@@ -2,6 +2,7 @@ package org.skeinday.bench.web;
 
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.skeinday.attempt.store.MotorUseStore;
@@ -20,6 +21,7 @@ import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.ActStore;
+import org.skeinday.platform.record.Answer;
 import org.skeinday.steps.web.CautionsFor;
 
 /** Winds without an attempt, and the break test of a batch. */
@@ -48,6 +50,7 @@ public final class AlonePages {
                 Role.HELPER,
                 ctx -> page.fragment(ctx, "bench/_alone.jte", alone(ctx, FormErrors.none())));
         routes.post("/winding/motor/{motor}/count", Role.HELPER, this::count);
+        routes.post("/winding/motor/{motor}/judge", Role.HELPER, this::judge);
         routes.get(
                 "/bench/break-test/{batch}",
                 Role.HELPER,
@@ -60,6 +63,24 @@ public final class AlonePages {
 
     private void count(Context ctx) {
         page.fragment(ctx, "bench/_alone.jte", alone(ctx, WindingPages.counted(ctx, forms)));
+    }
+
+    private void judge(Context ctx) {
+        FormErrors form = FormActs.errors(ctx, windWord(ctx, forms), "judge");
+        String reason = form.message("reason");
+        page.fragment(ctx, "bench/_alone.jte", alone(ctx, reason.isEmpty() ? form : form.with("judge", reason)));
+    }
+
+    /** What the form of a wind that waits for a word says of it. */
+    public static Answer windWord(Context ctx, FormActs forms) {
+        FormErrors typed = FormErrors.of(ctx);
+        Map<String, String> content = new HashMap<>();
+        for (String field : List.of("wind", "verdict", "reason", "seen")) {
+            if (typed.typed().containsKey(field)) {
+                content.put(field, typed.typed(field));
+            }
+        }
+        return forms.submit(ctx, "wind.judge", content);
     }
 
     private AloneView alone(Context ctx, FormErrors form) {

@@ -15,6 +15,8 @@ import org.skeinday.steps.Cautions;
  * @param done ids of its winds that are over, for the reader's script to forget
  * @param again address of a new wind while the last one is not counted, empty when there is none to pass by
  * @param past its winds without an attempt so far
+ * @param asked those of them that wait for a word, or are left out
+ * @param problem why the last word was not taken, empty when it was
  */
 public record AloneView(
         WindingView winding,
@@ -25,10 +27,13 @@ public record AloneView(
         StopRule stop,
         String done,
         String again,
-        List<BenchView.Line> past) {
+        List<BenchView.Line> past,
+        List<WindQuestion> asked,
+        String problem) {
     /** The same with what this person reads before the first crank turn. @param today ISO date in the hall */
     AloneView cautioned(List<Cautions.Shown> cautions, String today) {
-        return new AloneView(winding.cautioned(cautions, today), row, batch, address, part, stop, done, again, past);
+        return new AloneView(
+                winding.cautioned(cautions, today), row, batch, address, part, stop, done, again, past, asked, problem);
     }
 
     public boolean isBreaking() {

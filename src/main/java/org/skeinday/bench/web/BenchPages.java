@@ -3,6 +3,7 @@ package org.skeinday.bench.web;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.skeinday.attempt.MotorUses;
@@ -119,10 +120,22 @@ public final class BenchPages {
     }
 
     private void judgeBreak(Context ctx) {
-        Map<String, String> content = Map.of(
-                "motor", ctx.pathParam("motor"), "cause", FormErrors.of(ctx).typed("cause"));
-        FormErrors form = FormActs.errors(ctx, forms.submit(ctx, "motor.break-judged", content), "cause");
+        FormErrors form = FormActs.errors(ctx, breakWord(ctx, forms, ctx.pathParam("motor")), "cause");
         page.fragment(ctx, "bench/_motor.jte", motor(ctx, form));
+    }
+
+    /** What the form of a break says of it: its cause, or that its numbers were so. */
+    public static Answer breakWord(Context ctx, FormActs forms, String motor) {
+        FormErrors typed = FormErrors.of(ctx);
+        Map<String, String> content = new HashMap<>(Map.of("motor", motor));
+        if (typed.typed().containsKey("seen")) {
+            content.put("seen", typed.typed("seen"));
+        }
+        if (ctx.formParam("so") != null) {
+            return forms.submit(ctx, "motor.break-so", content);
+        }
+        content.put("cause", typed.typed("cause"));
+        return forms.submit(ctx, "motor.break-judged", content);
     }
 
     private BenchView.Motor motor(Context ctx, FormErrors form) {

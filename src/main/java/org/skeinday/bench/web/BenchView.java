@@ -87,9 +87,13 @@ public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean c
      *
      * @param about what it counts as, in a sentence
      * @param cause word of the one that holds; empty while nobody has said
+     * @param seen what the form showed, for the server to see whether it still stands
+     * @param asked what is asked about its numbers, empty for nothing
+     * @param typed whether those were typed, and not counted in a wind that was read
      * @param mayJudge whether the coach looks
      */
-    public record Broke(String about, String cause, boolean mayJudge, String wrong) {
+    public record Broke(
+            String about, String cause, String seen, String asked, boolean typed, boolean mayJudge, String wrong) {
         public List<BreakCause> causes() {
             return List.of(BreakCause.values());
         }

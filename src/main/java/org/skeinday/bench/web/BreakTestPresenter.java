@@ -96,7 +96,10 @@ final class BreakTestPresenter {
                         b.k().map(BreakTestPresenter::k).orElse("–"),
                         b.torque() == null ? "–" : units.torque(b.torque()),
                         b.meter() == null || b.torque() == null ? "–" : b.meter(),
-                        BreakWords.kind(b)))
+                        BreakWords.kind(b)
+                                + (b.asked().words().isEmpty()
+                                        ? ""
+                                        : "; " + b.asked().words())))
                 .toList();
     }
 

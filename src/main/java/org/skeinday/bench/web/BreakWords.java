@@ -3,6 +3,7 @@ package org.skeinday.bench.web;
 import java.util.Locale;
 import java.util.Optional;
 import org.skeinday.attempt.web.PageWords;
+import org.skeinday.bench.action.JudgeBreak;
 import org.skeinday.motor.BreakCause;
 import org.skeinday.motor.BreakPlace;
 import org.skeinday.motor.MotorAdded;
@@ -25,8 +26,14 @@ final class BreakWords {
                                         .map(BreakWords::where)
                                         .orElse(""),
                         MotorLifeStore.breakOf(tx, motor.id())
-                                .map(BreakWords::cause)
+                                .flatMap(MotorStep::cause)
+                                .map(BreakCause::word)
                                 .orElse(""),
+                        MotorLifeStore.breakOf(tx, motor.id())
+                                .map(step -> JudgeBreak.seen(tx, step))
+                                .orElse(""),
+                        broke.asked().words(),
+                        !broke.read(),
                         coach,
                         wrong));
     }
@@ -56,21 +63,5 @@ final class BreakWords {
         return parted == null || BreakPlace.of(parted).isOutsideTheRubber()
                 ? ""
                 : " Where it parted: " + PageWords.place(BreakPlace.of(parted)).toLowerCase(Locale.ROOT) + ".";
-    }
-
-    /**
-     * As the coach said it, else as somebody saw where it parted: in the rubber that is an accident until the coach says that
-     * it was a test. Empty while nobody has looked.
-     */
-    private static String cause(MotorStep broke) {
-        String parted = broke.parted();
-        BreakPlace place = parted == null ? BreakPlace.UNKNOWN : BreakPlace.of(parted);
-        if (place.isOutsideTheRubber()) {
-            return place.word();
-        }
-        if (broke.test() == null) {
-            return parted == null ? "" : BreakCause.ACCIDENT.word();
-        }
-        return (broke.test() ? BreakCause.TEST : BreakCause.ACCIDENT).word();
     }
 }

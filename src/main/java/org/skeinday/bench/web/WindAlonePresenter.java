@@ -79,7 +79,9 @@ final class WindAlonePresenter {
                 stop,
                 winds.stream().filter(this::isOver).map(w -> w.begun().id()).collect(Collectors.joining(" ")),
                 again(wind, address),
-                past(zone));
+                past(zone),
+                new WindQuestions(tx, zone).ofMotor(winds),
+                form.message("judge"));
     }
 
     /** Before the wind that is shown, else until now. */

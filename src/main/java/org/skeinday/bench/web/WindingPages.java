@@ -100,7 +100,7 @@ public final class WindingPages {
     static FormErrors counted(Context ctx, FormActs forms) {
         FormErrors typed = FormErrors.of(ctx);
         Map<String, String> content = new HashMap<>();
-        for (String field : List.of("wind", "atFull", "stop", "backOff")) {
+        for (String field : List.of("wind", "atFull", "stop", "backOff", AskedOnce.FIELD)) {
             content.put(field, typed.typed(field));
         }
         if (typed.typed().containsKey("held")) {

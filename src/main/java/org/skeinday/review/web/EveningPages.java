@@ -10,8 +10,11 @@ import org.skeinday.attempt.action.AfterFlight;
 import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.action.FlightWorth;
 import org.skeinday.attempt.web.ForecastWords;
+import org.skeinday.bench.web.AlonePages;
+import org.skeinday.bench.web.BenchPages;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.hall.web.ReaderUnits;
+import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.platform.http.Page;
@@ -69,6 +72,14 @@ public final class EveningPages {
             routes.refuseAdvice();
             word(ctx);
         });
+        routes.post("/evening/wind", Role.CAPTAIN, ctx -> {
+            routes.refuseAdvice();
+            answered(ctx, AlonePages.windWord(ctx, forms));
+        });
+        routes.post("/evening/break", Role.COACH, ctx -> {
+            routes.refuseAdvice();
+            answered(ctx, BenchPages.breakWord(ctx, forms, FormErrors.of(ctx).typed("motor")));
+        });
         routes.post("/evening/change", Role.CAPTAIN, ctx -> {
             routes.refuseAdvice();
             change(ctx);
@@ -83,11 +94,12 @@ public final class EveningPages {
     private Reading evening(Context ctx) {
         EveningQuery query = EveningQuery.of(ctx);
         UnitSystem units = ReaderUnits.of(ctx);
+        boolean coach = Access.callerOf(ctx).role().covers(Role.COACH);
         return new Reading() {
             @Override
             public <T> T apply(java.util.function.Function<EveningPresenter, T> of) {
-                return record.read(tx ->
-                        of.apply(new EveningPresenter(tx, clock.getZone(), people(), units, query, clock.millis())));
+                return record.read(tx -> of.apply(
+                        new EveningPresenter(tx, clock.getZone(), people(), units, query, clock.millis(), coach)));
             }
         };
     }
@@ -220,6 +232,15 @@ public final class EveningPages {
                 ctx,
                 "review/_evening.jte",
                 evening(ctx).apply(EveningPresenter::view).said(said, problem));
+    }
+
+    /** One word about a wind or a break that waits for it. */
+    private void answered(Context ctx, Answer answer) {
+        String problem = FormActs.words(ctx, answer);
+        page.fragment(
+                ctx,
+                "review/_evening.jte",
+                evening(ctx).apply(EveningPresenter::view).said(problem.isEmpty() ? "Saved." : "", problem));
     }
 
     private void change(Context ctx) {

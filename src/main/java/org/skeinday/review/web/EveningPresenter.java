@@ -10,8 +10,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.bench.web.BreakQuestions;
+import org.skeinday.bench.web.WindQuestions;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
 import org.skeinday.review.BatchOfWinds;
@@ -36,8 +39,18 @@ final class EveningPresenter {
     private final EveningQuery query;
     private final List<FlightRow> rows;
     private final long nowMs;
+    private final boolean coach;
 
-    EveningPresenter(Tx tx, ZoneId zone, Map<String, String> people, UnitSystem units, EveningQuery query, long nowMs) {
+    /** @param coach whether the coach looks */
+    EveningPresenter(
+            Tx tx,
+            ZoneId zone,
+            Map<String, String> people,
+            UnitSystem units,
+            EveningQuery query,
+            long nowMs,
+            boolean coach) {
+        this.coach = coach;
         this.nowMs = nowMs;
         this.tx = tx;
         this.zone = zone;
@@ -74,7 +87,7 @@ final class EveningPresenter {
                 lacking(said),
                 aboutWords(said),
                 query.with(EveningQuery.ABOUT, "").address("/evening"),
-                new OpenQuestions(zone, units).of(rows, query),
+                waiting(),
                 new FlightTable(zone, units).of(shown, query, leftOut(chosen.by())),
                 said.flights.size() > PicturesPresenter.MOST_BESIDE
                         ? new EveningView.Pictures(List.of(), List.of(), query.address("/evening/pictures"))
@@ -85,8 +98,19 @@ final class EveningPresenter {
                         .orElse(List.of()));
     }
 
+    /** Of all that is on record, whatever is looked at. */
+    private OpenQuestionsView waiting() {
+        Set<String> flights = rows.stream().map(FlightRow::id).collect(Collectors.toSet());
+        var questions = new OpenQuestions(zone, units);
+        return Apart.made(
+                "What waits for a word",
+                () -> questions.of(
+                        rows, new WindQuestions(tx, zone).open(flights), BreakQuestions.open(tx), coach, query),
+                words -> OpenQuestionsView.NONE.said("", words));
+    }
+
     /** Nothing to look at yet. */
-    private static EveningView nothing() {
+    private EveningView nothing() {
         var none = new EveningView.Flights(List.of(), List.of(), "", "", "");
         return new EveningView(
                 false,
@@ -98,7 +122,7 @@ final class EveningPresenter {
                 "",
                 "",
                 "",
-                new OpenQuestionsView("", "", List.of(), "", ""),
+                waiting(),
                 none,
                 new EveningView.Pictures(List.of(), List.of(), ""),
                 null,

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param all the address of this without it
  * @param open questions without evidence yet
  * @param lacking what would make more of them answerable, empty when nothing does
- * @param waiting flights that wait for a word
+ * @param waiting flights, winds and breaks that wait for a word
  * @param left cards and figures that are still to be keyed in
  */
 public record EveningView(
@@ -32,7 +32,7 @@ public record EveningView(
         List<Link> left) {
     /** The same, with what the last word did or why it was not taken. */
     EveningView said(String said, String problem) {
-        var told = new OpenQuestionsView(waiting.summary(), waiting.action(), waiting.items(), said, problem);
+        OpenQuestionsView told = waiting.said(said, problem);
         return new EveningView(
                 any, title, looks, filters, findings, open, lacking, about, all, told, flights, pictures, change, left);
     }

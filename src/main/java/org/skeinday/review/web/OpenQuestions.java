@@ -10,6 +10,8 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.action.FlightWorth;
+import org.skeinday.bench.web.BreakQuestion;
+import org.skeinday.bench.web.WindQuestion;
 import org.skeinday.evidence.Counts;
 import org.skeinday.evidence.Measured;
 import org.skeinday.evidence.NotCounted;
@@ -20,7 +22,7 @@ import org.skeinday.units.PlainNumber;
 import org.skeinday.units.Torque;
 import org.skeinday.units.UnitSystem;
 
-/** Which flights wait for a word, and for which. */
+/** What waits for a word, and for which. */
 final class OpenQuestions {
     private static final int MOST_SHOWN = 10;
 
@@ -33,19 +35,31 @@ final class OpenQuestions {
     }
 
     /** Of all flights, whatever is looked at, the last first; so many at once that they can be answered. */
-    OpenQuestionsView of(List<FlightRow> flights, EveningQuery query) {
+    OpenQuestionsView of(
+            List<FlightRow> flights,
+            List<WindQuestion> winds,
+            List<BreakQuestion> breaks,
+            boolean coach,
+            EveningQuery query) {
         List<OpenQuestionsView.Item> items =
                 new ArrayList<>(flights.stream().flatMap(r -> item(r)).toList());
         Collections.reverse(items);
         return new OpenQuestionsView(
-                summary(items),
+                summary(items, winds.size(), breaks.size()),
                 query.address("/evening/word"),
-                items.subList(0, Math.min(MOST_SHOWN, items.size())),
+                first(items),
+                first(winds),
+                first(breaks),
+                coach,
                 "",
                 "");
     }
 
-    private static String summary(List<OpenQuestionsView.Item> items) {
+    private static <T> List<T> first(List<T> all) {
+        return all.subList(0, Math.min(MOST_SHOWN, all.size()));
+    }
+
+    private static String summary(List<OpenQuestionsView.Item> items, int winds, int breaks) {
         long undecided = items.stream().filter(i -> !i.undecided().isEmpty()).count();
         long numbers = items.stream().filter(i -> !i.numbers().isEmpty()).count();
         List<String> words = new ArrayList<>();
@@ -57,6 +71,12 @@ final class OpenQuestions {
                     numbers == 1
                             ? "1 flight has numbers to be confirmed"
                             : numbers + " flights have numbers to be confirmed");
+        }
+        if (winds > 0) {
+            words.add(winds == 1 ? "1 wind is asked about" : winds + " winds are asked about");
+        }
+        if (breaks > 0) {
+            words.add(breaks == 1 ? "1 break waits for the coach" : breaks + " breaks wait for the coach");
         }
         return String.join(", ", words);
     }

@@ -21,7 +21,10 @@ public final class BreakEvidenceStore {
 
     /** Every motor of the batch that broke, by tag, whatever is known of it; what was taken back is none. */
     public static List<MotorBreak> breaks(Tx tx, String batch) {
-        return ofBatch(tx, batch).flatMap(motor -> broken(tx, motor).stream()).toList();
+        var worth = new WindWorth(tx);
+        return ofBatch(tx, batch)
+                .flatMap(motor -> broken(tx, motor, worth).stream())
+                .toList();
     }
 
     /** Those with turns and with a torque that was read on this meter: what a ceiling rests on. */
@@ -34,15 +37,17 @@ public final class BreakEvidenceStore {
 
     /**
      * What every motor of the batch says of breaking, see {@link MotorTrials}. What was cranked to a metronome was not
-     * counted and is not among them.
+     * counted, and neither that nor a count that is asked about is among them.
      */
     public static BreakEvidence evidence(Tx tx, String batch) {
+        var worth = new WindWorth(tx);
         Map<String, List<Wind>> winds = WindStore.countedOfBatch(tx, batch).stream()
-                .filter(wind -> wind.counts().isYes())
+                .filter(wind -> worth.turns(wind).isYes())
                 .collect(Collectors.groupingBy(wind -> wind.begun().motorId()));
         return BreakEvidence.of(ofBatch(tx, batch)
                 .flatMap(motor ->
-                        MotorTrials.of(motor, broken(tx, motor), winds.getOrDefault(motor.id(), List.of())).stream())
+                        MotorTrials.of(motor, broken(tx, motor, worth), winds.getOrDefault(motor.id(), List.of()))
+                                .stream())
                 .toList());
     }
 
@@ -52,16 +57,21 @@ public final class BreakEvidenceStore {
 
     /** How this motor broke; empty while it is whole. */
     public static Optional<MotorBreak> of(Tx tx, MotorAdded motor) {
-        return broken(tx, motor);
+        return broken(tx, motor, new WindWorth(tx));
+    }
+
+    /** The same where what winds are worth is read already. */
+    public static Optional<MotorBreak> of(Tx tx, MotorAdded motor, WindWorth worth) {
+        return broken(tx, motor, worth);
     }
 
     /** The step says whether it broke; its wind, where there is one, how: readings may be left out afterwards. */
-    private static Optional<MotorBreak> broken(Tx tx, MotorAdded motor) {
+    private static Optional<MotorBreak> broken(Tx tx, MotorAdded motor, WindWorth worth) {
         return MotorLifeStore.breakOf(tx, motor.id())
                 .map(step -> WindStore.ofMotor(tx, motor.id()).stream()
                         .filter(wind -> wind.broke().isPresent())
                         .reduce((a, b) -> b)
-                        .map(wind -> MotorBreak.of(motor, step, wind))
-                        .orElseGet(() -> MotorBreak.of(motor, step)));
+                        .map(wind -> MotorBreak.of(motor, step, wind).asking(worth.asked(wind)))
+                        .orElseGet(() -> MotorBreak.of(motor, step).asking(worth.asked(step))));
     }
 }

@@ -4,6 +4,7 @@ import static org.skeinday.platform.db.schema.Tables.WINDING_CONFIRMED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_COUNTED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_FLOOR_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_HELD;
+import static org.skeinday.platform.db.schema.Tables.WINDING_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PACED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PHASE;
@@ -22,6 +23,7 @@ import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindConfirmed;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindHeld;
+import org.skeinday.winding.WindJudged;
 import org.skeinday.winding.WindMark;
 import org.skeinday.winding.WindPaced;
 import org.skeinday.winding.WindPhase;
@@ -43,6 +45,7 @@ public final class WindFacts {
                 FactKind.of("wind.counted", WindCounted.class, Rows.put(WINDING_COUNTED)),
                 FactKind.of("wind.held", WindHeld.class, WindFacts::held),
                 FactKind.of("wind.confirmed", WindConfirmed.class, Rows.put(WINDING_CONFIRMED)),
+                FactKind.of("wind.judged", WindJudged.class, Rows.put(WINDING_JUDGED)),
                 FactKind.of("wind.floor-mark", FloorMarkReached.class, Rows.into(WINDING_FLOOR_MARK)),
                 FactKind.of("wind.undone", WindUndone.class, WindFacts::undone),
                 FactKind.of("wind.reader", WindReader.class, WindFacts::reader));

@@ -24,7 +24,6 @@ import org.jooq.impl.DSL;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.FloorMarkReached;
 import org.skeinday.winding.HeldRead;
-import org.skeinday.winding.MarkDoubts;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindCounted;
@@ -114,20 +113,26 @@ public final class WindStore {
                                 DSL.select(WINDING_COUNTED.WIND_ID).from(WINDING_COUNTED))));
     }
 
-    /** The winds of a batch's motors of which what was read enters fits: see {@link Wind#counts(int)}. */
+    /** The winds of a batch's motors of which what was read enters fits. */
     public static List<Wind> evidenceOfBatch(Tx tx, String batch) {
-        List<Wind> winds = countedOfBatch(tx, batch);
-        Map<String, List<String>> confirmed = tx.sql()
-                .select(WINDING_CONFIRMED.WIND_ID, WINDING_CONFIRMED.MARK_ID)
-                .from(WINDING_CONFIRMED)
-                .where(WINDING_CONFIRMED.WIND_ID.in(
-                        winds.stream().map(w -> w.begun().id()).toList()))
-                .fetchGroups(WINDING_CONFIRMED.WIND_ID, WINDING_CONFIRMED.MARK_ID);
-        return winds.stream()
-                .filter(w -> w.counts(MarkDoubts.open(
-                                w, Set.copyOf(confirmed.getOrDefault(w.begun().id(), List.of()))))
-                        .isYes())
+        var worth = new WindWorth(tx);
+        return countedOfBatch(tx, batch).stream()
+                .filter(wind -> worth.readings(wind).isYes())
                 .toList();
+    }
+
+    /** Every counted wind outside any attempt and the last of those in attempts, as they were begun. @param most of the latter */
+    public static List<Wind> countedToAsk(Tx tx, int most) {
+        Condition counted =
+                WINDING_WIND.ID.in(DSL.select(WINDING_COUNTED.WIND_ID).from(WINDING_COUNTED));
+        List<String> last = tx.sql()
+                .select(WINDING_WIND.ID)
+                .from(WINDING_WIND)
+                .where(counted.and(WINDING_WIND.ATTEMPT_ID.isNotNull()))
+                .orderBy(WINDING_WIND.AT_MS.desc(), WINDING_WIND.ID.desc())
+                .limit(most)
+                .fetch(WINDING_WIND.ID);
+        return of(tx, counted.and(WINDING_WIND.ATTEMPT_ID.isNull().or(WINDING_WIND.ID.in(last))));
     }
 
     /** How every wind was begun, in that order, without what was read of it: one query. */

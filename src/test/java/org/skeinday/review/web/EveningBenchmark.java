@@ -69,7 +69,8 @@ class EveningBenchmark {
                 Map.of("tomek", "Tomek"),
                 UnitSystem.METRIC,
                 new EveningQuery(new TreeMap<>(asked)),
-                0);
+                0,
+                true);
     }
 
     private int page(Database database, Map<String, String> asked) {

@@ -1,0 +1,73 @@
+package org.skeinday.winding.store;
+
+import static org.skeinday.platform.db.schema.Tables.CONTEST_STATION;
+import static org.skeinday.platform.db.schema.Tables.MOTOR_BATCH;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.evidence.MeterScale;
+import org.skeinday.motor.BreakingTurns;
+import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.store.MotorStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.units.Length;
+import org.skeinday.units.Mass;
+
+/** What the record knows of where motors break and meters end, to hold against what people tell. */
+public final class KnownBounds {
+    private final Map<String, MotorAdded> motors;
+    private final Map<String, Double> ks;
+    private final @Nullable MeterScale scale;
+
+    /** Three queries, of single columns where others are not needed: what cannot be among those takes no page down. */
+    public KnownBounds(Tx tx) {
+        motors = MotorStore.all(tx).stream().collect(Collectors.toMap(MotorAdded::id, Function.identity()));
+        ks = tx.sql()
+                .select(MOTOR_BATCH.ID, MOTOR_BATCH.K_INCH_GRAM)
+                .from(MOTOR_BATCH)
+                .where(MOTOR_BATCH.K_INCH_GRAM.gt(0.0))
+                .fetchMap(MOTOR_BATCH.ID, MOTOR_BATCH.K_INCH_GRAM);
+        scale = scale(tx);
+    }
+
+    /** Of the meters; the largest where several may have been read, null while the scale of one is not known. */
+    public @Nullable MeterScale scale() {
+        return scale;
+    }
+
+    /** Motor turns at which this motor breaks, by its own word, else by its batch's K; null while neither is known. */
+    public @Nullable Double breakingTurns(@Nullable String motorId) {
+        MotorAdded motor = motors.get(String.valueOf(motorId));
+        if (motor == null || motor.breakingTurns() != null) {
+            return motor == null || motor.breakingTurns() == null
+                    ? null
+                    : (Double) motor.breakingTurns().doubleValue();
+        }
+        Double k = ks.get(motor.batchId());
+        return k == null
+                ? null
+                : (Double) BreakingTurns.of(k, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()));
+    }
+
+    private static @Nullable MeterScale scale(Tx tx) {
+        List<MeterScale> scales = new ArrayList<>();
+        for (var station : tx.sql()
+                .select(CONTEST_STATION.METER, CONTEST_STATION.FULL_SCALE_NMM, CONTEST_STATION.FULL_SCALE_TYPED)
+                .from(CONTEST_STATION)) {
+            Double full = station.value2();
+            if (full != null) {
+                scales.add(new MeterScale(full, String.valueOf(station.value3())));
+            } else if (station.value1() != null) {
+                return null;
+            }
+        }
+        return scales.stream()
+                .max(Comparator.comparingDouble(MeterScale::fullNmm))
+                .orElse(null);
+    }
+}
