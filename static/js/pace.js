@@ -12,4 +12,5 @@ export const pace = {
   retry: Number(told.retry ?? 5000),
   undo: Number(told.undo ?? 10000),
   answer: Number(told.answer ?? 12000),
+  turn: Number(told.turn ?? 9000),
 };

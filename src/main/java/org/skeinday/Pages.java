@@ -10,6 +10,7 @@ import org.skeinday.attempt.web.NowPages;
 import org.skeinday.attempt.web.RecordPages;
 import org.skeinday.attempt.web.ResultPages;
 import org.skeinday.attempt.web.TimingPages;
+import org.skeinday.attempt.web.WallPages;
 import org.skeinday.bench.web.AlonePages;
 import org.skeinday.bench.web.BenchPages;
 import org.skeinday.bench.web.WindingPages;
@@ -36,6 +37,7 @@ import org.skeinday.prepare.web.PeoplePages;
 import org.skeinday.prepare.web.PracticePages;
 import org.skeinday.prepare.web.PrepareContext;
 import org.skeinday.prepare.web.PreparePages;
+import org.skeinday.prepare.web.ResultFilePages;
 import org.skeinday.review.web.EveningPages;
 import org.skeinday.review.web.SearchPages;
 import org.skeinday.review.web.SeasonPages;
@@ -87,6 +89,7 @@ record Pages(
         new ChoicePages(record, page).register(routes);
         new RecordPages(record, forms, page, clock, pins).register(routes);
         new ResultPages(record, page, clock).register(routes);
+        new WallPages(record, page, clock).register(routes);
         new DayPages(record, forms, page, clock, newId, loadSolver).register(routes);
     }
 
@@ -118,6 +121,7 @@ record Pages(
         new PeoplePages(desk).register(routes);
         new FilePages(desk).register(routes);
         new ExportPages(desk).register(routes);
+        new ResultFilePages(desk).register(routes);
         new HistoryPages(desk).register(routes);
     }
 

@@ -75,6 +75,7 @@ public final class Demo {
                 Pace.normal().undo(),
                 quick.clockLook(),
                 quick.pinRounds(),
+                quick.wallTurn(),
                 quick.close());
         App.Settings settings = new App.Settings(into(folder), 0, false, pace);
         return App.start(settings, Clock.systemDefaultZone(), new SecureRandom());

@@ -117,6 +117,16 @@ public final class PageWords {
         return official || attempt.phase().name() != AttemptPhase.Name.OFFICIAL ? words : "(" + words + ")";
     }
 
+    /** The same, with what it is where it is no official flight. */
+    private static String cellWithNote(LiveAttempt attempt, EventAdded event, FlightTally tally, boolean again) {
+        var standing = tally.verdicts().stream()
+                .filter(v -> v.id().equals(attempt.id()))
+                .map(FlightTally.Verdict::standing)
+                .findFirst();
+        String note = ResultWords.note(attempt, standing, again);
+        return cell(attempt, event) + (note.isEmpty() ? "" : " " + note);
+    }
+
     /** Beside the one number of a page. */
     public static String says(OneNumber number) {
         return switch (number.says()) {
@@ -159,7 +169,7 @@ public final class PageWords {
         FlightTally tally = today.tally(entry);
         String words = today.of(entry).stream()
                 .filter(a -> a.state() != State.SCRUBBED && !a.state().isOpen())
-                .map(a -> cell(today.live(a.id()), today.event(), tally))
+                .map(a -> cellWithNote(today.live(a.id()), today.event(), tally, a.flownAgain()))
                 .collect(Collectors.joining(", "));
         return words.isEmpty() ? "none yet" : words;
     }

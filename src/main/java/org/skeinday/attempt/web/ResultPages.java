@@ -1,35 +1,34 @@
 package org.skeinday.attempt.web;
 
+import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.HallStopped;
-import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Protest;
+import org.skeinday.attempt.ResultSheet;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.contest.DayKind;
-import org.skeinday.contest.EntryAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.ActStore;
-import org.skeinday.standing.DecidedFlight;
 import org.skeinday.standing.FlightTally;
-import org.skeinday.standing.Scoring;
-import org.skeinday.standing.Standings;
-import org.skeinday.units.FlightTime;
 
 /** The result sheet: attempts, official times and how they came about, the order. */
 public final class ResultPages {
@@ -44,15 +43,48 @@ public final class ResultPages {
     }
 
     public void register(Routes routes) {
-        routes.get("/results", Role.VIEWER, ctx -> page.show(ctx, "Result sheet", "attempt/results.jte", view()));
         routes.get(
-                "/results/part", Role.VIEWER, ctx -> page.shared(ctx, "", clock, "attempt/_results.jte", this::view));
-        wall(routes);
+                "/results",
+                Role.VIEWER,
+                ctx -> page.show(ctx, "Result sheet", "attempt/results.jte", view(division(ctx))));
+        routes.get("/results/part", Role.VIEWER, ctx -> {
+            String division = division(ctx);
+            page.shared(ctx, division, clock, "attempt/_results.jte", () -> view(division));
+        });
     }
 
-    private ResultView view() {
-        return record.read(tx -> Today.read(tx).map(today -> view(tx, today, quiet(tx))))
-                .orElse(new ResultView("No event yet", "Score", List.of(), List.of(), List.of(), List.of(), List.of()));
+    private static String division(Context ctx) {
+        String asked = ctx.queryParam("division");
+        return asked == null ? "" : asked;
+    }
+
+    /** The sheet as it stands. @param division of which the places are made; null or empty for all */
+    public static Optional<ResultSheet> sheet(ActStore record, @Nullable String division) {
+        return record.read(tx -> Today.read(tx).map(today -> today.sheet(tx, division == null ? "" : division)));
+    }
+
+    /** The rules of its score in words; empty before the first event. */
+    public static String rules(ActStore record) {
+        return record.read(Today::read)
+                .map(today -> PageWords.scoreInFull(today) + PageWords.flightRules(today))
+                .orElse("");
+    }
+
+    private ResultView view(String division) {
+        return record.read(tx -> Today.read(tx).map(today -> view(tx, today, division, quiet(tx))))
+                .orElse(new ResultView(
+                        "No event yet",
+                        "",
+                        List.of(),
+                        "",
+                        "Score",
+                        List.of(),
+                        List.of(),
+                        "",
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of()));
     }
 
     /** When Skeinday gave no help, in words, by attempt. */
@@ -66,17 +98,40 @@ public final class ResultPages {
         return quiet;
     }
 
-    private ResultView view(Tx tx, Today today, Map<String, String> quiet) {
+    private ResultView view(Tx tx, Today today, String division, Map<String, String> quiet) {
+        ResultSheet sheet = today.sheet(tx, division);
         return new ResultView(
-                today.event().name() + " · " + PageWords.scoreInFull(today).toLowerCase(Locale.ROOT),
+                ResultWords.finding(sheet),
+                ResultWords.about(sheet, PageWords.scoreInFull(today)),
+                divisions(today, division),
+                division.isEmpty() ? "" : "?division=" + encoded(division),
                 PageWords.score(today),
-                IntStream.rangeClosed(1, columns(today)).boxed().toList(),
-                rows(today),
-                hows(tx, today, quiet),
+                IntStream.rangeClosed(1, sheet.columns()).boxed().toList(),
+                ResultWords.ticks(sheet),
+                ResultWords.axisWords(sheet),
+                ResultWords.rows(sheet),
+                hows(tx, today, sheet, quiet),
                 HallStops.ofEvent(tx, today.event().id()).stream()
                         .map(this::stop)
                         .toList(),
                 OpenAttempt.of(today));
+    }
+
+    /** Where all are of one there is none to choose. */
+    private static List<ResultView.Division> divisions(Today today, String shown) {
+        List<String> names = today.divisions();
+        return names.size() < 2
+                ? List.of()
+                : Stream.concat(Stream.of(""), names.stream())
+                        .map(name -> new ResultView.Division(
+                                name.isEmpty() ? "All" : name,
+                                "/results" + (name.isEmpty() ? "" : "?division=" + encoded(name)),
+                                name.equals(shown)))
+                        .toList();
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
     private String stop(HallStopped stop) {
@@ -85,59 +140,9 @@ public final class ResultPages {
                 + (until == null ? " on" : " to " + PageWords.clock(until, clock.getZone())) + ": " + stop.why();
     }
 
-    static List<ResultView.Row> rows(Today today) {
-        Scoring scoring = today.scoring();
-        Map<String, List<DecidedFlight>> flown = new LinkedHashMap<>();
-        today.entries().forEach(entry -> flown.put(entry.name(), OfficialFlights.of(today.of(entry))));
-        return scoring.order(flown).stream()
-                .map(placed -> row(today, placed, scoring))
-                .toList();
-    }
-
-    private static ResultView.Row row(Today today, Standings.Placed placed, Scoring scoring) {
-        EntryAdded entry = today.entries().stream()
-                .filter(e -> e.name().equals(placed.entry()))
-                .findFirst()
-                .orElseThrow();
-        List<List<ResultView.Cell>> cells = IntStream.rangeClosed(1, columns(today))
-                .mapToObj(attempt -> tries(today, entry, attempt))
-                .toList();
-        String score = placed.countedMs()
-                .map(ms -> score(ms, scoring, PageWords.decimals(today.event())))
-                .orElse("–");
-        return new ResultView.Row(
-                placed.place() == 0 ? "" : String.valueOf(placed.place()), entry.name(), cells, score);
-    }
-
-    /** As many as the rules allow; more where they allowed more when it was flown. */
-    private static int columns(Today today) {
-        int most = today.event().attempts();
-        return today.attempts().stream()
-                .filter(a -> a.verdict() != null && a.state() != State.SCRUBBED)
-                .mapToInt(a -> Math.max(most, a.number().rule()))
-                .max()
-                .orElse(most);
-    }
-
-    /** Of one attempt of the rules: repeats stand beside what they repeat; what was abandoned is no flight. */
-    private static List<ResultView.Cell> tries(Today today, EntryAdded entry, int attempt) {
-        FlightTally tally = today.tally(entry);
-        List<ResultView.Cell> tries = today.of(entry).stream()
-                .filter(a -> a.state() != State.SCRUBBED && a.number().rule() == attempt)
-                .map(a -> new ResultView.Cell(
-                        a.id(),
-                        PageWords.cell(today.live(a.id()), today.event(), tally),
-                        a.number().isRepeat() ? a.number().nthTry() : ""))
-                .toList();
-        return tries.isEmpty() ? List.of(new ResultView.Cell("", "–", "")) : tries;
-    }
-
-    /** A mean has its own hundredths, whatever the rules round a single time to. */
-    private static String score(long countedMs, Scoring scoring, int decimals) {
-        return new FlightTime(scoring.shownMs(countedMs)).text(scoring.isMean() ? 2 : decimals);
-    }
-
-    private static List<ResultView.How> hows(Tx tx, Today today, Map<String, String> quiet) {
+    private static List<ResultView.How> hows(Tx tx, Today today, ResultSheet sheet, Map<String, String> quiet) {
+        Set<String> shown =
+                sheet.lines().stream().map(line -> line.entry().id()).collect(Collectors.toSet());
         boolean hosting = today.event().dayKind() == DayKind.HOSTING;
         Map<String, List<Protest>> protests = ResultRecord.protests(tx);
         Map<String, String> standings = new HashMap<>();
@@ -146,6 +151,7 @@ public final class ResultPages {
                         .filter(v -> v.standing() != FlightTally.Standing.OFFICIAL)
                         .forEach(v -> standings.put(v.id(), ". As a flight: " + v.reason())));
         return today.attempts().stream()
+                .filter(a -> shown.contains(a.entryId()))
                 .filter(a -> a.how() != null || a.voidReason() != null || protests.containsKey(a.id()))
                 .map(a -> new ResultView.How(
                         a.id(),
@@ -173,29 +179,6 @@ public final class ResultPages {
         return how != null
                 ? how
                 : PhaseWords.of(today.live(attempt.id())) + (reason == null ? ", not official yet" : ": " + reason);
-    }
-
-    private void wall(Routes routes) {
-        routes.get(
-                "/results/wall", Role.VIEWER, ctx -> page.show(ctx, "Results on the wall", "attempt/wall.jte", wall()));
-        routes.get(
-                "/results/wall/part", Role.VIEWER, ctx -> page.shared(ctx, "", clock, "attempt/_wall.jte", this::wall));
-    }
-
-    private WallView wall() {
-        long nowMs = clock.millis();
-        return record.read(Today::read)
-                .map(today -> {
-                    Optional<EntryAdded> whose =
-                            today.underWay().map(a -> today.entry(a.entryId())).or(() -> today.nextEntry(nowMs));
-                    return new WallView(
-                            today.event().name(),
-                            whose.map(EntryAdded::name).orElse(""),
-                            WindowClock.of(whose.flatMap(today::flightWindow), nowMs),
-                            rows(today),
-                            PageWords.score(today));
-                })
-                .orElse(new WallView("No event yet", "", WindowClock.of(Optional.empty(), nowMs), List.of(), ""));
     }
 
     private static String outside(Today today, AttemptNow attempt) {

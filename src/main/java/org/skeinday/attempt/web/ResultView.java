@@ -2,25 +2,62 @@ package org.skeinday.attempt.web;
 
 import java.util.List;
 
-/** The result sheet in finished words. @param stops when the hall stood still, and why */
+/**
+ * The result sheet in finished words.
+ *
+ * @param finding who leads, and by what
+ * @param about the event, its rule of the score, how much of it is flown
+ * @param divisions to look at one of them; empty where there is none to choose
+ * @param query what the address has after its path, to be asked for again
+ * @param ticks of the time axis; empty before the first time
+ * @param axis where the axis begins and ends, for a screen without room for its ticks; empty before the first time
+ * @param stops when the hall stood still, and why
+ */
 public record ResultView(
-        String title,
+        String finding,
+        String about,
+        List<Division> divisions,
+        String query,
         String scoreWords,
         List<Integer> numbers,
+        List<Tick> ticks,
+        String axis,
         List<Row> rows,
         List<How> hows,
         List<String> stops,
         List<OpenAttempt> underWay) {
-    /** One entry. @param attempts for each attempt of the rules its tries, one at least */
-    public record Row(String place, String entry, List<List<Cell>> attempts, String score) {}
+    /** One division, or all. @param path where it is looked at */
+    public record Division(String name, String path, boolean isShown) {}
+
+    /** @param x along the axis, 0 to 100 */
+    public record Tick(String x, String words) {}
+
+    /** One official time on the axis. */
+    public record Dot(String x, boolean provisional) {}
+
+    /**
+     * One entry.
+     *
+     * @param attempts for each attempt of the rules its tries, one at least
+     * @param provisional whether its score may still change
+     */
+    public record Row(
+            String place,
+            String entry,
+            String team,
+            List<Dot> dots,
+            List<List<Cell>> attempts,
+            String score,
+            boolean provisional) {}
 
     /**
      * One try in words.
      *
      * @param attempt its id, empty for none
-     * @param nth which try of its attempt; empty for the first
+     * @param note what it is if no official flight, which try of its attempt it is if not the first; empty for neither
+     * @param mark class of the words: provisional, open, or empty
      */
-    public record Cell(String attempt, String words, String nth) {}
+    public record Cell(String attempt, String words, String note, String mark) {}
 
     /**
      * How one official time came about.

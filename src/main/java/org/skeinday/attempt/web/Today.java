@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.skeinday.attempt.AttemptCount;
@@ -14,10 +15,13 @@ import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.PhaseWords;
+import org.skeinday.attempt.Protest;
+import org.skeinday.attempt.ResultSheet;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.FlightWindows;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.LiveAttempts;
+import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.FlightRules;
@@ -101,6 +105,29 @@ record Today(
     /** What its attempts are as flights of the contest. */
     FlightTally tally(EntryAdded entry) {
         return OfficialFlights.tally(of(entry), scoring());
+    }
+
+    /** Who stands where. @param division of which the places are made; empty for all */
+    ResultSheet sheet(Tx tx, String division) {
+        Set<String> protested = ResultRecord.protests(tx).entrySet().stream()
+                .filter(of -> of.getValue().stream().anyMatch(Protest::stillOpen))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+        List<EntryAdded> shown = entries.stream()
+                .filter(entry -> division.isEmpty() || division.equals(entry.division()))
+                .toList();
+        return ResultSheet.of(event, scoring(), shown, attempts, byId, protested);
+    }
+
+    /** That entries are of, by name. */
+    List<String> divisions() {
+        return entries.stream()
+                .map(EntryAdded::division)
+                .filter(Objects::nonNull)
+                .filter(division -> !division.isBlank())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     Scoring scoring() {

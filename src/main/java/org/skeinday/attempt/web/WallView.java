@@ -5,6 +5,27 @@ import java.util.List;
 /**
  * Results for a screen that the hall sees: no names of helpers, no advice, nothing to press.
  *
- * @param window of the attempt under way or next, with whose it is
+ * @param then words of the one that comes after, and its window
+ * @param last the official time that was taken last, in words; empty for none
  */
-public record WallView(String title, String whose, WindowClock window, List<ResultView.Row> rows, String scoreWords) {}
+public record WallView(
+        String title,
+        Head head,
+        String then,
+        WindowClock thenWindow,
+        String last,
+        List<Integer> numbers,
+        List<ResultView.Row> rows,
+        String scoreWords,
+        boolean provisional) {
+    /**
+     * Whom the hall looks at.
+     *
+     * @param says what they do, and in which attempt; empty for nobody
+     * @param whose the entry
+     * @param sinceMs epoch ms that the flight's clock counts up from; 0 for no flight in the air
+     * @param window where no flight is in the air
+     * @param stopped whether the hall stands still
+     */
+    public record Head(String says, String whose, long sinceMs, WindowClock window, boolean stopped) {}
+}

@@ -14,6 +14,7 @@ import java.time.Duration;
  * @param undo how long an act can be taken back with one tap
  * @param clockLook between two looks at whether the laptop's clock has jumped
  * @param pinRounds of the hash of the coach's PIN ({@link PinHash}), which make each guess slow
+ * @param wallTurn a wall that shows its rows page by page turns to the next one after this long
  * @param close a program that was asked to stop has ended after this long
  */
 public record Pace(
@@ -26,6 +27,7 @@ public record Pace(
         Duration undo,
         Duration clockLook,
         int pinRounds,
+        Duration wallTurn,
         Duration close) {
     /** A busy machine must not make a page give up what is about to be answered. */
     private static final Duration LEAST_ANSWER = Duration.ofSeconds(3);
@@ -41,6 +43,7 @@ public record Pace(
                 Duration.ofSeconds(10),
                 Duration.ofSeconds(1),
                 210_000,
+                Duration.ofSeconds(9),
                 Duration.ofSeconds(5));
     }
 
@@ -56,6 +59,7 @@ public record Pace(
                 undo.dividedBy(n),
                 clockLook.dividedBy(n),
                 pinRounds / n,
+                wallTurn.dividedBy(n),
                 close);
     }
 
@@ -66,6 +70,6 @@ public record Pace(
     /** What the page's scripts read: milliseconds by name. */
     String forScripts() {
         return "watchdog=" + watchdog.toMillis() + " retry=" + retryMost.toMillis() + " undo=" + undo.toMillis()
-                + " answer=" + answer.toMillis();
+                + " answer=" + answer.toMillis() + " turn=" + wallTurn.toMillis();
     }
 }

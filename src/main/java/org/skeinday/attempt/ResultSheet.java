@@ -1,0 +1,179 @@
+package org.skeinday.attempt;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
+import org.skeinday.standing.FlightTally;
+import org.skeinday.standing.Scoring;
+import org.skeinday.standing.Standings;
+
+/**
+ * Who stands where in an event, with what, and what each try is. Made once; sheet, wall and downloads read it.
+ *
+ * @param columns how many attempts a line has: as many as the rules allow, more where they allowed more when one was flown
+ * @param lines in their order: places first, entries without a score last, by name
+ */
+public record ResultSheet(EventAdded event, Scoring scoring, int columns, List<Line> lines) {
+    /**
+     * One try of an attempt.
+     *
+     * @param standing what it is as a flight of the contest; empty for one that is not decided
+     * @param why in words; empty for one that is not decided
+     * @param again whether it was given up to be flown again, which uses up nothing
+     * @param protested whether a protest is still open against it
+     */
+    public record Try(
+            LiveAttempt attempt,
+            Optional<FlightTally.Standing> standing,
+            String why,
+            boolean again,
+            boolean protested) {
+
+        /** Its official time, ms; empty without one. */
+        public Optional<Long> officialMs() {
+            return attempt.phase() instanceof AttemptPhase.Official official
+                    ? Optional.of(official.officialMs())
+                    : Optional.empty();
+        }
+
+        /** Whether its time may still change: a signature is owed, or a protest is open. */
+        public boolean isProvisional() {
+            return protested || attempt.phase() instanceof AttemptPhase.Official official && official.missing() > 0;
+        }
+    }
+
+    /**
+     * One entry.
+     *
+     * @param place 0 without a score
+     * @param attempts for each attempt of the rules its tries, in the order flown
+     * @param countedMs what it is ordered by, see {@link Scoring#countedMs}
+     * @param flown how many of its official flights are used up
+     */
+    public record Line(EntryAdded entry, int place, List<List<Try>> attempts, Optional<Long> countedMs, int flown) {
+
+        public Line {
+            attempts = attempts.stream().map(List::copyOf).toList();
+        }
+
+        /** Whether any official time of it is provisional, and so its score and place. */
+        public boolean isProvisional() {
+            return attempts.stream()
+                    .flatMap(List::stream)
+                    .anyMatch(t -> t.isProvisional() && t.standing().isPresent());
+        }
+    }
+
+    public ResultSheet {
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * @param entries of which the places are made: all of them, or those of one division
+     * @param attempts of the event
+     * @param live the same as pages show them, by id
+     * @param protested ids of those against which a protest is open
+     */
+    public static ResultSheet of(
+            EventAdded event,
+            Scoring scoring,
+            List<EntryAdded> entries,
+            List<AttemptNow> attempts,
+            Map<String, LiveAttempt> live,
+            Set<String> protested) {
+        Map<String, List<AttemptNow>> own = attempts.stream().collect(Collectors.groupingBy(AttemptNow::entryId));
+        Map<String, EntryAdded> byName = new LinkedHashMap<>();
+        entries.forEach(entry -> byName.put(entry.name(), entry));
+        var flown = new LinkedHashMap<String, List<org.skeinday.standing.DecidedFlight>>();
+        byName.forEach((name, entry) -> flown.put(name, OfficialFlights.of(own.getOrDefault(entry.id(), List.of()))));
+        int columns = columns(event, attempts);
+        List<Line> lines = scoring.order(flown).stream()
+                .map(placed -> {
+                    EntryAdded entry =
+                            Optional.ofNullable(byName.get(placed.entry())).orElseThrow();
+                    return line(
+                            event, scoring, placed, entry, own.getOrDefault(entry.id(), List.of()), live, protested);
+                })
+                .toList();
+        return new ResultSheet(event, scoring, columns, lines);
+    }
+
+    private static int columns(EventAdded event, List<AttemptNow> attempts) {
+        return attempts.stream()
+                .filter(a -> a.verdict() != null && a.state() != State.SCRUBBED)
+                .mapToInt(a -> Math.max(event.attempts(), a.number().rule()))
+                .max()
+                .orElse(event.attempts());
+    }
+
+    private static Line line(
+            int columns,
+            EventAdded event,
+            Scoring scoring,
+            Standings.Placed placed,
+            EntryAdded entry,
+            List<AttemptNow> own,
+            Map<String, LiveAttempt> live,
+            Set<String> protested) {
+        FlightTally tally = OfficialFlights.tally(own, scoring);
+        Map<String, FlightTally.Verdict> verdicts =
+                tally.verdicts().stream().collect(Collectors.toMap(FlightTally.Verdict::id, Function.identity()));
+        List<List<Try>> attempts = IntStream.rangeClosed(1, columns)
+                .mapToObj(number -> own.stream()
+                        .filter(a -> a.state() != State.SCRUBBED && a.number().rule() == number)
+                        .map(a -> attempted(a, live, verdicts, protested))
+                        .toList())
+                .toList();
+        return new Line(entry, placed.place(), attempts, placed.countedMs(), event.attempts() - tally.flightsLeft());
+    }
+
+    private static Try attempted(
+            AttemptNow attempt,
+            Map<String, LiveAttempt> live,
+            Map<String, FlightTally.Verdict> verdicts,
+            Set<String> protested) {
+        Optional<FlightTally.Verdict> verdict = Optional.ofNullable(verdicts.get(attempt.id()));
+        return new Try(
+                Optional.ofNullable(live.get(attempt.id())).orElseThrow(),
+                verdict.map(FlightTally.Verdict::standing),
+                verdict.map(FlightTally.Verdict::reason).orElse(""),
+                attempt.flownAgain(),
+                protested.contains(attempt.id()));
+    }
+
+    /** What is shown of an entry's score, ms; empty without one. */
+    public Optional<Long> shownMs(Line line) {
+        return line.countedMs().map(scoring::shownMs);
+    }
+
+    /** Those of the first place: more than one where they share it, none before the first score. */
+    public List<Line> leaders() {
+        return lines.stream().filter(line -> line.place() == 1).toList();
+    }
+
+    /** The first of those after the leaders that has a score. */
+    public Optional<Line> second() {
+        return lines.stream().filter(line -> line.place() > 1).findFirst();
+    }
+
+    /** How many official flights were used up, by all. */
+    public int flown() {
+        return lines.stream().mapToInt(Line::flown).sum();
+    }
+
+    /** How many there are to fly in all. */
+    public int flights() {
+        return lines.size() * event.attempts();
+    }
+
+    public boolean hasProvisional() {
+        return lines.stream().anyMatch(Line::isProvisional);
+    }
+}
