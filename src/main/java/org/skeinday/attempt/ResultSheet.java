@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.standing.DecidedFlight;
 import org.skeinday.standing.FlightTally;
 import org.skeinday.standing.Scoring;
 import org.skeinday.standing.Standings;
@@ -76,76 +77,68 @@ public record ResultSheet(EventAdded event, Scoring scoring, int columns, List<L
     }
 
     /**
-     * @param entries of which the places are made: all of them, or those of one division
-     * @param attempts of the event
+     * What of an event the sheet is made of.
+     *
+     * @param attempts of the event, as the record has them
      * @param live the same as pages show them, by id
      * @param protested ids of those against which a protest is open
      */
-    public static ResultSheet of(
+    public record Known(
             EventAdded event,
             Scoring scoring,
-            List<EntryAdded> entries,
             List<AttemptNow> attempts,
             Map<String, LiveAttempt> live,
             Set<String> protested) {
-        Map<String, List<AttemptNow>> own = attempts.stream().collect(Collectors.groupingBy(AttemptNow::entryId));
-        Map<String, EntryAdded> byName = new LinkedHashMap<>();
-        entries.forEach(entry -> byName.put(entry.name(), entry));
-        var flown = new LinkedHashMap<String, List<org.skeinday.standing.DecidedFlight>>();
-        byName.forEach((name, entry) -> flown.put(name, OfficialFlights.of(own.getOrDefault(entry.id(), List.of()))));
-        int columns = columns(event, attempts);
-        List<Line> lines = scoring.order(flown).stream()
-                .map(placed -> {
-                    EntryAdded entry =
-                            Optional.ofNullable(byName.get(placed.entry())).orElseThrow();
-                    return line(
-                            event, scoring, placed, entry, own.getOrDefault(entry.id(), List.of()), live, protested);
-                })
+
+        private List<AttemptNow> of(EntryAdded entry) {
+            return attempts.stream().filter(a -> a.entryId().equals(entry.id())).toList();
+        }
+
+        /** What was abandoned is no column. */
+        private int columns() {
+            return attempts.stream()
+                    .filter(a -> a.verdict() != null && a.state() != State.SCRUBBED)
+                    .mapToInt(a -> Math.max(event.attempts(), a.number().rule()))
+                    .max()
+                    .orElse(event.attempts());
+        }
+
+        private Line line(EntryAdded entry, Standings.Placed placed, int columns) {
+            FlightTally tally = OfficialFlights.tally(of(entry), scoring);
+            Map<String, FlightTally.Verdict> verdicts =
+                    tally.verdicts().stream().collect(Collectors.toMap(FlightTally.Verdict::id, Function.identity()));
+            List<List<Try>> tries = IntStream.rangeClosed(1, columns)
+                    .mapToObj(number -> of(entry).stream()
+                            .filter(a ->
+                                    a.state() != State.SCRUBBED && a.number().rule() == number)
+                            .map(a -> attempted(a, Optional.ofNullable(verdicts.get(a.id()))))
+                            .toList())
+                    .toList();
+            return new Line(entry, placed.place(), tries, placed.countedMs(), event.attempts() - tally.flightsLeft());
+        }
+
+        private Try attempted(AttemptNow attempt, Optional<FlightTally.Verdict> verdict) {
+            return new Try(
+                    Optional.ofNullable(live.get(attempt.id())).orElseThrow(),
+                    verdict.map(FlightTally.Verdict::standing),
+                    verdict.map(FlightTally.Verdict::reason).orElse(""),
+                    attempt.flownAgain(),
+                    protested.contains(attempt.id()));
+        }
+    }
+
+    /** @param entries of which the places are made: all of them, or those of one division */
+    public static ResultSheet of(Known known, List<EntryAdded> entries) {
+        Map<String, List<DecidedFlight>> flown = new LinkedHashMap<>();
+        entries.forEach(entry -> flown.put(entry.name(), OfficialFlights.of(known.of(entry))));
+        Map<String, EntryAdded> byName =
+                entries.stream().collect(Collectors.toMap(EntryAdded::name, Function.identity()));
+        int columns = known.columns();
+        List<Line> lines = known.scoring().order(flown).stream()
+                .map(placed -> known.line(
+                        Optional.ofNullable(byName.get(placed.entry())).orElseThrow(), placed, columns))
                 .toList();
-        return new ResultSheet(event, scoring, columns, lines);
-    }
-
-    private static int columns(EventAdded event, List<AttemptNow> attempts) {
-        return attempts.stream()
-                .filter(a -> a.verdict() != null && a.state() != State.SCRUBBED)
-                .mapToInt(a -> Math.max(event.attempts(), a.number().rule()))
-                .max()
-                .orElse(event.attempts());
-    }
-
-    private static Line line(
-            int columns,
-            EventAdded event,
-            Scoring scoring,
-            Standings.Placed placed,
-            EntryAdded entry,
-            List<AttemptNow> own,
-            Map<String, LiveAttempt> live,
-            Set<String> protested) {
-        FlightTally tally = OfficialFlights.tally(own, scoring);
-        Map<String, FlightTally.Verdict> verdicts =
-                tally.verdicts().stream().collect(Collectors.toMap(FlightTally.Verdict::id, Function.identity()));
-        List<List<Try>> attempts = IntStream.rangeClosed(1, columns)
-                .mapToObj(number -> own.stream()
-                        .filter(a -> a.state() != State.SCRUBBED && a.number().rule() == number)
-                        .map(a -> attempted(a, live, verdicts, protested))
-                        .toList())
-                .toList();
-        return new Line(entry, placed.place(), attempts, placed.countedMs(), event.attempts() - tally.flightsLeft());
-    }
-
-    private static Try attempted(
-            AttemptNow attempt,
-            Map<String, LiveAttempt> live,
-            Map<String, FlightTally.Verdict> verdicts,
-            Set<String> protested) {
-        Optional<FlightTally.Verdict> verdict = Optional.ofNullable(verdicts.get(attempt.id()));
-        return new Try(
-                Optional.ofNullable(live.get(attempt.id())).orElseThrow(),
-                verdict.map(FlightTally.Verdict::standing),
-                verdict.map(FlightTally.Verdict::reason).orElse(""),
-                attempt.flownAgain(),
-                protested.contains(attempt.id()));
+        return new ResultSheet(known.event(), known.scoring(), columns, lines);
     }
 
     /** What is shown of an entry's score, ms; empty without one. */

@@ -116,7 +116,7 @@ record Today(
         List<EntryAdded> shown = entries.stream()
                 .filter(entry -> division.isEmpty() || division.equals(entry.division()))
                 .toList();
-        return ResultSheet.of(event, scoring(), shown, attempts, byId, protested);
+        return ResultSheet.of(new ResultSheet.Known(event, scoring(), attempts, byId, protested), shown);
     }
 
     /** That entries are of, by name. */
