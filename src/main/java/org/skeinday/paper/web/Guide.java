@@ -80,7 +80,7 @@ public final class Guide {
             help(
                     "Result sheet",
                     "/results",
-                    "Attempts, official times and order, live on every device.",
+                    "Who leads and by what, for all or one division; dashed is what may still change.",
                     "Each time leads to its record: every reading, and how the time came about.",
                     "What is signed changes only when it is opened again, with a reason."),
             help(
