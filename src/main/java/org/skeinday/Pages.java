@@ -5,6 +5,7 @@ import java.util.function.Supplier;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.ChecksBeside;
 import org.skeinday.attempt.web.ChoicePages;
+import org.skeinday.attempt.web.DeskPages;
 import org.skeinday.attempt.web.FirstPages;
 import org.skeinday.attempt.web.NowPages;
 import org.skeinday.attempt.web.RecordPages;
@@ -88,6 +89,7 @@ record Pages(
         new TimingPages(record, forms, page, clock).register(routes);
         new ChoicePages(record, page).register(routes);
         new RecordPages(record, forms, page, clock, pins).register(routes);
+        new DeskPages(record, forms, page, clock, pins).register(routes);
         new ResultPages(record, page, clock).register(routes);
         new WallPages(record, page, clock).register(routes);
         new DayPages(record, forms, page, clock, newId, loadSolver).register(routes);

@@ -87,6 +87,12 @@ public final class Demo {
         return startEmpty(folder);
     }
 
+    /** Gives a folder that was filled in another way the coach's PIN of the demo. */
+    public static Path withPin(Path folder) throws IOException {
+        pin(folder, PinHash.of(PIN, pace().pinRounds(), new SecureRandom()));
+        return folder;
+    }
+
     /** The program on whatever is in {@code folder}, a new one too. */
     public static App startEmpty(Path folder) throws IOException {
         return startEmpty(folder, Clock.systemDefaultZone());

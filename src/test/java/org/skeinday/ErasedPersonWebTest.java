@@ -27,6 +27,7 @@ class ErasedPersonWebTest {
         "/evening",
         "/day",
         "/results",
+        "/desk",
         "/checks",
         "/devices",
         "/bench",

@@ -25,6 +25,7 @@ class FaultyFigureWebTest {
             "/day",
             "/checks",
             "/results",
+            "/desk",
             "/hall");
 
     /** One after the other, each on top of the one before. */

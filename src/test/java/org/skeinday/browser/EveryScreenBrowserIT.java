@@ -34,6 +34,7 @@ class EveryScreenBrowserIT {
             "/winding",
             "/timing",
             "/results",
+            "/desk",
             "/practice",
             "/evening",
             "/hall",

@@ -24,6 +24,7 @@ class PolicyBrowserIT {
             "/bench",
             "/timing",
             "/results",
+            "/desk",
             "/evening",
             "/prepare",
             "/prepare/entries",

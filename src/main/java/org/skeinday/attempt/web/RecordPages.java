@@ -70,7 +70,7 @@ public final class RecordPages {
                         ctx.pathParam("id"),
                         NowPages.field(ctx, "as"),
                         seen.matches("\\d{1,9}") ? Long.parseLong(seen) : -1,
-                        hasPin(ctx)));
+                        GivenPin.isThere(ctx)));
     }
 
     private void reopen(Context ctx) {
@@ -80,17 +80,12 @@ public final class RecordPages {
         deed(
                 ctx,
                 "attempt.reopen",
-                new ResultActions.Reopen(ctx.pathParam("id"), NowPages.field(ctx, "reason"), hasPin(ctx)));
-    }
-
-    private static boolean hasPin(Context ctx) {
-        return !NowPages.field(ctx, "pin").isEmpty();
+                new ResultActions.Reopen(ctx.pathParam("id"), NowPages.field(ctx, "reason"), GivenPin.isThere(ctx)));
     }
 
     /** Answers the form with the reason when a PIN was given and is wrong. The PIN itself goes nowhere else. */
     private boolean givesWrongPin(Context ctx) {
-        String problem =
-                hasPin(ctx) ? pins.problem(ctx.ip(), Access.joined(ctx).isPresent(), NowPages.field(ctx, "pin")) : "";
+        String problem = GivenPin.problem(ctx, pins);
         if (!problem.isEmpty()) {
             ctx.status(422);
             part(ctx, FormErrors.of(ctx).with("pin", problem));

@@ -24,6 +24,7 @@ import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.contest.DayKind;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
@@ -46,11 +47,16 @@ public final class ResultPages {
         routes.get(
                 "/results",
                 Role.VIEWER,
-                ctx -> page.show(ctx, "Result sheet", "attempt/results.jte", view(division(ctx))));
+                ctx -> page.show(ctx, "Result sheet", "attempt/results.jte", view(division(ctx), isCaptain(ctx))));
         routes.get("/results/part", Role.VIEWER, ctx -> {
             String division = division(ctx);
-            page.shared(ctx, division, clock, "attempt/_results.jte", () -> view(division));
+            boolean captain = isCaptain(ctx);
+            page.shared(ctx, division + " " + captain, clock, "attempt/_results.jte", () -> view(division, captain));
         });
+    }
+
+    private static boolean isCaptain(Context ctx) {
+        return Access.callerOf(ctx).role().covers(Role.CAPTAIN);
     }
 
     private static String division(Context ctx) {
@@ -70,12 +76,13 @@ public final class ResultPages {
                 .orElse("");
     }
 
-    private ResultView view(String division) {
-        return record.read(tx -> Today.read(tx).map(today -> view(tx, today, division, quiet(tx))))
+    private ResultView view(String division, boolean captain) {
+        return record.read(tx -> Today.read(tx).map(today -> view(tx, today, division, captain, quiet(tx))))
                 .orElse(new ResultView(
                         "No event yet",
                         "",
                         List.of(),
+                        false,
                         "",
                         "Score",
                         List.of(),
@@ -98,12 +105,13 @@ public final class ResultPages {
         return quiet;
     }
 
-    private ResultView view(Tx tx, Today today, String division, Map<String, String> quiet) {
+    private ResultView view(Tx tx, Today today, String division, boolean captain, Map<String, String> quiet) {
         ResultSheet sheet = today.sheet(tx, division);
         return new ResultView(
                 ResultWords.finding(sheet),
                 ResultWords.about(sheet, PageWords.scoreInFull(today)),
                 divisions(today, division),
+                captain && today.event().dayKind() == DayKind.HOSTING,
                 division.isEmpty() ? "" : "?division=" + encoded(division),
                 PageWords.score(today),
                 IntStream.rangeClosed(1, sheet.columns()).boxed().toList(),

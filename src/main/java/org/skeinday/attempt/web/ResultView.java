@@ -8,6 +8,7 @@ import java.util.List;
  * @param finding who leads, and by what
  * @param about the event, its rule of the score, how much of it is flown
  * @param divisions to look at one of them; empty where there is none to choose
+ * @param desk whether whoever looks may go to the chief's desk
  * @param query what the address has after its path, to be asked for again
  * @param ticks of the time axis; empty before the first time
  * @param axis where the axis begins and ends, for a screen without room for its ticks; empty before the first time
@@ -17,6 +18,7 @@ public record ResultView(
         String finding,
         String about,
         List<Division> divisions,
+        boolean desk,
         String query,
         String scoreWords,
         List<Integer> numbers,

@@ -16,6 +16,10 @@ final class Links {
             new OverviewView.Link("/prepare/flights", "Flights", "Practice and trim flights, all of them."),
             new OverviewView.Link(
                     "/making", "Make motors", "Strip to cut for a wanted loop, what it weighs, pairs that match."),
+            new OverviewView.Link(
+                    "/desk",
+                    "Chief's desk",
+                    "Hosting: doubts, times to sign, protests, what came late or was corrected."),
             new OverviewView.Link("/inspection", "Inspection", "Mass as inspected, margin under the limit, handed in."),
             new OverviewView.Link("/devices", "Devices", "Who joined; lend the laptop, a new PIN, stop the program."),
             new OverviewView.Link("/people", "People", "Whose names are kept; erase one for good."),
