@@ -34,6 +34,7 @@ class PagesBrowserIT {
             "/prepare/terms/new",
             "/prepare/rules/new",
             "/results/wall",
+            "/desk",
             "/practice",
             "/making",
             "/inspection",
