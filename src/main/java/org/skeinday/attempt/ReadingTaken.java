@@ -38,4 +38,9 @@ public record ReadingTaken(
         Preconditions.oneOf("An instrument", instrument, INSTRUMENTS);
         Preconditions.zeroOrMore("A time", durationMs, "ms");
     }
+
+    /** Whether it was tapped on this program's watch, and not typed. */
+    public boolean wasTapped() {
+        return !instrument.equals(HAND_WATCH);
+    }
 }

@@ -17,7 +17,7 @@ public enum DayKind {
     }
 
     /** @throws IllegalArgumentException for a word that is none of them */
-    static DayKind of(String word) {
+    public static DayKind of(String word) {
         return EnumWords.parse("The kind of day", DayKind.class, word);
     }
 }

@@ -29,14 +29,17 @@ public final class ValueMarks {
 
     /** The same where nothing was said of how the flight itself came. */
     public ValueMarks cameAs(Source source) {
-        if (marks.containsKey(Measured.FLIGHT)) {
+        return cameAs(Measured.FLIGHT, null, source);
+    }
+
+    /** The same where nothing was said of how this number came. @param number null for the flight itself */
+    public ValueMarks cameAs(Measured what, @Nullable Double number, Source source) {
+        if (of(what, number).isPresent()) {
             return this;
         }
         Map<Measured, ValueMarked> more = new EnumMap<>(Measured.class);
         more.putAll(marks);
-        more.put(
-                Measured.FLIGHT,
-                new ValueMarked("of it", Measured.FLIGHT.word(), null, source.word(), false, null, null));
+        more.put(what, new ValueMarked("of it", what.word(), number, source.word(), false, null, null));
         return new ValueMarks(more);
     }
 

@@ -12,6 +12,7 @@ import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.TimedBy;
 import org.skeinday.evidence.Measured;
 import org.skeinday.evidence.Source;
 
@@ -216,17 +217,19 @@ final class AttemptsFile implements DayFile {
                     .put("flown again", Boolean.TRUE.equals(attempt.flownAgain()) ? "yes" : "");
             AttemptNotes.put(book, attempt.id(), cells);
             Optional<AttemptNoted> noted = book.noted(attempt.id());
+            TimedBy timed = book.timed(attempt);
             FlightMarks.put(
                     book,
-                    attempt.id(),
+                    timed.marked(book.marks(attempt.id())),
                     usual(noted.map(AttemptNoted::fromPaper).orElse(false)),
                     what -> number(
                             what,
                             attempt.stopCountCrankTurns(),
                             attempt.launchTorqueNmm(),
-                            attempt.officialMs(),
+                            timed.timeMs(),
                             noted.map(n -> new Noted(n.peakTorqueNmm(), n.backOffCrankTurns(), n.remainingCrankTurns()))
                                     .orElse(Noted.NOTHING)),
+                    what -> what != Measured.TIME || attempt.officialMs() != null,
                     cells);
         }
     }
@@ -244,12 +247,12 @@ final class AttemptsFile implements DayFile {
     }
 
     private static @Nullable Double number(
-            Measured what, @Nullable Integer stop, @Nullable Double launchNmm, @Nullable Long officialMs, Noted noted) {
+            Measured what, @Nullable Integer stop, @Nullable Double launchNmm, @Nullable Long timeMs, Noted noted) {
         return switch (what) {
             case FLIGHT -> null;
             case CRANK_TURNS -> stop == null ? null : (Double) stop.doubleValue();
             case LAUNCH_TORQUE -> launchNmm;
-            case TIME -> officialMs == null ? null : (Double) officialMs.doubleValue();
+            case TIME -> timeMs == null ? null : (Double) timeMs.doubleValue();
             case PEAK_TORQUE -> noted.peakNmm();
             case BACK_OFF -> noted.backOff();
             case REMAINING -> noted.remaining();

@@ -66,6 +66,9 @@ public final class DayRows {
         List<String> texts = new ArrayList<>();
         Map<String, Header.Cell> header = new LinkedHashMap<>();
         for (Column column : known.columns()) {
+            if (FlightMarks.NAMES.contains(column.name()) && !cells.containsKey(column.name())) {
+                continue; // no form has it: what it says is written beside the row
+            }
             header.put(column.name(), new Header.Cell(texts.size(), ""));
             texts.add(CellText.guarded(cells.getOrDefault(column.name(), "").strip()));
         }

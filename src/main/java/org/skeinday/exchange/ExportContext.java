@@ -8,14 +8,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
+import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.TimedBy;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.evidence.ValueMarked;
+import org.skeinday.evidence.ValueMarks;
 import org.skeinday.motor.MotorInspected;
 
 /** A day to be written: its values, with names in place of ids. */
@@ -26,6 +32,8 @@ final class ExportContext {
     private final Map<String, EntryAdded> entries = new HashMap<>();
     private final Map<String, AttemptImported> attempts = new HashMap<>();
     private final Map<String, String> names = new HashMap<>();
+    private final Map<String, List<ValueMarked>> marks;
+    private final Map<String, List<ReadingTaken>> readings;
     private final Map<String, String> people;
 
     ExportContext(Day day, Moments moments) {
@@ -37,6 +45,10 @@ final class ExportContext {
         day.models().forEach(m -> names.put(m.id(), m.name()));
         day.batches().forEach(b -> names.put(b.id(), b.name()));
         day.motors().forEach(m -> names.put(m.id(), m.tag()));
+        this.marks = day.more().marks().stream().collect(Collectors.groupingBy(ValueMarked::flightId));
+        this.readings = day.readings().stream()
+                .filter(r -> !Boolean.TRUE.equals(r.takenBack()))
+                .collect(Collectors.groupingBy(ReadingTaken::attemptId));
         this.people = people(day);
     }
 
@@ -108,6 +120,19 @@ final class ExportContext {
 
     String person(@Nullable String id) {
         return id == null || id.isEmpty() ? "" : known(people.get(id), id);
+    }
+
+    /** What was said of the numbers of one flight. */
+    ValueMarks marks(String flight) {
+        return ValueMarks.of(marks.getOrDefault(flight, List.of()));
+    }
+
+    TimedBy timed(AttemptImported attempt) {
+        return new TimedBy(
+                attempt.officialMs(),
+                event(attempt.eventId()).dayKind() == DayKind.VISITING,
+                noted(attempt.id()).map(AttemptNoted::fromPaper).orElse(false),
+                readings.getOrDefault(attempt.id(), List.of()));
     }
 
     Optional<MotorInspected> inspection(String motor) {

@@ -1,27 +1,27 @@
 package org.skeinday.exchange;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.evidence.Measured;
 import org.skeinday.evidence.Source;
 import org.skeinday.evidence.ValueMarked;
+import org.skeinday.evidence.ValueMarks;
 
 /**
- * Where a flight and its numbers came from, and who confirmed them, as {@code flights.csv} and {@code attempts.csv} have it.
- * Files without these columns are of before: all in them was typed.
+ * Where a flight and its numbers came from, and who confirmed each, as {@code flights.csv} and {@code attempts.csv} have it.
+ * Files without these columns are of before: all in them was typed. Where the columns stand and a row says nothing, somebody
+ * has written that row into the file.
  */
 final class FlightMarks {
     private static final String SOURCE = "source";
     private static final String NUMBERS = "numbers";
     private static final String BY = "confirmed by";
-    private static final String CONFIRMED = "confirmed";
-    private static final String EXAMPLE = "write for example launch-torque offered | time typed confirmed";
 
     /** What no form asks: it follows from how the form was filled in. */
     static final Set<String> NAMES = Set.of(SOURCE, NUMBERS, BY);
@@ -33,7 +33,7 @@ final class FlightMarks {
         List<Column> all = new ArrayList<>(own);
         all.add(Column.choice(SOURCE, "", Source.WORDS));
         all.add(Column.text(NUMBERS, 400));
-        all.add(Column.text(BY, 120));
+        all.add(Column.text(BY, 1000));
         return List.copyOf(all);
     }
 
@@ -45,83 +45,84 @@ final class FlightMarks {
      */
     static void take(
             Row row, ImportContext context, String flight, Source usual, Function<Measured, @Nullable Double> number) {
-        @Nullable String by = row.isEmpty(BY) || row.text(BY).isEmpty() ? null : context.person(row.text(BY));
-        boolean ofFlight = false;
+        List<NumberMark> told = told(row, number);
+        List<@Nullable String> by = confirmedBy(row, context, told);
+        for (NumberMark one : told) {
+            ValueMarked mark = one.mark(flight, one.confirmed() ? by.remove(0) : null);
+            context.take(row, "flight.marked", () -> mark);
+        }
+        Source source = source(row, usual);
+        if (source != usual && told.stream().noneMatch(one -> one.what() == Measured.FLIGHT)) {
+            context.take(
+                    row,
+                    "flight.marked",
+                    () -> new ValueMarked(flight, Measured.FLIGHT.word(), null, source.word(), false, null, null));
+        }
+    }
+
+    private static Source source(Row row, Source usual) {
+        String source = row.word(SOURCE);
+        if (!source.isEmpty()) {
+            return Source.of(source);
+        }
+        return row.has(SOURCE) && usual == Source.TYPED ? Source.FILE : usual;
+    }
+
+    private static List<NumberMark> told(Row row, Function<Measured, @Nullable Double> number) {
+        List<NumberMark> told = new ArrayList<>();
         for (String one : row.text(NUMBERS).split("[|]", -1)) {
-            String[] words = one.strip().split("\\s+", -1);
-            if (!words[0].isEmpty()) {
-                ofFlight |= words[0].equals(Measured.FLIGHT.word());
-                take(row, context, flight, words, number, by);
+            if (!one.isBlank()) {
+                NumberMark.take(row, NUMBERS, one.strip(), number).ifPresent(told::add);
             }
         }
-        String source = row.word(SOURCE);
-        if (!source.isEmpty() && !ofFlight && Source.of(source) != usual) {
-            mark(row, context, new ValueMarked(flight, Measured.FLIGHT.word(), null, source, false, null, null));
-        }
+        return told;
     }
 
-    private static void take(
-            Row row,
-            ImportContext context,
-            String flight,
-            String[] words,
-            Function<Measured, @Nullable Double> number,
-            @Nullable String by) {
-        boolean confirmed = words.length == 3 && words[2].equals(CONFIRMED);
-        if (words.length < 2 || words.length > (confirmed ? 3 : 2)) {
-            row.error(NUMBERS, "'" + String.join(" ", words) + "' does not say which number came from where", EXAMPLE);
-            return;
+    /** One for each that is confirmed, in their order; one name alone has confirmed all of them. */
+    private static List<@Nullable String> confirmedBy(Row row, ImportContext context, List<NumberMark> told) {
+        long confirmed = told.stream().filter(NumberMark::confirmed).count();
+        List<String> names = ConfirmedNames.parse(row.text(BY), confirmed);
+        List<@Nullable String> by = new ArrayList<>();
+        for (int i = 0; i < confirmed; i++) {
+            String name = names.size() == 1 ? names.get(0) : i < names.size() ? names.get(i) : "";
+            by.add(name.isEmpty() ? null : context.person(name));
         }
-        Measured what = row.read(NUMBERS, text -> Measured.of(words[0]));
-        Source source = row.read(NUMBERS, text -> Source.of(words[1]));
-        if (what == null || source == null) {
-            return;
+        if (names.size() > 1 && names.size() != confirmed && !row.isEmpty(BY)) {
+            row.error(
+                    BY,
+                    names.size() + " places for names, but " + confirmed + " numbers are confirmed",
+                    "write one name for all of them, or one for each in the order of the cell numbers, parted by |");
         }
-        Double told = number.apply(what);
-        if (told == null && what != Measured.FLIGHT) {
-            row.error(NUMBERS, "this row has no " + what.words(), "leave it out of this cell, or write the number");
-            return;
-        }
-        mark(
-                row,
-                context,
-                new ValueMarked(flight, what.word(), told, source.word(), confirmed, confirmed ? by : null, null));
+        return by;
     }
 
-    private static void mark(Row row, ImportContext context, ValueMarked mark) {
-        context.take(row, "flight.marked", () -> mark);
-    }
-
-    /** @param usual how such a row came where nobody says @param number as {@link #take} */
+    /**
+     * @param usual how such a row came where nobody says
+     * @param number of each thing that was measured, of the flight as it stands
+     * @param inRow whether the row has a cell of its own that holds this number
+     */
     static void put(
             ExportContext book,
-            String flight,
+            ValueMarks marks,
             Source usual,
             Function<Measured, @Nullable Double> number,
+            Predicate<Measured> inRow,
             Table.Cells cells) {
-        List<ValueMarked> marks = book.day().more().marks().stream()
-                .filter(m -> m.flightId().equals(flight) && Objects.equals(m.number(), number.apply(m.about())))
-                .sorted(Comparator.comparing(ValueMarked::about))
+        List<ValueMarked> said = Arrays.stream(Measured.values())
+                .flatMap(what -> marks.of(what, number.apply(what)).stream())
                 .toList();
-        cells.put(
-                        SOURCE,
-                        marks.stream()
-                                .filter(m -> m.about() == Measured.FLIGHT)
-                                .map(ValueMarked::source)
-                                .findFirst()
-                                .orElse(usual.word()))
+        cells.put(SOURCE, marks.flight().map(ValueMarked::source).orElse(usual.word()))
                 .put(
                         NUMBERS,
-                        marks.stream()
-                                .map(m -> m.measured() + " " + m.source() + (m.confirmed() ? " " + CONFIRMED : ""))
+                        said.stream()
+                                .map(m ->
+                                        NumberMark.of(m, inRow.test(m.about())).text())
                                 .collect(Collectors.joining(" | ")))
                 .put(
                         BY,
-                        marks.stream()
-                                .map(ValueMarked::confirmedBy)
-                                .filter(Objects::nonNull)
-                                .findFirst()
-                                .map(book::person)
-                                .orElse(""));
+                        ConfirmedNames.text(said.stream()
+                                .filter(ValueMarked::confirmed)
+                                .map(m -> book.person(m.confirmedBy()))
+                                .toList()));
     }
 }

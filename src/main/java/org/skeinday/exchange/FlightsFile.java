@@ -107,7 +107,13 @@ final class FlightsFile implements DayFile {
                     .put("note", flight.note())
                     .put("valid", flight.valid() ? "yes" : "no")
                     .put("reason", flight.invalidReason());
-            FlightMarks.put(book, flight.id(), Source.TYPED, flight.flight(ValueMarks.NONE)::number, cells);
+            FlightMarks.put(
+                    book,
+                    book.marks(flight.id()),
+                    Source.TYPED,
+                    flight.flight(ValueMarks.NONE)::number,
+                    what -> true,
+                    cells);
         }
     }
 }

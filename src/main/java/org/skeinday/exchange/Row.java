@@ -93,6 +93,11 @@ final class Row {
                 : CellText.unguarded(line.cells().get(place.index()));
     }
 
+    /** Whether its file has this column. */
+    boolean has(String column) {
+        return sheet.header().cells().containsKey(column);
+    }
+
     /** The cell's text; empty for an empty cell and for one that is wrong. */
     String text(String column) {
         sheet.column(column); // a slip in the program, not in the file

@@ -77,7 +77,7 @@ public final class RandomDay {
                 watches,
                 readings,
                 people,
-                new RandomMore(this).more(events, entries, models, motors, attempts, crew, flights));
+                new RandomMore(this).more(events, entries, models, motors, attempts, readings, crew, flights));
     }
 
     interface Make<T> {

@@ -11,7 +11,10 @@ import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.Quiet;
+import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.TimedBy;
 import org.skeinday.contest.CrewAdded;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EntryMotor;
 import org.skeinday.contest.EntryTask;
@@ -22,6 +25,7 @@ import org.skeinday.contest.ModelNote;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.Terms;
 import org.skeinday.contest.WinderOutput;
+import org.skeinday.evidence.FlightEvidence;
 import org.skeinday.evidence.Measured;
 import org.skeinday.evidence.Source;
 import org.skeinday.evidence.ValueMarked;
@@ -49,6 +53,7 @@ final class RandomMore {
             List<ModelAdded> models,
             List<MotorAdded> motors,
             List<AttemptImported> attempts,
+            List<ReadingTaken> readings,
             List<CrewAdded> crew,
             List<PracticeFlown> flights) {
         List<Terms> terms = new ArrayList<>();
@@ -116,24 +121,75 @@ final class RandomMore {
                         ListStore.shipped().stream().map(this::revised).toList(), ListStore.shipped(), List.of()),
                 judged,
                 aloft,
-                flights.stream().flatMap(f -> marks(f, crew)).toList());
+                Stream.concat(
+                                flights.stream().flatMap(f -> marks(f.flight(ValueMarks.NONE), crew).stream()),
+                                attempts.stream()
+                                        .flatMap(a ->
+                                                ofAttempt(a, timed(a, events, readings, noted), note(a, noted), crew)))
+                        .toList());
     }
 
-    /** Of some of its numbers, and at times of the flight itself; confirmed by one person, as a row has one. */
-    private Stream<ValueMarked> marks(PracticeFlown flown, List<CrewAdded> crew) {
-        Flight flight = flown.flight(ValueMarks.NONE);
-        String by = crew.isEmpty() || day.maybe() ? null : day.one(crew).personId();
+    private static AttemptNoted note(AttemptImported attempt, List<AttemptNoted> noted) {
+        return noted.stream()
+                .filter(n -> n.attemptId().equals(attempt.id()))
+                .findFirst()
+                .orElseGet(() -> AttemptNoted.blank(attempt.id()));
+    }
+
+    private static TimedBy timed(
+            AttemptImported attempt, List<EventAdded> events, List<ReadingTaken> readings, List<AttemptNoted> noted) {
+        return new TimedBy(
+                attempt.officialMs(),
+                events.stream().anyMatch(e -> e.id().equals(attempt.eventId()) && e.dayKind() == DayKind.VISITING),
+                note(attempt, noted).fromPaper(),
+                readings.stream()
+                        .filter(r -> r.attemptId().equals(attempt.id()) && !Boolean.TRUE.equals(r.takenBack()))
+                        .toList());
+    }
+
+    /** What is said of its numbers; a time that was tapped is said to be, as a record says it. */
+    private Stream<ValueMarked> ofAttempt(
+            AttemptImported attempt, TimedBy timed, AttemptNoted note, List<CrewAdded> crew) {
+        Integer stop = attempt.stopCountCrankTurns();
+        var flight = new Flight(
+                attempt.id(),
+                true,
+                null,
+                null,
+                0,
+                10,
+                stop == null ? null : (Double) stop.doubleValue(),
+                note.backOffCrankTurns(),
+                note.remainingCrankTurns(),
+                note.peakTorqueNmm(),
+                attempt.launchTorqueNmm(),
+                timed.timeMs(),
+                FlightEvidence.good());
+        List<ValueMarked> marks = marks(flight, crew);
+        Double time = flight.number(Measured.TIME);
+        if (time != null && marks.stream().noneMatch(m -> m.about() == Measured.TIME)) {
+            timed.marked(ValueMarks.NONE)
+                    .of(Measured.TIME, time)
+                    .ifPresent(
+                            m -> marks.add(new ValueMarked(flight.id(), "time", time, m.source(), false, null, null)));
+        }
+        return marks.stream();
+    }
+
+    /** Of some of its numbers, and at times of the flight itself; each confirmed by somebody else, or nobody knows by whom. */
+    private List<ValueMarked> marks(Flight flight, List<CrewAdded> crew) {
         List<ValueMarked> marks = new ArrayList<>();
         for (Measured what : Measured.values()) {
             Double number = flight.number(what);
             if (day.maybe() && (number != null || what == Measured.FLIGHT)) {
                 boolean confirmed = day.maybe();
+                String by = crew.isEmpty() || day.maybe() ? null : day.one(crew).personId();
                 Source source = Source.values()[day.upTo(Source.values().length - 1)];
                 marks.add(new ValueMarked(
-                        flown.id(), what.word(), number, source.word(), confirmed, confirmed ? by : null, null));
+                        flight.id(), what.word(), number, source.word(), confirmed, confirmed ? by : null, null));
             }
         }
-        return marks.stream();
+        return marks;
     }
 
     /** As shipped, or worded anew by a coach. */

@@ -15,6 +15,7 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.evidence.Measured;
+import org.skeinday.evidence.Source;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorStage;
 import org.skeinday.motor.store.MotorLifeStore;
@@ -98,16 +99,13 @@ public final class AfterFlight {
         if (stop == null || refused.isPresent()) {
             return refused.orElseThrow();
         }
-        Optional<Decision> asked = FlownStore.find(tx, now.id())
-                .flatMap(flight -> AskedOnce.about(
-                        tx,
-                        flight.with(Measured.CRANK_TURNS, stop.doubleValue())
-                                .with(Measured.BACK_OFF, backOff)
-                                .with(Measured.PEAK_TORQUE, peak == null ? null : peak.nmm())
-                                .with(Measured.LAUNCH_TORQUE, launch == null ? null : launch.nmm()),
-                        flight,
-                        alone.insist(),
-                        AfterFlight::fieldOfWind));
+        Optional<Flight> flight = FlownStore.find(tx, now.id());
+        Optional<Flight> after = flight.map(flown -> flown.with(Measured.CRANK_TURNS, stop.doubleValue())
+                .with(Measured.BACK_OFF, backOff)
+                .with(Measured.PEAK_TORQUE, peak == null ? null : peak.nmm())
+                .with(Measured.LAUNCH_TORQUE, launch == null ? null : launch.nmm()));
+        Optional<Decision> asked = after.flatMap(
+                told -> AskedOnce.about(tx, told, flight.orElseThrow(), alone.insist(), AfterFlight::fieldOfWind));
         if (asked.isPresent()) {
             return asked.get();
         }
@@ -115,7 +113,9 @@ public final class AfterFlight {
                 now.id(), stop, launch == null ? null : launch.nmm(), launch == null ? null : launch.typed());
         AttemptNoted noted =
                 before.wound(peak == null ? null : peak.nmm(), peak == null ? null : peak.typed(), backOff);
-        return Decision.decided(TOPICS, Fact.of("attempt.wound", wound), Fact.of("attempt.noted", noted));
+        List<Fact> facts = new ArrayList<>(List.of(Fact.of("attempt.wound", wound), Fact.of("attempt.noted", noted)));
+        after.ifPresent(told -> facts.addAll(CameFrom.changed(context, flight.orElseThrow(), told, Source.TYPED)));
+        return new Decision.Decided(facts, Map.of(), TOPICS);
     }
 
     static Decision landed(Tx tx, ActContext context, Landed told) {
@@ -141,7 +141,11 @@ public final class AfterFlight {
         return form.refused()
                 .or(() -> AskedOnce.about(
                         tx, flight.with(Measured.REMAINING, remaining), flight, told.insist(), what -> "remaining"))
-                .orElseGet(() -> told(tx, context, now, remaining, judged(tx, context, flight, told, spoilt, contact)));
+                .orElseGet(() -> {
+                    List<Fact> facts = new ArrayList<>(judged(tx, context, flight, told, spoilt, contact));
+                    facts.addAll(typed(context, flight, remaining));
+                    return told(tx, context, now, remaining, facts);
+                });
     }
 
     /** A flight with a contact stays undecided as long as nobody says; whoever notes turns alone has said nothing of it. */
@@ -176,6 +180,7 @@ public final class AfterFlight {
         }
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("attempt.noted", AttemptStore.note(tx, now.id()).left(left)));
+        FlownStore.find(tx, now.id()).ifPresent(flight -> facts.addAll(typed(context, flight, left)));
         runBack(tx, context, now, left).ifPresent(facts::add);
         return Optional.of(new Decision.Decided(facts, Map.of(), TOPICS));
     }
@@ -195,6 +200,10 @@ public final class AfterFlight {
                 new Decision.Decided(List.of(Fact.of("attempt.noted", noted.touched(words))), Map.of(), TOPICS));
     }
 
+    private static List<Fact> typed(ActContext context, Flight flight, @Nullable Double remaining) {
+        return CameFrom.changed(context, flight, flight.with(Measured.REMAINING, remaining), Source.TYPED);
+    }
+
     /** Crank turns at launch where they are known. */
     private static Optional<Double> launchedWith(Tx tx, AttemptNow now) {
         return FlownStore.find(tx, now.id()).flatMap(f -> Optional.ofNullable(f.launchCrankTurns()));
@@ -202,10 +211,10 @@ public final class AfterFlight {
 
     /** Turns left are counted by running the motor back: it is then run back, and nobody has to say so again. */
     private static Decision told(
-            Tx tx, ActContext context, AttemptNow now, @Nullable Double remaining, List<Fact> judged) {
+            Tx tx, ActContext context, AttemptNow now, @Nullable Double remaining, List<Fact> said) {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("attempt.noted", AttemptStore.note(tx, now.id()).left(remaining)));
-        facts.addAll(judged);
+        facts.addAll(said);
         runBack(tx, context, now, remaining).ifPresent(facts::add);
         return new Decision.Decided(facts, Map.of(), TOPICS);
     }

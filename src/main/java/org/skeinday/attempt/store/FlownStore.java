@@ -21,12 +21,12 @@ import org.jooq.Record;
 import org.jooq.Record1;
 import org.jooq.Select;
 import org.jooq.impl.DSL;
-import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.ReadingTaken;
-import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.TimedBy;
+import org.skeinday.contest.DayKind;
 import org.skeinday.evidence.FlightEvidence;
 import org.skeinday.evidence.ValueMarks;
 import org.skeinday.evidence.store.EvidenceStore;
@@ -121,6 +121,7 @@ public final class FlownStore {
                         ATTEMPT_NOTE.REMAINING_CRANK_TURNS,
                         ATTEMPT_NOTE.CONTACTS,
                         ATTEMPT_NOTE.FROM_PAPER,
+                        CONTEST_EVENT.KIND,
                         ATTEMPT_JUDGED.ATTEMPT_ID,
                         ATTEMPT_JUDGED.REASON,
                         ATTEMPT_JUDGED.CONTACT_MS,
@@ -145,9 +146,13 @@ public final class FlownStore {
 
     private static Flight flown(Record r, List<ReadingTaken> readings, FlightEvidence worth) {
         Integer stop = r.get(ATTEMPT.STOP_COUNT_CRANK_TURNS);
+        var timed = new TimedBy(
+                r.get(ATTEMPT.OFFICIAL_MS),
+                DayKind.of(r.get(CONTEST_EVENT.KIND)) == DayKind.VISITING,
+                Boolean.TRUE.equals(r.get(ATTEMPT_NOTE.FROM_PAPER)),
+                readings);
         Long released = r.get(ATTEMPT.RELEASED_AT_MS);
         Long called = r.get(ATTEMPT.CALLED_AT_MS);
-        Long official = r.get(ATTEMPT.OFFICIAL_MS);
         return new Flight(
                 r.get(ATTEMPT.ID),
                 true,
@@ -160,12 +165,7 @@ public final class FlownStore {
                 r.get(ATTEMPT_NOTE.REMAINING_CRANK_TURNS),
                 r.get(ATTEMPT_NOTE.PEAK_TORQUE_NMM),
                 r.get(ATTEMPT.LAUNCH_TORQUE_NMM),
-                official == null ? ownWatch(readings) : official,
-                worth);
-    }
-
-    private static @Nullable Long ownWatch(List<ReadingTaken> all) {
-        List<ReadingTaken> readings = Readings.thatCount(all);
-        return readings.isEmpty() ? null : (Long) readings.get(0).durationMs();
+                timed.timeMs(),
+                worth.marked(timed.marked(worth.marks())));
     }
 }

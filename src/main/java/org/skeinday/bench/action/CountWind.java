@@ -11,12 +11,12 @@ import org.skeinday.attempt.AttemptWound;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.action.BrokenMotor;
+import org.skeinday.attempt.action.CameFrom;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.evidence.Doubted;
 import org.skeinday.evidence.Measured;
 import org.skeinday.evidence.Source;
-import org.skeinday.evidence.ValueMarked;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
@@ -168,16 +168,7 @@ public final class CountWind {
     }
 
     private static Fact tapped(ActContext context, String attempt, Measured what, Torque torque) {
-        return Fact.of(
-                "flight.marked",
-                new ValueMarked(
-                        attempt,
-                        what.word(),
-                        torque.newtonMillimetres(),
-                        Source.TAP.word(),
-                        false,
-                        null,
-                        context.now().toEpochMilli()));
+        return CameFrom.mark(context, attempt, what, torque.newtonMillimetres(), Source.TAP);
     }
 
     static Decision leaveOut(Tx tx, ActContext context, LeaveOut leave) {

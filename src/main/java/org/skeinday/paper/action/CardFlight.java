@@ -23,7 +23,7 @@ final class CardFlight {
     static Optional<Decision> asked(Tx tx, EventAdded event, DayFiles.Read read, @Nullable String insisted) {
         AttemptImported card = KeyIn.imported(read);
         Flight before = FlownStore.find(tx, card.id()).orElse(null);
-        return AskedOnce.about(tx, told(card, noted(read), event), before, insisted, CardFlight::field);
+        return AskedOnce.about(tx, told(read, event.winderRatio()), before, insisted, CardFlight::field);
     }
 
     private static AttemptNoted noted(DayFiles.Read read) {
@@ -35,7 +35,10 @@ final class CardFlight {
                 .orElseGet(() -> AttemptNoted.blank("none"));
     }
 
-    private static Flight told(AttemptImported card, AttemptNoted noted, EventAdded event) {
+    /** @param ratio motor turns to one crank turn */
+    static Flight told(DayFiles.Read read, double ratio) {
+        AttemptImported card = KeyIn.imported(read);
+        AttemptNoted noted = noted(read);
         Integer stop = card.stopCountCrankTurns();
         return new Flight(
                 card.id(),
@@ -43,7 +46,7 @@ final class CardFlight {
                 card.modelId(),
                 card.motorId(),
                 0,
-                event.winderRatio(),
+                ratio,
                 stop == null ? null : (Double) stop.doubleValue(),
                 noted.backOffCrankTurns(),
                 noted.remainingCrankTurns(),

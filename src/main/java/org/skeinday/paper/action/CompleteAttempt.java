@@ -11,11 +11,16 @@ import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptWound;
+import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReleasedAttempt;
+import org.skeinday.attempt.action.CameFrom;
 import org.skeinday.attempt.action.PhaseGate;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.evidence.Measured;
+import org.skeinday.evidence.Source;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -59,11 +64,36 @@ final class CompleteAttempt {
                 facts.add(Fact.of(named.kind(), named.body()));
             }
         }
+        facts.addAll(cameFrom(read));
         AttemptStore.quietOf(tx, now.id())
                 .ifPresent(q -> facts.add(Fact.of(
                         "quiet.ended",
                         new Quiet(now.id(), q.fromMs(), context.now().toEpochMilli()))));
         facts.add(PhaseGate.acted(context, now.id(), AttemptAct.CLOSE));
+        return facts;
+    }
+
+    /** What the card says is from the card; what was known before and stands was typed, where nobody said otherwise. */
+    private List<Fact> cameFrom(DayFiles.Read read) {
+        Flight before = FlownStore.find(tx, now.id()).orElse(null);
+        if (before == null) {
+            return List.of();
+        }
+        Flight card = CardFlight.told(read, before.ratio());
+        Flight after = before;
+        List<Fact> facts = new ArrayList<>();
+        for (Measured what : Measured.values()) {
+            Double number = before.number(what);
+            if (card.number(what) != null) {
+                after = after.with(what, card.number(what));
+            }
+            if (number != null
+                    && number.equals(after.number(what))
+                    && before.said().marks().of(what, number).isEmpty()) {
+                facts.add(CameFrom.mark(context, now.id(), what, number, Source.TYPED));
+            }
+        }
+        facts.addAll(CameFrom.changed(context, before, after, Source.CARD));
         return facts;
     }
 

@@ -2,17 +2,18 @@ package org.skeinday.prepare.action;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.action.AskedOnce;
+import org.skeinday.attempt.action.CameFrom;
 import org.skeinday.attempt.store.FlightStore;
 import org.skeinday.evidence.Measured;
 import org.skeinday.evidence.Source;
-import org.skeinday.evidence.ValueMarked;
 import org.skeinday.evidence.ValueMarks;
 import org.skeinday.evidence.store.EvidenceStore;
 import org.skeinday.exchange.DayFiles;
@@ -51,30 +52,27 @@ public final class PutFlight {
                         PutFlight::column));
     }
 
-    /** One mark for each number that the form proposed and nobody confirmed. */
-    static List<Fact> offered(ActContext context, PutRow.Put put, DayFiles.Read read) {
-        List<String> columns = put.offered() == null ? List.of() : put.offered();
-        List<Fact> facts = new ArrayList<>();
-        for (PracticeFlown told : flown(read).stream().toList()) {
-            Flight flight = told.flight(ValueMarks.NONE);
-            COLUMNS.forEach((what, column) -> {
-                if (columns.contains(column) && flight.number(what) != null) {
-                    facts.add(Fact.of("flight.marked", mark(context, flight, what)));
-                }
-            });
-        }
-        return facts;
+    /** Where its numbers came from: those that the form proposed and nobody confirmed are offered, those put right typed. */
+    static List<Fact> marks(Tx tx, ActContext context, PutRow.Put put, DayFiles.Read read) {
+        return flown(read).map(told -> marks(tx, context, put, told)).orElseGet(List::of);
     }
 
-    private static ValueMarked mark(ActContext context, Flight flight, Measured what) {
-        return new ValueMarked(
-                flight.id(),
-                what.word(),
-                Objects.requireNonNull(flight.number(what)),
-                Source.OFFERED.word(),
-                false,
-                null,
-                context.now().toEpochMilli());
+    private static List<Fact> marks(Tx tx, ActContext context, PutRow.Put put, PracticeFlown told) {
+        List<String> columns = put.offered() == null ? List.of() : put.offered();
+        Flight flight = told.flight(ValueMarks.NONE);
+        List<Fact> facts = new ArrayList<>();
+        Set<Measured> offered = EnumSet.noneOf(Measured.class);
+        COLUMNS.forEach((what, column) -> {
+            Double number = flight.number(what);
+            if (columns.contains(column) && number != null) {
+                offered.add(what);
+                facts.add(CameFrom.mark(context, flight.id(), what, number, Source.OFFERED));
+            }
+        });
+        FlightStore.find(tx, told.id())
+                .map(before -> before.flight(EvidenceStore.of(tx, told.id())))
+                .ifPresent(before -> facts.addAll(CameFrom.changed(context, before, flight, Source.TYPED, offered)));
+        return facts;
     }
 
     private static Optional<PracticeFlown> flown(DayFiles.Read read) {

@@ -173,7 +173,7 @@ public final class PutRow {
             facts.add(Fact.of(
                     id == null ? named.kind() : CHANGED.getOrDefault(named.kind(), named.kind()), named.body()));
         }
-        facts.addAll(PutFlight.offered(context, put, read));
+        facts.addAll(PutFlight.marks(tx, context, put, read));
         return new Decision.Decided(facts, read.names(), TOPICS);
     }
 
