@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.units.Preconditions;
+import org.skeinday.units.TorqueUnit;
+import org.skeinday.units.UnitSystem;
 
 /**
  * Fact {@code station.added}: a winding place with its winder, meter and scale.
@@ -70,6 +72,15 @@ public record StationAdded(
                     "Whoever watched the hook must say which way it turned: with or against the"
                             + " crank, but nothing is said");
         }
+    }
+
+    /** The team's lengths, with torques as the meter of this place shows them. */
+    public UnitSystem units(UnitSystem team) {
+        return Optional.ofNullable(divisionTyped)
+                .or(() -> Optional.ofNullable(fullScaleTyped))
+                .flatMap(TorqueUnit::ofTyped)
+                .map(team::with)
+                .orElse(team);
     }
 
     /** The same once its mount was pulled. @param day ISO date */

@@ -61,7 +61,12 @@ public enum ItemAnswer {
      * @param units of the team
      */
     public String plain(String typed, UnitSystem units) {
-        String text = BareNumber.with(typed, under(units));
+        return plain(typed, under(units));
+    }
+
+    /** The same. @param under the unit that stood beside the item when it was answered; of no use for what has none */
+    public String plain(String typed, String under) {
+        String text = under(UnitSystem.METRIC).isEmpty() ? typed.strip() : BareNumber.with(typed, under);
         return switch (this) {
             case NEWTONS ->
                 text.replaceFirst("(?i)(?<=[0-9]) ?(n|newtons?)$", "").replace(',', '.');

@@ -21,6 +21,7 @@ import org.skeinday.contest.store.StationStore;
 import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.FactKind;
+import org.skeinday.units.UnitSystem;
 
 /**
  * At which winding place an attempt is wound, and so with which meter and which winder: the one place for it, from which plans,
@@ -58,6 +59,11 @@ public final class Stations {
         return all.size() < 2
                 ? all.stream().findFirst()
                 : new Stations(tx, all, entry.eventId()).of(entry.id(), attempt == null ? "" : attempt);
+    }
+
+    /** The team's units with torques as the meter there shows them. @param attempt null before the entry is called */
+    public static UnitSystem units(Tx tx, EntryAdded entry, @Nullable String attempt, UnitSystem team) {
+        return of(tx, entry, attempt).map(place -> place.units(team)).orElse(team);
     }
 
     /** Those of an event, read once where more than one thing is asked of them. */

@@ -22,6 +22,7 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
 import org.skeinday.steps.web.AtHand;
 import org.skeinday.units.Length;
+import org.skeinday.units.UnitSystem;
 
 /** What the pages Checks and Hall ask of the day's attempts: own ones only. */
 public final class ChecksBeside implements AtHand, MotorsOfDay {
@@ -92,10 +93,18 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
     /** Of the attempt's winding place; for another list of the one at work. */
     @Override
     public Optional<Double> winderRatio(Tx tx, String subject) {
+        return place(tx, subject).map(StationAdded::winderRatio);
+    }
+
+    @Override
+    public UnitSystem units(Tx tx, String subject, UnitSystem team) {
+        return place(tx, subject).map(place -> place.units(team)).orElse(team);
+    }
+
+    private static Optional<StationAdded> place(Tx tx, String subject) {
         return AttemptStore.find(tx, subject)
                 .flatMap(attempt ->
                         EntryStore.find(tx, attempt.entryId()).flatMap(entry -> Stations.of(tx, entry, attempt.id())))
-                .or(() -> StationStore.atWork(tx))
-                .map(StationAdded::winderRatio);
+                .or(() -> StationStore.atWork(tx));
     }
 }

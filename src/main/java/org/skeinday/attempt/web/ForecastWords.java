@@ -12,6 +12,8 @@ import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
+import org.skeinday.platform.record.ActStore;
 
 /**
  * What is forecast for the model and the batch of one flight, to be said beside a correction of it; nothing while it is quiet.
@@ -26,10 +28,27 @@ public record ForecastWords(String about, String words) {
     private static final ForecastWords NONE = new ForecastWords("", "");
 
     /** @param flight id of an attempt or practice flight */
-    public static ForecastWords of(Tx tx, String flight) {
+    public static ForecastWords of(ActStore record, String flight) {
+        return Apart.made("The forecast", () -> record.read(tx -> of(tx, flight)), words -> NONE);
+    }
+
+    /** @param model id @param motor id; either may be of nothing */
+    public static ForecastWords of(ActStore record, String model, String motor) {
+        return Apart.made(
+                "The forecast",
+                () -> record.read(tx -> of(tx, ModelStore.find(tx, model), MotorStore.find(tx, motor))),
+                words -> NONE);
+    }
+
+    private static ForecastWords of(Tx tx, String flight) {
         Optional<Flight> flown = FlownStore.any(tx, flight);
-        Optional<ModelAdded> model = flown.flatMap(f -> ModelStore.find(tx, String.valueOf(f.modelId())));
-        Optional<MotorAdded> motor = flown.flatMap(f -> MotorStore.find(tx, String.valueOf(f.motorId())));
+        return of(
+                tx,
+                flown.flatMap(f -> ModelStore.find(tx, String.valueOf(f.modelId()))),
+                flown.flatMap(f -> MotorStore.find(tx, String.valueOf(f.motorId()))));
+    }
+
+    private static ForecastWords of(Tx tx, Optional<ModelAdded> model, Optional<MotorAdded> motor) {
         if (model.isEmpty() || motor.isEmpty() || AttemptStore.quietNow(tx).isPresent()) {
             return NONE;
         }

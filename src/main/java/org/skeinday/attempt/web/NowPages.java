@@ -174,7 +174,9 @@ public final class NowPages {
     }
 
     private void deed(Context ctx, String kind, Object content) {
-        part(ctx, FormActs.errors(ctx, forms.submit(ctx, kind, content), ""));
+        ForecastWords before = ForecastWords.of(record, field(ctx, "attempt"));
+        FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, content), "");
+        part(ctx, form.doing(before.changed(ForecastWords.of(record, field(ctx, "attempt")))));
     }
 
     private void fresh(Context ctx) {

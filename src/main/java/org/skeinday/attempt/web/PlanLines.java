@@ -56,11 +56,12 @@ final class PlanLines {
             @Nullable String attempt,
             MotorAdded motor,
             @Nullable ModelAdded model,
-            UnitSystem units) {
+            UnitSystem team) {
+        Optional<StationAdded> station = Stations.of(tx, entry, attempt);
+        UnitSystem units = station.map(place -> place.units(team)).orElse(team);
         var plan = new PlanLines(units);
         MotorPlan winding = Aims.plan(tx, entry, attempt, motor, model);
         plan.motor(motor, model, winding.use());
-        Optional<StationAdded> station = Stations.of(tx, entry, attempt);
         plan.crank(station, motor);
         if (winding.plan() == null || winding.request() == null) {
             plan.line("winding plan", winding.why());

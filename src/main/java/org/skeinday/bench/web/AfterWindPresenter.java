@@ -43,8 +43,8 @@ final class AfterWindPresenter {
                         form.typedOr(
                                 "held",
                                 done.held().stream().map(HeldRead::typed).collect(Collectors.joining("; "))),
-                        units.torqueUnit(),
-                        units.torqueUnitTyped()),
+                        form.typedOr("unit", units.torqueUnitTyped()).replace('-', '·'),
+                        form.typedOr("unit", units.torqueUnitTyped())),
                 form);
     }
 

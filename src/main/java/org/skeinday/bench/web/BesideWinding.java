@@ -108,8 +108,8 @@ final class BesideWinding {
         return new WindingView.Aims(
                 form.typedOr("launch", wanted.launchTyped() == null ? "" : wanted.launchTyped()),
                 form.typedOr("ceiling", wanted.ceilingTyped() == null ? "" : wanted.ceilingTyped()),
-                units.torqueUnitTyped(),
-                units.torqueUnit(),
+                form.typedOr("unit", units.torqueUnitTyped()),
+                form.typedOr("unit", units.torqueUnitTyped()).replace('-', '·'),
                 form);
     }
 

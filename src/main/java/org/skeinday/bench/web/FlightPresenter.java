@@ -75,8 +75,8 @@ final class FlightPresenter {
                 form.typedOr("backOff", number(note.backOffCrankTurns())),
                 form.typedOr("peak", torque(note.peakTorqueNmm())),
                 form.typedOr("launch", torque(launch)),
-                units.torqueUnitTyped(),
-                units.torqueUnit(),
+                form.typedOr("unit", units.torqueUnitTyped()),
+                form.typedOr("unit", units.torqueUnitTyped()).replace('-', '·'),
                 stop != null);
     }
 

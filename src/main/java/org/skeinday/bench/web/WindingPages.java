@@ -14,6 +14,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
+import org.skeinday.attempt.web.ForecastWords;
 import org.skeinday.attempt.web.MotorDemand;
 import org.skeinday.attempt.web.WhoDoesWhat;
 import org.skeinday.attempt.web.WindingPlaces;
@@ -92,8 +93,17 @@ public final class WindingPages {
 
     private void count(Context ctx) {
         refuseUnknownFlight(ctx);
+        String attempt = attemptOfWind(FormErrors.of(ctx).typed("wind"));
+        ForecastWords before = ForecastWords.of(record, attempt);
         FormErrors form = counted(ctx, forms);
-        page.fragment(ctx, "bench/_winding.jte", view(ctx, form));
+        page.fragment(
+                ctx, "bench/_winding.jte", view(ctx, form.doing(before.changed(ForecastWords.of(record, attempt)))));
+    }
+
+    private String attemptOfWind(String wind) {
+        return record.read(tx -> WindStore.find(tx, wind)
+                .map(found -> String.valueOf(found.begun().attemptId()))
+                .orElse(""));
     }
 
     /** The crank turns of a wind, for an attempt or without one. */
@@ -124,8 +134,10 @@ public final class WindingPages {
         }
         renamed.forEach((name, inAct) -> content.put(inAct, typed.typed(name)));
         refuseUnknownFlight(ctx);
+        ForecastWords before = ForecastWords.of(record, typed.typed("attempt"));
         FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, content), otherwise);
-        page.fragment(ctx, "bench/_winding.jte", view(ctx, form));
+        String changed = before.changed(ForecastWords.of(record, typed.typed("attempt")));
+        page.fragment(ctx, "bench/_winding.jte", view(ctx, form.doing(changed)));
     }
 
     /** Before anything is saved: what is answered 404 has changed nothing. */

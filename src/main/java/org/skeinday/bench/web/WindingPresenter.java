@@ -91,11 +91,12 @@ final class WindingPresenter {
                         .collect(Collectors.joining(" "));
         this.life = life;
         this.wind = wind;
-        this.units = units;
+        StationAdded station = station();
+        this.units = station == null ? units : station.units(units);
         this.planned = planned;
         this.plan = planned.plan();
-        this.beside = new BesideWinding(tx, life, wind, units, planned.aim());
-        this.reader = new ReaderPresenter(wind, planned, station(), units);
+        this.beside = new BesideWinding(tx, life, wind, this.units, planned.aim());
+        this.reader = new ReaderPresenter(wind, planned, station, this.units);
     }
 
     private @Nullable StationAdded station() {

@@ -2,14 +2,15 @@ package org.skeinday.contest.store;
 
 import static org.skeinday.platform.db.schema.Tables.CONTEST_UNITS;
 
-import java.util.Optional;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.UnitsChosen;
 import org.skeinday.platform.db.Tx;
-import org.skeinday.units.TorqueUnit;
 import org.skeinday.units.UnitSystem;
 
-/** The team's units: lengths as somebody chose them (metric until then), torques as the meter at work is marked. */
+/**
+ * The team's units: lengths as somebody chose them (metric until then), torques as the meter
+ * at work is marked, and of an attempt as that of its winding place ({@link StationAdded#units}).
+ */
 public final class TeamUnits {
     private static final int ONE = 1;
 
@@ -22,16 +23,7 @@ public final class TeamUnits {
                 .fetchOptional(CONTEST_UNITS.UNITS)
                 .map(UnitSystem::ofWord)
                 .orElse(UnitSystem.METRIC);
-        return StationStore.atWork(tx)
-                .flatMap(TeamUnits::ofMeter)
-                .map(lengths::with)
-                .orElse(lengths);
-    }
-
-    private static Optional<TorqueUnit> ofMeter(StationAdded station) {
-        return Optional.ofNullable(station.divisionTyped())
-                .or(() -> Optional.ofNullable(station.fullScaleTyped()))
-                .flatMap(TorqueUnit::ofTyped);
+        return StationStore.atWork(tx).map(place -> place.units(lengths)).orElse(lengths);
     }
 
     static void choose(Tx tx, UnitsChosen fact) {

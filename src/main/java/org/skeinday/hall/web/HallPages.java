@@ -100,8 +100,10 @@ public final class HallPages {
         answered(ctx, kind, Map.of("id", FormErrors.of(ctx).typed("id")));
     }
 
+    /** In which the form said that it takes a bare number, also when the team has chosen others since. */
     private static String unit(Context ctx) {
-        return ReaderUnits.of(ctx).roomUnit();
+        String shown = ctx.formParam("unit");
+        return shown == null ? ReaderUnits.of(ctx).roomUnit() : shown;
     }
 
     private HallView view(Context ctx, FormErrors form) {

@@ -12,7 +12,7 @@ import org.skeinday.units.UnitSystem;
  * The form as it stands: what was typed, else what is kept.
  *
  * @param id empty for a new place
- * @param unit of a length without one
+ * @param unit of a length without one: what stood there while a form that is shown again was filled in
  */
 public record PlaceForm(
         String id,
@@ -39,6 +39,11 @@ public record PlaceForm(
             String blows,
             String wrong) {}
 
+    /** The unit as a sentence has it. */
+    public String unitWords() {
+        return unit.equals("m") ? "metres" : unit.equals("ft") ? "feet" : unit;
+    }
+
     static PlaceForm of(@Nullable PlaceMeasured place, FormErrors form, UnitSystem units) {
         List<PlaceMeasured.Thing> things = place == null ? List.of() : place.things();
         List<Row> rows = new ArrayList<>();
@@ -55,7 +60,7 @@ public record PlaceForm(
                 form.typedOr("past", text(place == null ? null : place.pastWinderTyped())),
                 form.typedOr("drift", text(place == null ? null : place.driftHour())),
                 form.typedOr("speed", text(place == null ? null : place.driftMps())),
-                units.isMetric() ? "metres" : "feet",
+                form.typedOr("unit", units.roomUnit()),
                 rows);
     }
 

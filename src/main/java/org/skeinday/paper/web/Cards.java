@@ -20,6 +20,7 @@ import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.MotorUseStore;
+import org.skeinday.attempt.store.Stations;
 import org.skeinday.attempt.store.StepsStore;
 import org.skeinday.attempt.web.HallLines;
 import org.skeinday.attempt.web.MotorsAtHand;
@@ -132,7 +133,8 @@ final class Cards {
                 () -> Aims.plan(tx, entry, null, m, model, uses.of(m.id())),
                 words -> MotorPlan.none("cannot be computed just now")));
         List<Line> marks = new ArrayList<>();
-        plan.ifPresent(p -> winding(p, lines, marks));
+        UnitSystem there = Stations.units(tx, entry, null, units);
+        plan.ifPresent(p -> winding(p, there, lines, marks));
         lines.add(new Line("Latest start", latest(entry)));
         HallLines.air(tx, units).forEach(l -> lines.add(new Line(capital(l.label()), l.value())));
         return new AttemptCard(
@@ -161,7 +163,7 @@ final class Cards {
         Assignments.TASKS.forEach(task -> lines.add(new Line(Sentence.begin(task), who.named(task))));
     }
 
-    private void winding(MotorPlan motor, List<Line> lines, List<Line> marks) {
+    private static void winding(MotorPlan motor, UnitSystem units, List<Line> lines, List<Line> marks) {
         if (motor.plan() == null || motor.request() == null) {
             lines.add(new Line("Winding plan", motor.why()));
             return;

@@ -12,8 +12,11 @@ import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.store.AttemptNumbers;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.Stations;
+import org.skeinday.attempt.web.ForecastWords;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.ModelStore;
@@ -62,15 +65,36 @@ public final class KeyInPages {
         CardOrder.AFTER.forEach(f -> fields.put(f.name(), BareNumber.with(typed.typed(f.name()), under(ctx, f))));
         fields.put(AskedOnce.FIELD, typed.typed(AskedOnce.FIELD));
         var card = new KeyIn.Card(typed.typed("entry"), fields, clock.getZone().getId());
+        ForecastWords before = forecast(fields);
         Answer answer = forms.submit(ctx, "paper.key-in", card);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
-            page.fragment(ctx, "paper/_key-in.jte", view(ctx, saved(card), "", FormErrors.none()));
+            page.fragment(
+                    ctx,
+                    "paper/_key-in.jte",
+                    view(ctx, (saved(card) + before.changed(forecast(fields))).strip(), "", FormErrors.none()));
             return;
         }
         Map<String, String> fieldsWrong = answer instanceof Answer.Refused refused ? refused.fields() : Map.of();
         String problem = fieldsWrong.isEmpty() ? words : "Nothing was saved yet: see the marked fields.";
         page.fragment(ctx, "paper/_key-in.jte", view(ctx, "", problem, typed.withAll(fieldsWrong)));
+    }
+
+    private ForecastWords forecast(Map<String, String> fields) {
+        String model = fields.getOrDefault("model", "");
+        String motor = fields.getOrDefault("motor", "");
+        return ForecastWords.of(
+                record,
+                record.read(ModelStore::all).stream()
+                        .filter(m -> m.name().equalsIgnoreCase(model))
+                        .map(ModelAdded::id)
+                        .findFirst()
+                        .orElse(""),
+                record.read(MotorStore::all).stream()
+                        .filter(m -> m.tag().equalsIgnoreCase(motor))
+                        .map(MotorAdded::id)
+                        .findFirst()
+                        .orElse(""));
     }
 
     /** The unit that stood under the field; empty for what is no torque. */
@@ -91,6 +115,7 @@ public final class KeyInPages {
                                 .max(Comparator.comparingInt(AttemptNumber::running))
                                 .map(AttemptNumber::words)
                                 .orElse("attempt " + typed))
+                .map(words -> words + ". ")
                 .orElse(""));
     }
 
@@ -102,11 +127,12 @@ public final class KeyInPages {
                         "", "", "", FormErrors.none(), List.of(), List.of(), List.of(), List.of(), List.of())));
     }
 
-    private KeyInView view(Tx tx, EventAdded event, String saved, String problem, FormErrors form, UnitSystem units) {
+    private KeyInView view(Tx tx, EventAdded event, String saved, String problem, FormErrors form, UnitSystem team) {
         List<EntryAdded> entries = EntryStore.ofEvent(tx, event.id());
         String chosen = form.typedOr(
                 "entry", next(tx, event, entries).map(EntryAdded::id).orElse(""));
         Map<String, String> first = first(tx, event, chosen);
+        UnitSystem units = units(tx, event, chosen, team);
         List<KeyInView.Choice> choices = entries.stream()
                 .map(e -> new KeyInView.Choice(e.id(), e.name(), e.id().equals(chosen)))
                 .toList();
@@ -120,6 +146,18 @@ public final class KeyInPages {
                 MotorStore.all(tx).stream().map(MotorAdded::tag).toList(),
                 fields(CardOrder.BEFORE, form, first, units),
                 fields(CardOrder.after(event), form, first, units));
+    }
+
+    /** Of the meter where its attempt under way is wound, or the next one will be. */
+    private static UnitSystem units(Tx tx, EventAdded event, String entry, UnitSystem team) {
+        String open = AttemptStore.ofEvent(tx, event.id()).stream()
+                .filter(a -> a.entryId().equals(entry) && a.state().isOpen())
+                .map(AttemptNow::id)
+                .findFirst()
+                .orElse(null);
+        return EntryStore.find(tx, entry)
+                .map(of -> Stations.units(tx, of, open, team))
+                .orElse(team);
     }
 
     /** Own entries first: those are the cards that a team has. The one with the fewest attempts comes next. */
@@ -168,7 +206,7 @@ public final class KeyInPages {
                         f.name().equals("model")
                                 ? "models"
                                 : f.name().equals("motor") || f.name().equals("spare") ? "motors" : "",
-                        f.isTorque() ? units.torqueUnitTyped() : ""))
+                        f.isTorque() ? form.typedOr("unit-" + f.name(), units.torqueUnitTyped()) : ""))
                 .toList();
     }
 }

@@ -5,8 +5,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** What was typed into a form and, by field, what is wrong with it. A form shown first has neither. */
-public record FormErrors(Map<String, String> typed, Map<String, String> messages) {
+/**
+ * What was typed into a form and, by field, what is wrong with it. A form shown first has neither.
+ *
+ * @param did what it did beside being saved, in words; empty for nothing
+ */
+public record FormErrors(Map<String, String> typed, Map<String, String> messages, String did) {
+    public FormErrors(Map<String, String> typed, Map<String, String> messages) {
+        this(typed, messages, "");
+    }
+
     public FormErrors {
         typed = Map.copyOf(typed);
         messages = Map.copyOf(messages);
@@ -29,7 +37,12 @@ public record FormErrors(Map<String, String> typed, Map<String, String> messages
     public FormErrors with(String field, String message) {
         Map<String, String> more = new LinkedHashMap<>(messages);
         more.putIfAbsent(field, message);
-        return new FormErrors(typed, more);
+        return new FormErrors(typed, more, did);
+    }
+
+    /** The same with what it did beside being saved, in words. */
+    public FormErrors doing(String words) {
+        return new FormErrors(typed, messages, words);
     }
 
     public FormErrors withAll(Map<String, String> found) {

@@ -42,8 +42,11 @@ final class Lists {
         return DayRows.moment(clock.millis() / 60_000 * 60_000, clock.getZone());
     }
 
-    /** @param saved id of the row that was saved just before, empty for none @param part which of the pages of rows */
-    RowsView view(String saved, PartOfRows part) {
+    /**
+     * @param saved id of the row that was saved just before, empty for none @param did what that did beside it, in words
+     * @param part which of the pages of rows
+     */
+    RowsView view(String saved, String did, PartOfRows part) {
         List<DayRows.RowText> all = new ArrayList<>(DayRows.of(day, clock.getZone(), thing.file()));
         if (thing == Sheet.FLIGHTS) {
             Collections.reverse(all); // the last ones are looked for
@@ -64,7 +67,7 @@ final class Lists {
                 toDo,
                 columns,
                 part.of(all).stream().map(this::row).toList(),
-                saved(all, saved),
+                saved(all, saved, did),
                 part.links(address, all.size()));
     }
 
@@ -79,16 +82,17 @@ final class Lists {
     }
 
     /** What was saved, and where it goes on from there. */
-    private RowsView.@Nullable Saved saved(List<DayRows.RowText> all, String id) {
+    private RowsView.@Nullable Saved saved(List<DayRows.RowText> all, String id, String did) {
         return all.stream()
                 .filter(row -> row.id().equals(id))
                 .findFirst()
                 .map(row -> PrepareSteps.next(day, thing)
                         .map(step -> new RowsView.Saved(
-                                SavedRow.words(thing, row.cells()),
+                                SavedRow.words(thing, row.cells()) + (did.isEmpty() ? "" : " " + did),
                                 "/prepare/" + step.thing().path(),
                                 "Next: " + step.title()))
-                        .orElseGet(() -> new RowsView.Saved(SavedRow.words(thing, row.cells()), "/", "To Now")))
+                        .orElseGet(() -> new RowsView.Saved(
+                                SavedRow.words(thing, row.cells()) + (did.isEmpty() ? "" : " " + did), "/", "To Now")))
                 .orElse(null);
     }
 

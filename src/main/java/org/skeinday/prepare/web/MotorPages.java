@@ -67,35 +67,37 @@ public final class MotorPages {
         String piece = asked(ctx, "piece", "");
         String weighs = asked(ctx, "weighs", "");
         UnitSystem units = ReaderUnits.of(ctx);
+        String unit = shown(ctx, "unit", List.of("mm", "in"), units.lengthUnit());
+        String pieceUnit = shown(ctx, "piece-unit", List.of("m", "ft"), units.roomUnit());
         List<MakingView.Cut> cuts = List.of();
         String problem = "";
         if (!loops.isEmpty() && !piece.isEmpty() && !weighs.isEmpty()) {
             try {
-                cuts = cuts(loops, knot, piece, weighs, units);
+                var typed = new TypedStrip(loops, knot, unit, Length.parse(piece, pieceUnit), Mass.parse(weighs, "g"));
+                cuts = cuts(typed, units);
             } catch (IllegalArgumentException e) {
                 problem = String.valueOf(e.getMessage());
             }
         }
-        return new MakingView(
-                loops,
-                knot,
-                piece,
-                weighs,
-                problem,
-                cuts,
-                pairs(desk.day(), units),
-                units.lengthUnit(),
-                units.roomUnit());
+        return new MakingView(loops, knot, piece, weighs, problem, cuts, pairs(desk.day(), units), unit, pieceUnit);
     }
 
-    private static List<MakingView.Cut> cuts(String loops, String knot, String piece, String weighs, UnitSystem units) {
-        List<Length> wanted = Arrays.stream(loops.split(BETWEEN_LOOPS, -1))
+    /** The unit that stood beside the fields when they were filled in; the team's where nobody has filled them in. */
+    private static String shown(Context ctx, String name, List<String> known, String now) {
+        String asked = asked(ctx, name, now);
+        return known.contains(asked) ? asked : now;
+    }
+
+    /** @param unit of loops and knot without one */
+    private record TypedStrip(String loops, String knot, String unit, Length piece, Mass weighs) {}
+
+    private static List<MakingView.Cut> cuts(TypedStrip typed, UnitSystem units) {
+        List<Length> wanted = Arrays.stream(typed.loops().split(BETWEEN_LOOPS, -1))
                 .map(String::strip)
-                .map(loop -> Length.parse(loop, units.lengthUnit()))
+                .map(loop -> Length.parse(loop, typed.unit()))
                 .toList();
-        double gramsPerMetre = Mass.parse(weighs, "g").grams()
-                / Length.parse(piece, units.roomUnit()).metres();
-        return CutList.of(wanted, Length.parse(knot, units.lengthUnit()), gramsPerMetre).stream()
+        double gramsPerMetre = typed.weighs().grams() / typed.piece().metres();
+        return CutList.of(wanted, Length.parse(typed.knot(), typed.unit()), gramsPerMetre).stream()
                 .map(c -> new MakingView.Cut(units.length(c.loop()), units.length(c.strip()), units.mass(c.weighs())))
                 .toList();
     }

@@ -143,7 +143,7 @@ public final class PracticePages {
     /** What a form proposed, or what is unlikely, was so. */
     private void confirm(Context ctx) {
         String id = RowForm.param(ctx, "flight");
-        ForecastWords before = desk.record().read(tx -> ForecastWords.of(tx, id));
+        ForecastWords before = ForecastWords.of(desk.record(), id);
         FlightWorth.Confirmed confirmed;
         try {
             confirmed = new FlightWorth.Confirmed(id, FlightWorth.numbers(ctx.formParams("number")));
@@ -151,7 +151,7 @@ public final class PracticePages {
             throw Refusal.malformed("That is no number of a flight. Load the page again and repeat it.");
         }
         String problem = FormActs.words(ctx, desk.forms().submit(ctx, "flight.confirm", confirmed));
-        String changed = before.changed(desk.record().read(tx -> ForecastWords.of(tx, id)));
+        String changed = before.changed(ForecastWords.of(desk.record(), id));
         String saved = problem.isEmpty() ? (IT_WAS_SO + " " + changed).strip() : "";
         desk.page().fragment(ctx, "prepare/_practice.jte", view(ctx, saved, problem, Map.of(), Map.of(), Set.of()));
     }

@@ -17,7 +17,11 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.record.ActStore;
 
 /** What every page of Prepare works with. */
-public record PrepareContext(ActStore record, FormActs forms, Page page, Clock clock) {
+public record PrepareContext(ActStore record, FormActs forms, Page page, Clock clock, DoneBySaving did) {
+    public PrepareContext(ActStore record, FormActs forms, Page page, Clock clock) {
+        this(record, forms, page, clock, new DoneBySaving());
+    }
+
     /** Everything prepared, as it is now. */
     Day day() {
         return record.read(tx -> ExchangeDayReader.prepared(tx, record.people().names()));

@@ -95,7 +95,10 @@ public final class PreparePages {
                                         thing == Sheet.STATIONS
                                                 ? desk.record().read(TodaysPull::testNewtons)
                                                 : OptionalDouble.empty())
-                                .view(saved == null ? "" : saved, PartOfRows.of(ctx)));
+                                .view(
+                                        saved == null ? "" : saved,
+                                        saved == null ? "" : desk.did().take(saved),
+                                        PartOfRows.of(ctx)));
     }
 
     /** The winds that the program has counted become those of the person's line. */

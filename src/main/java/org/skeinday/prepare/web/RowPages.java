@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.skeinday.attempt.action.AskedOnce;
+import org.skeinday.attempt.web.ForecastWords;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.hall.web.ReaderUnits;
@@ -105,9 +106,11 @@ final class RowPages {
                 desk.zone().getId(),
                 null,
                 RowForm.param(ctx, AskedOnce.FIELD));
+        ForecastWords before = ForecastWords.of(desk.record(), id);
         Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty() && answer instanceof Answer.Saved saved) {
+            desk.did().say(id, before.changed(ForecastWords.of(desk.record(), id)));
             ctx.header("HX-Redirect", after(ctx, thing, SavedRow.of(desk, thing, id, saved.actId(), typed)));
             ctx.status(204);
             return;

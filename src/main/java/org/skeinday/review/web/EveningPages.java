@@ -150,7 +150,7 @@ public final class EveningPages {
 
     /** What is forecast from a flight, to be held against what it is after a correction. */
     private ForecastWords forecast(String flight) {
-        return record.read(tx -> ForecastWords.of(tx, flight));
+        return ForecastWords.of(record, flight);
     }
 
     /** Whether a flight counts, both ways; what was counted of an official one goes with it. */

@@ -37,7 +37,8 @@ public final class PutRight {
             String step,
             String done,
             @Nullable String answer,
-            String reason) {}
+            String reason,
+            @Nullable String unit) {}
 
     static Decision undo(Tx tx, ActContext context, Undo undo) {
         RunFact undone = RunStore.fact(tx, undo.about()).orElse(null);
@@ -88,7 +89,8 @@ public final class PutRight {
 
     private static String plain(Tx tx, Optional<Checklist> list, Correct correct) {
         String typed = String.valueOf(correct.answer()).strip();
-        return list.map(l -> StepActions.plain(tx, l, correct.step(), typed)).orElse(typed);
+        return list.map(l -> StepActions.plain(tx, l, correct.step(), typed, correct.unit()))
+                .orElse(typed);
     }
 
     /** A corrected value says the same elsewhere as one that is ticked, and is refused by the same rules. */

@@ -18,6 +18,7 @@ import org.skeinday.steps.ReadAloud;
 import org.skeinday.steps.Run;
 import org.skeinday.steps.RunRules;
 import org.skeinday.steps.Skipped;
+import org.skeinday.steps.Step;
 import org.skeinday.steps.Ticked;
 import org.skeinday.steps.store.ListStore;
 import org.skeinday.steps.store.RunStore;
@@ -41,6 +42,7 @@ public final class StepActions {
      * @param subject what the list is about: the attempt, the day, the day's model
      * @param answer the value that it asks for; null for OK
      * @param revision of the list as it was shown
+     * @param unit that stood beside the item; null where the page of then did not say it
      */
     public record Tick(
             String list,
@@ -49,7 +51,19 @@ public final class StepActions {
             @Nullable String answer,
             int revision,
             @Nullable Long serverMs,
-            @Nullable Long boundMs) {}
+            @Nullable Long boundMs,
+            @Nullable String unit) {
+        public Tick(
+                String list,
+                String subject,
+                String step,
+                @Nullable String answer,
+                int revision,
+                @Nullable Long serverMs,
+                @Nullable Long boundMs) {
+            this(list, subject, step, answer, revision, serverMs, boundMs, null);
+        }
+    }
 
     /** The whole list was read aloud and answered. */
     public record Read(
@@ -92,7 +106,7 @@ public final class StepActions {
         @Nullable
         String answer = tick.answer() == null || tick.answer().isBlank()
                 ? null
-                : plain(tx, run.list(), tick.step(), tick.answer());
+                : plain(tx, run.list(), tick.step(), tick.answer(), tick.unit());
         if (answer != null && answer.length() > LONGEST_ANSWER) {
             return Decision.refused("answer", "An answer has at most " + LONGEST_ANSWER + " characters");
         }
@@ -125,10 +139,11 @@ public final class StepActions {
         return decided(facts, elsewhere);
     }
 
-    /** What was typed, as the item's answers are kept. */
-    static String plain(Tx tx, Checklist list, String step, String typed) {
+    /** What was typed, as the item's answers are kept. @param unit that stood beside it, null for the team's */
+    static String plain(Tx tx, Checklist list, String step, String typed, @Nullable String unit) {
         return list.step(step)
-                .map(asked -> asked.answer().plain(typed, TeamUnits.of(tx)))
+                .map(Step::answer)
+                .map(answer -> answer.plain(typed, unit == null ? answer.under(TeamUnits.of(tx)) : unit))
                 .orElse(typed.strip());
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.Length;
+import org.skeinday.units.UnitSystem;
 
 /** What the lists ask of the day, which rooms after this one know. */
 public interface AtHand {
@@ -36,6 +37,9 @@ public interface AtHand {
 
     /** What the strongest of them pulls and what the mount is tested with, in words; empty when it is not known. */
     Optional<String> pull(Tx tx);
+
+    /** The team's units with torques as the meter shows them that the list is about. @param subject an attempt, or anything else */
+    UnitSystem units(Tx tx, String subject, UnitSystem team);
 
     /** Motor turns of one crank turn of the winder that the list is about. @param subject an attempt, or anything else */
     Optional<Double> winderRatio(Tx tx, String subject);

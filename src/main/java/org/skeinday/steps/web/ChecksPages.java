@@ -57,7 +57,7 @@ public final class ChecksPages {
         routes.post(
                 "/checks/correct",
                 Role.HELPER,
-                ctx -> told(ctx, "step.correct", List.of("about", "step", "done", "answer", "reason")));
+                ctx -> told(ctx, "step.correct", List.of("about", "step", "done", "answer", "reason", "unit")));
         routes.post("/checks/gate", Role.HELPER, this::pass);
     }
 
@@ -140,7 +140,7 @@ public final class ChecksPages {
                                         clock.getZone(),
                                         nowMs,
                                         PlaceWords.of(tx, atHand, ReaderUnits.of(ctx), place.list(), place.subject()),
-                                        ReaderUnits.of(ctx))
+                                        atHand.units(tx, place.subject(), ReaderUnits.of(ctx)))
                                 .walk()
                                 .ending(notices.ending(place)))
                         .orElse(null),

@@ -66,6 +66,7 @@ public record ChecksView(
      * @param state open, done or skipped
      * @param asks how it is answered: ok, text, direction, place or hall (not to be ticked: it is mended there)
      * @param unit what a typed value is, for its label
+     * @param under in which unit a bare number is taken, as it is sent with it; empty for what has none
      * @param said who answered, when and what; each line one fact that holds
      * @param notes why it is asked again, what is in doubt
      * @param offers what one tap answers: value and words
@@ -80,6 +81,7 @@ public record ChecksView(
             String state,
             String asks,
             String unit,
+            String under,
             List<String> said,
             List<String> notes,
             List<Offer> offers,

@@ -78,6 +78,7 @@ final class WalkPresenter {
                 again ? "open" : state.status().name().toLowerCase(java.util.Locale.ROOT),
                 asks(step),
                 unit(step.answer(), units),
+                step.answer().under(units),
                 said(state),
                 notes(state, again),
                 offers(step),

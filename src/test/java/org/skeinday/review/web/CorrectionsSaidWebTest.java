@@ -1,0 +1,108 @@
+package org.skeinday.review.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.fault.CalledForTests;
+import org.skeinday.prepare.FilledForms;
+
+/** What a correction does to the forecast is said where it is made, on every page where one can be made. */
+@Timeout(90)
+class CorrectionsSaidWebTest {
+    private static final String SAID = "The forecast for Reed One with A changed from ";
+
+    @TempDir
+    Path root;
+
+    private App app;
+    private Visitor laptop;
+
+    @BeforeEach
+    void start() throws Exception {
+        app = Demo.start(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", 38);
+        FlownSeason.into(app, 20, LocalDateTime.now().minusHours(2), 5);
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private HttpResponse<String> landed(String flight, Map<String, String> told) throws Exception {
+        Map<String, String> all = new HashMap<>(
+                Map.of("attempt", flight, "flight", flight, "remaining", "", "spoilt", "", "contact", ""));
+        all.putAll(told);
+        return laptop.form("/winding/landed", all);
+    }
+
+    private static void says(String words, HttpResponse<String> answer) {
+        assertEquals(200, answer.statusCode(), answer.body());
+        assertTrue(answer.body().contains(words), answer.body());
+    }
+
+    @Test
+    void a_card_that_is_keyed_in_says_it_beside_saved() throws Exception {
+        Map<String, String> times = Map.of("watch-1", "2:10", "watch-2", "2:10");
+        var keyed = laptop.form("/key-in", KeyedInFlight.card(laptop, times));
+        says("Saved from paper: Curlew, attempt 1. " + SAID, keyed);
+        says("(8 flights on any use).", keyed);
+    }
+
+    @Test
+    void winding_says_it_of_a_flight_that_is_left_out_there_and_its_cautions_stay_above() throws Exception {
+        String flight = KeyedInFlight.of(laptop, "", "2:10");
+        var noted = landed(flight, Map.of("remaining", "40"));
+        assertFalse(noted.body().contains("changed from"), "turns left move no time");
+        var out = landed(flight, Map.of("remaining", "40", "spoilt", "touched a wall"));
+        says(SAID, out);
+        int said = out.body().indexOf(SAID);
+        assertTrue(out.body().indexOf("class=\"cautions") < said, "what is to be looked at stands first");
+        assertTrue(out.body().indexOf("/winding/landed") < said, "and the form is not pushed down");
+    }
+
+    @Test
+    void prepare_says_it_once_on_the_list_to_which_a_corrected_flight_goes_back() throws Exception {
+        var forms = new FilledForms(laptop);
+        // the thirteenth of the season: Reed One with A4
+        String row = CalledForTests.value(
+                laptop.get("/prepare/flights").body(), "href=\"(/prepare/flights/row/[^\"]+-1000012)\"");
+        var saved = forms.save("flights", row, Map.of("id", row.replaceFirst(".*/", ""), "time", "3:20"));
+        assertEquals(204, saved.statusCode(), saved.body());
+        String list = saved.headers().firstValue("HX-Redirect").orElseThrow();
+        says(SAID, laptop.get(list));
+        assertFalse(laptop.get(list).body().contains("changed from "), "said once");
+    }
+
+    @Test
+    void now_says_it_of_a_time_that_is_typed_anew() throws Exception {
+        String entry =
+                CalledForTests.value(laptop.get("/key-in").body(), "<option value=\"([^\"]+)\"[^>]*>Curlew</option>");
+        String motor = new FilledForms(laptop).row("motors", "A3").replaceFirst(".*/", "");
+        String model = CalledForTests.value(laptop.get("/now").body(), "name=\"model\" value=\"([^\"]+)\"");
+        laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor, "model", model));
+        String attempt = CalledForTests.letWind(laptop);
+        for (String to : new String[] {"released", "landed"}) {
+            laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to, "seen", ""));
+        }
+        Map<String, String> typed = new HashMap<>(Map.of("attempt", attempt, "typed-slot", "1", "typed", "1:50"));
+        laptop.form("/attempt/type-time", typed);
+        typed.put("typed", "2:20");
+        says(SAID, laptop.form("/attempt/type-time", typed));
+        assertFalse(laptop.get("/now").body().contains(" changed from "), "only to whoever did it");
+    }
+}
