@@ -2,6 +2,7 @@ package org.skeinday.attempt;
 
 import java.util.List;
 import org.skeinday.motor.Interval;
+import org.skeinday.motor.Resolution;
 import org.skeinday.motor.Sample;
 import org.skeinday.units.FlightTime;
 
@@ -38,8 +39,9 @@ public sealed interface FlightForecast {
     }
 
     private static Expected expected(List<Flown> flights, String basis, double confidence) {
-        Sample seconds = Sample.of(
-                flights.stream().mapToDouble(f -> f.time().millis() / 1000.0).toArray());
+        double[] times =
+                flights.stream().mapToDouble(f -> f.time().millis() / 1000.0).toArray();
+        Sample seconds = Sample.of(times).readIn(Resolution.ofDigits(times));
         Interval open = seconds.predictionInterval(confidence);
         Interval interval = new Interval(Math.max(0, open.low()), open.high(), confidence);
         return new Expected(seconds.mean(), interval, flights.size(), basis);

@@ -2,6 +2,7 @@ package org.skeinday.attempt;
 
 import java.util.List;
 import org.skeinday.motor.Interval;
+import org.skeinday.motor.Resolution;
 import org.skeinday.motor.StraightLine;
 import org.skeinday.units.FlightTime;
 
@@ -37,9 +38,11 @@ public sealed interface FlightTrend {
         if (flights.stream().mapToDouble(Point::measured).distinct().count() < 2) {
             return new NoEvidence("no evidence yet: it was the same on all " + flights.size() + " valid flights");
         }
+        double[] times =
+                flights.stream().mapToDouble(f -> f.time().millis() / 1000.0).toArray();
         StraightLine line = StraightLine.through(
-                flights.stream().mapToDouble(Point::measured).toArray(),
-                flights.stream().mapToDouble(f -> f.time().millis() / 1000.0).toArray());
+                        flights.stream().mapToDouble(Point::measured).toArray(), times)
+                .readIn(Resolution.EXACT, Resolution.ofDigits(times));
         return line.slopeInterval(SURE).holds(0)
                 ? new NoEvidence("no evidence yet from " + flights.size() + " valid flights")
                 : new Shown(line.slope(), line.slopeInterval(confidence), flights.size());

@@ -15,13 +15,20 @@ public final class BatchBand {
      * One motor's curve and its size.
      *
      * @param meterId the torque meter that it was read from
+     * @param read how finely, in N·mm
      */
-    public record MotorCurve(String meterId, TorqueCurve curve, Length loop, Mass mass) {}
+    public record MotorCurve(String meterId, TorqueCurve curve, Length loop, Mass mass, Resolution read) {
+        /** Of torques without a meter: as exact as they stand. */
+        public MotorCurve(String meterId, TorqueCurve curve, Length loop, Mass mass) {
+            this(meterId, curve, loop, mass, Resolution.EXACT);
+        }
+    }
 
     /**
      * Torque of a motor of given size.
      *
-     * @param low 10 % of the curves lie below it, {@code high} 90 %
+     * @param low 10 % of the curves lie below it, {@code high} 90 %; at least as far from the median as the readings'
+     *     resolution leaves
      * @param curves that reach there, at least one
      */
     public record Band(Torque low, Torque median, Torque high, int curves) {}
@@ -55,11 +62,23 @@ public final class BatchBand {
             return Optional.empty();
         }
         Sample sample = Sample.of(torques);
+        double median = sample.median();
+        double least = floor(section);
         return Optional.of(new Band(
-                Torque.ofNewtonMillimetres(sample.quantile(0.1)),
-                Torque.ofNewtonMillimetres(sample.median()),
-                Torque.ofNewtonMillimetres(sample.quantile(0.9)),
+                Torque.ofNewtonMillimetres(Math.max(0, Math.min(sample.quantile(0.1), median - least))),
+                Torque.ofNewtonMillimetres(median),
+                Torque.ofNewtonMillimetres(Math.max(sample.quantile(0.9), median + least)),
                 torques.length));
+    }
+
+    /** From the middle of a step to 10 and 90 % of what lies in it, by the curve that was read most coarsely, in N·mm. */
+    private double floor(Section section) {
+        return curves.stream()
+                .mapToDouble(c -> section.scaled(
+                                Torque.ofNewtonMillimetres(0.4 * c.read().step()), Section.of(c.mass(), c.loop()))
+                        .newtonMillimetres())
+                .max()
+                .orElse(0);
     }
 
     private static double turns(double normalised, MotorCurve c) {

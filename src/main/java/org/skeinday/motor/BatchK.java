@@ -18,7 +18,14 @@ public record BatchK(double median, Optional<Interval> meanInterval, int motors)
         if (tests.isEmpty()) {
             return Optional.empty();
         }
-        Sample ks = Sample.of(tests.stream().mapToDouble(BreakTest::k).toArray());
+        Resolution turns = Resolution.ofDigits(
+                tests.stream().mapToDouble(BreakTest::motorTurns).toArray());
+        double step = tests.stream()
+                .mapToDouble(t -> t.k() * turns.step() / t.motorTurns())
+                .max()
+                .orElse(0);
+        Sample ks =
+                Sample.of(tests.stream().mapToDouble(BreakTest::k).toArray()).readIn(new Resolution(step));
         Optional<Interval> interval = ks.size() < 2 ? Optional.empty() : Optional.of(ks.meanInterval(CONFIDENCE));
         return Optional.of(new BatchK(ks.median(), interval, ks.size()));
     }

@@ -11,7 +11,12 @@ public sealed interface LaunchTorque {
     record NoForecast(String reason) implements LaunchTorque {}
 
     /** One motor's unwinding at fixed length, the meter that it was read from, and its size. */
-    record Unwound(String meterId, UnwindingCurve curve, Length loop, Mass mass) {}
+    record Unwound(String meterId, UnwindingCurve curve, Length loop, Mass mass, Resolution read) {
+        /** Of torques without a meter: as exact as they stand. */
+        public Unwound(String meterId, UnwindingCurve curve, Length loop, Mass mass) {
+            this(meterId, curve, loop, mass, Resolution.EXACT);
+        }
+    }
 
     /**
      * @param batch all of one meter
@@ -22,7 +27,7 @@ public sealed interface LaunchTorque {
             return new NoForecast("no unwinding readings of this batch yet: no forecast of the launch torque");
         }
         BatchBand band = BatchBand.of(batch.stream()
-                .map(u -> new BatchBand.MotorCurve(u.meterId(), u.curve().curve(), u.loop(), u.mass()))
+                .map(u -> new BatchBand.MotorCurve(u.meterId(), u.curve().curve(), u.loop(), u.mass(), u.read()))
                 .toList());
         return band.at(motorTurns, loop, mass)
                 .<LaunchTorque>map(Forecast::new)

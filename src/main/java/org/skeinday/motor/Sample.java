@@ -10,9 +10,11 @@ import org.skeinday.units.Preconditions;
 /** Some numbers of one kind, in their own unit: middle, quantiles, and intervals that assume normal scatter. */
 public final class Sample {
     private final double[] values;
+    private final Resolution read;
 
-    private Sample(double[] values) {
+    private Sample(double[] values, Resolution read) {
         this.values = values;
+        this.read = read;
     }
 
     /** @param values finite, at least one */
@@ -21,7 +23,12 @@ public final class Sample {
             throw new IllegalArgumentException("A sample must have at least 1 value, but had none");
         }
         Arrays.stream(values).forEach(v -> Preconditions.finite("A value", v));
-        return new Sample(values.clone());
+        return new Sample(values.clone(), Resolution.EXACT);
+    }
+
+    /** The same, known no finer than it was read: no interval is narrower than the step of reading leaves it. */
+    public Sample readIn(Resolution step) {
+        return new Sample(values, step);
     }
 
     public int size() {
@@ -63,7 +70,11 @@ public final class Sample {
 
     /** Values that one further one takes with equal chance: quantiles of where it will lie, the middles of {@code points} parts. */
     public List<Double> likely(int points) {
-        return Likely.of(values.length - 1, mean(), deviation() * Math.sqrt(1 + 1.0 / values.length), points);
+        return Likely.of(values.length - 1, mean(), scatter() * Math.sqrt(1 + 1.0 / values.length), points);
+    }
+
+    private double scatter() {
+        return Math.max(deviation(), read.uniformDeviation());
     }
 
     private Interval around(double confidence, double variances) {
@@ -72,7 +83,7 @@ public final class Sample {
         }
         Preconditions.share("Confidence", confidence);
         double t = new TDistribution(values.length - 1).inverseCumulativeProbability((1 + confidence) / 2);
-        double half = t * deviation() * Math.sqrt(variances);
+        double half = t * scatter() * Math.sqrt(variances);
         return new Interval(mean() - half, mean() + half, confidence);
     }
 }

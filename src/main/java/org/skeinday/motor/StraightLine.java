@@ -41,6 +41,15 @@ public record StraightLine(
                 line.getXSumSquares());
     }
 
+    /**
+     * The same, known no finer than what was read: the scatter about it is not below what the steps of reading of both sides
+     * leave.
+     */
+    public StraightLine readIn(Resolution x, Resolution y) {
+        double floor = Math.hypot(y.uniformDeviation(), slope * x.uniformDeviation());
+        return new StraightLine(n, slope, intercept, rSquared, Math.max(residualError, floor), meanX, spread);
+    }
+
     public double at(double x) {
         return intercept + slope * x;
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.skeinday.motor.Interval;
+import org.skeinday.motor.Resolution;
 import org.skeinday.units.Preconditions;
 
 /**
@@ -12,9 +13,10 @@ import org.skeinday.units.Preconditions;
  * taken for the effect of what was changed on either. Least squares about the groups' means with n − groups − 1 degrees
  * of freedom; of one group it is the usual straight line. Standard theory of the analysis of covariance.
  *
+ * @param spread Σ(x − mean x)² within the groups, more than zero
  * @param n values in groups that say something
  */
-record CommonSlope(double slope, double error, int n, int groups) {
+record CommonSlope(double slope, double error, double spread, int n, int groups) {
     /** What was measured of one group; as many y as x. */
     record Group(double[] x, double[] y) {}
 
@@ -30,7 +32,13 @@ record CommonSlope(double slope, double error, int n, int groups) {
         double slope = xy / xx;
         double left = groups.stream().mapToDouble(g -> residuals(g, slope)).sum();
         double error = Math.sqrt(left / (n - groups.size() - 1) / xx);
-        return Optional.of(new CommonSlope(slope, error, n, groups.size()));
+        return Optional.of(new CommonSlope(slope, error, xx, n, groups.size()));
+    }
+
+    /** The same, known no finer than what was read: its error is not below what the steps of reading of both sides leave. */
+    CommonSlope readIn(Resolution x, Resolution y) {
+        double floor = Math.hypot(y.uniformDeviation(), slope * x.uniformDeviation()) / Math.sqrt(spread);
+        return new CommonSlope(slope, Math.max(error, floor), spread, n, groups);
     }
 
     /** Σ (a − mean a)(b − mean b). */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.motor.Resolution;
 import org.skeinday.units.Torque;
 import org.skeinday.units.UnitSystem;
 
@@ -51,8 +52,24 @@ enum TimeAgainst {
                     used.size(), "it needs " + FEWEST_FLIGHTS + " valid flights with both, so far " + used.size());
         }
         return CommonSlope.through(groups(used))
+                .map(line -> line.readIn(read(used), Resolution.ofDigits(seconds(used))))
                 .map(line -> answer(question, line, units))
                 .orElseGet(() -> question.tooFew(used.size(), "it was the same on each model's flights"));
+    }
+
+    /** How finely it was read; moments are tapped, and a thermometer's steps are not known finer than its digits. */
+    private Resolution read(List<FlightRow> rows) {
+        double[] values = rows.stream().mapToDouble(this::must).toArray();
+        return switch (this) {
+            case LAUNCH_TORQUE -> Resolution.ofTorques(values);
+            case HOLDING, TEMPERATURE -> Resolution.ofDigits(values);
+        };
+    }
+
+    private static double[] seconds(List<FlightRow> rows) {
+        return rows.stream()
+                .mapToDouble(r -> Objects.requireNonNull(r.seconds()))
+                .toArray();
     }
 
     private TestResult answer(TestResult.Question question, CommonSlope line, UnitSystem units) {
@@ -98,10 +115,7 @@ enum TimeAgainst {
         }
         return byModel.values().stream()
                 .map(flights -> new CommonSlope.Group(
-                        flights.stream().mapToDouble(this::must).toArray(),
-                        flights.stream()
-                                .mapToDouble(r -> Objects.requireNonNull(r.seconds()))
-                                .toArray()))
+                        flights.stream().mapToDouble(this::must).toArray(), seconds(flights)))
                 .toList();
     }
 

@@ -32,7 +32,8 @@ public enum TorqueUnit {
         return decimals;
     }
 
-    double number(Torque torque) {
+    /** So much of it. */
+    public double number(Torque torque) {
         return number.applyAsDouble(torque);
     }
 

@@ -71,7 +71,8 @@ public record BatchWinds(List<Wind> winds, Map<String, Size> sizes) {
     public LaunchTorque launch(Size motor, double motorTurns) {
         List<LaunchTorque.Unwound> unwound = new ArrayList<>();
         for (BatchBand.MotorCurve c : curves(Wind::unwindingReadings)) {
-            unwound.add(new LaunchTorque.Unwound(c.meterId(), new UnwindingCurve(c.curve()), c.loop(), c.mass()));
+            unwound.add(
+                    new LaunchTorque.Unwound(c.meterId(), new UnwindingCurve(c.curve()), c.loop(), c.mass(), c.read()));
         }
         return LaunchTorque.of(unwound, motorTurns, motor.loop(), motor.mass());
     }
@@ -101,6 +102,7 @@ public record BatchWinds(List<Wind> winds, Map<String, Size> sizes) {
         }
         Size size = Objects.requireNonNull(sizes.get(wind.begun().motorId()));
         String meter = Objects.requireNonNull(wind.begun().meter());
-        return Stream.of(new BatchBand.MotorCurve(meter, TorqueCurve.of(readings), size.loop(), size.mass()));
+        return Stream.of(
+                new BatchBand.MotorCurve(meter, TorqueCurve.of(readings), size.loop(), size.mass(), wind.read()));
     }
 }

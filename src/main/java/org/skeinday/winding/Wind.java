@@ -15,6 +15,7 @@ import org.skeinday.evidence.ToldOfFlight;
 import org.skeinday.evidence.Usual;
 import org.skeinday.evidence.WhatCounts;
 import org.skeinday.motor.Hold;
+import org.skeinday.motor.Resolution;
 import org.skeinday.motor.TorqueReading;
 import org.skeinday.units.Torque;
 
@@ -45,6 +46,12 @@ public record Wind(
         /** What is left of the motor hangs on two hooks. */
         BROKE,
         OFF_METER
+    }
+
+    /** How finely its meter is read, in N·mm: tenths of a division by eye. */
+    public Resolution read() {
+        Double division = begun.divisionNmm();
+        return division == null ? Resolution.EXACT : Resolution.ofMeter(division);
     }
 
     /** @throws IllegalArgumentException for a tap or count of another wind */

@@ -44,8 +44,7 @@ record WindReadings(List<TorqueReading> winding, List<TorqueReading> unwinding, 
 
     /** A mark that is crossed is read as finely as the eye tells tenths of a division. */
     private static List<Hold.Reading> held(Wind wind, Stream<Crossing> crossings, long from) {
-        Double division = wind.begun().divisionNmm();
-        Resolution eye = division == null ? Resolution.EXACT : Resolution.ofMeter(division);
+        Resolution eye = wind.read();
         Stream<Hold.Reading> tapped = crossings.flatMap(c ->
                 wind.torque(c.level()).stream().map(t -> new Hold.Reading((c.elapsedMs() - from) / 1000.0, t, eye)));
         return Stream.concat(tapped, typed(wind))

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -99,9 +101,48 @@ class ExportWebTest {
         }
     }
 
+    @Test
+    void every_part_that_is_taken_in_elsewhere_says_as_many_uses_as_the_bench_it_comes_from() throws Exception {
+        String entry = CalledForTests.value(
+                laptop.get("/key-in").body(), "<option value=\"([^\"]+)\"[^>]*>Curlew</option>");
+        Map<String, String> card = new HashMap<>(Map.of("entry", entry, "attempt", "1", "model", "Reed One"));
+        card.putAll(Map.of("motor", "A4", "stop-count", "201", "watch-1", "1:43.61", "watch-2", "1:43.72"));
+        assertEquals(200, laptop.form("/key-in", card).statusCode());
+        Map<String, String> parts = new LinkedHashMap<>(Map.of("everything", ""));
+        String page = laptop.get("/export").body();
+        parts.put("an event", CalledForTests.value(page, "/export.json(\\?event=[^\"]+)\""));
+        parts.put("a season", CalledForTests.value(page, "/export.json(\\?season=[^\"]+)\""));
+        parts.put("motors only", motorsOnly());
+        int uses = usesOnBench("A4");
+        for (Map.Entry<String, String> part : parts.entrySet()) {
+            byte[] bundle =
+                    laptop.get("/export.json" + part.getValue()).body().getBytes(StandardCharsets.UTF_8);
+            try (App other = Demo.startEmpty(root.resolve(part.getKey()))) {
+                Visitor elsewhere = new Visitor(other.port(), "", 63);
+                var taken = elsewhere.upload("/import/take", "part.json", bundle, Map.of());
+                assertEquals(200, taken.statusCode(), taken.body());
+                assertEquals(uses, usesOnBench(elsewhere, "A4"), part.getKey());
+            }
+        }
+        assertEquals(4, uses, "three at practice, one on a card");
+    }
+
+    /** An event at which nothing was flown yet, with an entry that has declared its motor. */
+    private String motorsOnly() throws Exception {
+        var forms = new FilledForms(laptop);
+        forms.add("events", Map.of("name", "Second Rotor Day", "day", "2030-05-09", "kind", "hosting"));
+        forms.add("entries", Map.of("event", "Second Rotor Day", "entry", "Wigeon", "team", "Reed", "motors", "A4"));
+        return CalledForTests.value(
+                laptop.get("/export").body(), "(?s)Second Rotor Day.*?/export.json(\\?event=[^\"]+)\"");
+    }
+
     private int usesOnBench(String tag) throws Exception {
+        return usesOnBench(laptop, tag);
+    }
+
+    private static int usesOnBench(Visitor who, String tag) throws Exception {
         String said = CalledForTests.value(
-                laptop.get("/bench").body(), "(?s)>" + tag + "<.{0,600}?(not used yet|used \\d+ times?)");
+                who.get("/bench").body(), "(?s)>" + tag + "<.{0,600}?(not used yet|used \\d+ times?)");
         return said.startsWith("not") ? 0 : Integer.parseInt(said.replaceAll("\\D", ""));
     }
 

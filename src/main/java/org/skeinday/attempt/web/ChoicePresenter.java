@@ -25,6 +25,7 @@ import org.skeinday.motor.BreakEvidence;
 import org.skeinday.motor.BreakRisk;
 import org.skeinday.motor.BreakingTurns;
 import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.Resolution;
 import org.skeinday.motor.Sample;
 import org.skeinday.motor.StraightLine;
 import org.skeinday.platform.db.Tx;
@@ -165,12 +166,18 @@ final class ChoicePresenter {
                 flights.stream().flatMap(f -> point(f).stream()).toList();
         if (FlightTrend.of(points, ForecastFlights.CONFIDENCE) instanceof FlightTrend.Shown) {
             StraightLine line = StraightLine.through(
-                    points.stream().mapToDouble(FlightTrend.Point::measured).toArray(),
-                    points.stream().mapToDouble(p -> p.time().millis() / 1000.0).toArray());
+                            points.stream()
+                                    .mapToDouble(FlightTrend.Point::measured)
+                                    .toArray(),
+                            points.stream()
+                                    .mapToDouble(p -> p.time().millis() / 1000.0)
+                                    .toArray())
+                    .readIn(Resolution.EXACT, Resolution.ofDigits(seconds));
             return Optional.of(line.likely(fraction, POINTS));
         }
         alike.add(motor.tag());
-        return Optional.of(Sample.of(seconds).likely(POINTS));
+        return Optional.of(
+                Sample.of(seconds).readIn(Resolution.ofDigits(seconds)).likely(POINTS));
     }
 
     /** Wound to which fraction of its own motor's breaking turns, as the stop count says it of the choice. */
