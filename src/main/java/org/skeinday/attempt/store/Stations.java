@@ -36,17 +36,28 @@ public final class Stations {
 
     private final List<Row> attempts;
 
-    private record Row(String id, String entry, State state) {}
+    /** @param isThere whether its motor is there: called, wound or held, or given up and not run back */
+    private record Row(String id, String entry, boolean isThere) {}
 
     private Stations(Tx tx, List<StationAdded> all, String event) {
         this.all = all;
         this.known = known(tx, event);
         this.attempts = tx.sql()
-                .select(ATTEMPT.ID, ATTEMPT.ENTRY_ID, ATTEMPT.STATE)
+                .select(ATTEMPT.ID, ATTEMPT.ENTRY_ID, ATTEMPT.STATE, ATTEMPT.TURNS_ON)
                 .from(ATTEMPT)
                 .where(ATTEMPT.EVENT_ID.eq(event))
                 .orderBy(ATTEMPT.NUMBER.desc())
-                .fetch(r -> new Row(r.value1(), r.value2(), State.of(r.value3())));
+                .fetch(r -> new Row(
+                        r.value1(),
+                        r.value2(),
+                        State.of(r.value3()).isBeforeRelease() || r.value4() && isUrgent(tx, r.value1())));
+    }
+
+    /** Given up while it was wound: until the motor is run back, or what is left of it is seen to, nobody winds there. */
+    private static boolean isUrgent(Tx tx, String attempt) {
+        return LiveAttempts.find(tx, attempt)
+                .filter(live -> live.phase().name().isUrgent())
+                .isPresent();
     }
 
     public static List<FactKind> kinds() {
@@ -102,7 +113,7 @@ public final class Stations {
         return of(attempt.entryId(), attempt.id());
     }
 
-    /** Attempts that are called, wound or held at this place beside this one. */
+    /** Attempts beside this one that are called, wound or held at this place, or were given up there and are not run back. */
     public List<String> openAt(StationAdded station, AttemptNow besides) {
         return openAt(station.id(), besides.id()).toList();
     }
@@ -139,8 +150,7 @@ public final class Stations {
 
     private Stream<String> openAt(String station, String besides) {
         return attempts.stream()
-                .filter(row -> !row.id().equals(besides))
-                .filter(row -> row.state() != State.PLANNED && row.state().isBeforeRelease())
+                .filter(row -> row.isThere() && !row.id().equals(besides))
                 .map(Row::id)
                 .filter(id -> station.equals(known.get(id)));
     }

@@ -77,13 +77,21 @@ public record WindingPlaces(List<NowView.Choice> others) {
         return station.name() + " · " + meter + (ratio == null ? "" : " · winder " + PlainNumber.of(ratio) + " to 1");
     }
 
+    private static String isThere(State state) {
+        return switch (state) {
+            case CALLED -> " is called there";
+            case SCRUBBED -> " is to be run back there";
+            default -> " is there";
+        };
+    }
+
     private static String taken(Tx tx, List<String> attempts) {
         String who = attempts.stream()
                 .flatMap(id -> AttemptStore.find(tx, id).stream())
                 .map(other -> EntryStore.find(tx, other.entryId())
                                 .map(EntryAdded::name)
                                 .orElseThrow()
-                        + (other.state() == State.CALLED ? " is called there" : " is there"))
+                        + isThere(other.state()))
                 .collect(Collectors.joining(", "));
         return who.isEmpty() ? "" : " · " + who;
     }

@@ -6,119 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.skeinday.fault.CalledForTests.value;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
-import org.skeinday.App;
-import org.skeinday.Demo;
-import org.skeinday.Visitor;
 import org.skeinday.fault.CalledForTests;
-import org.skeinday.platform.record.Json;
 import org.skeinday.prepare.FilledForms;
 
 /** Two attempts at two winding places at once: each is read on its own meter and counted by its own winder, on every page. */
 @Timeout(300)
-class TwoPlacesWebTest {
-    private static final String TABLE = "Table by the door · wire meter 1 · winder 10 to 1";
-    private static final String POST = "Spare post · dial 2 · winder 20 to 1";
-
-    @TempDir
-    Path root;
-
-    private App app;
-    private Visitor laptop;
-    private Visitor reader;
-    private long seed = 7_100;
-    private Side curlew;
-    private Side avocet;
-
-    private record Side(String attempt, String title) {}
-
-    @BeforeEach
-    void start() throws Exception {
-        app = Demo.start(root.resolve("day"));
-        laptop = new Visitor(app.port(), "", seed);
-        reader = Demo.joined(app, "helper", "", seed + 50);
-        Map<String, String> post = Map.of(
-                "winder-ratio", "20",
-                "ratio-checked", "2026-05-02",
-                "meter", "dial 2",
-                "division", "0.02 in-ozf",
-                "full-scale", "0.5 in-ozf",
-                "output-turns", "with",
-                "output-checked", "2026-05-02");
-        var forms = new FilledForms(laptop);
-        var prepared = forms.save("stations", forms.row("stations", "Spare post"), post);
-        assertEquals(204, prepared.statusCode(), prepared.body());
-        curlew = called("Curlew");
-        avocet = called("Avocet");
-    }
-
-    @AfterEach
-    void stop() throws Exception {
-        app.close();
-    }
-
-    private Side called(String entry) throws Exception {
-        String id = new FilledForms(laptop).row("entries", entry).replaceFirst(".*/", "");
-        String now = laptop.form("/attempt/call", Map.of("entry", id, "number", "1", "assigned", "yes"))
-                .body();
-        String attempt = now.contains("<h1>" + entry)
-                ? value(now, "name=\"attempt\" value=\"([^\"]+)\"")
-                : value(now, "(?s)<b>" + entry + "</b>.*?/\\?attempt=([^\"]+)\"");
-        laptop.form("/winding/aim", Map.of("attempt", attempt, "launch", "0.2", "ceiling", "0.3", "unit", "in-ozf"));
-        return new Side(attempt, entry + ", attempt 1");
-    }
-
-    /** As the reader's device has it: limits, marks and which way to crank. */
-    private String keys(Side side) throws Exception {
-        return reader.get("/winding/part?flight=" + side.attempt()).body();
-    }
-
-    private static ObjectNode about(Side side) {
-        return Json.MAPPER.createObjectNode().put("attempt", side.attempt());
-    }
-
-    private String begin(Side side) throws Exception {
-        CalledForTests.letWind(laptop, side.attempt());
-        String keys = keys(side);
-        String id = reader.newId();
-        saved(reader.tapAs(
-                id,
-                "wind.begin",
-                about(side)
-                        .put("motor", value(keys, "data-of=\"([^\"]+)\""))
-                        .put("station", value(keys, "data-station=\"([^\"]+)\""))));
-        return id + "-0";
-    }
-
-    private void stopped(String wind) throws Exception {
-        saved(reader.tap(
-                "wind.phase",
-                Json.MAPPER
-                        .createObjectNode()
-                        .put("wind", wind)
-                        .put("phase", "stopped")
-                        .put("elapsedMs", 60_000)));
-    }
-
-    private static void saved(JsonNode answer) {
-        assertEquals("saved", answer.path("state").asText(), answer.toString());
-    }
-
-    private JsonNode choose(Side side, String name) throws Exception {
-        String station = new FilledForms(laptop).row("stations", name).replaceFirst(".*/", "");
-        return reader.tap("attempt.station", about(side).put("station", station));
-    }
-
+class TwoPlacesWebTest extends TwoPlacesDay {
     /** Now, Winding and the attempt's own page name the place, and no page says of anything what another does not. */
     private LiveFigures figures(Side side, String place) throws Exception {
         LiveFigures figures = LiveFigures.of(laptop, side.attempt(), side.title());
@@ -184,18 +81,10 @@ class TwoPlacesWebTest {
         assertTrue(told.contains(motorTurns), told);
     }
 
-    /** The program ends, its database is lost, and it starts from the journal. */
     private void startAgain() throws Exception {
         Map<String, Map<String, String>> before = figures(curlew, POST).all();
         Map<String, Map<String, String>> beside = figures(avocet, TABLE).all();
-        app.close();
-        try (Stream<Path> files = Files.list(root.resolve("day"))) {
-            for (Path file : files.filter(f -> f.toString().contains(".mv.db")).toList()) {
-                Files.delete(file);
-            }
-        }
-        app = Demo.startEmpty(root.resolve("day"));
-        laptop = new Visitor(app.port(), "", ++seed);
+        fromTheJournal();
         assertEquals(before, figures(curlew, POST).all());
         assertEquals(beside, figures(avocet, TABLE).all());
     }
