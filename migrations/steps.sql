@@ -22,7 +22,9 @@ create table steps_run (
   subject_id varchar(165) not null,
   at_ms bigint not null,
   person_id varchar(80),
-  device varchar(80) not null
+  device varchar(80) not null,
+  -- Of a list of the winding place: which one; of the day's list of before the one that was at work when it was begun.
+  station_id varchar(80)
 );
 create table steps_fact (
   id varchar(80) primary key,
@@ -46,7 +48,8 @@ create table steps_gate (
   reason varchar(400) not null,
   steps varchar(4000) not null,
   at_ms bigint not null,
-  device varchar(80) not null
+  device varchar(80) not null,
+  station_id varchar(80)
 );
 create index steps_gate_of on steps_gate (subject_id);
 create table steps_met (

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.skeinday.attempt.action.AfterFlight;
 import org.skeinday.attempt.action.AimActions;
 import org.skeinday.attempt.action.AttemptActions;
+import org.skeinday.attempt.action.AttemptsWoundAt;
 import org.skeinday.attempt.action.ChooseStation;
 import org.skeinday.attempt.action.FlightWorth;
 import org.skeinday.attempt.action.PlaceReopens;
@@ -124,7 +125,7 @@ public final class Catalogue {
         kinds.addAll(FlightWorth.kinds());
         kinds.addAll(WatchActions.kinds());
         kinds.addAll(WindingGate.kinds(record.people()::names));
-        kinds.addAll(StepActions.kinds(SaidInLists::elsewhere));
+        kinds.addAll(StepActions.kinds(SaidInLists::elsewhere, new AttemptsWoundAt()));
         kinds.addAll(PlaceActions.kinds(PlaceReopens::byPlace));
         kinds.addAll(Erasing.kinds(record.people()));
         kinds.addAll(HallActions.kinds(PlaceReopens::byPlace));

@@ -2,10 +2,11 @@ package org.skeinday.steps;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * The line is looked at last, since people move while the rest is seen to: it is not ticked while something critical before
- * winding is open, and it is asked again when something critical is ticked after it.
+ * The line is looked at last, since people move while the rest is seen to: it is not ticked while something critical of its
+ * wind is open, at the winding place or before winding, and it is asked again when something critical is ticked after it.
  */
 public final class LineLast {
     /** Why the line is asked again. */
@@ -16,17 +17,21 @@ public final class LineLast {
     /**
      * Why the line cannot be ticked yet, naming what comes first; empty for every other item and when nothing is before it.
      *
+     * @param place the list of the winding place at which the attempt is wound; empty where nothing is asked there
      * @param askedAgain done items that whoever ticks is asked again after an interruption
-     * @param passes of this attempt: what an adult answered for is not waited for
+     * @param passes of this attempt at this place: what an adult answered for is not waited for
      */
-    public static Optional<String> refuses(Run run, String step, List<Step> askedAgain, List<GatePassed> passes) {
+    public static Optional<String> refuses(
+            Optional<Run> place, Run run, String step, List<Step> askedAgain, List<GatePassed> passes) {
         if (!step.equals(Step.LINE) || run.list().moment() != Moment.BEFORE_WINDING) {
             return Optional.empty();
         }
-        List<Step> first = run.list().critical().stream()
+        Stream<Step> there = place.stream()
+                .flatMap(list -> list.list().critical().stream().filter(other -> isWaitedFor(list, other, passes)));
+        Stream<Step> before = run.list().critical().stream()
                 .filter(other -> !other.id().equals(Step.LINE))
-                .filter(other -> askedAgain.contains(other) || isWaitedFor(run, other, passes))
-                .toList();
+                .filter(other -> askedAgain.contains(other) || isWaitedFor(run, other, passes));
+        List<Step> first = Stream.concat(there, before).toList();
         return first.isEmpty() ? Optional.empty() : Optional.of(words(first));
     }
 
@@ -36,13 +41,18 @@ public final class LineLast {
                 + (first.size() == 1 ? next : next + " and " + (first.size() - 1) + " more");
     }
 
-    /** Whether a tick of this item makes the line be asked again: the item was open, and the line was done before it. */
-    public static boolean opensAgain(Run run, String step, long atMs, List<GatePassed> passes) {
+    /**
+     * Whether a tick of this item makes the line be asked again: the item was open, and the line was done before it.
+     *
+     * @param ticked the list of the item: the one before winding, or that of the winding place
+     * @param run the list before winding, which has the line
+     */
+    public static boolean opensAgain(Run ticked, Run run, String step, long atMs, List<GatePassed> passes) {
         if (step.equals(Step.LINE) || run.list().moment() != Moment.BEFORE_WINDING) {
             return false;
         }
-        boolean late = run.list().critical().stream()
-                .anyMatch(other -> other.id().equals(step) && isWaitedFor(run, other, passes));
+        boolean late = ticked.list().critical().stream()
+                .anyMatch(other -> other.id().equals(step) && isWaitedFor(ticked, other, passes));
         return late && wasDoneBefore(run, atMs);
     }
 

@@ -30,7 +30,7 @@ class GateTest {
             run(BEFORE, tick("2", "direction", 0), tick("3", Step.EYES, 0), tick("5", Step.LINE, 0));
 
     private static GatePassed pass(String id, long at, String... steps) {
-        return new GatePassed(id, "attempt", "adult", "post is held by two", List.of(steps), at, "t");
+        return new GatePassed(id, "attempt", "adult", "post is held by two", List.of(steps), at, "t", null);
     }
 
     @Test
@@ -112,8 +112,10 @@ class GateTest {
         assertFalse(verdict.isHeld());
         assertEquals(Optional.of(pass), verdict.passed());
         assertEquals(List.of("mount", "distances"), ids(verdict.open()));
-        assertThrows(IllegalArgumentException.class, () -> new GatePassed("p", "a", " ", "why", List.of(), 0, "t"));
-        assertThrows(IllegalArgumentException.class, () -> new GatePassed("p", "a", "adult", " ", List.of(), 0, "t"));
+        assertThrows(
+                IllegalArgumentException.class, () -> new GatePassed("p", "a", " ", "why", List.of(), 0, "t", null));
+        assertThrows(
+                IllegalArgumentException.class, () -> new GatePassed("p", "a", "adult", " ", List.of(), 0, "t", null));
     }
 
     @Test

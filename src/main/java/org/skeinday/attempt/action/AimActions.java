@@ -131,7 +131,8 @@ public final class AimActions {
         facts.addAll(AsksAgain.beforeWinding(tx, context, now.id(), AsksAgain.OTHER_MOTOR));
         if (now.state() == State.CALLED) {
             MotorStore.find(tx, taken.motorId())
-                    .ifPresent(m -> facts.addAll(PlaceReopens.byMotor(tx, context, now.eventId(), m)));
+                    .ifPresent(m -> facts.addAll(
+                            PlaceReopens.byMotor(tx, context, now.eventId(), m, AttemptsWoundAt.of(tx, now))));
         }
         facts.add(PhaseGate.acted(context, now.id(), AttemptAct.TAKE_SPARE));
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);

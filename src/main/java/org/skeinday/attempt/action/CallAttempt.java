@@ -14,6 +14,7 @@ import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.Stations;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
+import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.FlightRulesStore;
@@ -91,15 +92,14 @@ public final class CallAttempt {
         long atMs = context.now().toEpochMilli();
         facts.add(Fact.of("attempt.called", planned.call(model, motor, atMs)));
         facts.add(PhaseGate.acted(context, planned.id(), AttemptAct.CALL));
-        if (entry.own()) {
-            facts.addAll(ChooseStation.stays(planned.id(), Stations.of(tx, entry, planned.id())));
-        }
+        Optional<StationAdded> station = entry.own() ? Stations.of(tx, entry, planned.id()) : Optional.empty();
+        facts.addAll(ChooseStation.stays(planned.id(), station));
         AttemptStore.lastAim(tx, entry.id())
                 .ifPresent(last -> facts.add(Fact.of("attempt.aimed", last.of(planned.id()))));
         Optional.ofNullable(motor)
                 .filter(id -> entry.own())
                 .flatMap(id -> MotorStore.find(tx, id))
-                .ifPresent(m -> facts.addAll(PlaceReopens.byMotor(tx, context, event.id(), m)));
+                .ifPresent(m -> facts.addAll(PlaceReopens.byMotor(tx, context, event.id(), m, station)));
         if (TermsStore.of(tx, event.id()).asksForQuiet()) {
             facts.add(Fact.of("quiet.began", new Quiet(planned.id(), atMs, null)));
         }

@@ -8,10 +8,9 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptStation;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
-import org.skeinday.attempt.store.Stations;
 import org.skeinday.contest.StationAdded;
-import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.StationStore;
+import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
@@ -44,6 +43,12 @@ public final class ChooseStation {
         }
         List<Fact> facts = new ArrayList<>(List.of(fact(now.id(), chosen.station())));
         facts.addAll(AsksAgain.beforeWinding(tx, context, now.id(), AsksAgain.OTHER_PLACE));
+        Optional<StationAdded> to = StationStore.all(tx).stream()
+                .filter(s -> s.id().equals(chosen.station()))
+                .findFirst();
+        Optional.ofNullable(now.motorId())
+                .flatMap(id -> MotorStore.find(tx, id))
+                .ifPresent(m -> facts.addAll(PlaceReopens.byMotor(tx, context, now.eventId(), m, to)));
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 
@@ -57,9 +62,7 @@ public final class ChooseStation {
     }
 
     private static Optional<StationAdded> at(Tx tx, AttemptNow now) {
-        return EntryStore.find(tx, now.entryId())
-                .filter(entry -> entry.own())
-                .flatMap(entry -> Stations.of(tx, entry, now.id()));
+        return AttemptsWoundAt.of(tx, now);
     }
 
     private static Fact fact(String attempt, String station) {

@@ -17,13 +17,14 @@ import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
 import org.skeinday.steps.ModelSubject;
+import org.skeinday.steps.PlaceSubject;
 import org.skeinday.steps.Step;
 import org.skeinday.units.Length;
 import org.skeinday.units.Mass;
 import org.skeinday.units.PlainNumber;
 import org.skeinday.units.UnitSystem;
 
-/** Values of the day's lists that belong to the winding place or to a model. */
+/** Values of the day's lists that belong to a winding place or to a model. */
 final class SaidBeside {
     private static final Set<String> TOPICS = Set.of("contest", "places");
     /** A tape along a floor says it no better, mm (own default). */
@@ -33,12 +34,12 @@ final class SaidBeside {
 
     private SaidBeside() {}
 
-    /** @param subject of a model's list a {@link ModelSubject} */
+    /** @param subject of a model's list a {@link ModelSubject}, of a winding place's a {@link PlaceSubject} */
     static Optional<Decision> of(Tx tx, ActContext context, String subject, Step step, String answer) {
         return switch (step.answer()) {
-            case NEWTONS -> pulled(tx, context, Double.parseDouble(answer));
+            case NEWTONS -> pulled(tx, context, station(tx, subject), Double.parseDouble(answer));
             case LANE_LENGTH -> lane(tx, Length.parse(answer));
-            case RATIO -> ratio(context, StationStore.atWork(tx), answer);
+            case RATIO -> ratio(context, station(tx, subject), answer);
             case MASS ->
                 ModelSubject.parse(subject)
                         .flatMap(about ->
@@ -46,6 +47,16 @@ final class SaidBeside {
                         .flatMap(model -> weighed(model, answer));
             default -> Optional.empty();
         };
+    }
+
+    /** The winding place that the list is about; of any other list the one at work. */
+    static Optional<StationAdded> station(Tx tx, String subject) {
+        String of = PlaceSubject.parse(subject).map(PlaceSubject::stationId).orElse("");
+        return of.isEmpty() || ModelStore.find(tx, of).isPresent()
+                ? StationStore.atWork(tx)
+                : StationStore.all(tx).stream()
+                        .filter(station -> station.id().equals(of))
+                        .findFirst();
     }
 
     /** Of an own entry of the event that the list is of: a made-up subject weighs nobody's model. */
@@ -56,18 +67,16 @@ final class SaidBeside {
                 .anyMatch(model::equals);
     }
 
-    /** Too little is no pull test; enough is noted of the winding place at work. */
-    private static Optional<Decision> pulled(Tx tx, ActContext context, double newtons) {
+    /** Too little is no pull test; enough is noted of the winding place. */
+    private static Optional<Decision> pulled(Tx tx, ActContext context, Optional<StationAdded> at, double newtons) {
         double least = TodaysPull.testNewtons(tx).orElse(StationCheck.USUAL_PULL_N);
         if (newtons < least) {
             return Optional.of(Decision.refused(
                     "answer",
                     "The mount must hold " + Math.round(least) + " N today; pull it with as much, or mend it"));
         }
-        return StationStore.atWork(tx)
-                .map(station -> noted(Fact.of(
-                        "station.changed",
-                        station.pulled(newtons, context.today().toString()))));
+        return at.map(station -> noted(Fact.of(
+                "station.changed", station.pulled(newtons, context.today().toString()))));
     }
 
     /** Another ratio than on record would make every plan wrong: it is set where the winder is described. */

@@ -45,6 +45,11 @@ public final class SaidInLists {
         };
     }
 
+    /** The winding place that a list is about which is of no attempt. */
+    public static Optional<StationAdded> station(Tx tx, String subject) {
+        return SaidBeside.station(tx, subject);
+    }
+
     private static Optional<StationAdded> station(Tx tx, AttemptNow attempt) {
         return EntryStore.find(tx, attempt.entryId()).flatMap(entry -> Stations.of(tx, entry, attempt.id()));
     }

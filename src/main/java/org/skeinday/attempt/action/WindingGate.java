@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -46,7 +48,16 @@ public final class WindingGate {
 
     /** Whether this attempt may be wound now. */
     public static Gate.Verdict of(Tx tx, AttemptNow attempt) {
-        return isOwn(tx, attempt) ? GateAsked.startWinding(tx, attempt.eventId(), attempt.id()) : OPEN;
+        return isOwn(tx, attempt) ? GateAsked.startWinding(tx, wind(tx, attempt)) : OPEN;
+    }
+
+    /** With the place at which it is wound, whose list is asked. */
+    public static GateAsked.Wind wind(Tx tx, AttemptNow attempt) {
+        return new GateAsked.Wind(attempt.eventId(), attempt.id(), station(tx, attempt));
+    }
+
+    private static @Nullable String station(Tx tx, AttemptNow attempt) {
+        return AttemptsWoundAt.of(tx, attempt).map(StationAdded::id).orElse(null);
     }
 
     /** Why winding waits, and what to do; empty when it need not. */
@@ -90,7 +101,8 @@ public final class WindingGate {
                 pass.reason().strip(),
                 verdict.forTheAdult().stream().map(Step::id).collect(Collectors.toList()),
                 context.now().toEpochMilli(),
-                context.device());
+                context.device(),
+                station(tx, attempt));
         return new Decision.Decided(
                 List.of(Fact.of("gate.passed", fact)),
                 known.isPresent() ? Map.of() : Map.of(id, adult),

@@ -14,6 +14,7 @@ import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.BreakRecord;
+import org.skeinday.attempt.store.Stations;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
@@ -82,7 +83,7 @@ final class CardLines {
         }
         lines.addAll(GateWords.passes(tx, attempt, nameOf));
         if (live.phase().name() == AttemptPhase.Name.CALLED && entry.own()) {
-            lines.addAll(HallLines.apart(tx, attempt.eventId(), units));
+            lines.addAll(HallLines.apart(tx, attempt.eventId(), () -> Stations.of(tx, entry, attempt.id()), units));
         }
         if (live.phase().name() == AttemptPhase.Name.HOLDING) {
             lines.add(new NowView.Line("by hand signal", "floor clear, permission, timekeepers ready"));

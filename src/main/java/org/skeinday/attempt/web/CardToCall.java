@@ -11,6 +11,7 @@ import org.skeinday.attempt.BackwardSum;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.OneNumber;
+import org.skeinday.attempt.store.Stations;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
@@ -128,7 +129,7 @@ final class CardToCall {
             lines.addAll(
                     WhoDoesWhat.of(tx, entry, today.nextNumber(entry), nameOf).lines());
             WindingPlaces.next(tx, entry).ifPresent(lines::add);
-            lines.addAll(HallLines.apart(tx, today.event().id(), units));
+            lines.addAll(HallLines.apart(tx, today.event().id(), () -> Stations.of(tx, entry, null), units));
             window.filter(w -> w.closesAtMs() > nowMs)
                     .map(w -> Apart.made(
                             "What is left of the window",

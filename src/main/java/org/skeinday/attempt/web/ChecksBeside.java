@@ -8,15 +8,16 @@ import java.util.stream.Stream;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.action.SaidInLists;
 import org.skeinday.attempt.action.TestedAt;
 import org.skeinday.attempt.action.TodaysPull;
 import org.skeinday.attempt.action.TodaysStretch;
+import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.Stations;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
-import org.skeinday.contest.store.StationStore;
 import org.skeinday.hall.web.MotorsOfDay;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
@@ -28,10 +29,10 @@ import org.skeinday.units.UnitSystem;
 public final class ChecksBeside implements AtHand, MotorsOfDay {
     @Override
     public List<Attempt> attempts(Tx tx) {
-        return Today.read(tx).stream().flatMap(ChecksBeside::own).toList();
+        return Today.read(tx).stream().flatMap(today -> own(tx, today)).toList();
     }
 
-    private static Stream<Attempt> own(Today today) {
+    private static Stream<Attempt> own(Tx tx, Today today) {
         List<AttemptNow> open = today.open().stream()
                 .filter(a -> today.entry(a.entryId()).own())
                 .toList();
@@ -40,14 +41,15 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
                         .filter(a -> today.entry(a.entryId()).own() && a.state() == State.CLOSED)
                         .max(Comparator.comparingLong(a -> moment(a.closedAtMs())))
                         .stream()
-                        .map(a -> of(today, a))
-                : open.stream().map(a -> of(today, a));
+                        .map(a -> of(tx, today, a))
+                : open.stream().map(a -> of(tx, today, a));
     }
 
-    private static Attempt of(Today today, AttemptNow a) {
+    private static Attempt of(Tx tx, Today today, AttemptNow a) {
         return new Attempt(
                 a.id(),
                 today.title(a),
+                WindingGate.wind(tx, a).station(),
                 stage(today.live(a.id()).phase().name()),
                 Strips.of(today.live(a.id())),
                 moment(a.closedAtMs()));
@@ -90,7 +92,7 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
         return Apart.made("How warm the tests were", () -> TestedAt.celsius(tx), words -> OptionalDouble.empty());
     }
 
-    /** Of the attempt's winding place; for another list of the one at work. */
+    /** Of the winding place of the attempt or of the list; for any other list of the one at work. */
     @Override
     public Optional<Double> winderRatio(Tx tx, String subject) {
         return place(tx, subject).map(StationAdded::winderRatio);
@@ -103,8 +105,8 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
 
     private static Optional<StationAdded> place(Tx tx, String subject) {
         return AttemptStore.find(tx, subject)
-                .flatMap(attempt ->
+                .map(attempt ->
                         EntryStore.find(tx, attempt.entryId()).flatMap(entry -> Stations.of(tx, entry, attempt.id())))
-                .or(() -> StationStore.atWork(tx));
+                .orElseGet(() -> SaidInLists.station(tx, subject));
     }
 }

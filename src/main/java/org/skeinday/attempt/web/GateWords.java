@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.function.UnaryOperator;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.steps.Gate;
@@ -44,7 +45,7 @@ final class GateWords {
         List<GatePassed> passes = RunStore.passes(tx, attempt.id());
         return passes.isEmpty()
                 ? List.of()
-                : GateAsked.answered(tx, attempt.eventId(), attempt.id(), passes, begunAt(tx, attempt));
+                : GateAsked.answered(tx, WindingGate.wind(tx, attempt), passes, begunAt(tx, attempt));
     }
 
     private static long begunAt(Tx tx, AttemptNow attempt) {

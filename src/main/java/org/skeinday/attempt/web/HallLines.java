@@ -3,12 +3,16 @@ package org.skeinday.attempt.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.skeinday.contest.StationAdded;
 import org.skeinday.hall.PlaceMeasured;
 import org.skeinday.hall.store.PlaceStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
 import org.skeinday.steps.Moment;
 import org.skeinday.steps.StepState;
+import org.skeinday.steps.store.PlaceLists;
 import org.skeinday.steps.store.RunStore;
 import org.skeinday.units.UnitSystem;
 
@@ -19,15 +23,18 @@ public final class HallLines {
 
     private HallLines() {}
 
-    /** As {@link #of}; a hall that cannot be read keeps nobody from the card. */
-    static List<NowView.Line> apart(Tx tx, String event, UnitSystem units) {
+    /** As {@link #of}; a hall or a place that cannot be read keeps nobody from the card. */
+    static List<NowView.Line> apart(Tx tx, String event, Supplier<Optional<StationAdded>> at, UnitSystem units) {
         return Apart.made(
-                "What the hall says", () -> of(tx, event, units), words -> List.of(new NowView.Line("hall", words)));
+                "What the hall says",
+                () -> of(tx, event, at.get(), units),
+                words -> List.of(new NowView.Line("hall", words)));
     }
 
-    private static List<NowView.Line> of(Tx tx, String event, UnitSystem units) {
+    private static List<NowView.Line> of(Tx tx, String event, Optional<StationAdded> at, UnitSystem units) {
         List<NowView.Line> lines = new ArrayList<>(air(tx, units));
-        RunStore.of(tx, Moment.WINDING_PLACE, event).states().stream()
+        String subject = PlaceLists.subject(event, at.map(StationAdded::id).orElse(null));
+        RunStore.of(tx, Moment.WINDING_PLACE, subject).states().stream()
                 .filter(StepState::isOpen)
                 .forEach(state -> state.reopened()
                         .ifPresent(r -> lines.add(

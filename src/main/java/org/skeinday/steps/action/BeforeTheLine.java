@@ -1,11 +1,15 @@
 package org.skeinday.steps.action;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.steps.GatePassed;
 import org.skeinday.steps.LineLast;
+import org.skeinday.steps.Moment;
+import org.skeinday.steps.PlaceSubject;
 import org.skeinday.steps.Resumption;
 import org.skeinday.steps.Run;
 import org.skeinday.steps.Step;
@@ -14,19 +18,59 @@ import org.skeinday.steps.store.RunStore;
 
 /** Asks {@link LineLast} for a tick that comes in. */
 final class BeforeTheLine {
-    private BeforeTheLine() {}
+    private final WoundAt places;
 
-    /** Why it comes too early; empty when it is taken. */
-    static Optional<String> refuses(Tx tx, ActContext context, Run run, Ticked tick, String attempt) {
+    BeforeTheLine(WoundAt places) {
+        this.places = places;
+    }
+
+    /** Why it comes too early; empty when it is taken. @param subject of the run: the attempt, where the line is ticked */
+    Optional<String> refuses(Tx tx, ActContext context, Run run, Ticked tick, String subject) {
+        if (!tick.stepId().equals(Step.LINE)) {
+            return Optional.empty();
+        }
         List<Step> again = run.resumedBy(context.personOrNull(), context.device(), tick.atMs())
                 .map(Resumption::askAgain)
                 .orElse(List.of());
-        return LineLast.refuses(run, tick.stepId(), again, RunStore.passes(tx, attempt));
+        Optional<Run> place =
+                places.wind(tx, subject).map(wind -> RunStore.of(tx, Moment.WINDING_PLACE, wind.placeList()));
+        return LineLast.refuses(place, run, tick.stepId(), again, passes(tx, subject));
     }
 
-    /** The line, asked again when this is ticked after it; nothing while whoever goes on is asked it anyway. */
-    static List<Fact> opens(Tx tx, ActContext context, Run run, Ticked tick, String attempt) {
-        if (!LineLast.opensAgain(run, tick.stepId(), tick.atMs(), RunStore.passes(tx, attempt))) {
+    private List<GatePassed> passes(Tx tx, String attempt) {
+        return places.wind(tx, attempt)
+                .map(wind -> GateAsked.passes(tx, wind))
+                .orElseGet(() -> RunStore.passes(tx, attempt));
+    }
+
+    /**
+     * The line, asked again when this is ticked after it; nothing while whoever goes on is asked it anyway. What is ticked in
+     * the list of a winding place opens it for each attempt that is called there.
+     */
+    List<Fact> opens(Tx tx, ActContext context, Run run, Ticked tick, String subject) {
+        List<Fact> facts = new ArrayList<>();
+        for (String attempt : attempts(tx, run, subject)) {
+            facts.addAll(opensOf(tx, context, run, tick, attempt));
+        }
+        return facts;
+    }
+
+    private List<String> attempts(Tx tx, Run run, String subject) {
+        return switch (run.list().moment()) {
+            case BEFORE_WINDING -> List.of(subject);
+            case WINDING_PLACE -> {
+                Optional<PlaceSubject> place = PlaceSubject.parse(subject);
+                yield places.called(
+                        tx, place.map(PlaceSubject::eventId).orElse(subject), place.map(PlaceSubject::stationId));
+            }
+            default -> List.of();
+        };
+    }
+
+    private List<Fact> opensOf(Tx tx, ActContext context, Run ticked, Ticked tick, String attempt) {
+        boolean isItsOwn = ticked.list().moment() == Moment.BEFORE_WINDING;
+        Run run = isItsOwn ? ticked : RunStore.of(tx, Moment.BEFORE_WINDING, attempt);
+        if (!LineLast.opensAgain(ticked, run, tick.stepId(), tick.atMs(), passes(tx, attempt))) {
             return List.of();
         }
         List<Step> line = run.list().step(Step.LINE).stream().toList();

@@ -15,6 +15,7 @@ import org.skeinday.steps.RunFact;
 import org.skeinday.steps.RunRules;
 import org.skeinday.steps.TakenBack;
 import org.skeinday.steps.store.ListStore;
+import org.skeinday.steps.store.PlaceLists;
 import org.skeinday.steps.store.RunStore;
 import org.skeinday.units.Sentence;
 
@@ -101,7 +102,8 @@ public final class PutRight {
         }
         return RunStore.begun(tx, fact.runId())
                 .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision())
-                        .flatMap(list -> list.step(fact.stepId()))
-                        .flatMap(step -> said.elsewhere(tx, context, run.subjectId(), step, answer)));
+                        .flatMap(list -> list.step(fact.stepId())
+                                .flatMap(step -> said.elsewhere(
+                                        tx, context, PlaceLists.named(tx, list, run.subjectId()), step, answer))));
     }
 }

@@ -21,6 +21,7 @@ import org.skeinday.steps.Skipped;
 import org.skeinday.steps.Step;
 import org.skeinday.steps.Ticked;
 import org.skeinday.steps.store.ListStore;
+import org.skeinday.steps.store.PlaceLists;
 import org.skeinday.steps.store.RunStore;
 
 /** Taps of a walk through a list. None is refused for being late; each is kept beside the others. */
@@ -31,15 +32,17 @@ public final class StepActions {
     private static final int LONGEST_ANSWER = 200;
 
     private final StepEffect said;
+    private final BeforeTheLine line;
 
-    private StepActions(StepEffect said) {
+    private StepActions(StepEffect said, WoundAt places) {
         this.said = said;
+        this.line = new BeforeTheLine(places);
     }
 
     /**
      * One item is done.
      *
-     * @param subject what the list is about: the attempt, the day, the day's model
+     * @param subject what the list is about: the attempt, the day, the day's model or winding place
      * @param answer the value that it asks for; null for OK
      * @param revision of the list as it was shown
      * @param unit that stood beside the item; null where the page of then did not say it
@@ -83,9 +86,9 @@ public final class StepActions {
             @Nullable Long serverMs,
             @Nullable Long boundMs) {}
 
-    /** @param said what values say elsewhere */
-    public static List<ActKind<?>> kinds(StepEffect said) {
-        var deeds = new StepActions(said);
+    /** @param said what values say elsewhere @param places where attempts are wound */
+    public static List<ActKind<?>> kinds(StepEffect said, WoundAt places) {
+        var deeds = new StepActions(said, places);
         var right = new PutRight(said);
         return List.of(
                 new ActKind<>("step.tick", Tick.class, deeds::tick),
@@ -102,7 +105,8 @@ public final class StepActions {
         if (inForce == null || isNoSubject(tick.subject())) {
             return noList();
         }
-        Run run = RunStore.of(tx, inForce, tick.subject());
+        String subject = PlaceLists.named(tx, inForce, tick.subject());
+        Run run = RunStore.of(tx, inForce, subject);
         @Nullable
         String answer = tick.answer() == null || tick.answer().isBlank()
                 ? null
@@ -113,29 +117,25 @@ public final class StepActions {
         long atMs = TapTime.of(context, tick.serverMs(), tick.boundMs(), 0);
         var fact = new Ticked(
                 context.ownId(),
-                RunStore.id(tick.list(), tick.subject()),
+                RunStore.id(tick.list(), subject),
                 tick.step(),
                 answer,
                 tick.revision(),
                 atMs,
                 context.personOrNull(),
                 context.device());
-        Optional<String> no = RunRules.refuses(run.list(), fact)
-                .or(() -> BeforeTheLine.refuses(tx, context, run, fact, tick.subject()));
+        Optional<String> no =
+                RunRules.refuses(run.list(), fact).or(() -> line.refuses(tx, context, run, fact, subject));
         if (no.isPresent()) {
             return Decision.refused("answer", no.get());
         }
-        List<Fact> facts = Began.orGoesOn(tx, context, run, tick.subject(), atMs);
-        facts.addAll(BeforeTheLine.opens(tx, context, run, fact, tick.subject()));
+        List<Fact> facts = Began.orGoesOn(tx, context, run, subject, atMs);
+        facts.addAll(line.opens(tx, context, run, fact, subject));
         facts.add(Fact.of("step.ticked", fact));
         Optional<Decision> elsewhere = answer == null
                 ? Optional.empty()
                 : said.elsewhere(
-                        tx,
-                        context,
-                        tick.subject(),
-                        run.list().step(tick.step()).orElseThrow(),
-                        answer);
+                        tx, context, subject, run.list().step(tick.step()).orElseThrow(), answer);
         return decided(facts, elsewhere);
     }
 
@@ -152,11 +152,12 @@ public final class StepActions {
         if (inForce == null || isNoSubject(read.subject())) {
             return noList();
         }
-        Run run = RunStore.of(tx, inForce, read.subject());
+        String subject = PlaceLists.named(tx, inForce, read.subject());
+        Run run = RunStore.of(tx, inForce, subject);
         long atMs = TapTime.of(context, read.serverMs(), read.boundMs(), 0);
         var fact = new ReadAloud(
                 context.ownId(),
-                RunStore.id(read.list(), read.subject()),
+                RunStore.id(read.list(), subject),
                 read.revision(),
                 atMs,
                 context.personOrNull(),
@@ -165,7 +166,7 @@ public final class StepActions {
         if (no.isPresent()) {
             return Decision.refused(no.get());
         }
-        List<Fact> facts = Began.ifNew(tx, context, run, read.subject(), atMs);
+        List<Fact> facts = Began.ifNew(tx, context, run, subject, atMs);
         facts.add(Fact.of("list.read-aloud", fact));
         return decided(facts);
     }
@@ -179,11 +180,12 @@ public final class StepActions {
         if (wrong.isPresent()) {
             return wrong.get();
         }
-        Run run = RunStore.of(tx, inForce, skip.subject());
+        String subject = PlaceLists.named(tx, inForce, skip.subject());
+        Run run = RunStore.of(tx, inForce, subject);
         long atMs = TapTime.of(context, skip.serverMs(), skip.boundMs(), 0);
         var fact = new Skipped(
                 context.ownId(),
-                RunStore.id(skip.list(), skip.subject()),
+                RunStore.id(skip.list(), subject),
                 skip.step(),
                 skip.reason().strip(),
                 skip.revision(),
@@ -194,7 +196,7 @@ public final class StepActions {
         if (no.isPresent()) {
             return Decision.refused("reason", no.get());
         }
-        List<Fact> facts = Began.orGoesOn(tx, context, run, skip.subject(), atMs);
+        List<Fact> facts = Began.orGoesOn(tx, context, run, subject, atMs);
         facts.add(Fact.of("step.skipped", fact));
         return decided(facts);
     }

@@ -39,7 +39,17 @@ public final class RunStore {
     }
 
     public static Optional<RunBegun> begun(Tx tx, String id) {
-        return tx.sql().selectFrom(STEPS_RUN).where(STEPS_RUN.ID.eq(id)).fetchOptionalInto(RunBegun.class);
+        return tx.sql()
+                .selectFrom(STEPS_RUN)
+                .where(STEPS_RUN.ID.eq(id))
+                .fetchOptional(r -> new RunBegun(
+                        r.getId(),
+                        r.getListId(),
+                        r.getRevision(),
+                        r.getSubjectId(),
+                        r.getAtMs(),
+                        r.getPersonId(),
+                        r.getDevice()));
     }
 
     /** In the revision in which it was begun; with nothing done, in the one in force, when nobody began it. */
@@ -53,12 +63,16 @@ public final class RunStore {
     }
 
     private static Run asOf(Tx tx, Checklist inForce, String subject, long untilMs) {
-        String id = id(inForce.id(), subject);
-        Checklist list = begun(tx, id)
+        List<String> ids = PlaceLists.runs(tx, inForce, subject);
+        Checklist list = ids.stream()
+                .flatMap(id -> begun(tx, id).stream())
+                .findFirst()
                 .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision()))
                 .orElse(inForce);
-        List<RunFact> facts =
-                facts(tx, id).stream().filter(fact -> fact.atMs() <= untilMs).toList();
+        List<RunFact> facts = ids.stream()
+                .flatMap(id -> facts(tx, id).stream())
+                .filter(fact -> fact.atMs() <= untilMs)
+                .toList();
         return Run.of(list, facts, PAUSES);
     }
 
@@ -116,7 +130,8 @@ public final class RunStore {
                         r.getReason(),
                         List.of(Objects.requireNonNull(r.getSteps()).split(",")),
                         r.getAtMs(),
-                        r.getDevice()));
+                        r.getDevice(),
+                        r.getStationId()));
     }
 
     /** Ids of cautions whose full text this person had before {@code beforeMs} on a day. */

@@ -7,7 +7,6 @@ import static org.skeinday.platform.db.schema.Tables.STEPS_ROW;
 import static org.skeinday.platform.db.schema.Tables.STEPS_RUN;
 
 import java.util.List;
-import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.FactKind;
 import org.skeinday.steps.CautionMet;
@@ -30,7 +29,7 @@ public final class StepsFacts {
     public static List<FactKind> kinds() {
         return List.of(
                 FactKind.of("checklist.revised", ChecklistRevised.class, StepsFacts::revised),
-                FactKind.of("run.begun", RunBegun.class, Rows.into(STEPS_RUN)),
+                FactKind.of("run.begun", RunBegun.class, StepsFacts::begun),
                 run("step.ticked", Ticked.class),
                 run("list.read-aloud", ReadAloud.class),
                 run("step.skipped", Skipped.class),
@@ -48,6 +47,12 @@ public final class StepsFacts {
             row.setStepId(fact.stepId());
             tx.sql().executeInsert(row);
         });
+    }
+
+    private static void begun(Tx tx, RunBegun fact) {
+        var row = tx.sql().newRecord(STEPS_RUN, fact);
+        row.setStationId(PlaceLists.station(tx, fact).orElse(null));
+        tx.sql().executeInsert(row);
     }
 
     private static void revised(Tx tx, ChecklistRevised fact) {
@@ -82,6 +87,7 @@ public final class StepsFacts {
                 .set(STEPS_GATE.STEPS, String.join(",", fact.steps()))
                 .set(STEPS_GATE.AT_MS, fact.atMs())
                 .set(STEPS_GATE.DEVICE, fact.device())
+                .set(STEPS_GATE.STATION_ID, fact.stationId())
                 .execute();
     }
 

@@ -2,6 +2,7 @@ package org.skeinday.steps.web;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.Length;
 import org.skeinday.units.UnitSystem;
@@ -11,10 +12,11 @@ public interface AtHand {
     /**
      * An own attempt.
      *
+     * @param station winding place at which it is wound; null where none is prepared
      * @param strip where it stands, in words
      * @param closedMs epoch ms; 0 while it is open
      */
-    record Attempt(String id, String title, Stage stage, StripView strip, long closedMs) {}
+    record Attempt(String id, String title, @Nullable String station, Stage stage, StripView strip, long closedMs) {}
 
     /** Where an attempt stands, as far as lists ask for it. */
     enum Stage {

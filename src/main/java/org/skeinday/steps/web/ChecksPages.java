@@ -22,7 +22,6 @@ import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.ActStore;
 import org.skeinday.steps.Moment;
 import org.skeinday.steps.Run;
-import org.skeinday.steps.action.GateAsked;
 import org.skeinday.steps.store.ListStore;
 
 /** The page Checks: the list of this pause first, the others beneath; and all of them on paper. */
@@ -115,14 +114,15 @@ public final class ChecksPages {
         long nowMs = clock.millis();
         var pause = new Pause(tx, event, atHand, today, word(ctx, "subject"));
         List<Pause.Place> all = pause.all();
-        Optional<Pause.Place> asked = pause.isQuiet() ? Optional.empty() : asked(ctx, all);
+        Optional<Pause.Place> asked =
+                pause.isQuiet() ? Optional.empty() : pause.asked(all, word(ctx, "list"), word(ctx, "subject"));
         Optional<Pause.Place> shown = asked.or(() -> pause.now(all, nowMs));
         Caller caller = Access.callerOf(ctx);
         @Nullable String person = caller.person().isEmpty() ? null : caller.person();
         Optional<AtHand.Attempt> called = pause.called();
-        GateView waits = called.map(a -> GateView.of(GateAsked.startWinding(tx, event.id(), a.id())))
-                .orElse(GateView.OPEN);
-        var notices = new NoticesPresenter(all, called.map(AtHand.Attempt::id).orElse(""), !waits.isOpen());
+        GateView waits = called.map(a -> GateView.of(pause.verdict(a))).orElse(GateView.OPEN);
+        var notices = new NoticesPresenter(
+                all, pause.ofItsPlace(all), called.map(AtHand.Attempt::id).orElse(""), !waits.isOpen());
         return new ChecksView(
                 event.name(),
                 shown.isPresent() ? "" : pause.none(true),
@@ -161,14 +161,6 @@ public final class ChecksPages {
                 form);
     }
 
-    private static Optional<Pause.Place> asked(Context ctx, List<Pause.Place> all) {
-        String list = word(ctx, "list");
-        String subject = word(ctx, "subject");
-        return all.stream()
-                .filter(p -> p.list().id().equals(list) && p.subject().equals(subject))
-                .findFirst();
-    }
-
     private static String word(Context ctx, String name) {
         String value = ctx.queryParam(name);
         String sent = value == null ? ctx.formParam(name) : value;
@@ -186,8 +178,13 @@ public final class ChecksPages {
                 .map(words -> new ChecksView.Ended(
                         place.moment() == Moment.BEFORE_WINDING
                                 ? place.list().title() + " is done."
-                                : place.list().title() + " is done. " + words,
+                                : title(place) + " is done. " + words,
                         address(place)));
+    }
+
+    /** Of a list that there are several of with what it is for. */
+    static String title(Pause.Place place) {
+        return place.list().title() + (place.about().isEmpty() ? "" : ": " + place.about());
     }
 
     static String address(Pause.Place place) {
@@ -199,10 +196,6 @@ public final class ChecksPages {
         int of = run.list().steps().size();
         int open = run.open().size();
         String state = open == 0 ? "done" : open == of ? "open" : of - open + " of " + of;
-        return new ChecksView.Other(
-                address(place),
-                run.list().title() + (place.about().isEmpty() ? "" : ": " + place.about()),
-                state,
-                open == 0 ? "done" : open == of ? "" : "now");
+        return new ChecksView.Other(address(place), title(place), state, open == 0 ? "done" : open == of ? "" : "now");
     }
 }

@@ -11,12 +11,18 @@ final class NoticesPresenter {
     private static final String START = "Winding may start.";
 
     private final List<Pause.Place> all;
+    private final Optional<Pause.Place> itsPlace;
     private final String called;
     private final boolean waits;
 
-    /** @param called id of the attempt that is, and is not wound yet; empty for none @param waits whether winding waits */
-    NoticesPresenter(List<Pause.Place> all, String called, boolean waits) {
+    /**
+     * @param itsPlace the list of the winding place of the attempt that is called
+     * @param called id of the attempt that is, and is not wound yet; empty for none
+     * @param waits whether winding waits
+     */
+    NoticesPresenter(List<Pause.Place> all, Optional<Pause.Place> itsPlace, String called, boolean waits) {
         this.all = all;
+        this.itsPlace = itsPlace;
         this.called = called;
         this.waits = waits;
     }
@@ -27,12 +33,9 @@ final class NoticesPresenter {
         if (mayStart()) {
             notices.add(new ChecksView.Notice(START, "/", "To Now"));
         }
-        if (!called.isEmpty()) {
-            all.stream()
-                    .filter(p -> p.moment() == Moment.WINDING_PLACE && isLeftOver(p))
-                    .map(p -> left(p, shown.filter(p::equals).isPresent()))
-                    .forEach(notices::add);
-        }
+        itsPlace.filter(NoticesPresenter::isLeftOver)
+                .map(p -> left(p, shown.filter(p::equals).isPresent()))
+                .ifPresent(notices::add);
         return notices;
     }
 
@@ -63,8 +66,7 @@ final class NoticesPresenter {
     private static ChecksView.Notice left(Pause.Place place, boolean isShown) {
         int open = place.run().open().size();
         return new ChecksView.Notice(
-                open + (open == 1 ? " item is" : " items are") + " left in "
-                        + place.list().title() + ".",
+                open + (open == 1 ? " item is" : " items are") + " left in " + ChecksPages.title(place) + ".",
                 isShown ? "" : ChecksPages.address(place),
                 "To the list");
     }

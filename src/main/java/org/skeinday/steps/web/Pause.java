@@ -1,15 +1,19 @@
 package org.skeinday.steps.web;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
+import org.skeinday.contest.store.StationStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.steps.Checklist;
+import org.skeinday.steps.Gate;
 import org.skeinday.steps.ModelSubject;
 import org.skeinday.steps.Moment;
 import org.skeinday.steps.Run;
@@ -17,6 +21,7 @@ import org.skeinday.steps.RunFact;
 import org.skeinday.steps.Step;
 import org.skeinday.steps.action.GateAsked;
 import org.skeinday.steps.store.ListStore;
+import org.skeinday.steps.store.PlaceLists;
 import org.skeinday.steps.store.RunStore;
 
 /** Which list belongs to this pause, and which others there are: by the state of the day and of the attempt under way. */
@@ -26,6 +31,7 @@ final class Pause {
 
     private final Tx tx;
     private final EventAdded event;
+    private final List<StationAdded> stations;
     private final List<AtHand.Attempt> attempts;
     private final Optional<AtHand.Attempt> attempt;
     private final boolean isOver;
@@ -52,6 +58,7 @@ final class Pause {
     Pause(Tx tx, EventAdded event, AtHand atHand, String today, String about) {
         this.tx = tx;
         this.event = event;
+        this.stations = StationStore.all(tx);
         this.attempts = atHand.attempts(tx);
         this.attempt = asked(about)
                 .or(() -> at(AtHand.Stage.CALLED))
@@ -98,11 +105,52 @@ final class Pause {
                     attempts.stream()
                             .filter(a -> a.stage().compareTo(AtHand.Stage.LANDED) >= 0)
                             .forEach(a -> places.add(place(list, a.id(), a.title())));
+                case WINDING_PLACE -> places.addAll(ofPlaces(list));
                 case RELEASE -> {} // by hand signals, on paper only
                 default -> places.add(place(list, event.id(), ""));
             }
         }
         return places;
+    }
+
+    /** One for each winding place; those that are at work first. */
+    private List<Place> ofPlaces(Checklist list) {
+        return stations.isEmpty()
+                ? List.of(place(list, event.id(), ""))
+                : stations.stream()
+                        .sorted(Comparator.comparing(station -> station.meter() == null))
+                        .map(station -> place(
+                                list,
+                                PlaceLists.subject(event.id(), station.id()),
+                                stations.size() > 1 ? station.name() : ""))
+                        .toList();
+    }
+
+    /** That of the attempt which is called, whatever other places there are. */
+    Optional<Place> ofItsPlace(List<Place> all) {
+        return called().flatMap(a -> {
+            String subject = PlaceLists.subject(event.id(), a.station());
+            return all.stream()
+                    .filter(p ->
+                            p.moment() == Moment.WINDING_PLACE && p.subject().equals(subject))
+                    .findFirst();
+        });
+    }
+
+    /** Of a place without a meter nothing is asked while another has one, before somebody is called to it. */
+    private boolean isAtWork(Place place) {
+        return stations.stream().allMatch(station -> station.meter() == null)
+                || stations.stream()
+                        .filter(station -> station.meter() != null)
+                        .anyMatch(station ->
+                                PlaceLists.subject(event.id(), station.id()).equals(place.subject()));
+    }
+
+    /** What was asked for by its address; one that names the day alone is of the place whose list that was. */
+    Optional<Place> asked(List<Place> all, String list, String subject) {
+        return all.stream()
+                .filter(p -> p.list().id().equals(list) && p.subject().equals(PlaceLists.named(tx, p.list(), subject)))
+                .findFirst();
     }
 
     private Place place(Checklist list, String subject, String about) {
@@ -124,7 +172,7 @@ final class Pause {
             return Optional.empty();
         }
         if (called().isPresent()) {
-            return first(all, Moment.WINDING_PLACE)
+            return ofItsPlace(all)
                     .filter(p -> isWaitedFor(p) || isStoodAt(p, nowMs))
                     .or(() -> open(all, Moment.BEFORE_WINDING))
                     .or(() -> open(all, Moment.BEFORE_LOADING));
@@ -138,10 +186,12 @@ final class Pause {
     /** Critical items are open, and the supervising adult has not answered for them. */
     private boolean isWaitedFor(Place place) {
         return place.run().open().stream().anyMatch(Step::critical)
-                && called().filter(a -> GateAsked.startWinding(tx, event.id(), a.id())
-                                .passed()
-                                .isPresent())
-                        .isEmpty();
+                && called().filter(a -> verdict(a).passed().isPresent()).isEmpty();
+    }
+
+    /** Whether winding may start. */
+    Gate.Verdict verdict(AtHand.Attempt of) {
+        return GateAsked.startWinding(tx, new GateAsked.Wind(event.id(), of.id(), of.station()));
     }
 
     /** Somebody has just ticked the last critical item: the others of the list are not taken away under the finger. */
@@ -157,12 +207,8 @@ final class Pause {
 
     private Optional<Place> ofTheMorning(List<Place> all) {
         return open(all, Moment.ARRIVAL)
-                .or(() -> open(all, Moment.WINDING_PLACE))
+                .or(() -> open(all.stream().filter(this::isAtWork).toList(), Moment.WINDING_PLACE))
                 .or(() -> open(all, Moment.MODEL_INSPECTION));
-    }
-
-    private static Optional<Place> first(List<Place> all, Moment moment) {
-        return all.stream().filter(p -> p.moment() == moment).findFirst();
     }
 
     private Optional<Place> open(List<Place> all, Moment moment) {

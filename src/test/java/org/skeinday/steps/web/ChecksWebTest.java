@@ -284,7 +284,6 @@ class ChecksWebTest {
         String event = event();
         String attempt = called();
         checked(helper, attempt);
-        eyesAndLine(helper, attempt);
         saved(helper.tap("step.tick", item("winding-place", event, "distances").put("answer", "by eye")));
         assertEquals(
                 200,
@@ -292,6 +291,7 @@ class ChecksWebTest {
                                 "/checks/gate",
                                 Map.of("attempt", attempt, "adult", "Mrs Grebe", "passed", "pulled by hand"))
                         .statusCode());
+        eyesAndLine(helper, attempt);
         assertFalse(laptop.get("/now").body().contains("Winding waits for"), "answered for");
         laptop.form(
                 "/hall/measure",
@@ -431,11 +431,13 @@ class ChecksWebTest {
         placeDone(helper, event);
         String left = helper.get("/checks").body();
         assertTrue(left.contains("<h1>Winding place</h1>"), left);
-        assertTrue(left.contains("1 item is left in Winding place."), left);
+        assertTrue(left.contains("1 item is left in Winding place: Table by the door."), left);
         clock.stepBy(Duration.ofMinutes(3));
         String later = helper.get("/checks").body();
         assertTrue(later.contains("<h1>Before winding</h1>"), later);
-        assertTrue(later.contains("1 item is left in Winding place."), "said, though another list is shown");
+        assertTrue(
+                later.contains("1 item is left in Winding place: Table by the door."),
+                "said, though another list is shown");
         assertFalse(later.contains("Winding may start"), later);
         checked(helper, attempt);
         assertFalse(helper.get("/checks").body().contains("Winding may start"), "the list is not done");
