@@ -267,8 +267,17 @@ create table attempt_hall_stop (
   person_id varchar(80),
   resumed_at_ms bigint
 );
--- The winding place of an attempt, as somebody chose it or as winding began there: its meter and its winder count.
+-- The winding place of an attempt, as somebody chose it or as winding began there: its meter and its winder count, as they
+-- were then.
 create table attempt_station (
   attempt_id varchar(80) primary key,
-  station_id varchar(80) not null
+  station_id varchar(80),
+  name varchar(120),
+  meter varchar(60),
+  division_nmm double precision,
+  division_typed varchar(40),
+  full_scale_nmm double precision,
+  full_scale_typed varchar(40),
+  winder_ratio double precision,
+  output_turns varchar(10)
 );

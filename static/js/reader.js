@@ -83,7 +83,7 @@ function start(place) {
   // A metronome on the page, if it is on, goes with the wind.
   function alone() {
     const beats = document.querySelector('[data-metronome]')?.dataset.beats;
-    return { motor: told.motor, stop: told.stop, ...(beats ? { beats: Number(beats) } : {}) };
+    return { motor: told.motor, stop: told.stop, ...(told.station ? { station: told.station } : {}), ...(beats ? { beats: Number(beats) } : {}) };
   }
   const tellOthers = (what) => document.dispatchEvent(new CustomEvent('skeinday:wind', { detail: { what } }));
   function mark(step) {

@@ -1,6 +1,7 @@
 package org.skeinday.contest;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.units.Preconditions;
@@ -103,6 +104,78 @@ public record StationAdded(
     /** The same once somebody watched the hook over one marked turn. @param day ISO date @param person null for nobody named */
     public StationAdded outputSeen(WinderOutput turns, String day, @Nullable String person) {
         return with(pullTestN, pullTested, ratioChecked, turns.word(), day, person);
+    }
+
+    /** The same place as it was at another time. @param then what was noted of it then */
+    public StationAdded as(Then then) {
+        boolean sameHook = Objects.equals(then.outputTurns(), outputTurns);
+        return new StationAdded(
+                id,
+                then.name(),
+                mount,
+                pullTestN,
+                pullTested,
+                then.winderRatio(),
+                ratioChecked,
+                counter,
+                countsBack,
+                then.meter(),
+                zeroNmm,
+                zeroTyped,
+                span,
+                calibrated,
+                knownMassG,
+                knownMassTyped,
+                scaleReadsG,
+                scaleReadsTyped,
+                then.divisionNmm(),
+                then.divisionTyped(),
+                then.fullScaleNmm(),
+                then.fullScaleTyped(),
+                then.outputTurns(),
+                sameHook ? outputChecked : null,
+                sameHook ? outputCheckedBy : null);
+    }
+
+    /** What a wind rests on of its place: how it was called, its meter and its winder; in the same words and units as here. */
+    public record Then(
+            String name,
+            @Nullable String meter,
+            @Nullable Double divisionNmm,
+            @Nullable String divisionTyped,
+            @Nullable Double fullScaleNmm,
+            @Nullable String fullScaleTyped,
+            @Nullable Double winderRatio,
+            @Nullable String outputTurns) {
+        /** Of a place that is prepared no more. @param id any, where it is not known */
+        public StationAdded alone(String id) {
+            return new StationAdded(
+                    id,
+                    name,
+                    MOUNTS.get(0),
+                    null,
+                    null,
+                    winderRatio,
+                    null,
+                    COUNTERS.get(0),
+                    false,
+                    meter,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    divisionNmm,
+                    divisionTyped,
+                    fullScaleNmm,
+                    fullScaleTyped,
+                    outputTurns,
+                    null,
+                    null);
+        }
     }
 
     private StationAdded tested(@Nullable Double newtons, @Nullable String pulled, @Nullable String checked) {

@@ -30,31 +30,32 @@ public final class ChooseStation {
 
     static Decision decide(Tx tx, ActContext context, Chosen chosen) {
         AttemptNow now = AttemptStore.find(tx, chosen.attempt()).orElse(null);
-        boolean known = StationStore.all(tx).stream().anyMatch(s -> s.id().equals(chosen.station()));
-        if (now == null || !known) {
+        StationAdded to = StationStore.all(tx).stream()
+                .filter(s -> s.id().equals(chosen.station()))
+                .findFirst()
+                .orElse(null);
+        if (now == null || to == null) {
             return Decision.unknown("There is no such attempt or winding place; look again");
         }
         if (now.state() != State.CALLED) {
             return Decision.refused(
                     PhaseGate.wrong(tx, context, now, "The winding place is chosen before the first crank turn"));
         }
-        if (at(tx, now).filter(s -> s.id().equals(chosen.station())).isPresent()) {
-            return new Decision.Decided(List.of(fact(now.id(), chosen.station())), Map.of(), PhaseGate.FIRST);
+        List<Fact> facts = new ArrayList<>(stays(now.id(), Optional.of(to)));
+        if (at(tx, now).filter(s -> s.id().equals(to.id())).isPresent()) {
+            return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
         }
-        List<Fact> facts = new ArrayList<>(List.of(fact(now.id(), chosen.station())));
         facts.addAll(AsksAgain.beforeWinding(tx, context, now.id(), AsksAgain.OTHER_PLACE));
-        Optional<StationAdded> to = StationStore.all(tx).stream()
-                .filter(s -> s.id().equals(chosen.station()))
-                .findFirst();
         Optional.ofNullable(now.motorId())
                 .flatMap(id -> MotorStore.find(tx, id))
-                .ifPresent(m -> facts.addAll(PlaceReopens.byMotor(tx, context, now.eventId(), m, to)));
+                .ifPresent(m -> facts.addAll(PlaceReopens.byMotor(tx, context, now.eventId(), m, Optional.of(to))));
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 
     /** From the call on the place stays, whatever becomes free: crank turns that nobody read are of its winder. */
     public static List<Fact> stays(String attempt, Optional<StationAdded> station) {
-        return station.map(at -> fact(attempt, at.id())).stream().toList();
+        return station.map(at -> Fact.of("attempt.station", AttemptStation.of(attempt, at))).stream()
+                .toList();
     }
 
     static List<Fact> stays(Tx tx, AttemptNow now) {
@@ -63,9 +64,5 @@ public final class ChooseStation {
 
     private static Optional<StationAdded> at(Tx tx, AttemptNow now) {
         return AttemptsWoundAt.of(tx, now);
-    }
-
-    private static Fact fact(String attempt, String station) {
-        return Fact.of("attempt.station", new AttemptStation(attempt, station));
     }
 }

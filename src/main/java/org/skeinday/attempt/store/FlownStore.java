@@ -34,16 +34,16 @@ import org.skeinday.platform.db.Tx;
 
 /** Reads flights with what was counted of their winds: attempts and practice alike. */
 public final class FlownStore {
-    /** The ratio with which it was wound last, else that of the winder at its place, else the event's. */
+    /** The ratio with which it was wound last, else that of the winder at its place then, else the event's. */
     private static final Field<Double> RATIO = DSL.coalesce(
             DSL.field(DSL.select(WINDING_WIND.RATIO)
                     .from(WINDING_WIND)
                     .where(WINDING_WIND.ATTEMPT_ID.eq(ATTEMPT.ID).and(WINDING_WIND.MOTOR_ID.eq(ATTEMPT.MOTOR_ID)))
                     .orderBy(WINDING_WIND.AT_MS.desc(), WINDING_WIND.ID.desc())
                     .limit(1)),
-            DSL.field(DSL.select(CONTEST_STATION.WINDER_RATIO)
-                    .from(CONTEST_STATION)
-                    .join(ATTEMPT_STATION)
+            DSL.field(DSL.select(PlacesThen.RATIO)
+                    .from(ATTEMPT_STATION)
+                    .leftJoin(CONTEST_STATION)
                     .on(CONTEST_STATION.ID.eq(ATTEMPT_STATION.STATION_ID))
                     .where(ATTEMPT_STATION.ATTEMPT_ID.eq(ATTEMPT.ID))),
             CONTEST_EVENT.WINDER_RATIO);

@@ -10,6 +10,7 @@ import org.skeinday.attempt.store.Stations;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
@@ -44,6 +45,34 @@ public record WindingPlaces(List<NowView.Choice> others) {
                 .toList());
     }
 
+    /** All of them, for a motor that is wound without an attempt; empty where there are not two. */
+    public static List<NowView.Choice> all(Tx tx) {
+        return Apart.made(WHAT, () -> choices(tx), words -> List.of());
+    }
+
+    private static List<NowView.Choice> choices(Tx tx) {
+        List<StationAdded> stations = StationStore.all(tx);
+        if (stations.size() < 2) {
+            return List.of();
+        }
+        Optional<Stations> places = EventStore.next(tx).map(event -> Stations.in(tx, event.id()));
+        return stations.stream()
+                .map(station -> new NowView.Choice(
+                        station.id(),
+                        words(station)
+                                + taken(
+                                        tx,
+                                        places.map(all -> all.openAt(station)).orElse(List.of()))))
+                .toList();
+    }
+
+    /** A place that is known, as a line; nothing where there are not two. */
+    public static Optional<NowView.Line> line(Tx tx, StationAdded station) {
+        return StationStore.all(tx).size() < 2
+                ? Optional.empty()
+                : Optional.of(new NowView.Line("wound at", words(station)));
+    }
+
     /** Where it is wound, or was; nothing where there are not two places, or nobody knows. */
     public static Optional<NowView.Line> line(Tx tx, AttemptNow attempt) {
         return Apart.made(WHAT, () -> at(tx, attempt), CardLines::beside);
@@ -72,9 +101,13 @@ public record WindingPlaces(List<NowView.Choice> others) {
     }
 
     private static String words(StationAdded station) {
-        String meter = station.meter() == null ? "no meter" : station.meter();
+        String meter = station.meter() == null ? "no meter" : station.meter() + division(station);
         Double ratio = station.winderRatio();
         return station.name() + " · " + meter + (ratio == null ? "" : " · winder " + PlainNumber.of(ratio) + " to 1");
+    }
+
+    private static String division(StationAdded station) {
+        return station.divisionTyped() == null ? "" : ", division " + station.divisionTyped();
     }
 
     private static String isThere(State state) {

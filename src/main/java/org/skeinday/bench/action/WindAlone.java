@@ -43,11 +43,13 @@ public final class WindAlone {
      * The first crank turn; the wind's id is the act's with -0.
      *
      * @param stop count or breaking
+     * @param station id of the winding place that the page showed, whose meter is read; null for the one at work
      * @param beats the metronome's, a minute; null without one
      */
     public record Begin(
             String motor,
             String stop,
+            @Nullable String station,
             @Nullable Integer beats,
             @Nullable Long serverMs,
             @Nullable Long boundMs) {
@@ -80,12 +82,22 @@ public final class WindAlone {
         return "in " + attempt.number().words() + " of " + entry;
     }
 
+    /** The winding place that somebody chose, else the one at work; empty where it is prepared no more. @param id null for none */
+    public static Optional<StationAdded> place(Tx tx, @Nullable String id) {
+        return id == null
+                ? StationStore.atWork(tx)
+                : StationStore.all(tx).stream()
+                        .filter(station -> station.id().equals(id))
+                        .findFirst();
+    }
+
     /**
-     * How this motor is to be wound, with the ratio and lane of the day and the model that it must be for.
+     * How this motor is to be wound, with the ratio of the place, the lane of the day and the model that it must be for.
      *
      * @param uses that it has had
+     * @param station where it is to be wound; empty where no winding place is prepared
      */
-    public static MotorPlan plan(Tx tx, MotorAdded motor, int uses) {
+    public static MotorPlan plan(Tx tx, MotorAdded motor, int uses, Optional<StationAdded> station) {
         EventAdded event = EventStore.next(tx).orElse(null);
         if (event == null) {
             return new MotorPlan(
@@ -97,7 +109,7 @@ public final class WindAlone {
         }
         return MotorPlan.of(
                 event,
-                Stations.ratio(StationStore.atWork(tx), event),
+                Stations.ratio(station, event),
                 motor,
                 BatchStore.find(tx, motor.batchId()).orElse(null),
                 model(tx, motor).orElse(null),
@@ -118,6 +130,10 @@ public final class WindAlone {
         if (life == null) {
             return Decision.unknown("There is no such motor any more; look again");
         }
+        Optional<StationAdded> station = place(tx, begin.station());
+        if (station.isEmpty() && begin.station() != null) {
+            return Decision.unknown("There is no such winding place any more; look again");
+        }
         Optional<String> no = whyNot(tx, life);
         if (no.isPresent()) {
             return Decision.refused(no.get());
@@ -131,17 +147,18 @@ public final class WindAlone {
                 return Decision.refused("A break test is counted and never cranked to a metronome: what a metronome"
                         + " counts enters no fit, and the motor would be broken for nothing");
             }
-            return new Decision.Decided(facts(tx, context, life, begin), Map.of(), WindActions.TOPICS);
+            return new Decision.Decided(facts(tx, context, life, begin, station), Map.of(), WindActions.TOPICS);
         } catch (IllegalArgumentException e) {
             return Decision.refused(String.valueOf(e.getMessage()));
         }
     }
 
-    private static List<Fact> facts(Tx tx, ActContext context, MotorLife life, Begin begin) {
+    private static List<Fact> facts(
+            Tx tx, ActContext context, MotorLife life, Begin begin, Optional<StationAdded> station) {
         long sinceMs = life.step() == null ? 0 : life.step().atMs();
         long atMs = TapTime.of(context, begin.serverMs(), begin.boundMs(), sinceMs);
         List<Fact> facts = new ArrayList<>();
-        WindBegun begun = begun(tx, context, life.motor(), begin, atMs);
+        WindBegun begun = begun(tx, context, life.motor(), begin, station, atMs);
         facts.add(Fact.of("wind.begun", begun));
         if (begin.beats() != null) {
             facts.add(Fact.of("wind.paced", new WindPaced(begun.id(), begin.beats())));
@@ -150,9 +167,10 @@ public final class WindAlone {
     }
 
     /** A motor that is wound until it breaks has no target: what is planned at full stretch still tells its turns. */
-    private static WindBegun begun(Tx tx, ActContext context, MotorAdded motor, Begin begin, long atMs) {
-        @Nullable StationAdded station = StationStore.atWork(tx).orElse(null);
-        MotorPlan planned = plan(tx, motor, MotorUseStore.all(tx).of(motor.id()));
+    private static WindBegun begun(
+            Tx tx, ActContext context, MotorAdded motor, Begin begin, Optional<StationAdded> at, long atMs) {
+        @Nullable StationAdded station = at.orElse(null);
+        MotorPlan planned = plan(tx, motor, MotorUseStore.all(tx).of(motor.id()), at);
         @Nullable WindingPlan plan = planned.plan();
         return new WindBegun(
                 context.ownId(),

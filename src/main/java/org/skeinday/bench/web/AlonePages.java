@@ -101,7 +101,13 @@ public final class AlonePages {
                         MotorUseStore.all(tx).of(life.motor().id()));
         var cautions = new CautionsFor(tx, ctx, clock);
         AloneView view = new WindAlonePresenter(tx, life, units, clock.millis())
-                .view(viewer, stopRule(ctx), asked(ctx, "past"), row, clock.getZone(), form, record.people()::name);
+                .view(
+                        viewer,
+                        new WindAlonePresenter.Asked(stopRule(ctx), asked(ctx, "past"), asked(ctx, "place")),
+                        row,
+                        clock.getZone(),
+                        form,
+                        record.people()::name);
         return view.cautioned(view.isBreaking() ? cautions.ofBreaking() : cautions.withoutChecks(), cautions.today());
     }
 

@@ -14,6 +14,7 @@ import org.skeinday.steps.Cautions;
  * @param stop what ends the wind: count or breaking
  * @param done ids of its winds that are over, for the reader's script to forget
  * @param again address of a new wind while the last one is not counted, empty when there is none to pass by
+ * @param others winding places where it could be wound instead; empty from the first crank turn on
  * @param past its winds without an attempt so far
  * @param asked those of them that wait for a word, or are left out
  * @param problem why the last word was not taken, empty when it was
@@ -27,13 +28,28 @@ public record AloneView(
         StopRule stop,
         String done,
         String again,
+        List<Elsewhere> others,
         List<BenchView.Line> past,
         List<WindQuestion> asked,
         String problem) {
+    /** @param address of this page there */
+    public record Elsewhere(String words, String address) {}
+
     /** The same with what this person reads before the first crank turn. @param today ISO date in the hall */
     AloneView cautioned(List<Cautions.Shown> cautions, String today) {
         return new AloneView(
-                winding.cautioned(cautions, today), row, batch, address, part, stop, done, again, past, asked, problem);
+                winding.cautioned(cautions, today),
+                row,
+                batch,
+                address,
+                part,
+                stop,
+                done,
+                again,
+                others,
+                past,
+                asked,
+                problem);
     }
 
     public boolean isBreaking() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.MotorUses;
@@ -112,7 +113,7 @@ final class BreakTestPresenter {
         lines.add(new BenchView.Line("K", BreakTests.k(ks)));
         @Nullable Double held = batch.kInchGram();
         lines.add(new BenchView.Line("K that plans use", held == null ? "none yet" : k(held)));
-        lines.add(torque());
+        lines.addAll(torque());
         lines.add(new BenchView.Line(
                 "break risk",
                 switch (BreakEvidenceStore.evidence(tx, batch.id())
@@ -124,12 +125,19 @@ final class BreakTestPresenter {
         return lines;
     }
 
-    private BenchView.Line torque() {
-        @Nullable
-        String meter = StationStore.atWork(tx).map(StationAdded::meter).orElse(null);
-        if (meter == null) {
-            return new BenchView.Line("torque at break", "no meter is entered in Prepare, page Winding places");
-        }
+    /** Of each meter of its own: two meters never read the same. */
+    private List<BenchView.Line> torque() {
+        List<String> meters = StationStore.all(tx).stream()
+                .map(StationAdded::meter)
+                .filter(Objects::nonNull)
+                .distinct()
+                .toList();
+        return meters.isEmpty()
+                ? List.of(new BenchView.Line("torque at break", "no meter is entered in Prepare, page Winding places"))
+                : meters.stream().map(this::torque).toList();
+    }
+
+    private BenchView.Line torque(String meter) {
         List<BreakTest> tests = BreakEvidenceStore.tests(tx, batch.id(), meter);
         String words = BreakTests.medianTorque(tests)
                 .map(t -> units.torque(t) + BreakTests.from(tests.size()))

@@ -3,6 +3,7 @@ package org.skeinday.bench.web;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -12,7 +13,9 @@ import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.store.WoundAlone;
 import org.skeinday.attempt.web.PageWords;
+import org.skeinday.attempt.web.WindingPlaces;
 import org.skeinday.bench.action.WindAlone;
+import org.skeinday.contest.StationAdded;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.MotorStage;
 import org.skeinday.motor.StopRule;
@@ -46,42 +49,72 @@ final class WindAlonePresenter {
                         || !wind.begun().device().equals(device));
     }
 
-    /** @param asked what is to end a wind that is not begun yet @param past id of a wind that nobody asks about any more */
+    /**
+     * What was asked for by the page's address.
+     *
+     * @param stop what is to end a wind that is not begun yet
+     * @param past id of a wind that nobody asks about any more; empty for none
+     * @param place id of the winding place; empty for the one at work
+     */
+    record Asked(StopRule stop, String past, String place) {
+        String query(StopRule ends) {
+            return "?stop=" + ends.word() + (past.isEmpty() ? "" : "&past=" + past)
+                    + (place.isEmpty() ? "" : "&place=" + place);
+        }
+
+        Asked at(String other) {
+            return new Asked(stop, past, other);
+        }
+    }
+
     AloneView view(
-            Viewer viewer,
-            StopRule asked,
-            String past,
-            BenchView.Row row,
-            ZoneId zone,
-            FormErrors form,
-            UnaryOperator<String> nameOf) {
-        @Nullable Wind wind = shown(past);
-        StopRule stop = wind == null ? asked : wind.begun().stopRule();
+            Viewer viewer, Asked asked, BenchView.Row row, ZoneId zone, FormErrors form, UnaryOperator<String> nameOf) {
+        @Nullable Wind wind = shown(asked.past());
+        StopRule stop = wind == null ? asked.stop() : wind.begun().stopRule();
         boolean breaking = stop == StopRule.BREAKING;
-        MotorPlan planned = WindingPresenter.orNone(() -> WindAlone.plan(tx, life.motor(), uses(wind)));
-        var of = new WindingPresenter(tx, null, life, wind, units, planned);
+        Optional<StationAdded> at = place(asked, wind);
+        MotorPlan planned = WindingPresenter.orNone(() -> WindAlone.plan(tx, life.motor(), uses(wind), at));
+        var of = new WindingPresenter(tx, null, life, wind, units, planned, at.orElse(null));
         var about = new WindingPresenter.About(
                 "Motor " + life.motor().tag() + (breaking ? ", wound until it breaks" : ", without an attempt"),
                 "",
                 wind == null ? WindAlone.whyNot(tx, life).orElse("") : "",
-                lines(of.lines(!breaking), planned, breaking),
+                lines(of.lines(!breaking), planned, breaking, at),
                 wind != null && (isOver(wind) || isBrokenAndCleared(wind, viewer.device())),
                 Speaks.NOBODY_NAMED,
                 nameOf);
         String address = "/winding/motor/" + life.motor().id();
-        String same = "?stop=" + stop.word() + (past.isEmpty() ? "" : "&past=" + past);
         return new AloneView(
                 of.view(about, viewer.device(), viewer.quiet(), nowMs, form),
                 row,
                 life.motor().batchId(),
                 address,
-                address + "/part" + same,
+                address + "/part" + asked.query(stop),
                 stop,
                 winds.stream().filter(this::isOver).map(w -> w.begun().id()).collect(Collectors.joining(" ")),
                 again(wind, address),
+                wind == null ? others(asked, address, at) : List.of(),
                 past(zone),
                 new WindQuestions(tx, zone).ofMotor(winds),
                 form.message("judge"));
+    }
+
+    /** Where it is wound; one that was asked for and is prepared no more gives way to the one at work. */
+    private Optional<StationAdded> place(Asked asked, @Nullable Wind wind) {
+        return wind != null && wind.begun().stationId() != null
+                ? WoundPlace.of(tx, null, wind)
+                : WindAlone.place(tx, asked.place().isEmpty() ? null : asked.place())
+                        .or(() -> WindAlone.place(tx, null));
+    }
+
+    /** Where else it could be wound, each with the address of this page there. */
+    private List<AloneView.Elsewhere> others(Asked asked, String address, Optional<StationAdded> at) {
+        return WindingPlaces.all(tx).stream()
+                .filter(choice ->
+                        at.filter(place -> place.id().equals(choice.id())).isEmpty())
+                .map(choice -> new AloneView.Elsewhere(
+                        choice.words(), address + asked.at(choice.id()).query(asked.stop())))
+                .toList();
     }
 
     /** Before the wind that is shown, else until now. */
@@ -133,9 +166,12 @@ final class WindAlonePresenter {
                 : address + "?past=" + wind.begun().id();
     }
 
-    /** For which model, and where the wind ends when it ends with a break. */
-    private List<BenchView.Line> lines(List<BenchView.Line> plan, MotorPlan planned, boolean breaking) {
+    /** Where and for which model, and where the wind ends when it ends with a break. */
+    private List<BenchView.Line> lines(
+            List<BenchView.Line> plan, MotorPlan planned, boolean breaking, Optional<StationAdded> at) {
         List<BenchView.Line> lines = new ArrayList<>(plan);
+        at.flatMap(place -> WindingPlaces.line(tx, place))
+                .ifPresent(line -> lines.add(new BenchView.Line(line.label(), line.value())));
         if (planned.request() != null) {
             lines.add(new BenchView.Line(
                     "finish for",

@@ -20,7 +20,6 @@ import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.TurnsRunBack;
 import org.skeinday.attempt.action.WindingGate;
-import org.skeinday.attempt.store.Stations;
 import org.skeinday.attempt.web.Strips;
 import org.skeinday.attempt.web.WhoDoesWhat;
 import org.skeinday.attempt.web.WindingPlaces;
@@ -29,7 +28,6 @@ import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
-import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
@@ -51,6 +49,7 @@ final class WindingPresenter {
     private final MotorPlan planned;
     private final @Nullable WindingPlan plan;
     private final BesideWinding beside;
+    private final @Nullable StationAdded station;
     private final ReaderPresenter reader;
 
     /** @param wind of its present motor, null before the first crank turn and where nobody reads */
@@ -61,7 +60,11 @@ final class WindingPresenter {
                 life,
                 wind,
                 units,
-                orNone(() -> BeginWind.plan(tx, known.now(), life.motor(), placeOf(tx, known.now(), wind))));
+                orNone(() -> BeginWind.plan(tx, known.now(), life.motor(), WoundPlace.of(tx, known.now(), wind))),
+                Apart.made(
+                        "What the winding place says",
+                        () -> WoundPlace.of(tx, known.now(), wind).orElse(null),
+                        words -> null));
     }
 
     /** Without a plan the keys and counts stand all the same. */
@@ -72,14 +75,15 @@ final class WindingPresenter {
                 words -> MotorPlan.none("it cannot be computed just now, the log has the reason"));
     }
 
-    /** @param known null for a motor that is wound without an attempt */
+    /** @param known null for a motor that is wound without an attempt @param station where it is wound, or is to be */
     WindingPresenter(
             Tx tx,
             @Nullable AttemptEvidence known,
             MotorLife life,
             @Nullable Wind wind,
             UnitSystem units,
-            MotorPlan planned) {
+            MotorPlan planned,
+            @Nullable StationAdded station) {
         this.tx = tx;
         this.attempt = known == null ? null : known.now();
         this.at = known == null ? null : LiveAttempt.of(known);
@@ -91,30 +95,12 @@ final class WindingPresenter {
                         .collect(Collectors.joining(" "));
         this.life = life;
         this.wind = wind;
-        StationAdded station = station();
         this.units = station == null ? units : station.units(units);
         this.planned = planned;
         this.plan = planned.plan();
         this.beside = new BesideWinding(tx, life, wind, this.units, planned.aim());
+        this.station = station;
         this.reader = new ReaderPresenter(wind, planned, station, this.units);
-    }
-
-    private @Nullable StationAdded station() {
-        return Apart.made(
-                "What the winding place says", () -> placeOf(tx, attempt, wind).orElse(null), words -> null);
-    }
-
-    /** Where it is being wound; before the first crank turn where its attempt is to be. */
-    private static Optional<StationAdded> placeOf(Tx tx, @Nullable AttemptNow attempt, @Nullable Wind wind) {
-        String wound = wind == null ? null : wind.begun().stationId();
-        if (wound != null) {
-            return StationStore.all(tx).stream()
-                    .filter(station -> station.id().equals(wound))
-                    .findFirst();
-        }
-        return attempt == null
-                ? StationStore.atWork(tx)
-                : EntryStore.find(tx, attempt.entryId()).flatMap(entry -> Stations.of(tx, entry, attempt.id()));
     }
 
     /**
@@ -180,7 +166,7 @@ final class WindingPresenter {
                 reader.view(
                         quiet,
                         about.speaks().words(),
-                        new CrankWords(life.motor().turns(), station(), about.nameOf()).view(),
+                        new CrankWords(life.motor().turns(), station, about.nameOf()).view(),
                         reader.told(tx, isBroken())),
                 wind != null && over && (!quiet || own) ? AfterWindPresenter.view(tx, wind, beside, units, form) : null,
                 more(own, over, quiet, nowMs, form),

@@ -23,8 +23,8 @@ import org.skeinday.prepare.FilledForms;
 
 /** A day with two winding places, each with its meter and its winder, and two own entries that are called. */
 abstract class TwoPlacesDay {
-    static final String TABLE = "Table by the door · wire meter 1 · winder 10 to 1";
-    static final String POST = "Spare post · dial 2 · winder 20 to 1";
+    static final String TABLE = "Table by the door · wire meter 1, division 0.05 in-ozf · winder 10 to 1";
+    static final String POST = "Spare post · dial 2, division 0.02 in-ozf · winder 20 to 1";
 
     @TempDir
     Path root;
@@ -150,5 +150,6 @@ abstract class TwoPlacesDay {
         }
         app = Demo.startEmpty(root.resolve("day"));
         laptop = new Visitor(app.port(), "", ++seed);
+        reader = Demo.joined(app, "helper", "", seed + 500);
     }
 }
