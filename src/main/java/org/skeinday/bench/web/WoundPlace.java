@@ -18,9 +18,10 @@ final class WoundPlace {
 
     /** Where it is being wound; before the first crank turn where its attempt is to be. */
     static Optional<StationAdded> of(Tx tx, @Nullable AttemptNow attempt, @Nullable Wind wind) {
-        String wound = wind == null ? null : wind.begun().stationId();
-        if (wound != null) {
-            return find(tx, wound).map(station -> station.as(then(station, wind.begun())));
+        WindBegun begun = wind == null ? null : wind.begun();
+        String wound = begun == null ? null : begun.stationId();
+        if (begun != null && wound != null) {
+            return find(tx, wound).map(station -> station.as(then(station, begun)));
         }
         return attempt == null
                 ? Optional.empty()
