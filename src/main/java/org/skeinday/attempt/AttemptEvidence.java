@@ -104,6 +104,19 @@ public record AttemptEvidence(
         return winds.stream().filter(wind -> !isOver(wind)).reduce((earlier, later) -> later);
     }
 
+    /** Winds of other motors of this attempt that have their turns on still: not run back, not broken. */
+    List<Wind> windsBeside() {
+        return windsNotRunBack().stream()
+                .filter(wind -> !wind.begun().motorId().equals(now.motorId()))
+                .filter(wind -> wind.broke().isEmpty() && !isBroken(wind.begun().motorId()))
+                .filter(this::isLastOfItsMotor)
+                .toList();
+    }
+
+    private boolean isBroken(String motor) {
+        return breaks.stream().anyMatch(told -> told.motorId().equals(motor) && !wasTakenBack(told));
+    }
+
     /** Whether nothing came after this wind: it was not run back, and no later one is of the same motor. */
     public boolean isLastOfItsMotor(Wind wind) {
         return windsNotRunBack().stream()

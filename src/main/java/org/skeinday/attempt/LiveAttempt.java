@@ -93,11 +93,19 @@ public record LiveAttempt(
         if (last.filter(tap -> tap.phase().equals(WindPhase.AGAIN)).isPresent()) {
             return new AttemptPhase.Winding(orZero(known.steps().windingAtMs()), wind);
         }
-        return new AttemptPhase.Holding(
-                last.or(() -> known.presentWind().flatMap(LiveAttempt::lastBackedOff))
-                        .map(WindPhase::atMs)
-                        .orElse(orZero(known.steps().holdingAtMs())),
-                wind);
+        long present = last.or(() -> known.presentWind().flatMap(LiveAttempt::lastBackedOff))
+                .map(WindPhase::atMs)
+                .orElse(orZero(known.steps().holdingAtMs()));
+        return new AttemptPhase.Holding(Math.min(present, heldBeside(known).orElse(present)), wind);
+    }
+
+    /** Two motors that are held at once are a wind each, and the one that waits longest counts. */
+    private static Optional<Long> heldBeside(AttemptEvidence known) {
+        return known.windsBeside().stream()
+                .flatMap(other ->
+                        lastStopOrStart(other).filter(tap -> tap.phase().equals(WindPhase.STOPPED)).stream())
+                .map(WindPhase::atMs)
+                .min(Comparator.naturalOrder());
     }
 
     /** The reader's next tap, where the stop before it was not tapped. */

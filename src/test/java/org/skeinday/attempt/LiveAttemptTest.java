@@ -137,6 +137,43 @@ class LiveAttemptTest {
     }
 
     @Test
+    void two_motors_that_are_held_at_once_are_a_wind_each_and_the_earliest_hold_counts() {
+        wind("w1", "B2", 100, "stopped@230");
+        wind("w2", "A3", 240, "stopped@300");
+        assertEquals(
+                new AttemptPhase.Holding(230, 2),
+                in(State.HOLDING, 240, 300L).live().phase());
+        winds.clear();
+        wind("w1", "A3", 100, "stopped@230");
+        wind("w2", "B2", 240, "stopped@300");
+        assertEquals(
+                new AttemptPhase.Holding(230, 2),
+                in(State.HOLDING, 100, 230L).live().phase(),
+                "whichever it is");
+        winds.clear();
+        wind("w1", "B2", 100);
+        wind("w2", "A3", 240, "stopped@300");
+        assertEquals(new AttemptPhase.Holding(300, 2), live().phase(), "one that is still cranked is not held");
+    }
+
+    @Test
+    void the_hold_of_a_motor_that_broke_or_was_run_back_is_over_with_it() {
+        wind("w1", "B2", 100, "stopped@230", "broke@235");
+        wind("w2", "A3", 240, "stopped@300");
+        assertEquals(
+                new AttemptPhase.Holding(300, 2),
+                in(State.HOLDING, 240, 300L).live().phase());
+        winds.clear();
+        wind("w1", "B2", 100, "stopped@230");
+        wind("w2", "A3", 240, "stopped@300");
+        runBacks.add(new TurnsRunBack("b", "a", "B2", "w1", 100, true, "called", 236, null, "laptop"));
+        assertEquals(new AttemptPhase.Holding(300, 2), live().phase(), "run back, then the other");
+        runBacks.clear();
+        breaks.add(new AttemptEvidence.BreakTold("B2", 236L, BreakPlace.STRAND, 237L));
+        assertEquals(new AttemptPhase.Holding(300, 2), live().phase(), "it broke, as the captain said");
+    }
+
+    @Test
     void more_turns_go_back_to_winding_and_the_hold_begins_anew_with_the_last_of_them() {
         wind("w1", "A3", 100, "stopped@230", "again@240");
         assertEquals(

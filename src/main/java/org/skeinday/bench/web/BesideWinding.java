@@ -123,8 +123,12 @@ final class BesideWinding {
                         .toList();
     }
 
-    /** Since the last turn: turns that are taken off again do not restart it. */
-    WindingView.Hold hold(boolean quiet, long nowMs) {
+    /**
+     * Since the last turn: turns that are taken off again do not restart it.
+     *
+     * @param heldSince by the phase of its attempt, epoch ms; empty while that does not hold, and without an attempt
+     */
+    WindingView.Hold hold(Optional<Long> heldSince, boolean quiet, long nowMs) {
         Wind now = Objects.requireNonNull(wind);
         boolean held = now.phase() == Wind.Phase.STOPPED
                 || now.phase() == Wind.Phase.HOLDING
@@ -134,7 +138,8 @@ final class BesideWinding {
         }
         Optional<WindPhase> since = last(now, WindPhase.STOPPED).or(() -> last(now, WindPhase.BACKED_OFF));
         String words = quiet ? "" : Apart.made("How long it may be held", () -> howLong(now), said -> said);
-        return new WindingView.Hold(since.map(WindPhase::atMs).orElse(nowMs), words);
+        return new WindingView.Hold(
+                heldSince.or(() -> since.map(WindPhase::atMs)).orElse(nowMs), words);
     }
 
     private String howLong(Wind now) {

@@ -176,6 +176,12 @@ final class WindingPresenter {
                 form);
     }
 
+    private Optional<Long> heldSince() {
+        return at != null && at.phase() instanceof AttemptPhase.Holding held
+                ? Optional.of(held.sinceMs())
+                : Optional.empty();
+    }
+
     /** Its motor broke, also once it hangs off the meter. */
     private boolean isBroken() {
         return at != null && at.phase() instanceof AttemptPhase.Broke;
@@ -209,7 +215,7 @@ final class WindingPresenter {
                         : List.of(),
                 before && flown != null ? WindingPlaces.of(tx, flown) : WindingPlaces.ONE,
                 List.of(),
-                wind == null || over ? new WindingView.Hold(0, "") : beside.hold(quiet, nowMs),
+                wind == null || over ? new WindingView.Hold(0, "") : beside.hold(heldSince(), quiet, nowMs),
                 "",
                 "",
                 flown != null && wind == null && flown.state() == State.CALLED
