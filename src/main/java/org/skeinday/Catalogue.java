@@ -119,7 +119,7 @@ public final class Catalogue {
         kinds.addAll(AttemptActions.kinds(record.people()::names));
         kinds.addAll(ResultActions.kinds());
         kinds.addAll(AimActions.kinds(record.people()::names));
-        kinds.addAll(ChooseStation.kinds());
+        kinds.addAll(ChooseStation.kinds(record.people()::names));
         kinds.addAll(UseEvent.kinds());
         kinds.addAll(AfterFlight.kinds());
         kinds.addAll(FlightWorth.kinds());

@@ -74,6 +74,12 @@ public final class PhaseGate {
         return why + ". " + PhaseWords.wrongPhase(live, CallerHands.of(tx, context));
     }
 
+    /** The same as a decision: whoever comes second within seconds is told who was quicker. */
+    static Decision wrongNow(Tx tx, ActContext context, AttemptNow now, String why, Hands hands) {
+        String words = wrong(tx, now, why, hands);
+        return isJustMovedByAnother(tx, context, now.id()) ? new Decision.Outdated(words) : Decision.refused(words);
+    }
+
     private static Optional<Decision> hallStopped(Tx tx, LiveAttempt attempt) {
         return AttemptStore.find(tx, attempt.id()).flatMap(now -> StopHall.refused(tx, now.eventId()));
     }
@@ -87,9 +93,13 @@ public final class PhaseGate {
 
     /** Who moved it, for whoever comes second. */
     public static Fact acted(ActContext context, String attempt, AttemptAct act) {
+        return acted(context, attempt, act.words());
+    }
+
+    /** @param said what they did, as a key has it */
+    static Fact acted(ActContext context, String attempt, String said) {
         return Fact.of(
                 "attempt.acted",
-                new LastAct(
-                        attempt, act.words(), context.now().toEpochMilli(), context.personOrNull(), context.device()));
+                new LastAct(attempt, said, context.now().toEpochMilli(), context.personOrNull(), context.device()));
     }
 }

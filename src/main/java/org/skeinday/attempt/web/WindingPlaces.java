@@ -19,13 +19,17 @@ import org.skeinday.units.PlainNumber;
 /**
  * Where an attempt is wound, and where else it could be while that can be chosen.
  *
+ * @param at id of its place; empty where that cannot be chosen
  * @param others the other places with their meter and winder; empty from the first crank turn on
  */
-public record WindingPlaces(List<NowView.Choice> others) {
+public record WindingPlaces(String at, List<Other> others) {
     private static final String WHAT = "The winding place";
 
     /** Nothing can be chosen. */
-    public static final WindingPlaces ONE = new WindingPlaces(List.of());
+    public static final WindingPlaces ONE = new WindingPlaces("", List.of());
+
+    /** @param beside ids of the attempts that are there, parted by blanks: whoever comes second is told of one that is new */
+    public record Other(String id, String words, String beside) {}
 
     public static WindingPlaces of(Tx tx, AttemptNow attempt) {
         return Apart.made(WHAT, () -> choices(tx, attempt), words -> ONE); // the line beside it says so
@@ -38,11 +42,16 @@ public record WindingPlaces(List<NowView.Choice> others) {
         }
         Stations places = Stations.in(tx, attempt.eventId());
         Optional<StationAdded> at = places.of(attempt);
-        return new WindingPlaces(places.all().stream()
-                .filter(station -> at.filter(station::equals).isEmpty())
-                .map(station ->
-                        new NowView.Choice(station.id(), words(station) + taken(tx, places.openAt(station, attempt))))
-                .toList());
+        return new WindingPlaces(
+                at.map(StationAdded::id).orElse(""),
+                places.all().stream()
+                        .filter(station -> at.filter(station::equals).isEmpty())
+                        .map(station -> other(tx, station, places.openAt(station, attempt)))
+                        .toList());
+    }
+
+    private static Other other(Tx tx, StationAdded station, List<String> there) {
+        return new Other(station.id(), words(station) + taken(tx, there), String.join(" ", there));
     }
 
     /** All of them, for a motor that is wound without an attempt; empty where there are not two. */
