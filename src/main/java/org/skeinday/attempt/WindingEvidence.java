@@ -1,7 +1,9 @@
 package org.skeinday.attempt;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindCounted;
@@ -20,9 +22,16 @@ public record WindingEvidence(
         Map<String, WindCounted> counted,
         List<TurnsRunBack> runBacks,
         Map<String, Double> placeRatios) {
-    /** Of files, which carry attempts and flights alone. */
+    /** Of files, which carry attempts with their places and flights alone. */
     public static WindingEvidence ofFiles(
-            List<EventAdded> events, List<AttemptImported> attempts, List<PracticeFlown> flights) {
-        return new WindingEvidence(events, attempts, flights, List.of(), Map.of(), List.of(), Map.of());
+            List<EventAdded> events,
+            List<AttemptImported> attempts,
+            List<PracticeFlown> flights,
+            List<AttemptStation> places) {
+        Map<String, Double> ratios = new HashMap<>();
+        for (AttemptStation at : places) {
+            Optional.ofNullable(at.winderRatio()).ifPresent(ratio -> ratios.put(at.attemptId(), ratio));
+        }
+        return new WindingEvidence(events, attempts, flights, List.of(), Map.of(), List.of(), ratios);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptClosed;
@@ -22,7 +23,7 @@ final class AttemptsFile implements DayFile {
 
     private static final Set<State> GIVEN_UP = EnumSet.of(State.SCRUBBED, State.VOID);
 
-    private static final List<Column> COLUMNS = FlightMarks.after(List.of(
+    private static final List<Column> OF_FLIGHT = List.of(
             Column.text("event", 120),
             Column.text("entry", 120).filled(),
             Column.plain("attempt").filled(),
@@ -59,7 +60,10 @@ final class AttemptsFile implements DayFile {
             Column.choice("caught by", "", Aloft.CAUGHT_BY),
             Column.choice("still held", "", List.of("yes", "no")),
             Column.choice("steered", "", Aloft.STEERED),
-            Column.choice(AttemptNotes.COUNTS, "", AttemptNotes.WHETHER_IT_COUNTS)));
+            Column.choice(AttemptNotes.COUNTS, "", AttemptNotes.WHETHER_IT_COUNTS));
+
+    private static final List<Column> COLUMNS = FlightMarks.after(
+            Stream.concat(OF_FLIGHT.stream(), AttemptPlaces.COLUMNS.stream()).toList());
 
     @Override
     public String name() {
@@ -121,6 +125,7 @@ final class AttemptsFile implements DayFile {
                         row.optional("reason"),
                         row.yes("flown again")));
         AttemptNotes.take(row, context, id);
+        AttemptPlaces.take(row, context, id);
         FlightMarks.take(
                 row,
                 context,
@@ -216,6 +221,7 @@ final class AttemptsFile implements DayFile {
                     .put("reason", attempt.voidReason())
                     .put("flown again", Boolean.TRUE.equals(attempt.flownAgain()) ? "yes" : "");
             AttemptNotes.put(book, attempt.id(), cells);
+            AttemptPlaces.put(book, attempt.id(), cells);
             Optional<AttemptNoted> noted = book.noted(attempt.id());
             TimedBy timed = book.timed(attempt);
             FlightMarks.put(

@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptStation;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.Quiet;
@@ -64,6 +65,7 @@ public record Day(
      * @param aloft what was caught or steered in the air
      * @param judged official flights of which somebody has said whether they count
      * @param marks where numbers of flights came from, and which were confirmed
+     * @param places where attempts were wound, as those winding places were then; each with a name
      */
     public record More(
             List<Terms> terms,
@@ -78,7 +80,8 @@ public record Day(
             KnownLists lists,
             List<FlightJudged> judged,
             List<Aloft> aloft,
-            List<ValueMarked> marks) {
+            List<ValueMarked> marks,
+            List<AttemptStation> places) {
         public static final More NONE = new More(
                 List.of(),
                 List.of(),
@@ -90,6 +93,7 @@ public record Day(
                 List.of(),
                 List.of(),
                 KnownLists.NONE,
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of());
@@ -182,7 +186,8 @@ public record Day(
                         more.lists,
                         more.judged,
                         more.aloft,
-                        more.marks));
+                        more.marks,
+                        more.places));
     }
 
     /** The same with one motor or flight alone of all of its kind, for one row of its file; other files have few rows. */

@@ -151,7 +151,8 @@ public final class DayPart {
                         more.lists(),
                         kept(more.judged(), j -> j.attemptId(), attemptIds),
                         kept(more.aloft(), a -> a.attemptId(), attemptIds),
-                        marks));
+                        marks,
+                        kept(more.places(), p -> p.attemptId(), attemptIds)));
     }
 
     @SafeVarargs

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptStation;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
@@ -150,6 +151,12 @@ final class ExportContext {
     Optional<Aloft> aloft(String attempt) {
         return day.more().aloft().stream()
                 .filter(a -> a.attemptId().equals(attempt))
+                .findFirst();
+    }
+
+    Optional<AttemptStation> place(String attempt) {
+        return day.more().places().stream()
+                .filter(at -> at.attemptId().equals(attempt))
                 .findFirst();
     }
 

@@ -28,7 +28,13 @@ final class PartUses {
     /** The motors of the part. @param until day on which it ends; null for none */
     List<MotorAdded> motors(@Nullable LocalDate until) {
         MotorUses told = MotorUses.of(
-                WindingEvidence.ofFiles(part.events(), part.attempts(), part.flights()), part.motors(), part.batches());
+                WindingEvidence.ofFiles(
+                        part.events(),
+                        part.attempts(),
+                        part.flights(),
+                        part.more().places()),
+                part.motors(),
+                part.batches());
         LocalDate last = until == null ? null : lastTold(until);
         return part.motors().stream()
                 .map(motor -> motor.used(untold(motor, told, last)))

@@ -1,6 +1,7 @@
 package org.skeinday.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashMap;
@@ -11,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.AttemptStation;
 import org.skeinday.attempt.ReadingTaken;
 
 class AttemptRowsTest {
@@ -145,5 +147,31 @@ class AttemptRowsTest {
         texts.put("attempts.csv", HEAD + "Teal,1,called,,,,\n");
         texts.put("watches.csv", "entry,attempt,place,device,person\nTeal,1,1,d1,Ida\nTeal,1,1,d2,\n");
         says(Reading.of(texts), 3, "place", "on line 2 and again on line 3");
+    }
+
+    private static DayFiles.Read placed(String cells) {
+        return Reading.with(
+                "attempts.csv",
+                "entry,attempt,state,wound at,meter,division (in-ozf),full scale (in-ozf),winder ratio\nTeal,1,landed,"
+                        + cells + "\n");
+    }
+
+    @Test
+    void the_winding_place_comes_in_as_it_was_whether_it_is_prepared_here_or_not() {
+        var at = (AttemptStation) bodies(placed("Corner post,dial 2,0.02,0.5,20"), "attempt.station")
+                .get(0);
+        assertEquals(List.of("Corner post", "dial 2", 20.0), List.of(at.name(), at.meter(), at.winderRatio()));
+        assertEquals("0.02 in-ozf", at.divisionTyped());
+        assertNull(at.stationId());
+        assertEquals(0, bodies(placed(",,,,"), "attempt.station").size());
+        assertEquals(
+                0, bodies(attempts("Teal,1,landed,,,,\n"), "attempt.station").size(), "a file of before");
+    }
+
+    @Test
+    void a_meter_or_a_winder_of_no_place_is_said() {
+        says(placed(",dial 2,,,"), 2, "meter", "not which one it was");
+        says(placed(",,,,20"), 2, "winder ratio", "not which one it was");
+        says(placed("Corner post,,,,200"), 2, "winder ratio", "out of bounds");
     }
 }

@@ -46,7 +46,10 @@ class BundleProperties {
 
     private static MotorUses uses(Day day) {
         return MotorUses.of(
-                WindingEvidence.ofFiles(day.events(), day.attempts(), day.flights()), day.motors(), day.batches());
+                WindingEvidence.ofFiles(
+                        day.events(), day.attempts(), day.flights(), day.more().places()),
+                day.motors(),
+                day.batches());
     }
 
     private static boolean fits(String json) {

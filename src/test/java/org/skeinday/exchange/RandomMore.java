@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptStation;
 import org.skeinday.attempt.Contacts;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.FlightJudged;
@@ -78,6 +79,8 @@ final class RandomMore {
         List<Quiet> quiet = new ArrayList<>();
         List<FlightJudged> judged = new ArrayList<>();
         List<Aloft> aloft = new ArrayList<>();
+        List<StationAdded> stations = day.list(day.upTo(3), this::station);
+        List<AttemptStation> places = new ArrayList<>();
         for (AttemptImported attempt : attempts) {
             if (day.maybe()) {
                 noted.add(noted(attempt, motors));
@@ -93,6 +96,11 @@ final class RandomMore {
                                 ? new FlightJudged(attempt.id(), null, null, touched)
                                 : new FlightJudged(
                                         attempt.id(), "touched a beam", day.maybe() ? 12_300L : null, touched));
+            }
+            if (day.maybe()) {
+                boolean prepared = !stations.isEmpty() && day.maybe();
+                StationAdded at = prepared ? day.one(stations) : station();
+                places.add(AttemptStation.of(attempt.id(), at));
             }
             if (day.maybe()) {
                 boolean freed = day.maybe();
@@ -112,7 +120,7 @@ final class RandomMore {
                 rules,
                 declared,
                 tasks,
-                day.list(day.upTo(3), this::station),
+                stations,
                 models.isEmpty() ? List.of() : day.list(day.upTo(4), () -> note(models)),
                 inspections,
                 noted,
@@ -126,7 +134,8 @@ final class RandomMore {
                                 attempts.stream()
                                         .flatMap(a ->
                                                 ofAttempt(a, timed(a, events, readings, noted), note(a, noted), crew)))
-                        .toList());
+                        .toList(),
+                places);
     }
 
     private static AttemptNoted note(AttemptImported attempt, List<AttemptNoted> noted) {

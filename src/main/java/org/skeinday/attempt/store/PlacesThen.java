@@ -9,6 +9,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jooq.Condition;
 import org.jooq.Field;
 import org.jooq.impl.DSL;
@@ -58,6 +60,28 @@ final class PlacesThen {
                 .where(which)
                 .orderBy(ATTEMPT_STATION.ATTEMPT_ID)
                 .fetchInto(AttemptStation.class);
+    }
+
+    /** With a name each: of records made before that was kept the place as it is described now. */
+    static List<AttemptStation> told(Tx tx, List<StationAdded> all) {
+        Map<String, StationAdded> now = all.stream().collect(Collectors.toMap(StationAdded::id, s -> s));
+        Map<String, AttemptStation> told = new TreeMap<>();
+        tx.sql()
+                .select(WINDING_WIND.ATTEMPT_ID, WINDING_WIND.STATION_ID)
+                .from(WINDING_WIND)
+                .where(WINDING_WIND.ATTEMPT_ID.isNotNull().and(WINDING_WIND.STATION_ID.isNotNull()))
+                .orderBy(WINDING_WIND.AT_MS)
+                .forEach(r -> Optional.ofNullable(now.get(r.value2()))
+                        .ifPresent(at -> told.put(r.value1(), AttemptStation.of(r.value1(), at))));
+        for (AttemptStation at : chosen(tx, DSL.noCondition())) {
+            StationAdded there = at.stationId() == null ? null : now.get(at.stationId());
+            if (at.name() != null) {
+                told.put(at.attemptId(), at);
+            } else if (there != null) {
+                told.put(at.attemptId(), AttemptStation.of(at.attemptId(), there));
+            }
+        }
+        return List.copyOf(told.values());
     }
 
     /** Its id; null where nobody has chosen or tapped it. */

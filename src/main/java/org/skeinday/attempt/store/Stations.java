@@ -97,6 +97,11 @@ public final class Stations {
         return PlacesThen.ratios(tx);
     }
 
+    /** Of all attempts of which it is known, as those places were then: with as many queries for a season as for a day. */
+    public static List<AttemptStation> told(Tx tx) {
+        return PlacesThen.told(tx, StationStore.all(tx));
+    }
+
     /** By name. */
     public List<StationAdded> all() {
         return all;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptStation;
 import org.skeinday.attempt.Contacts;
 import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.Quiet;
@@ -13,6 +14,7 @@ import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AloftStore;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlightStore;
+import org.skeinday.attempt.store.Stations;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.CrewStore;
@@ -47,7 +49,8 @@ public final class ExchangeDayReader {
                         WatchStore.allReadings(tx),
                         withContacts(tx),
                         AttemptStore.quiet(tx),
-                        AttemptStore.flightsJudged(tx)));
+                        AttemptStore.flightsJudged(tx),
+                        Stations.told(tx)));
     }
 
     /** The same without what attempts, watches and readings left behind: no form of Prepare asks for it. */
@@ -75,9 +78,10 @@ public final class ExchangeDayReader {
             List<ReadingTaken> readings,
             List<AttemptNoted> noted,
             List<Quiet> quiet,
-            List<FlightJudged> judged) {
+            List<FlightJudged> judged,
+            List<AttemptStation> places) {
         static final Attempted NONE = new Attempted(
-                List.of(), AloftStore.Told.NOTHING, List.of(), List.of(), List.of(), List.of(), List.of());
+                List.of(), AloftStore.Told.NOTHING, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     private static Day of(Tx tx, Map<String, String> people, Attempted attempted) {
@@ -110,7 +114,8 @@ public final class ExchangeDayReader {
                         ListStore.known(tx),
                         attempted.judged(),
                         attempted.told().aloft(),
-                        EvidenceStore.all(tx)));
+                        EvidenceStore.all(tx),
+                        attempted.places()));
     }
 
     private static <T> List<T> inOrder(List<EventAdded> events, Map<String, List<T>> byEvent) {
