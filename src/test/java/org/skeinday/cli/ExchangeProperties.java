@@ -98,6 +98,7 @@ class ExchangeProperties {
                 + more.lists().inForce().size()
                 + more.judged().size()
                 + more.aloft().size()
-                + more.marks().size();
+                + more.marks().size()
+                + more.places().size();
     }
 }

@@ -10,6 +10,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptStation;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.Stations;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.StationStore;
@@ -53,8 +54,11 @@ public final class ChooseStation {
             return Decision.unknown("There is no such attempt or winding place; look again");
         }
         if (now.state() != State.CALLED) {
-            return Decision.refused(
-                    PhaseGate.wrong(tx, context, now, "The winding place is chosen before the first crank turn"));
+            return PhaseGate.wrongNow(tx, context, now, "The winding place is chosen before the first crank turn");
+        }
+        Optional<Decision> quicker = movedMeanwhile(tx, now, to, chosen).or(() -> takenMeanwhile(tx, now, to, chosen));
+        if (quicker.isPresent()) {
+            return quicker.get();
         }
         List<Fact> facts = new ArrayList<>(stays(now.id(), Optional.of(to)));
         if (at(tx, now).filter(s -> s.id().equals(to.id())).isPresent()) {

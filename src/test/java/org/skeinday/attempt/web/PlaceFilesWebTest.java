@@ -40,8 +40,11 @@ class PlaceFilesWebTest extends TwoPlacesDay {
                     .readTree(laptop.get("/export.json" + part).body())
                     .path("tables")
                     .path("attempts");
-            assertEquals("Spare post", rows.path(0).path("wound at").asText(), rows.toString());
-            assertEquals("dial 2", rows.path(0).path("meter").asText(), rows.toString());
+            JsonNode row = rows.path(rows.path(0).path("entry").asText().equals("Curlew") ? 0 : 1);
+            assertEquals("Curlew", row.path("entry").asText(), rows.toString());
+            assertEquals("Spare post", row.path("wound at").asText(), rows.toString());
+            assertEquals("dial 2", row.path("meter").asText(), rows.toString());
+            assertEquals(20, row.path("winder ratio").asInt(), rows.toString());
         }
         byte[] whole = laptop.get("/export.json").body().getBytes(StandardCharsets.UTF_8);
         try (App other = Demo.startEmpty(root.resolve("other"))) {
