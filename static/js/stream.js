@@ -94,7 +94,8 @@ async function fetchInto(part) {
   try {
     const headers = { 'HX-Request': 'true' };
     if (tags.has(part)) headers['If-None-Match'] = tags.get(part);
-    const answer = await fetch(part.dataset.refetch, { headers, cache: 'no-store', signal: AbortSignal.timeout(pace.answer) });
+    const address = part.querySelector('[data-refetch-as]')?.dataset.refetchAs ?? part.dataset.refetch; // what was chosen in it
+    const answer = await fetch(address, { headers, cache: 'no-store', signal: AbortSignal.timeout(pace.answer) });
     if (answer.status === 200) swap(part, await answer.text(), answer.headers.get('ETag'));
     if (source?.readyState === EventSource.OPEN) say({ connected: true });
     return answer.status < 500 && answer.status !== 429;

@@ -87,7 +87,7 @@ record Pages(
         new NowPages(record, forms, page, clock, beside).register(routes);
         new FirstPages(record, forms, page).register(routes);
         new TimingPages(record, forms, page, clock).register(routes);
-        new ChoicePages(record, page).register(routes);
+        new ChoicePages(record, page, clock).register(routes);
         new RecordPages(record, forms, page, clock, pins).register(routes);
         new DeskPages(record, forms, page, clock, pins).register(routes);
         new ResultPages(record, page, clock).register(routes);
@@ -100,7 +100,7 @@ record Pages(
         FormActs forms = desk.forms();
         Page page = desk.page();
         Clock clock = desk.clock();
-        var beside = new ChecksBeside();
+        var beside = new ChecksBeside(clock);
         new ChecksPages(record, forms, page, clock, beside).register(routes);
         new ListPages(record, forms, page).register(routes);
         new HallPages(record, forms, page, clock, beside).register(routes);

@@ -182,6 +182,12 @@ public record LiveAttempt(
         return phase instanceof AttemptPhase.Landed landed ? landed.heldMs() : null;
     }
 
+    /** Whether something holds it in the air, or held it until it was down. */
+    public boolean isCaught() {
+        return phase instanceof AttemptPhase.InTheAir flies && flies.caughtMs() != null
+                || phase instanceof AttemptPhase.Landed landed && landed.heldMs() != null;
+    }
+
     private static String reason(AttemptNow now) {
         return Objects.requireNonNullElse(now.voidReason(), "");
     }

@@ -68,6 +68,14 @@ public final class Marks {
         return held;
     }
 
+    /** Ids of this watch's marks of what held the model and let it go, which stand. */
+    public List<String> catches(int slot) {
+        return flight(slot).stream()
+                .filter(m -> m.is(WatchMark.HELD) || m.is(WatchMark.FREE))
+                .map(WatchMarked::id)
+                .toList();
+    }
+
     /** The contacts that this watch marked, in words; empty when there was none. */
     public String contacts(int slot) {
         List<String> words = new ArrayList<>();

@@ -86,7 +86,19 @@ public final class Readings {
         return without.isEmpty()
                 ? Optional.empty()
                 : Optional.of("The captain saw it " + aloft.words() + "; no mark of " + without
-                        + " says so. Say whether its time ends as the rules have it.");
+                        + " says so. Type what it showed at the catch, or say that it has no time of it.");
+    }
+
+    /** Whether the rules end the flight where it was caught, and no watch that counts has marked that. */
+    public static boolean lackCatch(Timed timed, Aloft aloft, HoldRule hold) {
+        Long caught = aloft.caughtMs();
+        Long freed = aloft.freedMs();
+        Set<Integer> aside = setAside(timed.judged());
+        return caught != null
+                && (freed == null || hold.endsAtOnce() || freed - caught >= hold.watchedMs())
+                && IntStream.rangeClosed(1, 3)
+                        .filter(slot -> !aside.contains(slot))
+                        .allMatch(slot -> timed.marks().held(slot).isEmpty());
     }
 
     /** One entry for each timekeeper who is heard of, after what the captain decided of the watches. */

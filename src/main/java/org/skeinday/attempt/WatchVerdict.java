@@ -11,6 +11,10 @@ public enum WatchVerdict {
     /** As if nothing had been said. */
     COUNTS;
 
+    public String word() {
+        return EnumWords.of(this);
+    }
+
     /** @throws IllegalArgumentException for a word that is none of them */
     static WatchVerdict of(String word) {
         return EnumWords.parse("A verdict", WatchVerdict.class, word);

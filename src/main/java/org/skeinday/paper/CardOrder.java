@@ -24,6 +24,9 @@ public record CardOrder(String name, String column, String label, int slot) {
             new CardOrder("motor", "motor", "Motor"),
             new CardOrder("spare", "spare", "Spare"));
 
+    /** Of the form alone: whether its watches show the landing or the catch. A card says it in its note. */
+    public static final String TIMES_AT = "times-at";
+
     private static CardOrder watch(int slot) {
         return new CardOrder(nameOfWatch(slot), "", "Watch " + slot, slot);
     }

@@ -8,7 +8,7 @@ import java.time.Duration;
  * @param undo how long a tap can be taken back
  * @param again after so long an interruption critical items are asked again
  * @param together people who tick within this time of each other are on the list together, nobody has gone away (own
- *     default: 30 s)
+ *     default: 1 min)
  */
 public record Pauses(Duration undo, Duration again, Duration together) {
     public Pauses {
@@ -20,7 +20,7 @@ public record Pauses(Duration undo, Duration again, Duration together) {
 
     /** With the program's time to undo: asked again after 5 min. */
     public static Pauses usual(Duration undo) {
-        return new Pauses(undo, Duration.ofMinutes(5), Duration.ofSeconds(30));
+        return new Pauses(undo, Duration.ofMinutes(5), Duration.ofMinutes(1));
     }
 
     /** Whether {@code undoing} comes in time; both ends of the span belong to it. */

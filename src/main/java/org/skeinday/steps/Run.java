@@ -89,10 +89,17 @@ public final class Run {
             return Optional.empty();
         }
         boolean tooLong = away >= pauses.again().toMillis();
-        boolean other = !last.get().isBy(personId, device);
+        boolean other = !last.get().isBy(personId, device) && !takesPart(personId, device, nowMs);
         List<Step> again =
                 tooLong || other ? done().stream().filter(Step::critical).toList() : List.of();
         return Optional.of(new Resumption(lastDone(), away, again, other));
+    }
+
+    /** Whoever has tapped here a short while ago has seen what the others did: several people may do one list together. */
+    private boolean takesPart(@Nullable String personId, String device, long nowMs) {
+        return folded.taps()
+                .anyMatch(tap -> tap.isBy(personId, device)
+                        && nowMs - tap.atMs() < pauses.again().toMillis());
     }
 
     /** Just before an item was reopened last. */

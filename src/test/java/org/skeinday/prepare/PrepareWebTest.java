@@ -308,6 +308,22 @@ class PrepareWebTest {
     }
 
     @Test
+    void a_flight_of_today_does_not_join_an_evening_of_another_day_unless_somebody_says_so() throws Exception {
+        Map<String, String> row =
+                new HashMap<>(Map.of("model", "Reed One", "motor", "A1", "time", "1:44.2", "valid", "yes"));
+        var asked = laptop.form("/practice", row);
+        assertSays(422, "Saltmarsh Practice Evening is of another day, 20", asked);
+        assertTrue(asked.body().matches("(?s).*id=\"f-time\"[^>]*value=\"1:44.2\".*"), "what was typed stays");
+        row.put("earlier", "yes");
+        assertSays(200, "Saved: A1, 1:44.2", laptop.form("/practice", row));
+        row.remove("earlier");
+        assertSays(200, "Practice 20", laptop.form("/practice/begin", Map.of()));
+        var today = laptop.form("/practice", row);
+        assertSays(200, "Saved: A1, 1:44.2", today);
+        assertFalse(today.body().contains("of another day"), "nothing is asked any more");
+    }
+
+    @Test
     void the_flight_log_says_what_it_lacks() throws Exception {
         assertTrue(laptop.get("/log").body().contains("The log is complete."));
         String terms = forms.row("terms", "Saltmarsh Rotor Day");

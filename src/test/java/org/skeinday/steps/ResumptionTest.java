@@ -24,7 +24,7 @@ class ResumptionTest {
 
     @Test
     void it_shows_the_last_item_done_and_the_time_away() {
-        assertEquals("Last done: Do held. Away for 59 s.", ines(60 * S).text());
+        assertEquals("Last done: Do held. Away for 1 min.", ines(S + MIN).text());
         assertEquals("Last done: Do held. Away for 4 min.", ines(S + 4 * MIN).text());
     }
 
@@ -37,10 +37,10 @@ class ResumptionTest {
 
     @Test
     void another_person_who_goes_on_is_asked_the_critical_items_at_once() {
-        Resumption tomek = LEFT.resumedBy("tomek", "tablet-ines", S + 30 * S).orElseThrow();
+        Resumption tomek = LEFT.resumedBy("tomek", "tablet-ines", S + MIN).orElseThrow();
         assertEquals(List.of("held"), ids(tomek.askAgain()));
-        assertEquals("another person goes on after 30 s", tomek.reason());
-        assertEquals(List.of(), ines(S + 30 * S).askAgain());
+        assertEquals("another person goes on after 1 min", tomek.reason());
+        assertEquals(List.of(), ines(S + MIN).askAgain());
     }
 
     @Test
@@ -65,7 +65,27 @@ class ResumptionTest {
 
     @Test
     void two_people_on_one_list_at_once_do_not_interrupt_each_other() {
-        assertEquals(Optional.empty(), LEFT.resumedBy("tomek", "tablet-tomek", S + 30 * S - 1));
+        assertEquals(Optional.empty(), LEFT.resumedBy("tomek", "tablet-tomek", S + MIN - 1));
+        assertEquals(Optional.empty(), LEFT.resumedBy("tomek", "tablet-tomek", S + 30 * S));
+    }
+
+    @Test
+    void whoever_has_ticked_here_a_short_while_ago_is_no_other_and_who_answered_stays() {
+        Run both = run(
+                landing(), tick("1", "held", 0), tick("2", "motor", null, 40 * S, "tomek"), skip("3", "look", 2 * MIN));
+        assertEquals(
+                List.of(),
+                both.resumedBy("tomek", "tablet-tomek", 4 * MIN).orElseThrow().askAgain());
+        assertEquals(
+                List.of("held", "motor"),
+                ids(both.resumedBy("yrsa", "tablet-yrsa", 4 * MIN).orElseThrow().askAgain()),
+                "who comes new has seen neither");
+        assertEquals(
+                List.of("held", "motor"),
+                ids(both.resumedBy("tomek", "tablet-tomek", 40 * S + 5 * MIN)
+                        .orElseThrow()
+                        .askAgain()),
+                "who was away too long has not either");
     }
 
     @Test

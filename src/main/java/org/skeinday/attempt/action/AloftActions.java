@@ -24,7 +24,7 @@ import org.skeinday.platform.record.Fact;
 /** A model in the air that is caught, comes free or stays held, and one that a helper steered. */
 final class AloftActions {
     /**
-     * @param say caught, free, still-held, start-again or steered
+     * @param say caught, free, still-held, start-again, steered, or no-watch where none has the time of the catch
      * @param by of a catch: building or person; the building where nobody says
      * @param with of steering: none, balloon or pole
      */
@@ -39,7 +39,8 @@ final class AloftActions {
             "free", AttemptAct.FREE_AGAIN,
             "still-held", AttemptAct.STILL_HELD,
             "start-again", AttemptAct.START_AGAIN,
-            "steered", AttemptAct.STEERED);
+            "steered", AttemptAct.STEERED,
+            "no-watch", AttemptAct.DECLARE_VOID);
     private static final String STARTED_AGAIN = "caught: started again";
 
     private AloftActions() {}
@@ -55,10 +56,11 @@ final class AloftActions {
                     + say.say() + "'");
         }
         AttemptNow now = AttemptStore.find(tx, live.id()).orElseThrow();
-        return PhaseGate.refused(tx, context, live, act)
-                .orElseGet(() -> act == AttemptAct.START_AGAIN
-                        ? startAgain(tx, context, now, live)
-                        : said(tx, context, now, live, act, say));
+        return PhaseGate.refused(tx, context, live, act).orElseGet(() -> switch (act) {
+            case START_AGAIN -> startAgain(tx, context, now, live);
+            case DECLARE_VOID -> CatchOfWatch.nobodys(tx, context, now, live);
+            default -> said(tx, context, now, live, act, say);
+        });
     }
 
     /** Void and flown again, as after a collision: its next try has the same number of the rules. */

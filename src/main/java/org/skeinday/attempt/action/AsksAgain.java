@@ -2,6 +2,7 @@ package org.skeinday.attempt.action;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Fact;
@@ -21,6 +22,27 @@ final class AsksAgain {
     static final String OTHER_PLACE = "it is wound at another place: look again before it is wound";
 
     private AsksAgain() {}
+
+    /** Of a watch whose mark came in late. */
+    private static final String MARKED_SINCE = "a watch has marked a contact since: say again what it touched";
+
+    /** What was answered of contacts after the landing, when a mark of one comes in later; nothing before. */
+    static List<Fact> contacts(Tx tx, ActContext context, String attempt) {
+        Run run = RunStore.of(tx, Moment.AFTER_LANDING, attempt);
+        List<Step> again = Stream.of(run.done(), run.skipped())
+                .flatMap(List::stream)
+                .filter(step -> step.id().equals(SaidInLists.CONTACTS))
+                .toList();
+        return again.isEmpty()
+                ? List.of()
+                : Began.reopened(
+                        context,
+                        run,
+                        attempt,
+                        again,
+                        MARKED_SINCE,
+                        context.now().toEpochMilli());
+    }
 
     /**
      * The critical items of the list before winding that are done, and all of them where somebody answered for what was

@@ -1,9 +1,11 @@
 package org.skeinday.attempt.action;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
@@ -25,6 +27,9 @@ import org.skeinday.platform.record.Fact;
 final class MarkWatch {
     /** What comes with other taps, and not alone. */
     private static final List<WatchMark> NOT_ALONE = List.of(WatchMark.RELEASED, WatchMark.GAP, WatchMark.RELOADED);
+
+    private static final Set<WatchMark> ABOUT_CONTACTS =
+            EnumSet.of(WatchMark.TOUCHED, WatchMark.HELD, WatchMark.TAKEN_BACK);
 
     /**
      * One press.
@@ -64,7 +69,10 @@ final class MarkWatch {
         } else if (what.get() == WatchMark.STILL_FLYING) {
             facts.addAll(fliesOn(tx, attempt, mark.slot(), seen.atMs()));
         }
-        return new Decision.Decided(facts, Map.of(), AttemptActions.MOVED);
+        if (ABOUT_CONTACTS.contains(what.get())) {
+            facts.addAll(AsksAgain.contacts(tx, context, attempt.id()));
+        }
+        return new Decision.Decided(facts, Map.of(), Set.of("attempts", "motors", "checks"));
     }
 
     /** Only what this watch itself has sent of this attempt can be taken back. */

@@ -19,7 +19,7 @@ public final class SaidInLists {
     /** Items of the shipped list after landing. */
     private static final String REMAINING = "remaining";
 
-    private static final String CONTACTS = "contacts";
+    static final String CONTACTS = "contacts";
 
     private SaidInLists() {}
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNow;
@@ -15,10 +16,12 @@ import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.timing.HoldRule;
 import org.skeinday.units.FlightTime;
 
 /**
@@ -27,8 +30,13 @@ import org.skeinday.units.FlightTime;
  * It stands in place of what was typed for that watch before; what a device measured stays beside it.
  */
 public final class TypeWatchTime {
-    /** @param time as typed, for example 1:43.62 */
-    public record Typed(String attempt, int slot, String time) {}
+    /**
+     * @param time as typed, for example 1:43.62
+     * @param at catch where the watch showed it when the model was caught, none where it has no time of the catch; else the
+     *     landing
+     */
+    public record Typed(
+            String attempt, int slot, String time, @Nullable String at) {}
 
     private TypeWatchTime() {}
 
@@ -37,16 +45,20 @@ public final class TypeWatchTime {
         if (live == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        return PhaseGate.refused(tx, context, live, AttemptAct.TYPE_TIME).orElseGet(() -> typed(tx, context, typed));
+        return PhaseGate.refused(tx, context, live, AttemptAct.TYPE_TIME)
+                .orElseGet(() -> typed(tx, context, live, typed));
     }
 
-    private static Decision typed(Tx tx, ActContext context, Typed typed) {
+    private static Decision typed(Tx tx, ActContext context, LiveAttempt live, Typed typed) {
         AttemptNow now = AttemptStore.find(tx, typed.attempt()).orElseThrow();
         int timekeepers = EventStore.find(tx, now.eventId()).orElseThrow().timekeepers();
         if (typed.slot() < 1 || typed.slot() > timekeepers) {
             return Decision.refused(
                     "typed-slot",
                     "The rules ask for watch 1 to " + timekeepers + ", but this was watch " + typed.slot());
+        }
+        if (CatchOfWatch.NONE.equals(typed.at())) {
+            return CatchOfWatch.none(tx, context, live, typed.slot());
         }
         FlightTime time;
         try {
@@ -57,16 +69,36 @@ public final class TypeWatchTime {
         if (time.millis() > ReadingTaken.LONGEST_MS) {
             return Decision.refused("typed", "A flight lasts 2 hours at most, but this was " + time.text(0));
         }
-        return new Decision.Decided(facts(tx, context, now, typed.slot(), time), Map.of(), AttemptActions.MOVED);
+        return CatchOfWatch.AT_CATCH.equals(typed.at())
+                ? caught(tx, context, now, typed.slot(), time)
+                : decided(facts(tx, context, now, typed.slot(), time, ReadingTaken.HAND_WATCH));
     }
 
-    private static List<Fact> facts(Tx tx, ActContext context, AttemptNow now, int slot, FlightTime time) {
+    private static Decision decided(List<Fact> facts) {
+        return new Decision.Decided(facts, Map.of(), AttemptActions.MOVED);
+    }
+
+    /** What the watch goes on to show says nothing then: the rule counts on from the catch, in place of all it has told. */
+    private static Decision caught(Tx tx, ActContext context, AttemptNow now, int slot, FlightTime time) {
+        HoldRule rule = FlightRulesStore.of(tx, now.eventId()).hold().orElse(null);
+        if (rule == null) {
+            return Decision.refused(
+                    "typed", "By the flight rules the clock runs on: type what the watch shows at the landing");
+        }
+        List<Fact> facts = facts(tx, context, now, slot, CatchOfWatch.over(time, rule), "");
+        facts.addAll(CatchOfWatch.marks(tx, context, now.id(), slot, time.millis()));
+        return decided(facts);
+    }
+
+    /** @param instead of which instrument's reading it stands in place; empty for any */
+    private static List<Fact> facts(
+            Tx tx, ActContext context, AttemptNow now, int slot, FlightTime time, String instead) {
         List<Fact> facts = new ArrayList<>();
         if (Attempt.of(now) instanceof ReleasedAttempt released) {
             facts.add(Fact.of("attempt.moved", released.land(landedAtMs(context, now, time))));
             facts.add(PhaseGate.acted(context, now.id(), AttemptAct.LANDED));
         }
-        facts.add(Fact.of("attempt.reading", reading(tx, context, now.id(), slot, time)));
+        facts.add(Fact.of("attempt.reading", reading(tx, context, now.id(), slot, time, instead)));
         return facts;
     }
 
@@ -77,9 +109,11 @@ public final class TypeWatchTime {
         return released == null ? nowMs : Math.min(nowMs, released + time.millis());
     }
 
-    private static ReadingTaken reading(Tx tx, ActContext context, String attempt, int slot, FlightTime time) {
+    private static ReadingTaken reading(
+            Tx tx, ActContext context, String attempt, int slot, FlightTime time, String instead) {
         Optional<String> before = Readings.thatCount(WatchStore.readings(tx, attempt)).stream()
-                .filter(r -> r.slot() == slot && r.instrument().equals(ReadingTaken.HAND_WATCH))
+                .filter(r ->
+                        r.slot() == slot && (instead.isEmpty() || r.instrument().equals(instead)))
                 .map(ReadingTaken::id)
                 .findFirst();
         return new ReadingTaken(

@@ -92,6 +92,7 @@ final class AttemptRecordPresenter {
                                 && AttemptActs.of(live, Hands.TIMEKEEPER).contains(AttemptAct.TYPE_TIME)
                         ? event.timekeepers()
                         : 0,
+                live.isCaught() && FlightRulesStore.of(tx, event.id()).hold().isPresent(),
                 ResultActions.until(tx, event, attempt).orElse(0L),
                 form);
     }

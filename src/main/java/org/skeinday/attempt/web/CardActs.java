@@ -25,9 +25,14 @@ final class CardActs {
         return AttemptActs.of(live);
     }
 
-    /** The way on first. @param stopped whether the hall stands still */
+    /** The way on first. @param lacksCatch whether it was caught and no watch has marked it @param stopped whether the hall stands still */
     static List<NowView.Deed> deeds(
-            LiveAttempt live, FlightRules rules, Optional<Collision> collision, boolean stopped, long nowMs) {
+            LiveAttempt live,
+            FlightRules rules,
+            Optional<Collision> collision,
+            boolean lacksCatch,
+            boolean stopped,
+            long nowMs) {
         Set<AttemptAct> acts = of(live);
         List<NowView.Deed> deeds = new ArrayList<>(keys(acts, live, stopped, AttemptAct::leadsOn));
         List<NowView.Deed> aloft = aloft(acts, rules, live.heldMs(nowMs));
@@ -38,6 +43,12 @@ final class CardActs {
         deeds.addAll(keys(acts, live, stopped, act -> !act.leadsOn()));
         if (!held) {
             deeds.addAll(aloft);
+        }
+        if (lacksCatch && live.phase().name() == AttemptPhase.Name.LANDED) {
+            deeds.add(new NowView.Deed(
+                    "/attempt/aloft",
+                    rules.letsStartAgain(live.heldMs(nowMs)) ? "No watch has it: fly again" : "No watch has it: void",
+                    "no-watch"));
         }
         if (acts.contains(AttemptAct.COLLIDED)) {
             deeds.addAll(collision(rules, collision, nowMs));

@@ -123,7 +123,7 @@ final class CardLines {
         List<WatchTaken> taken = WatchStore.watches(tx, attempt.id());
         return slot -> taken.stream()
                 .filter(watch -> watch.slot() == slot)
-                .map(watch -> nameOf.apply(watch.personId()))
+                .map(watch -> WatchWords.who(watch, nameOf))
                 .findFirst()
                 .orElse("");
     }

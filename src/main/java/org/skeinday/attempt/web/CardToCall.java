@@ -75,7 +75,8 @@ final class CardToCall {
                         GateView.OPEN,
                         false,
                         false,
-                        today.stopped()),
+                        today.stopped(),
+                        false),
                 new NowCard.Acts(
                         "",
                         List.of(),
@@ -86,6 +87,7 @@ final class CardToCall {
                         List.of(),
                         WindingPlaces.ONE,
                         List.of(),
+                        false,
                         false,
                         entry.own(),
                         entry.own()

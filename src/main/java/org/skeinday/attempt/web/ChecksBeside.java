@@ -1,5 +1,6 @@
 package org.skeinday.attempt.web;
 
+import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -27,9 +28,15 @@ import org.skeinday.units.UnitSystem;
 
 /** What the pages Checks and Hall ask of the day's attempts: own ones only. */
 public final class ChecksBeside implements AtHand, MotorsOfDay {
+    private final Clock clock;
+
+    public ChecksBeside(Clock clock) {
+        this.clock = clock;
+    }
+
     @Override
     public List<Attempt> attempts(Tx tx) {
-        return Today.read(tx).stream().flatMap(today -> own(tx, today)).toList();
+        return Today.read(tx, clock.millis()).stream().flatMap(today -> own(tx, today)).toList();
     }
 
     private static Stream<Attempt> own(Tx tx, Today today) {
@@ -71,7 +78,7 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
 
     @Override
     public boolean isOver(Tx tx) {
-        return Today.read(tx)
+        return Today.read(tx, clock.millis())
                 .filter(today ->
                         today.entries().stream().filter(EntryAdded::own).noneMatch(today::mayStillFly))
                 .isPresent();

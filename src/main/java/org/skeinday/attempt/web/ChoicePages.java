@@ -1,6 +1,7 @@
 package org.skeinday.attempt.web;
 
 import io.javalin.http.Context;
+import java.time.Clock;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
@@ -12,8 +13,10 @@ import org.skeinday.platform.record.ActStore;
 public final class ChoicePages {
     private final ActStore record;
     private final Page page;
+    private final Clock clock;
 
-    public ChoicePages(ActStore record, Page page) {
+    public ChoicePages(ActStore record, Page page, Clock clock) {
+        this.clock = clock;
         this.record = record;
         this.page = page;
     }
@@ -27,7 +30,7 @@ public final class ChoicePages {
 
     private ChoiceView view(Context ctx) {
         String id = ctx.pathParam("entry");
-        return record.read(tx -> Today.read(tx)
+        return record.read(tx -> Today.read(tx, clock.millis())
                 .flatMap(today -> today.entries().stream()
                         .filter(e -> e.id().equals(id))
                         .filter(EntryAdded::own)

@@ -66,7 +66,7 @@ public final class DeskPages {
     }
 
     private DeskView view(FormErrors form) {
-        return record.read(tx -> Today.read(tx)
+        return record.read(tx -> Today.read(tx, clock.millis())
                 .map(today -> new DeskPresenter(tx, today, clock.getZone()).view(form))
                 .orElseGet(() -> DeskPresenter.nothing(form)));
     }

@@ -21,8 +21,8 @@ public final class MotorDemand {
      * Attempts that are wound, flown or just landed, whose turns are still asked for: first the one that this device reads,
      * until it has landed, then the most urgent.
      */
-    public static List<AttemptNow> toWind(Tx tx, String device) {
-        List<AttemptNow> open = Today.read(tx).map(Today::open).orElse(List.of());
+    public static List<AttemptNow> toWind(Tx tx, String device, long nowMs) {
+        List<AttemptNow> open = Today.read(tx, nowMs).map(Today::open).orElse(List.of());
         return open.stream()
                 .filter(a -> a.motorId() != null)
                 .sorted(Comparator.comparing((AttemptNow a) -> open.size() == 1 || !isReadBy(tx, a, device)))
@@ -37,14 +37,14 @@ public final class MotorDemand {
     }
 
     /** Others that are under way, each with its phase. @param shown id of the one that a page is about */
-    public static List<NowView.Choice> beside(Tx tx, String shown) {
-        return Today.read(tx).map(today -> today.beside(shown)).orElse(List.of());
+    public static List<NowView.Choice> beside(Tx tx, String shown, long nowMs) {
+        return Today.read(tx, nowMs).map(today -> today.beside(shown)).orElse(List.of());
     }
 
     /** The motor under way first; then for each own entry, by its window, the motor that comes next and its spare. */
     public static Map<String, String> of(Tx tx, long nowMs) {
         Map<String, String> needed = new LinkedHashMap<>();
-        Today.read(tx).ifPresent(today -> {
+        Today.read(tx, nowMs).ifPresent(today -> {
             today.open().stream()
                     .filter(a -> a.motorId() != null)
                     .forEach(a -> needed.put(String.valueOf(a.motorId()), words(today, a)));

@@ -82,6 +82,7 @@ public record NowCard(
      * @param waits what winding waits for
      * @param announcement whether the time of officials elsewhere is not known yet
      * @param stopped whether the hall stands still
+     * @param shut whether it is only called and its window has closed
      * @param doubted whether the time is taken with a reason only
      */
     public record Missing(
@@ -91,7 +92,8 @@ public record NowCard(
             GateView waits,
             boolean announcement,
             boolean doubted,
-            boolean stopped) {}
+            boolean stopped,
+            boolean shut) {}
 
     /**
      * What can be done, for the captain: others see none of it.
@@ -102,6 +104,7 @@ public record NowCard(
      * @param spares other motors for it, after a break or before winding
      * @param places where else it can be wound, and where it is
      * @param judges watches of which the captain may say what holds; empty when not now
+     * @param catches whether the time of a watch may be the one at the catch
      * @param announces whether the time of officials elsewhere is typed in here
      * @param hands who can do what; empty where nobody can be named any more
      * @param choose whether motors and fractions can be chosen for the attempts left
@@ -114,6 +117,7 @@ public record NowCard(
             List<NowView.Choice> spares,
             WindingPlaces places,
             List<Integer> judges,
+            boolean catches,
             boolean announces,
             boolean choose,
             List<NowView.Hand> hands) {}

@@ -165,7 +165,10 @@ public final class NowPages {
     static TypeWatchTime.Typed typedTime(Context ctx, String attempt) {
         String slot = field(ctx, "typed-slot");
         return new TypeWatchTime.Typed(
-                attempt, slot.matches("[1-9]") ? Integer.parseInt(slot) : 0, field(ctx, "typed"));
+                attempt,
+                slot.matches("[1-9]") ? Integer.parseInt(slot) : 0,
+                field(ctx, "typed"),
+                field(ctx, "typed-at"));
     }
 
     static String field(Context ctx, String name) {
@@ -211,7 +214,7 @@ public final class NowPages {
 
     private NowView view(Context ctx, FormErrors form) {
         long nowMs = clock.millis();
-        return record.read(tx -> Today.read(tx)
+        return record.read(tx -> Today.read(tx, clock.millis())
                 .map(today -> view(ctx, form, tx, today, nowMs))
                 .orElse(new NowView(
                         "No event yet",

@@ -17,6 +17,7 @@ import org.skeinday.attempt.Estimate;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.OneNumber;
 import org.skeinday.attempt.Quiet;
+import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.StepTimes;
 import org.skeinday.attempt.action.TimeDoubts;
 import org.skeinday.attempt.action.WindingGate;
@@ -41,6 +42,9 @@ import org.skeinday.units.UnitSystem;
 /** Makes the card of the attempt under way, or of the entry that must come next. */
 final class NowPresenter {
     /** This page looks alike for many: the full text stands where one person reads it. */
+    private static final String MORE_TIME =
+            " If the officials gave more time, move its window in Prepare; else abandon the attempt.";
+
     private static final List<Cautions.Shown> BRIEF = Cautions.at(
             Moment.BEFORE_WINDING, Cautions.all().stream().map(Caution::id).collect(Collectors.toSet()));
 
@@ -155,7 +159,8 @@ final class NowPresenter {
                 called ? GateView.of(WindingGate.of(tx, attempt)) : GateView.OPEN,
                 CardActs.announces(live) && !announced,
                 live.day() != DayKind.VISITING && !found.isEmpty(),
-                today.stopped());
+                today.stopped(),
+                today.isShut(attempt));
     }
 
     /** What bites in this phase, whatever else is to be said. */
@@ -182,17 +187,25 @@ final class NowPresenter {
         boolean spares = entry.own() && CardActs.of(live).contains(AttemptAct.TAKE_SPARE);
         return new NowCard.Acts(
                 WatchStore.seen(tx, attempt).text(),
-                CardActs.deeds(live, today.rules(), collision, today.stopped(), nowMs),
+                CardActs.deeds(live, today.rules(), collision, lacksCatch(attempt), today.stopped(), nowMs),
                 List.of(),
                 List.of(),
                 spares ? new CardToCall(tx, today, sum, units, nameOf).spares(entry, attempt, quiet) : List.of(),
                 WindingPlaces.of(tx, attempt),
                 CardActs.judges(live, today.event().timekeepers()),
+                live.isCaught() && today.rules().hold().isPresent(),
                 CardActs.announces(live),
                 false,
                 entry.own() && live.phase().name() == AttemptPhase.Name.CALLED
                         ? WhoDoesWhat.of(tx, entry, attempt.number(), nameOf).choices(tx, entry.eventId())
                         : List.of());
+    }
+
+    private boolean lacksCatch(AttemptNow attempt) {
+        return today.rules()
+                .hold()
+                .filter(hold -> Readings.lackCatch(WatchStore.timed(tx, attempt.id()), attempt.aloft(), hold))
+                .isPresent();
     }
 
     private OptionalLong latestStart(EntryAdded entry) {
@@ -233,6 +246,7 @@ final class NowPresenter {
     private Optional<String> outside(AttemptNow attempt, LiveAttempt live, long nowMs) {
         return today.windowOf(attempt)
                 .filter(w -> !live.phase().name().isUrgent())
-                .flatMap(w -> PageWords.outside(w, isBeforeRelease(live) ? (Long) nowMs : attempt.releasedAtMs()));
+                .flatMap(w -> PageWords.outside(w, isBeforeRelease(live) ? (Long) nowMs : attempt.releasedAtMs()))
+                .map(words -> words + (today.isShut(attempt) ? MORE_TIME : ""));
     }
 }

@@ -11,8 +11,10 @@ import org.skeinday.steps.web.StripView;
  */
 public record OpenAttempt(String id, String title, StripView strip) {
     /** Of the event at hand, the most urgent first; none where there is no event. */
-    public static List<OpenAttempt> read(Tx tx) {
-        return Today.read(tx).stream().flatMap(today -> of(today).stream()).toList();
+    public static List<OpenAttempt> read(Tx tx, long nowMs) {
+        return Today.read(tx, nowMs).stream()
+                .flatMap(today -> of(today).stream())
+                .toList();
     }
 
     static List<OpenAttempt> of(Today today) {

@@ -15,6 +15,7 @@ import org.skeinday.steps.web.StripView;
  * @param maySettle whether the reader settles protests and opens results again
  * @param officialMs the time that is shown, for who signs it; -1 for none
  * @param typesTimes how many watches the reader may type the time of; 0 for none
+ * @param caught whether a time may be the one at the catch
  * @param until epoch ms when the time to protest is over, 0 for never or no result
  */
 public record RecordView(
@@ -34,6 +35,7 @@ public record RecordView(
         boolean mayReopen,
         long officialMs,
         int typesTimes,
+        boolean caught,
         long until,
         FormErrors form) {
 

@@ -71,13 +71,13 @@ public final class ResultPages {
 
     /** The rules of its score in words; empty before the first event. */
     public static String rules(ActStore record) {
-        return record.read(Today::read)
+        return record.read(tx -> Today.read(tx))
                 .map(today -> PageWords.scoreInFull(today) + PageWords.flightRules(today))
                 .orElse("");
     }
 
     private ResultView view(String division, boolean captain) {
-        return record.read(tx -> Today.read(tx).map(today -> view(tx, today, division, captain, quiet(tx))))
+        return record.read(tx -> Today.read(tx, clock.millis()).map(today -> view(tx, today, division, captain, quiet(tx))))
                 .orElse(new ResultView(
                         "No event yet",
                         "",

@@ -12,6 +12,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptSigned;
 import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.Marks;
+import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchTaken;
@@ -106,9 +107,9 @@ public final class TimingPages {
 
     private TimingView view(Context ctx, FormErrors form) {
         Caller caller = Access.callerOf(ctx);
-        return record.read(tx -> Today.read(tx)
-                .flatMap(today ->
-                        toTime(tx, today, caller, asked(ctx)).map(attempt -> view(tx, today, attempt, caller, form)))
+        return record.read(tx -> Today.read(tx, clock.millis())
+                .flatMap(today -> toTime(tx, today, caller, asked(ctx))
+                        .map(attempt -> view(tx, today, attempt, caller, askedSlot(ctx), form)))
                 .orElse(nobody(form)));
     }
 
@@ -128,6 +129,8 @@ public final class TimingPages {
                 "",
                 "",
                 0,
+                false,
+                List.of(),
                 List.of(),
                 List.of());
     }
@@ -142,14 +145,24 @@ public final class TimingPages {
         return chosen == null ? NowPages.field(ctx, "attempt") : chosen;
     }
 
+    /** Which of its watches; 0 where nobody said. */
+    private static int askedSlot(Context ctx) {
+        String chosen = ctx.queryParam("slot");
+        String slot = chosen == null ? NowPages.field(ctx, "slot") : chosen;
+        return slot.matches("[1-3]") ? Integer.parseInt(slot) : 0;
+    }
+
     /**
-     * What this device times in the air, whoever is called meanwhile; else the one that was chosen, the one that it has a
+     * The one that was chosen where this device has a watch of it; what it times in the air, whoever is called meanwhile; else the one that was chosen, the one that it has a
      * watch of, the most urgent one; else the one that this device has just timed: its reading stays in sight.
      */
     private static Optional<AttemptNow> toTime(Tx tx, Today today, Caller caller, String asked) {
-        return today.attempts().stream()
-                .filter(a -> a.state() == State.RELEASED && isWatchOf(tx, a, caller))
+        return today.open().stream()
+                .filter(a -> a.id().equals(asked) && isWatchOf(tx, a, caller))
                 .findFirst()
+                .or(() -> today.attempts().stream()
+                        .filter(a -> a.state() == State.RELEASED && isWatchOf(tx, a, caller))
+                        .findFirst())
                 .or(() ->
                         today.open().stream().filter(a -> a.id().equals(asked)).findFirst())
                 .or(() -> today.open().stream()
@@ -159,9 +172,9 @@ public final class TimingPages {
                 .or(() -> AttemptStore.lastTimedBy(tx, today.event().id(), caller.device()));
     }
 
-    private TimingView view(Tx tx, Today today, AttemptNow attempt, Caller caller, FormErrors form) {
+    private TimingView view(Tx tx, Today today, AttemptNow attempt, Caller caller, int asked, FormErrors form) {
         List<WatchTaken> taken = WatchStore.watches(tx, attempt.id());
-        int slot = ownPlace(tx, attempt, taken, caller);
+        int slot = ownPlace(tx, attempt, taken, caller, asked);
         boolean givenOver = slot > 0
                 && taken.stream().noneMatch(w -> w.slot() == slot && w.device().equals(caller.device()));
         EntryAdded entry = today.entry(attempt.entryId());
@@ -186,7 +199,9 @@ public final class TimingPages {
                 reading(tx, today, attempt, slot),
                 waits(tx, today, attempt, taken),
                 typesTimes(today, attempt),
+                today.live(attempt.id()).isCaught() && today.rules().hold().isPresent(),
                 places(today.event().timekeepers(), taken),
+                otherWatches(tx, today, attempt, slot, caller),
                 attempt.state() == State.RELEASED && slot > 0 ? List.of() : today.beside(attempt.id()));
     }
 
@@ -211,7 +226,7 @@ public final class TimingPages {
                         .awaited()
                         .words(slot -> taken.stream()
                                 .filter(watch -> watch.slot() == slot)
-                                .map(watch -> record.people().name(watch.personId()))
+                                .map(watch -> WatchWords.who(watch, record.people()::name))
                                 .findFirst()
                                 .orElse(""))
                         .orElse("");
@@ -238,12 +253,27 @@ public final class TimingPages {
     }
 
     /** A place taken over by another device stays in sight here: what is tapped on it is evidence too. */
-    private static int ownPlace(Tx tx, AttemptNow attempt, List<WatchTaken> now, Caller caller) {
-        return Stream.concat(now.stream(), WatchStore.everWatched(tx, attempt.id(), caller.device()).stream())
+    private static int ownPlace(Tx tx, AttemptNow attempt, List<WatchTaken> now, Caller caller, int asked) {
+        List<Integer> own = Stream.concat(
+                        now.stream(), WatchStore.everWatched(tx, attempt.id(), caller.device()).stream())
                 .filter(w -> w.device().equals(caller.device()))
-                .mapToInt(WatchTaken::slot)
-                .findFirst()
-                .orElse(0);
+                .map(WatchTaken::slot)
+                .toList();
+        return own.contains(asked) ? asked : own.stream().findFirst().orElse(0);
+    }
+
+    /** The laptop may hold two watches, of one attempt or of two: each is one tap away, and none is forgotten. */
+    private static List<NowView.Choice> otherWatches(Tx tx, Today today, AttemptNow shown, int slot, Caller caller) {
+        return today.attempts().stream()
+                .filter(a -> today.isOpen(a) || a.state() == State.LANDED)
+                .flatMap(a -> WatchStore.watches(tx, a.id()).stream()
+                        .filter(w -> w.device().equals(caller.device()))
+                        .filter(w -> !a.id().equals(shown.id()) || w.slot() != slot)
+                        .map(w -> new NowView.Choice(
+                                "attempt=" + a.id() + "&slot=" + w.slot(),
+                                "watch " + w.slot() + " of " + today.title(a) + ": "
+                                        + PhaseWords.of(today.live(a.id())))))
+                .toList();
     }
 
     private List<TimingView.Place> places(int timekeepers, List<WatchTaken> taken) {

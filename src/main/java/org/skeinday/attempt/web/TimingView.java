@@ -20,7 +20,9 @@ import org.skeinday.steps.web.StripView;
  * @param reading what this device has measured for it, in words empty before
  * @param waits what its time still waits for, and whom; empty for nothing
  * @param others attempts that are under way beside this one
+ * @param own this device's other watches, by what their address asks for
  * @param typesTimes how many watches a hand watch may stand for; 0 while none may
+ * @param caught whether a time may be the one at the catch
  */
 public record TimingView(
         String title,
@@ -37,7 +39,9 @@ public record TimingView(
         String reading,
         String waits,
         int typesTimes,
+        boolean caught,
         List<Place> places,
+        List<NowView.Choice> own,
         List<NowView.Choice> others) {
     /** A place to take. @param takenBy in words, empty when it is free */
     public record Place(int slot, String takenBy) {}

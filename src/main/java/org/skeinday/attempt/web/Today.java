@@ -12,6 +12,7 @@ import org.skeinday.attempt.AttemptCount;
 import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptNumber;
+import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.PhaseWords;
@@ -47,15 +48,22 @@ record Today(
         List<WindowAdded> windows,
         List<AttemptNow> attempts,
         Map<String, LiveAttempt> byId,
-        boolean stopped) {
+        boolean stopped,
+        long nowMs) {
 
     static final String NO_EVENT = "There is no day yet. On the page Prepare a coach sets one up in about ten minutes.";
 
+    /** Where it plays no part which of the attempts under way comes first. */
     static Optional<Today> read(Tx tx) {
-        return EventStore.next(tx).map(event -> read(tx, event));
+        return read(tx, 0);
     }
 
-    private static Today read(Tx tx, EventAdded event) {
+    /** @param nowMs by which a window has closed or not */
+    static Optional<Today> read(Tx tx, long nowMs) {
+        return EventStore.next(tx).map(event -> read(tx, event, nowMs));
+    }
+
+    private static Today read(Tx tx, EventAdded event, long nowMs) {
         List<AttemptEvidence> known = LiveAttempts.evidenceOfEvent(tx, event.id());
         return new Today(
                 event,
@@ -64,7 +72,8 @@ record Today(
                 WindowStore.ofEvent(tx, event.id()),
                 known.stream().map(AttemptEvidence::now).toList(),
                 known.stream().map(LiveAttempt::of).collect(Collectors.toMap(LiveAttempt::id, Function.identity())),
-                HallStops.now(tx, event.id()).isPresent());
+                HallStops.now(tx, event.id()).isPresent(),
+                nowMs);
     }
 
     /** One of these attempts as every page shows it. */
@@ -146,17 +155,25 @@ record Today(
 
     /**
      * Attempts that are under way, the most urgent first, as every page has them: by phase; of one phase whose window closes
-     * first, of one window who was called first.
+     * first, of one window who was called first. What is only called waits behind all others once its window has closed.
      */
     List<AttemptNow> open() {
         return attempts.stream()
                 .filter(this::isOpen)
                 .sorted(Comparator.comparing(
                                 (AttemptNow a) -> live(a.id()).phase().name().urgency())
+                        .thenComparing(this::isShut)
                         .thenComparingLong(
                                 a -> windowOf(a).map(WindowAdded::closesAtMs).orElse(Long.MAX_VALUE))
                         .thenComparingLong(a -> a.calledAtMs() == null ? Long.MAX_VALUE : a.calledAtMs()))
                 .toList();
+    }
+
+    /** Called, not wound yet, and its window has closed: others can still fly. */
+    boolean isShut(AttemptNow attempt) {
+        return live(attempt.id()).phase().name() == AttemptPhase.Name.CALLED
+                && !stopped
+                && windowOf(attempt).filter(w -> w.closesAtMs() <= nowMs).isPresent();
     }
 
     /** Entry and attempt in words. */
@@ -168,7 +185,9 @@ record Today(
     List<NowView.Choice> beside(String shown) {
         return open().stream()
                 .filter(a -> !a.id().equals(shown))
-                .map(a -> new NowView.Choice(a.id(), title(a) + ": " + PhaseWords.of(live(a.id()))))
+                .map(a -> new NowView.Choice(
+                        a.id(),
+                        title(a) + ": " + PhaseWords.of(live(a.id())) + (isShut(a) ? ", its window has closed" : "")))
                 .toList();
     }
 

@@ -40,7 +40,7 @@ public final class WallPages {
     }
 
     private WallView view() {
-        return record.read(tx -> Today.read(tx).map(today -> view(tx, today, clock.millis())))
+        return record.read(tx -> Today.read(tx, clock.millis()).map(today -> view(tx, today, clock.millis())))
                 .orElse(new WallView(
                         "No event yet",
                         new WallView.Head("", "", 0, NO_CLOCK, false),

@@ -2,14 +2,17 @@ package org.skeinday.attempt.web;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Timed;
+import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.action.TimeDoubts;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Caller;
 import org.skeinday.units.FlightTime;
 
 /** What the watches of the attempt on the card say, in a line. */
@@ -29,6 +32,13 @@ final class WatchWords {
                 .map(r -> r.slot() + ": " + new FlightTime(r.durationMs()).text(2)
                         + contacts(timed.marks().contacts(r.slot())))
                 .collect(Collectors.joining(", "));
+    }
+
+    /** Who has a watch; on a device that nobody has named the device itself. @param nameOf of a person's id */
+    static String who(WatchTaken watch, UnaryOperator<String> nameOf) {
+        return !watch.personId().isEmpty()
+                ? nameOf.apply(watch.personId())
+                : watch.device().equals(Caller.LAPTOP) ? "the laptop" : "";
     }
 
     private static String contacts(String words) {

@@ -165,13 +165,17 @@ public final class WindingPages {
         String shown = shown(ctx);
         return record.read(tx -> {
             Optional<AttemptNow> underWay =
-                    MotorDemand.toWind(tx, device).stream().findFirst();
+                    MotorDemand.toWind(tx, device, clock.millis()).stream().findFirst();
             Optional<AttemptNow> attempt = shown.isEmpty() ? underWay : Optional.of(asked(tx, shown));
             boolean listed = attempt.filter(a -> a.state().isBeforeRelease()).isEmpty();
             List<WindingView.Past> flights = listed ? PastFlights.of(tx, LAST_FLIGHTS, shown) : List.of();
             return attempt.flatMap(a -> life(tx, a)
                             .map(life -> of(ctx, tx, a, life, device, form)
-                                    .listing(flights, shown, underWay.isPresent(), MotorDemand.beside(tx, a.id()))))
+                                    .listing(
+                                            flights,
+                                            shown,
+                                            underWay.isPresent(),
+                                            MotorDemand.beside(tx, a.id(), clock.millis()))))
                     .orElse(none(flights));
         });
     }

@@ -122,8 +122,8 @@ public final class DayPages {
                                 .map(day -> of(day, nowMs).view(person, handIn(tx, day, nowMs), mayAct)),
                         words -> Optional.of(DayView.none("Day", words)))
                 .map(view -> AttemptStore.quietNow(tx).isPresent() ? view.quiet() : view)
-                .map(view -> view.with(
-                        Apart.made("Where the attempts stand", () -> OpenAttempt.read(tx), words -> List.of())))
+                .map(view -> view.with(Apart.made(
+                        "Where the attempts stand", () -> OpenAttempt.read(tx, clock.millis()), words -> List.of())))
                 .orElseGet(() -> DayView.none(
                         "No event yet", "On the page Prepare a coach sets a day up in about ten minutes.")));
     }

@@ -76,8 +76,10 @@ public final class KeyIn {
         List<FlightTime> times = new ArrayList<>();
         List<Integer> slots = new ArrayList<>();
         watches(card, times, slots, wrong);
-        Optional<OfficialTime> official = official(tx, event, card, times, slots, wrong);
-        Map<String, String> cells = cells(card, event, entry, official.orElse(null), wrong, context.now());
+        CardCatch caught = CardCatch.of(tx, event, card.fields());
+        caught.wrong(times.size()).ifPresent(why -> wrong.put(CardOrder.TIMES_AT, why));
+        Optional<OfficialTime> official = official(tx, event, card, caught, times, slots, wrong);
+        Map<String, String> cells = cells(card, event, entry, caught, official.orElse(null), wrong, context.now());
         String typed = card.fields().getOrDefault("attempt", "");
         Optional<AttemptNow> known = CompleteAttempt.find(tx, entry, typed);
         if (known.isEmpty()) {
@@ -119,11 +121,15 @@ public final class KeyIn {
                     slots.get(i),
                     ReadingTaken.HAND_WATCH,
                     null,
-                    times.get(i).millis(),
+                    caught.ran(times.get(i)).millis(),
                     context.now().toEpochMilli(),
                     null,
                     null);
             facts.add(Fact.of("attempt.reading", reading));
+            facts.addAll(caught.marks(tx, context, attempt, slots.get(i), times.get(i)));
+        }
+        if (known.isPresent()) {
+            caught.ended(attempt, context.now().toEpochMilli()).ifPresent(facts::add);
         }
         String motor = imported(read).motorId();
         if (motor != null) {
@@ -172,6 +178,7 @@ public final class KeyIn {
             Tx tx,
             EventAdded event,
             Card card,
+            CardCatch caught,
             List<FlightTime> times,
             List<Integer> slots,
             Map<String, String> wrong) {
@@ -180,7 +187,7 @@ public final class KeyIn {
         }
         List<WatchReading> read = new ArrayList<>();
         for (int i = 0; i < times.size(); i++) {
-            read.add(new WatchReading.Counted(String.valueOf(slots.get(i)), times.get(i)));
+            read.add(caught.reading(String.valueOf(slots.get(i)), times.get(i)));
         }
         TimeDecision decision = new Watches(read).decide(CloseAttempt.watchesRule(tx, event));
         if (decision instanceof TimeDecision.Taken taken) {
@@ -203,6 +210,7 @@ public final class KeyIn {
             Card card,
             EventAdded event,
             EntryAdded entry,
+            CardCatch caught,
             @Nullable OfficialTime official,
             Map<String, String> wrong,
             Instant now) {
@@ -217,6 +225,10 @@ public final class KeyIn {
         cells.put("state", State.CLOSED.word());
         cells.put("from paper", "yes");
         cells.put("ended", DayRows.moment(now.toEpochMilli(), ZoneId.of(card.zone())));
+        if (caught.isNobodys()) {
+            cells.putAll(caught.cells());
+            return cells;
+        }
         String announced = cells.getOrDefault("announced", ""); // when it was is not on the card
         if (event.dayKind() == DayKind.VISITING || official == null) {
             byAnnouncement(cells, announced, wrong, event);

@@ -19,6 +19,7 @@ import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.motor.MotorAdded;
@@ -63,6 +64,7 @@ public final class KeyInPages {
         Map<String, String> fields = new LinkedHashMap<>();
         CardOrder.BEFORE.forEach(f -> fields.put(f.name(), typed.typed(f.name()).strip()));
         CardOrder.AFTER.forEach(f -> fields.put(f.name(), BareNumber.with(typed.typed(f.name()), under(ctx, f))));
+        fields.put(CardOrder.TIMES_AT, typed.typed(CardOrder.TIMES_AT));
         fields.put(AskedOnce.FIELD, typed.typed(AskedOnce.FIELD));
         var card = new KeyIn.Card(typed.typed("entry"), fields, clock.getZone().getId());
         ForecastWords before = forecast(fields);
@@ -124,7 +126,7 @@ public final class KeyInPages {
         return record.read(tx -> EventStore.next(tx)
                 .map(event -> view(tx, event, saved, problem, form, units))
                 .orElse(new KeyInView(
-                        "", "", "", FormErrors.none(), List.of(), List.of(), List.of(), List.of(), List.of())));
+                        "", "", "", FormErrors.none(), false, List.of(), List.of(), List.of(), List.of(), List.of())));
     }
 
     private KeyInView view(Tx tx, EventAdded event, String saved, String problem, FormErrors form, UnitSystem team) {
@@ -141,6 +143,7 @@ public final class KeyInPages {
                 saved,
                 problem,
                 form,
+                FlightRulesStore.of(tx, event.id()).hold().isPresent(),
                 choices,
                 ModelStore.all(tx).stream().map(m -> m.name()).toList(),
                 MotorStore.all(tx).stream().map(MotorAdded::tag).toList(),

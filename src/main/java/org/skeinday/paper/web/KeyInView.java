@@ -7,12 +7,14 @@ import org.skeinday.platform.http.FormErrors;
  * Key in, in finished words.
  *
  * @param saved what the card before came to, empty at first
+ * @param asksCatch whether the rules end a flight that is caught, so that a watch may show the catch
  */
 public record KeyInView(
         String event,
         String saved,
         String problem,
         FormErrors form,
+        boolean asksCatch,
         List<Choice> entries,
         List<String> models,
         List<String> motors,

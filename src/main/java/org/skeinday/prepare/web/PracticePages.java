@@ -53,6 +53,8 @@ public final class PracticePages {
 
     private static final String IT_WAS_SO = "Saved: it was so.";
     private static final int SHOWN = 12;
+    /** Said of a flight that belongs to an evening of another day. */
+    private static final String EARLIER = "earlier";
 
     private final PrepareContext desk;
 
@@ -79,6 +81,22 @@ public final class PracticePages {
         return day.events().stream().filter(EventAdded::ofPractice).reduce((a, b) -> b);
     }
 
+    private boolean isToday(EventAdded event) {
+        return event.day().equals(LocalDate.now(desk.clock()).toString());
+    }
+
+    /** An evening that was left open takes no flight of another day by itself; what was typed stays. */
+    private void ask(Context ctx, EventAdded earlier, Map<String, String> typed) {
+        ctx.status(422);
+        String problem = "Nothing was saved yet: " + earlier.name() + " is of another day, " + earlier.day()
+                + ". Begin practice today above, or tick below that this flight belongs to it.";
+        desk.page()
+                .fragment(
+                        ctx,
+                        "prepare/_practice.jte",
+                        view(ctx, "", problem, typed, Map.of(), Set.copyOf(ctx.formParams("so"))));
+    }
+
     private void begin(Context ctx) {
         String today = LocalDate.now(desk.clock()).toString();
         var put = new PutRow.Put(
@@ -94,6 +112,11 @@ public final class PracticePages {
     private void log(Context ctx) {
         Map<String, String> typed = RowForm.typed(ctx, Sheet.FLIGHTS);
         Day day = desk.day();
+        Optional<EventAdded> earlier = practice(day).filter(event -> !isToday(event));
+        if (earlier.isPresent() && !RowForm.param(ctx, EARLIER).equals("yes")) {
+            ask(ctx, earlier.get(), typed);
+            return;
+        }
         Map<String, String> cells = new LinkedHashMap<>(last(day));
         FRESH.forEach(cells::remove);
         cells.remove("stop torque");
@@ -193,8 +216,7 @@ public final class PracticePages {
         LogLines lines = new LogLines(day, desk.zone(), desk.flown());
         return new PracticeView(
                 event.map(EventAdded::name).orElse(""),
-                event.filter(e -> e.day().equals(LocalDate.now(desk.clock()).toString()))
-                        .isPresent(),
+                event.filter(this::isToday).isPresent(),
                 saved,
                 problem,
                 day.motors().isEmpty(),

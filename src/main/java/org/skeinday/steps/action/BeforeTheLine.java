@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.steps.Corrected;
 import org.skeinday.steps.GatePassed;
 import org.skeinday.steps.LineLast;
 import org.skeinday.steps.Moment;
@@ -37,6 +38,15 @@ final class BeforeTheLine {
         return LineLast.refuses(place, run, tick.stepId(), again, passes(tx, subject));
     }
 
+    /** A correction says again what was; where people stand is seen anew, and by nobody's memory. */
+    static Optional<String> refuses(Run run, Corrected right) {
+        boolean open =
+                run.states().stream().anyMatch(state -> state.step().id().equals(right.stepId()) && state.isOpen());
+        return right.done() && right.stepId().equals(Step.LINE) && open
+                ? Optional.of("The line is looked at again, last before winding: tick it anew")
+                : Optional.empty();
+    }
+
     private List<GatePassed> passes(Tx tx, String attempt) {
         return places.wind(tx, attempt)
                 .map(wind -> GateAsked.passes(tx, wind))
@@ -48,9 +58,18 @@ final class BeforeTheLine {
      * the list of a winding place opens it for each attempt that is called there.
      */
     List<Fact> opens(Tx tx, ActContext context, Run run, Ticked tick, String subject) {
+        return opens(tx, context, run, tick.stepId(), tick.atMs(), subject);
+    }
+
+    /** The same when something critical turns out after it to have been done before. */
+    List<Fact> opens(Tx tx, ActContext context, Run run, Corrected right, String subject) {
+        return right.done() ? opens(tx, context, run, right.stepId(), right.atMs(), subject) : List.of();
+    }
+
+    private List<Fact> opens(Tx tx, ActContext context, Run run, String step, long atMs, String subject) {
         List<Fact> facts = new ArrayList<>();
         for (String attempt : attempts(tx, run, subject)) {
-            facts.addAll(opensOf(tx, context, run, tick, attempt));
+            facts.addAll(opensOf(tx, context, run, step, atMs, attempt));
         }
         return facts;
     }
@@ -67,13 +86,14 @@ final class BeforeTheLine {
         };
     }
 
-    private List<Fact> opensOf(Tx tx, ActContext context, Run ticked, Ticked tick, String attempt) {
+    private List<Fact> opensOf(
+            Tx tx, ActContext context, Run ticked, String step, long atMs, String attempt) {
         boolean isItsOwn = ticked.list().moment() == Moment.BEFORE_WINDING;
         Run run = isItsOwn ? ticked : RunStore.of(tx, Moment.BEFORE_WINDING, attempt);
-        if (!LineLast.opensAgain(ticked, run, tick.stepId(), tick.atMs(), passes(tx, attempt))) {
+        if (!LineLast.opensAgain(ticked, run, step, atMs, passes(tx, attempt))) {
             return List.of();
         }
         List<Step> line = run.list().step(Step.LINE).stream().toList();
-        return Began.reopened(context, run, attempt, line, LineLast.SEEN_TO_AFTER, tick.atMs() - 1);
+        return Began.reopened(context, run, attempt, line, LineLast.SEEN_TO_AFTER, atMs - 1);
     }
 }

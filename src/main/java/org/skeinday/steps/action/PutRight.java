@@ -11,6 +11,8 @@ import org.skeinday.platform.record.Fact;
 import org.skeinday.platform.record.TapTime;
 import org.skeinday.steps.Checklist;
 import org.skeinday.steps.Corrected;
+import org.skeinday.steps.Run;
+import org.skeinday.steps.RunBegun;
 import org.skeinday.steps.RunFact;
 import org.skeinday.steps.RunRules;
 import org.skeinday.steps.TakenBack;
@@ -22,10 +24,12 @@ import org.skeinday.units.Sentence;
 /** Taps that are put right: taken back as a slip, or corrected later with a reason. */
 public final class PutRight {
     private final StepEffect said;
+    private final BeforeTheLine line;
 
     /** @param said what values say elsewhere */
-    PutRight(StepEffect said) {
+    PutRight(StepEffect said, BeforeTheLine line) {
         this.said = said;
+        this.line = line;
     }
 
     /** A tap was a slip. @param about id of the tick, reading or skip */
@@ -64,6 +68,8 @@ public final class PutRight {
             return wrong.get();
         }
         boolean done = correct.done().equals("yes");
+        String subject =
+                RunStore.begun(tx, about.runId()).map(RunBegun::subjectId).orElse("");
         Optional<Checklist> list =
                 RunStore.begun(tx, about.runId()).flatMap(run -> ListStore.revision(tx, run.listId(), run.revision()));
         @Nullable
@@ -80,11 +86,16 @@ public final class PutRight {
                 context.now().toEpochMilli(),
                 context.personOrNull(),
                 context.device());
-        Optional<String> no = list.flatMap(l -> RunRules.refuses(l, fact));
+        Optional<Run> run = list.map(l -> RunStore.of(tx, l, subject));
+        Optional<String> no = list.flatMap(l -> RunRules.refuses(l, fact))
+                .or(() -> run.flatMap(walk -> BeforeTheLine.refuses(walk, fact)));
         if (no.isPresent()) {
             return Decision.refused("answer", no.get());
         }
-        List<Fact> facts = new ArrayList<>(List.of(Fact.of("step.corrected", fact)));
+        List<Fact> facts =
+                new ArrayList<>(run.map(walk -> line.opens(tx, context, walk, fact, subject))
+                        .orElse(List.of()));
+        facts.add(Fact.of("step.corrected", fact));
         return StepActions.decided(facts, elsewhere(tx, context, fact));
     }
 

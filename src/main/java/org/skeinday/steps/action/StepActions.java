@@ -89,7 +89,7 @@ public final class StepActions {
     /** @param said what values say elsewhere @param places where attempts are wound */
     public static List<ActKind<?>> kinds(StepEffect said, WoundAt places) {
         var deeds = new StepActions(said, places);
-        var right = new PutRight(said);
+        var right = new PutRight(said, deeds.line);
         return List.of(
                 new ActKind<>("step.tick", Tick.class, deeds::tick),
                 new ActKind<>("step.read-aloud", Read.class, StepActions::read),

@@ -15,7 +15,7 @@ import org.skeinday.contest.FlightRules;
 class CardActsTest {
     private static List<String> keys(AttemptPhase phase, boolean stopped) {
         var live = new LiveAttempt("a", "e", AttemptNumber.plain(1), null, "m", 1, DayKind.HOSTING, phase);
-        return CardActs.deeds(live, FlightRules.usual("event"), Optional.empty(), stopped, 0).stream()
+        return CardActs.deeds(live, FlightRules.usual("event"), Optional.empty(), false, stopped, 0).stream()
                 .map(NowView.Deed::word)
                 .toList();
     }

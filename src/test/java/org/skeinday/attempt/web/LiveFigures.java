@@ -82,6 +82,7 @@ final class LiveFigures {
                 page,
                 html,
                 List.of("Watch 1</span> taken by ([^<]+)<", "<dt>watch 1, (?!hand watch)([^<,\\d][^<,]*)[<,]"));
+        put("aloft", page, html, "<dt>aloft</dt><dd>([^<]*?)(?:\\. By the rules[^<]*)?<");
         put("motor", page, html, List.of("<dt>motor</dt><dd>([^,<]+),", "· motor ([^<]+)<"));
         put("turns limit", page, html, "<dt>turns limit</dt><dd>([^<]+)<");
         put("torque limit", page, html, "<dt>torque limit</dt><dd>([^<]+)<");

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,7 +30,7 @@ import org.skeinday.prepare.FilledForms;
 /** Whatever captain, reader and watch do, and in whatever order: all pages say the same of the attempt. */
 @Timeout(300)
 class LivePagesProperties {
-    private static final int ACTS = 24;
+    private static final int ACTS = 30;
 
     @TempDir
     Path root;
@@ -50,6 +51,7 @@ class LivePagesProperties {
     void start() throws Exception {
         app = Demo.start(root.resolve("day"));
         laptop = new Visitor(app.port(), "", 71);
+        letStartAgain();
         reader = Demo.joined(app, "timekeeper", "", 72);
         String now = laptop.get("/now").body();
         entry = CalledForTests.value(now, "name=\"entry\" value=\"([^\"]+)\"");
@@ -65,6 +67,14 @@ class LivePagesProperties {
     @AfterEach
     void stop() throws Exception {
         app.close();
+    }
+
+    private void letStartAgain() throws Exception {
+        var forms = new FilledForms(laptop);
+        forms.save(
+                "rules",
+                forms.row("rules", "Saltmarsh Rotor Day"),
+                Map.of("if-caught", "ends", "start-again", "yes", "held-watched", "", "held-deduct", ""));
     }
 
     private String motor(String tag) throws Exception {
@@ -113,8 +123,16 @@ class LivePagesProperties {
                         "again",
                         "backed-off",
                         "landing",
-                        "hands")
-                .get(random.nextInt(19));
+                        "hands",
+                        "caught",
+                        "free",
+                        "still-held",
+                        "start-again",
+                        "stop-hall",
+                        "go-on",
+                        "protest",
+                        "station")
+                .get(random.nextInt(27));
         done.add(what);
         return switch (what) {
             case "winding", "holding", "released", "landed" -> form("/attempt/move", Map.of("to", what));
@@ -128,10 +146,28 @@ class LivePagesProperties {
             case "back" -> form("/attempt/take-back", Map.of());
             case "close" -> form("/attempt/close", Map.of("why", "both asked"));
             case "hands" -> hands(random);
+            case "caught", "free", "still-held", "start-again" -> form("/attempt/aloft", Map.of("to", what));
+            case "stop-hall" -> form("/hall/stop", Map.of("stop-reason", "lights", "stop-words", "half of them"));
+            case "go-on" -> goOn();
+            case "protest" -> form("/attempt/" + attempt + "/protest", Map.of("words", "launched late"));
+            case "station" -> tap("attempt.station", content().put("station", otherPlace()));
             case "begin" -> begin();
             case "landing" -> tap("watch.landing", content().put("slot", 1).put("ms", 61_000));
             default -> wind.isEmpty() || tap("wind.phase", phase(what));
         };
+    }
+
+    private boolean goOn() throws Exception {
+        Matcher stop = Pattern.compile("name=\"stop\" value=\"([^\"]+)\"")
+                .matcher(laptop.get("/first").body());
+        return stop.find() && form("/hall/resume", Map.of("stop", stop.group(1)));
+    }
+
+    /** The place that it is not wound at. */
+    private String otherPlace() throws Exception {
+        String record = laptop.get("/attempt/" + attempt).body();
+        String other = record.contains("<dd>Spare post") ? "Table by the door" : "Spare post";
+        return new FilledForms(laptop).row("stations", other).replaceFirst(".*/", "");
     }
 
     /** Somebody of the list, or nobody by hand, for each task. */

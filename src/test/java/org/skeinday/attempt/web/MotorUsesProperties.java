@@ -204,6 +204,8 @@ class MotorUsesProperties {
                                 turns,
                                 "time",
                                 "1:44.2",
+                                "earlier",
+                                "yes",
                                 "valid",
                                 "yes"));
             default -> card(tag, turns);

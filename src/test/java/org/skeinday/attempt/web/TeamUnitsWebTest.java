@@ -114,6 +114,8 @@ class TeamUnitsWebTest {
                 "time",
                 "1:44.2",
                 "valid",
+                "yes",
+                "earlier",
                 "yes");
         var saved = laptop.form("/practice", flight);
         assertEquals(200, saved.statusCode());

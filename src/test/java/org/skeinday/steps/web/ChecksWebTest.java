@@ -522,8 +522,12 @@ class ChecksWebTest {
         saved(helper.tap("step.tick", item("arrival", event, "venue-asked")));
         saved(second.tap("step.tick", item("arrival", event, "unpacked")));
         assertFalse(second.get("/checks").body().contains("Done: Venue"), "two at once");
-        clock.stepBy(Duration.ofMinutes(1));
-        saved(helper.tap("step.tick", item("arrival", event, "hall-measured")));
+        clock.stepBy(Duration.ofSeconds(30));
+        assertFalse(helper.get("/checks").body().contains("Critical items are asked again"), "still together");
+        clock.stepBy(Duration.ofSeconds(30));
+        assertFalse(helper.get("/checks").body().contains("Critical items are asked again"), "helper has ticked here");
+        Visitor third = Demo.joined(app, "helper", "", 69);
+        saved(third.tap("step.tick", item("arrival", event, "hall-measured")));
         String page = helper.get("/checks").body();
         assertTrue(page.contains("another person goes on after 1 min"), page);
     }
