@@ -103,8 +103,8 @@ class ExportWebTest {
 
     @Test
     void every_part_that_is_taken_in_elsewhere_says_as_many_uses_as_the_bench_it_comes_from() throws Exception {
-        String entry = CalledForTests.value(
-                laptop.get("/key-in").body(), "<option value=\"([^\"]+)\"[^>]*>Curlew</option>");
+        String entry =
+                CalledForTests.value(laptop.get("/key-in").body(), "<option value=\"([^\"]+)\"[^>]*>Curlew</option>");
         Map<String, String> card = new HashMap<>(Map.of("entry", entry, "attempt", "1", "model", "Reed One"));
         card.putAll(Map.of("motor", "A4", "stop-count", "201", "watch-1", "1:43.61", "watch-2", "1:43.72"));
         assertEquals(200, laptop.form("/key-in", card).statusCode());
@@ -115,8 +115,7 @@ class ExportWebTest {
         parts.put("motors only", motorsOnly());
         int uses = usesOnBench("A4");
         for (Map.Entry<String, String> part : parts.entrySet()) {
-            byte[] bundle =
-                    laptop.get("/export.json" + part.getValue()).body().getBytes(StandardCharsets.UTF_8);
+            byte[] bundle = laptop.get("/export.json" + part.getValue()).body().getBytes(StandardCharsets.UTF_8);
             try (App other = Demo.startEmpty(root.resolve(part.getKey()))) {
                 Visitor elsewhere = new Visitor(other.port(), "", 63);
                 var taken = elsewhere.upload("/import/take", "part.json", bundle, Map.of());

@@ -6,7 +6,6 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Random;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.skeinday.cli.Commands;
 import org.skeinday.cli.Skeinday;
 
@@ -43,10 +42,9 @@ public final class HostedDay {
             String entry = BIRDS[i % BIRDS.length] + (i < BIRDS.length ? "" : " " + (i / BIRDS.length + 1));
             lines.append("Mudflat Open,").append(entry).append(",Team ").append(i / 2 + 1);
             lines.append(i % 3 == 0 ? ",juniors\n" : ",open\n");
-            var number = new AtomicInteger();
             int tries = random.nextInt(attempts + 1);
             for (int t = 0; t < tries; t++) {
-                flown.append(flight(entry, number.incrementAndGet(), random));
+                flown.append(flight(entry, t + 1, random));
             }
         }
         Files.writeString(files.resolve("entries.csv"), lines);
