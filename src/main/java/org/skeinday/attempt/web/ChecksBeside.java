@@ -36,7 +36,9 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
 
     @Override
     public List<Attempt> attempts(Tx tx) {
-        return Today.read(tx, clock.millis()).stream().flatMap(today -> own(tx, today)).toList();
+        return Today.read(tx, clock.millis()).stream()
+                .flatMap(today -> own(tx, today))
+                .toList();
     }
 
     private static Stream<Attempt> own(Tx tx, Today today) {

@@ -77,7 +77,8 @@ public final class ResultPages {
     }
 
     private ResultView view(String division, boolean captain) {
-        return record.read(tx -> Today.read(tx, clock.millis()).map(today -> view(tx, today, division, captain, quiet(tx))))
+        return record.read(tx ->
+                        Today.read(tx, clock.millis()).map(today -> view(tx, today, division, captain, quiet(tx))))
                 .orElse(new ResultView(
                         "No event yet",
                         "",

@@ -86,8 +86,7 @@ final class BeforeTheLine {
         };
     }
 
-    private List<Fact> opensOf(
-            Tx tx, ActContext context, Run ticked, String step, long atMs, String attempt) {
+    private List<Fact> opensOf(Tx tx, ActContext context, Run ticked, String step, long atMs, String attempt) {
         boolean isItsOwn = ticked.list().moment() == Moment.BEFORE_WINDING;
         Run run = isItsOwn ? ticked : RunStore.of(tx, Moment.BEFORE_WINDING, attempt);
         if (!LineLast.opensAgain(ticked, run, step, atMs, passes(tx, attempt))) {

@@ -92,9 +92,8 @@ public final class PutRight {
         if (no.isPresent()) {
             return Decision.refused("answer", no.get());
         }
-        List<Fact> facts =
-                new ArrayList<>(run.map(walk -> line.opens(tx, context, walk, fact, subject))
-                        .orElse(List.of()));
+        List<Fact> facts = new ArrayList<>(
+                run.map(walk -> line.opens(tx, context, walk, fact, subject)).orElse(List.of()));
         facts.add(Fact.of("step.corrected", fact));
         return StepActions.decided(facts, elsewhere(tx, context, fact));
     }
