@@ -62,8 +62,8 @@ final class AttemptsFile implements DayFile {
             Column.choice("steered", "", Aloft.STEERED),
             Column.choice(AttemptNotes.COUNTS, "", AttemptNotes.WHETHER_IT_COUNTS));
 
-    private static final List<Column> COLUMNS = FlightMarks.after(
-            Stream.concat(OF_FLIGHT.stream(), AttemptPlaces.COLUMNS.stream()).toList());
+    private static final List<Column> COLUMNS = HeldCells.after(FlightMarks.after(
+            Stream.concat(OF_FLIGHT.stream(), AttemptPlaces.COLUMNS.stream()).toList()));
 
     @Override
     public String name() {
@@ -126,6 +126,7 @@ final class AttemptsFile implements DayFile {
                         row.yes("flown again")));
         AttemptNotes.take(row, context, id);
         AttemptPlaces.take(row, context, id);
+        HeldCells.take(row, context, id);
         FlightMarks.take(
                 row,
                 context,
@@ -222,6 +223,7 @@ final class AttemptsFile implements DayFile {
                     .put("flown again", Boolean.TRUE.equals(attempt.flownAgain()) ? "yes" : "");
             AttemptNotes.put(book, attempt.id(), cells);
             AttemptPlaces.put(book, attempt.id(), cells);
+            HeldCells.put(book, attempt.id(), cells);
             Optional<AttemptNoted> noted = book.noted(attempt.id());
             TimedBy timed = book.timed(attempt);
             FlightMarks.put(

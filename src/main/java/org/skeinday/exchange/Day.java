@@ -29,7 +29,9 @@ import org.skeinday.evidence.ValueMarked;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorInspected;
+import org.skeinday.motor.MotorStep;
 import org.skeinday.steps.KnownLists;
+import org.skeinday.winding.WindHeld;
 
 /**
  * Everything in a record that files can carry.
@@ -66,6 +68,8 @@ public record Day(
      * @param judged official flights of which somebody has said whether they count
      * @param marks where numbers of flights came from, and which were confirmed
      * @param places where attempts were wound, as those winding places were then; each with a name
+     * @param breaks of motors that are broken, each with what the coach said of it
+     * @param held what was read of holds, each under the id of its attempt
      */
     public record More(
             List<Terms> terms,
@@ -81,7 +85,9 @@ public record Day(
             List<FlightJudged> judged,
             List<Aloft> aloft,
             List<ValueMarked> marks,
-            List<AttemptStation> places) {
+            List<AttemptStation> places,
+            List<MotorStep> breaks,
+            List<WindHeld> held) {
         public static final More NONE = new More(
                 List.of(),
                 List.of(),
@@ -93,6 +99,8 @@ public record Day(
                 List.of(),
                 List.of(),
                 KnownLists.NONE,
+                List.of(),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -187,7 +195,9 @@ public record Day(
                         more.judged,
                         more.aloft,
                         more.marks,
-                        more.places));
+                        more.places,
+                        more.breaks,
+                        more.held));
     }
 
     /** The same with one motor or flight alone of all of its kind, for one row of its file; other files have few rows. */

@@ -152,7 +152,9 @@ public final class DayPart {
                         kept(more.judged(), j -> j.attemptId(), attemptIds),
                         kept(more.aloft(), a -> a.attemptId(), attemptIds),
                         marks,
-                        kept(more.places(), p -> p.attemptId(), attemptIds)));
+                        kept(more.places(), p -> p.attemptId(), attemptIds),
+                        kept(more.breaks(), b -> b.motorId(), motorIds),
+                        kept(more.held(), h -> h.windId(), attemptIds)));
     }
 
     @SafeVarargs

@@ -33,8 +33,13 @@ public final class DayRows {
     /** What a form asks. @throws IllegalArgumentException when there is no such file */
     public static List<Column> columns(String file) {
         return DayFiles.file(file).columns().stream()
-                .filter(column -> !FlightMarks.NAMES.contains(column.name()))
+                .filter(column -> !isBeside(column))
                 .toList();
+    }
+
+    /** What no form asks. */
+    private static boolean isBeside(Column column) {
+        return FlightMarks.NAMES.contains(column.name()) || MotorBreaks.NAMES.contains(column.name());
     }
 
     /** The rows of one file, in the order in which export writes them. */
@@ -66,7 +71,7 @@ public final class DayRows {
         List<String> texts = new ArrayList<>();
         Map<String, Header.Cell> header = new LinkedHashMap<>();
         for (Column column : known.columns()) {
-            if (FlightMarks.NAMES.contains(column.name()) && !cells.containsKey(column.name())) {
+            if (isBeside(column) && !cells.containsKey(column.name())) {
                 continue; // no form has it: what it says is written beside the row
             }
             header.put(column.name(), new Header.Cell(texts.size(), ""));

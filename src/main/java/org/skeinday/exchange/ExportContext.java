@@ -24,6 +24,8 @@ import org.skeinday.contest.EventAdded;
 import org.skeinday.evidence.ValueMarked;
 import org.skeinday.evidence.ValueMarks;
 import org.skeinday.motor.MotorInspected;
+import org.skeinday.motor.MotorStep;
+import org.skeinday.winding.WindHeld;
 
 /** A day to be written: its values, with names in place of ids. */
 final class ExportContext {
@@ -35,6 +37,8 @@ final class ExportContext {
     private final Map<String, String> names = new HashMap<>();
     private final Map<String, List<ValueMarked>> marks;
     private final Map<String, List<ReadingTaken>> readings;
+    private final Map<String, WindHeld> held = new HashMap<>();
+    private final Map<String, MotorStep> breaks = new HashMap<>();
     private final Map<String, String> people;
 
     ExportContext(Day day, Moments moments) {
@@ -50,6 +54,8 @@ final class ExportContext {
         this.readings = day.readings().stream()
                 .filter(r -> !Boolean.TRUE.equals(r.takenBack()))
                 .collect(Collectors.groupingBy(ReadingTaken::attemptId));
+        day.more().held().forEach(h -> held.put(h.windId(), h));
+        day.more().breaks().forEach(b -> breaks.put(b.motorId(), b));
         this.people = people(day);
     }
 
@@ -134,6 +140,16 @@ final class ExportContext {
                 event(attempt.eventId()).dayKind() == DayKind.VISITING,
                 noted(attempt.id()).map(AttemptNoted::fromPaper).orElse(false),
                 readings.getOrDefault(attempt.id(), List.of()));
+    }
+
+    /** What was read while the motor of an attempt was held. */
+    Optional<WindHeld> held(String attempt) {
+        return Optional.ofNullable(held.get(attempt));
+    }
+
+    /** The break of a motor that is broken. */
+    Optional<MotorStep> broke(String motor) {
+        return Optional.ofNullable(breaks.get(motor));
     }
 
     Optional<MotorInspected> inspection(String motor) {

@@ -8,7 +8,7 @@ import org.skeinday.motor.MotorPlace;
 
 /** {@code motors.csv}: loops tied from the batches. */
 final class MotorsFile implements DayFile {
-    private static final List<Column> COLUMNS = List.of(
+    private static final List<Column> COLUMNS = MotorBreaks.after(List.of(
             Column.text("tag", 40).filled(),
             Column.text("batch", 120).filled(),
             Column.text("team", 120).filled(),
@@ -19,7 +19,7 @@ final class MotorsFile implements DayFile {
             Column.plain("uses").or("0"),
             Column.mass("inspected mass").in(Column.Unit.GRAMS),
             Column.choice("place", "", MotorInspected.PLACES),
-            Column.plain("inspected"));
+            Column.plain("inspected")));
 
     @Override
     public String name() {
@@ -96,13 +96,14 @@ final class MotorsFile implements DayFile {
                             place.isEmpty() ? MotorPlace.TEAM.word() : place,
                             at));
         }
+        MotorBreaks.take(row, context, id);
     }
 
     @Override
     public void put(ExportContext book, Table table) {
         for (MotorAdded motor : book.day().motors()) {
             var inspected = book.inspection(motor.id());
-            table.line(motor.tag())
+            Table.Cells cells = table.line(motor.tag())
                     .of(motor.id())
                     .put("tag", motor.tag())
                     .put("batch", book.name(motor.batchId()))
@@ -119,6 +120,7 @@ final class MotorsFile implements DayFile {
                                     .orElse(""))
                     .put("place", inspected.map(MotorInspected::place).orElse(""))
                     .put("inspected", inspected.map(i -> book.moment(i.atMs())).orElse(""));
+            MotorBreaks.put(book, motor.id(), cells);
         }
     }
 }

@@ -99,6 +99,8 @@ class ExchangeProperties {
                 + more.judged().size()
                 + more.aloft().size()
                 + more.marks().size()
-                + more.places().size();
+                + more.places().size()
+                + more.breaks().size()
+                + more.held().size();
     }
 }

@@ -31,14 +31,19 @@ import org.skeinday.evidence.Measured;
 import org.skeinday.evidence.Source;
 import org.skeinday.evidence.ValueMarked;
 import org.skeinday.evidence.ValueMarks;
+import org.skeinday.motor.BreakPlace;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorInspected;
+import org.skeinday.motor.MotorStep;
 import org.skeinday.steps.Checklist;
 import org.skeinday.steps.KnownLists;
 import org.skeinday.steps.Step;
 import org.skeinday.steps.store.ListStore;
+import org.skeinday.units.EnumWords;
 import org.skeinday.units.Mass;
 import org.skeinday.units.Torque;
+import org.skeinday.winding.HeldRead;
+import org.skeinday.winding.WindHeld;
 
 /** What a random day has beside its rows of old: terms, declared motors, tasks, winding places, notes. */
 final class RandomMore {
@@ -135,7 +140,44 @@ final class RandomMore {
                                         .flatMap(a ->
                                                 ofAttempt(a, timed(a, events, readings, noted), note(a, noted), crew)))
                         .toList(),
-                places);
+                places,
+                motors.stream().filter(m -> day.maybe()).map(this::broke).toList(),
+                attempts.stream().filter(a -> day.maybe()).map(this::held).toList());
+    }
+
+    private MotorStep broke(MotorAdded motor) {
+        String torque = day.maybe() ? day.typed(0.01, 3, "in-ozf") : null;
+        return new MotorStep(
+                day.id(),
+                motor.id(),
+                "break",
+                "broken",
+                day.moment(),
+                null,
+                "file",
+                null,
+                null,
+                null,
+                null,
+                false,
+                null,
+                null,
+                day.maybe() ? Double.valueOf(day.number(1, 9000)) : null,
+                torque == null ? null : Torque.parse(torque).newtonMillimetres(),
+                torque,
+                torque == null || day.maybe() ? null : day.name(60),
+                null,
+                day.maybe() ? null : EnumWords.of(BreakPlace.class).get(day.upTo(5)),
+                day.maybe() ? null : (Boolean) day.maybe());
+    }
+
+    private WindHeld held(AttemptImported attempt) {
+        return new WindHeld(
+                attempt.id(),
+                HeldRead.parse(
+                        "0.7" + day.upTo(9) + " in-ozf at 0:40; 4.1 mN-m at 1:" + (10 + day.upTo(49)),
+                        "in-ozf",
+                        day.maybe() ? null : (Double) (0.01 + day.upTo(90) / 97.0)));
     }
 
     private static AttemptNoted note(AttemptImported attempt, List<AttemptNoted> noted) {

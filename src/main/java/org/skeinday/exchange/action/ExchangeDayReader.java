@@ -29,9 +29,12 @@ import org.skeinday.evidence.store.EvidenceStore;
 import org.skeinday.exchange.Day;
 import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.InspectionStore;
+import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.steps.store.ListStore;
+import org.skeinday.winding.WindHeld;
+import org.skeinday.winding.store.HeldStore;
 
 /** Reads everything that files can carry, in one snapshot, with as many queries for a season as for a day. */
 public final class ExchangeDayReader {
@@ -50,7 +53,8 @@ public final class ExchangeDayReader {
                         withContacts(tx),
                         AttemptStore.quiet(tx),
                         AttemptStore.flightsJudged(tx),
-                        Stations.told(tx)));
+                        Stations.told(tx),
+                        HeldStore.byAttempt(tx)));
     }
 
     /** The same without what attempts, watches and readings left behind: no form of Prepare asks for it. */
@@ -79,9 +83,18 @@ public final class ExchangeDayReader {
             List<AttemptNoted> noted,
             List<Quiet> quiet,
             List<FlightJudged> judged,
-            List<AttemptStation> places) {
+            List<AttemptStation> places,
+            List<WindHeld> held) {
         static final Attempted NONE = new Attempted(
-                List.of(), AloftStore.Told.NOTHING, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+                List.of(),
+                AloftStore.Told.NOTHING,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
     }
 
     private static Day of(Tx tx, Map<String, String> people, Attempted attempted) {
@@ -115,7 +128,9 @@ public final class ExchangeDayReader {
                         attempted.judged(),
                         attempted.told().aloft(),
                         EvidenceStore.all(tx),
-                        attempted.places()));
+                        attempted.places(),
+                        MotorLifeStore.breaks(tx),
+                        attempted.held()));
     }
 
     private static <T> List<T> inOrder(List<EventAdded> events, Map<String, List<T>> byEvent) {

@@ -11,6 +11,7 @@ import static org.skeinday.platform.db.schema.Tables.MOTOR_WAIT;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -96,6 +97,19 @@ public final class MotorLifeStore {
         return stepsOf(tx, motor).stream()
                 .filter(step -> step.deed().equals(MotorDeed.BREAK.word()))
                 .findFirst();
+    }
+
+    /** Of every motor that is broken, its last break. */
+    public static List<MotorStep> breaks(Tx tx) {
+        Map<String, MotorStep> last = new LinkedHashMap<>();
+        tx.sql()
+                .select(STEP)
+                .from(MOTOR_STEP)
+                .where(MOTOR_STEP.DEED.eq(MotorDeed.BREAK.word()).and(MOTOR_STEP.UNDONE.isFalse()))
+                .orderBy(MOTOR_STEP.MOTOR_ID, MOTOR_STEP.AT_MS, MOTOR_STEP.ID)
+                .fetchInto(MotorStep.class)
+                .forEach(step -> last.put(step.motorId(), step));
+        return List.copyOf(last.values());
     }
 
     /** What was done to one motor and not taken back, the last first. */

@@ -1,0 +1,103 @@
+package org.skeinday.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.skeinday.App;
+import org.skeinday.Demo;
+import org.skeinday.Visitor;
+import org.skeinday.fault.CalledForTests;
+import org.skeinday.platform.record.Json;
+import org.skeinday.prepare.FilledForms;
+
+/** What was read of a hold, and the coach's word on a break, go with the files of the day. */
+@Timeout(60)
+class BreaksInFilesWebTest {
+    @TempDir
+    Path root;
+
+    private App app;
+    private Visitor laptop;
+    private String a3;
+    private String attempt;
+    private String wind;
+
+    @BeforeEach
+    void start() throws Exception {
+        app = Demo.start(root.resolve("day"));
+        laptop = new Visitor(app.port(), "", 186);
+        a3 = new FilledForms(laptop).row("motors", "A3").replaceFirst(".*/", "");
+        String entry = CalledForTests.value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+        String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", a3))
+                .body();
+        attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        CalledForTests.letWind(laptop, attempt);
+        String id = laptop.newId();
+        laptop.tapAs(id, "wind.begin", Json.MAPPER.createObjectNode().put("attempt", attempt));
+        wind = id + "-0";
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        app.close();
+    }
+
+    private void phase(String phase) throws Exception {
+        laptop.tap(
+                "wind.phase",
+                Json.MAPPER
+                        .createObjectNode()
+                        .put("wind", wind)
+                        .put("phase", phase)
+                        .put("elapsedMs", 9000));
+    }
+
+    /** What another program says of the motor, once it has taken in all files; and that it writes them as they came. */
+    private String elsewhere(String bundle) throws Exception {
+        try (App other = Demo.startEmpty(root.resolve("other"))) {
+            Visitor visitor = new Visitor(other.port(), "", 187);
+            var taken = visitor.upload("/import/take", "day.json", bundle.getBytes(StandardCharsets.UTF_8), Map.of());
+            assertEquals(200, taken.statusCode(), taken.body());
+            assertEquals(bundle, visitor.get("/export.json").body());
+            return visitor.get(new FilledForms(visitor)
+                            .row("motors", "A3")
+                            .replace("/prepare/motors/row/", "/bench/motor/"))
+                    .body();
+        }
+    }
+
+    @Test
+    void a_break_and_what_the_coach_said_of_it_come_out_and_in_again() throws Exception {
+        phase("broke");
+        Map<String, String> broke = new HashMap<>(Map.of("attempt", attempt, "motor", a3, "place", "strand"));
+        laptop.form("/attempt/people-safe", broke);
+        assertEquals(200, laptop.form("/attempt/parted", broke).statusCode());
+        String page = laptop.get("/bench/motor/" + a3).body();
+        String seen = CalledForTests.value(page, "name=\"seen\" value=\"([^\"]*)\"");
+        var judged = laptop.form("/bench/motor/" + a3 + "/break", Map.of("cause", "test", "seen", seen));
+        assertEquals(200, judged.statusCode(), judged.body());
+        String there = elsewhere(laptop.get("/export.json").body());
+        assertTrue(there.contains("a break test, from which"), there);
+    }
+
+    @Test
+    void what_was_read_of_a_hold_comes_out_and_in_again_as_it_was_typed() throws Exception {
+        phase("stopped");
+        Map<String, String> counted = new HashMap<>(Map.of("wind", wind, "atFull", "", "stop", "200", "backOff", "2"));
+        counted.putAll(Map.of("held", "0.78 at 0:40; 0.76 at 1:30", "unit", "in-ozf"));
+        var saved = laptop.form("/winding/count", counted);
+        assertEquals(200, saved.statusCode(), saved.body());
+        String bundle = laptop.get("/export.json").body();
+        assertTrue(bundle.contains("0.78 in-ozf at 0:40; 0.76 in-ozf at 1:30"), bundle);
+        elsewhere(bundle);
+    }
+}
