@@ -60,6 +60,7 @@ function sayRefused(id, element, typed, reason) {
   sent.delete(id);
   refused = { form: now, reason };
   say(place, `Not saved: ${reason}`, true);
+  offerToInsist(now);
   typed?.forEach((value, name) => {
     const field = now.elements[name];
     if (field && field.value === '') field.value = value;
@@ -67,11 +68,18 @@ function sayRefused(id, element, typed, reason) {
   return true;
 }
 
+// What is unlikely is asked about once: whoever was asked may say that it is so.
+function offerToInsist(form) {
+  form.querySelector('[data-insist]')?.removeAttribute('hidden');
+}
+
 // A fresh part knows nothing of it.
 document.addEventListener('skeinday:fresh', () => {
   const now = refused && same(refused.form);
   const place = now ? placeOf(now) : null;
-  if (place) say(place, `Not saved: ${refused.reason}`, true);
+  if (!place) return;
+  say(place, `Not saved: ${refused.reason}`, true);
+  offerToInsist(now);
 });
 
 async function tell() {

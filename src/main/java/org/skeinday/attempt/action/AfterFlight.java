@@ -169,14 +169,20 @@ public final class AfterFlight {
     /**
      * The turns left alone, as a list asks for them: what was judged of the flight stays. Empty before the landing: then
      * they are told again on the page Winding.
+     *
+     * @param insist doubts that were asked about, as {@link AskedOnce#FIELD} named them; null where none were
      */
-    static Optional<Decision> remaining(Tx tx, ActContext context, AttemptNow now, String typed) {
+    static Optional<Decision> remaining(
+            Tx tx, ActContext context, AttemptNow now, String typed, @Nullable String insist) {
         if (now.state() != State.LANDED && now.state() != State.CLOSED) {
             return Optional.empty();
         }
         double left = Double.parseDouble(typed);
-        if (launchedWith(tx, now).filter(turns -> left > turns).isPresent()) {
-            return Optional.of(Decision.refused("answer", "More turns are left than it was launched with: " + typed));
+        Flight flight = FlownStore.find(tx, now.id()).orElseThrow();
+        Optional<Decision> asked =
+                AskedOnce.about(tx, flight.with(Measured.REMAINING, left), flight, insist, what -> "answer");
+        if (asked.isPresent()) {
+            return asked;
         }
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("attempt.noted", AttemptStore.note(tx, now.id()).left(left)));
@@ -202,11 +208,6 @@ public final class AfterFlight {
 
     private static List<Fact> typed(ActContext context, Flight flight, @Nullable Double remaining) {
         return CameFrom.changed(context, flight, flight.with(Measured.REMAINING, remaining), Source.TYPED);
-    }
-
-    /** Crank turns at launch where they are known. */
-    private static Optional<Double> launchedWith(Tx tx, AttemptNow now) {
-        return FlownStore.find(tx, now.id()).flatMap(f -> Optional.ofNullable(f.launchCrankTurns()));
     }
 
     /** Turns left are counted by running the motor back: it is then run back, and nobody has to say so again. */

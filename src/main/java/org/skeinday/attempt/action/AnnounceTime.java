@@ -1,5 +1,6 @@
 package org.skeinday.attempt.action;
 
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.State;
@@ -12,8 +13,12 @@ import org.skeinday.units.FlightTime;
 
 /** The time that officials elsewhere announced for an attempt; from then on the time to protest runs. */
 public final class AnnounceTime {
-    /** @param time as typed, for example 1:43.6 */
-    public record Announce(String attempt, String time) {}
+    /**
+     * @param time as typed, for example 1:43.6
+     * @param insist doubts that were asked about, as {@link AskedOnce#FIELD} named them; null where none were
+     */
+    public record Announce(
+            String attempt, String time, @Nullable String insist) {}
 
     private AnnounceTime() {}
 
@@ -31,6 +36,11 @@ public final class AnnounceTime {
         } catch (IllegalArgumentException e) {
             return Decision.refused("announced", String.valueOf(e.getMessage()));
         }
+        return AskedOnce.aboutTime(tx, now.id(), time, announce.insist(), "announced")
+                .orElseGet(() -> noted(tx, context, now, time));
+    }
+
+    private static Decision noted(Tx tx, ActContext context, AttemptNow now, FlightTime time) {
         AttemptNoted before = AttemptStore.note(tx, now.id());
         Long first = before.announcedAtMs(); // a slip of the keys that is put right gives no new time to protest
         AttemptNoted noted =

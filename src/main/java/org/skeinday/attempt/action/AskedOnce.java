@@ -17,6 +17,7 @@ import org.skeinday.evidence.Unlikely;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.units.EnumWords;
+import org.skeinday.units.FlightTime;
 
 /**
  * Unlikely numbers are asked about once, where they are typed. What somebody insists upon is taken, and stays outside fits
@@ -38,6 +39,16 @@ public final class AskedOnce {
     public static Optional<Decision> about(
             Tx tx, Flight told, @Nullable Flight before, @Nullable String insisted, Function<Measured, String> fields) {
         return about(doubts(tx, told, before), insisted, fields);
+    }
+
+    /** What is to be asked of a flight's time alone. @param field of the form that it is typed in */
+    static Optional<Decision> aboutTime(
+            Tx tx, String attempt, FlightTime time, @Nullable String insisted, String field) {
+        List<Doubted> asked = FlownStore.find(tx, attempt).stream()
+                .flatMap(flight -> doubts(tx, flight.with(Measured.TIME, (double) time.millis()), flight).stream())
+                .filter(doubt -> doubt.about() == Measured.TIME)
+                .toList();
+        return about(asked, insisted, what -> field);
     }
 
     /** The same of doubts that are known. */

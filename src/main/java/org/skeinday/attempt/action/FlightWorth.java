@@ -30,6 +30,8 @@ import org.skeinday.units.FlightTime;
 public final class FlightWorth {
     public static final String COUNTS = "counts";
     public static final String LEFT_OUT = "left-out";
+    /** As {@link #seen} has a flight of which nobody has said anything. */
+    public static final String UNDECIDED = "undecided";
 
     private static final Set<String> TOPICS = Set.of("attempts", "winds", "motors");
     private static final int LONGEST_REASON = 400;
@@ -66,7 +68,7 @@ public final class FlightWorth {
 
     /** How a flight is judged, so that two who judge at once hear of each other; empty for one that counts. */
     public static String seen(FlightEvidence said) {
-        return said.counts().isUndecided() ? "undecided" : said.counts().reason();
+        return said.counts().isUndecided() ? UNDECIDED : said.counts().reason();
     }
 
     /** What somebody else has said of it since the form was shown; empty where that is what it was. */

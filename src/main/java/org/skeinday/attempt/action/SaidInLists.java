@@ -1,6 +1,7 @@
 package org.skeinday.attempt.action;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.Stations;
@@ -24,14 +25,15 @@ public final class SaidInLists {
     private SaidInLists() {}
 
     /** As {@link org.skeinday.steps.action.StepEffect} asks it. */
-    public static Optional<Decision> elsewhere(Tx tx, ActContext context, String subject, Step step, String answer) {
+    public static Optional<Decision> elsewhere(
+            Tx tx, ActContext context, String subject, Step step, String answer, @Nullable String insist) {
         return AttemptStore.find(tx, subject)
-                .map(attempt -> ofAttempt(tx, context, attempt, step, answer))
+                .map(attempt -> ofAttempt(tx, context, attempt, step, answer, insist))
                 .orElseGet(() -> SaidBeside.of(tx, context, subject, step, answer));
     }
 
     private static Optional<Decision> ofAttempt(
-            Tx tx, ActContext context, AttemptNow attempt, Step step, String answer) {
+            Tx tx, ActContext context, AttemptNow attempt, Step step, String answer, @Nullable String insist) {
         if (step.answer() == ItemAnswer.DIRECTION) {
             return wrongWay(tx, attempt, answer);
         }
@@ -39,7 +41,7 @@ public final class SaidInLists {
             return SaidBeside.ratio(context, station(tx, attempt), answer);
         }
         return switch (step.id()) {
-            case REMAINING -> AfterFlight.remaining(tx, context, attempt, answer);
+            case REMAINING -> AfterFlight.remaining(tx, context, attempt, answer, insist);
             case CONTACTS -> AfterFlight.contacts(tx, attempt, answer);
             default -> Optional.empty();
         };

@@ -34,9 +34,14 @@ public final class TypeWatchTime {
      * @param time as typed, for example 1:43.62
      * @param at catch where the watch showed it when the model was caught, none where it has no time of the catch; else the
      *     landing
+     * @param insist doubts that were asked about, as {@link AskedOnce#FIELD} named them; null where none were
      */
     public record Typed(
-            String attempt, int slot, String time, @Nullable String at) {}
+            String attempt,
+            int slot,
+            String time,
+            @Nullable String at,
+            @Nullable String insist) {}
 
     private TypeWatchTime() {}
 
@@ -71,7 +76,9 @@ public final class TypeWatchTime {
         }
         return CatchOfWatch.AT_CATCH.equals(typed.at())
                 ? caught(tx, context, now, typed.slot(), time)
-                : decided(facts(tx, context, now, typed.slot(), time, ReadingTaken.HAND_WATCH));
+                : AskedOnce.aboutTime(tx, now.id(), time, typed.insist(), "typed")
+                        .orElseGet(() ->
+                                decided(facts(tx, context, now, typed.slot(), time, ReadingTaken.HAND_WATCH)));
     }
 
     private static Decision decided(List<Fact> facts) {

@@ -3,15 +3,14 @@ package org.skeinday.attempt.store;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.store.BatchStore;
 import org.skeinday.platform.db.Tx;
-import org.skeinday.winding.MarkDoubts;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindWinder;
 import org.skeinday.winding.store.WindStore;
+import org.skeinday.winding.store.WindWorth;
 
 /**
  * Clean winds by person: counted, without a break and without a doubt that nobody has cleared. The one who winds is who
@@ -24,9 +23,10 @@ public final class CleanWinds {
     /** By person id; who has none is not there. */
     public static Map<String, Integer> byPerson(Tx tx) {
         Map<String, Integer> counts = new HashMap<>();
+        var worth = new WindWorth(tx);
         for (BatchAdded batch : BatchStore.all(tx)) {
             for (Wind wind : WindStore.countedOfBatch(tx, batch.id())) {
-                if (isClean(tx, wind)) {
+                if (isClean(wind, worth)) {
                     winder(tx, wind).ifPresent(person -> counts.merge(person, 1, Integer::sum));
                 }
             }
@@ -34,9 +34,12 @@ public final class CleanWinds {
         return Map.copyOf(counts);
     }
 
-    private static boolean isClean(Tx tx, Wind wind) {
-        Set<String> cleared = WindStore.confirmed(tx, wind.begun().id());
-        return wind.broke().isEmpty() && MarkDoubts.open(wind, cleared) == 0;
+    /** To a metronome too: it is wound as well, though it enters no fit. */
+    private static boolean isClean(Wind wind, WindWorth worth) {
+        return wind.broke().isEmpty()
+                && worth.leftOut(wind).isEmpty()
+                && worth.count(wind).isEmpty()
+                && worth.openReadings(wind).isEmpty();
     }
 
     private static Optional<String> winder(Tx tx, Wind wind) {

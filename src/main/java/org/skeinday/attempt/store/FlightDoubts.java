@@ -3,7 +3,6 @@ package org.skeinday.attempt.store;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.UsualFlights;
@@ -31,15 +30,14 @@ public final class FlightDoubts {
 
     /** The same flights in the same order with their doubts. @param flights every one of each model */
     List<Flight> doubting(List<Flight> flights) {
-        Map<String, List<Flight>> byModel =
-                flights.stream().collect(Collectors.groupingBy(f -> String.valueOf(f.modelId())));
         Map<String, UsualFlights> usual = new HashMap<>();
-        byModel.forEach((model, flown) -> usual.put(model, UsualFlights.of(flown)));
+        flights.stream()
+                .filter(f -> f.modelId() != null)
+                .collect(Collectors.groupingBy(f -> String.valueOf(f.modelId())))
+                .forEach((model, flown) -> usual.put(model, UsualFlights.of(flown)));
+        UsualFlights unknown = UsualFlights.of(List.of()); // flights without a model are not of one model
         return flights.stream()
-                .map(f -> doubting(
-                        f,
-                        Optional.ofNullable(usual.get(String.valueOf(f.modelId())))
-                                .orElseThrow()))
+                .map(f -> doubting(f, usual.getOrDefault(String.valueOf(f.modelId()), unknown)))
                 .toList();
     }
 

@@ -68,6 +68,17 @@ public final class FlownStore {
         return find(tx, id).or(() -> FlightStore.find(tx, id).map(f -> among(tx, f.flight(EvidenceStore.of(tx, id)))));
     }
 
+    /** Motor turns to a crank turn of an attempt, flown or not; empty for one that is not on record. */
+    public static Optional<Double> ratio(Tx tx, String attempt) {
+        return tx.sql()
+                .select(RATIO.as("ratio"))
+                .from(ATTEMPT)
+                .join(CONTEST_EVENT)
+                .on(CONTEST_EVENT.ID.eq(ATTEMPT.EVENT_ID))
+                .where(ATTEMPT.ID.eq(attempt))
+                .fetchOptional(r -> r.value1());
+    }
+
     /** Held against the flights of its model. */
     private static Flight among(Tx tx, Flight flight) {
         String model = flight.modelId();

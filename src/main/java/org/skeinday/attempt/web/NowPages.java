@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.action.AimActions;
+import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.action.CallAttempt;
 import org.skeinday.attempt.action.GiveUpAttempt;
 import org.skeinday.attempt.action.JudgeWatch;
@@ -105,7 +106,7 @@ public final class NowPages {
         plain(routes, "/attempt/collision", "attempt.collision", Map.of("to", "say"), "attempt");
         routes.post("/attempt/aloft", Role.CAPTAIN, ctx -> deed(ctx, "attempt.aloft", aloft(ctx)));
         plain(routes, "/event/use", "event.use", "event");
-        plain(routes, "/attempt/announce", "attempt.announce", Map.of("announced", "time"), "attempt");
+        plain(routes, "/attempt/announce", "attempt.announce", Map.of("announced", "time"), "attempt", AskedOnce.FIELD);
     }
 
     /** A deed whose content is what the form says. */
@@ -168,7 +169,8 @@ public final class NowPages {
                 attempt,
                 slot.matches("[1-9]") ? Integer.parseInt(slot) : 0,
                 field(ctx, "typed"),
-                field(ctx, "typed-at"));
+                field(ctx, "typed-at"),
+                field(ctx, AskedOnce.FIELD));
     }
 
     static String field(Context ctx, String name) {

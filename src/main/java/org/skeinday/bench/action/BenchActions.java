@@ -7,11 +7,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.MotorsInHand;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.TeamUnits;
+import org.skeinday.evidence.Doubted;
+import org.skeinday.evidence.Measured;
+import org.skeinday.evidence.ToldOfBreak;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorInspected;
@@ -32,6 +36,7 @@ import org.skeinday.platform.record.Removed;
 import org.skeinday.platform.record.TapTime;
 import org.skeinday.units.BareNumber;
 import org.skeinday.units.Torque;
+import org.skeinday.winding.store.KnownBounds;
 
 /** What helpers do to motors, taking it back, and putting a motor first. */
 public final class BenchActions {
@@ -52,6 +57,7 @@ public final class BenchActions {
      * @param seen the step that the page showed as the last one, empty for none
      * @param crankTurns and {@code torque} of a break, as typed
      * @param unit of a torque without one, as it stood under the field; null where the page said none: the team's
+     * @param insist doubts that were asked about, as {@link AskedOnce#FIELD} named them; null where none were
      * @param serverMs and {@code boundMs}: when, by the server's clock as the device knew it
      */
     public record Step(
@@ -62,6 +68,7 @@ public final class BenchActions {
             @Nullable String crankTurns,
             @Nullable String torque,
             @Nullable String unit,
+            @Nullable String insist,
             @Nullable Long serverMs,
             @Nullable Long boundMs) {}
 
@@ -140,6 +147,11 @@ public final class BenchActions {
         try {
             Double torque =
                     typedTorque.isEmpty() ? null : Torque.parse(typedTorque).newtonMillimetres();
+            Optional<Decision> asked =
+                    AskedOnce.about(doubts(tx, life, turns, torque), step.insist(), BenchActions::fieldOfBreak);
+            if (asked.isPresent()) {
+                return asked.get();
+            }
             var told = new MotorStep.Told(reason, turns, torque, typedTorque.isEmpty() ? null : typedTorque);
             var by = new MotorStep.By(context.ownId(), atMs, context.person(), context.device());
             Wait wait = deed.waits().map(name -> MotorLifeStore.wait(tx, name)).orElse(null);
@@ -147,6 +159,24 @@ public final class BenchActions {
         } catch (IllegalArgumentException e) {
             return Decision.refused("torque", String.valueOf(e.getMessage()));
         }
+    }
+
+    private static List<Doubted> doubts(
+            Tx tx, MotorLife life, @Nullable Double motorTurns, @Nullable Double torqueNmm) {
+        if (motorTurns == null && torqueNmm == null) {
+            return List.of();
+        }
+        var bounds = new KnownBounds(tx);
+        return new ToldOfBreak(
+                        motorTurns,
+                        torqueNmm,
+                        bounds.scale(),
+                        bounds.breakingTurns(life.motor().id()))
+                .doubts();
+    }
+
+    private static String fieldOfBreak(Measured what) {
+        return what == Measured.CRANK_TURNS ? "crankTurns" : "torque";
     }
 
     private static Set<String> topics(Tx tx, MotorLife life) {

@@ -18,6 +18,7 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.FlightWorth;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
+import org.skeinday.evidence.Counts;
 import org.skeinday.evidence.FlightEvidence;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
@@ -59,7 +60,7 @@ final class FlightPresenter {
                         ? ""
                         : Apart.made(
                                 "What this flight suggests",
-                                () -> figures.map(this::suggests).orElse(""),
+                                () -> figures.isPresent() ? suggests() : "",
                                 words -> words));
     }
 
@@ -154,12 +155,25 @@ final class FlightPresenter {
         return Math.round(value);
     }
 
-    private String suggests(FlightFigures f) {
+    private String suggests() {
         Flight flown = Objects.requireNonNull(flight);
-        String own = RemainderReading.of(f, flown.counts(), RemainderReading.MANY_FROM)
-                .words();
+        String own = flown.evidence()
+                .flatMap(Flight::figures)
+                .map(f -> RemainderReading.of(f, flown.counts(), RemainderReading.MANY_FROM)
+                        .words())
+                .orElseGet(() -> says(flown.counts()));
         return "This flight: " + own + "."
                 + advice(flown).map(a -> " Of this model, " + a.reason() + ".").orElse("");
+    }
+
+    /** Why nothing is read out of what is left. */
+    private static String says(Counts counts) {
+        if (counts.isUndecided()) {
+            return "it is undecided: the remainder says nothing until somebody says whether it counts";
+        }
+        return counts.isYes()
+                ? "a number of it is doubted or not confirmed: the remainder says nothing until it is"
+                : RemainderReading.SAYS_NOTHING.words();
     }
 
     private Optional<SizeAdvice> advice(Flight flown) {

@@ -23,7 +23,8 @@ final class CardFlight {
     static Optional<Decision> asked(Tx tx, EventAdded event, DayFiles.Read read, @Nullable String insisted) {
         AttemptImported card = KeyIn.imported(read);
         Flight before = FlownStore.find(tx, card.id()).orElse(null);
-        return AskedOnce.about(tx, told(read, event.winderRatio()), before, insisted, CardFlight::field);
+        double ratio = FlownStore.ratio(tx, card.id()).orElse(event.winderRatio());
+        return AskedOnce.about(tx, told(read, ratio), before, insisted, CardFlight::field);
     }
 
     private static AttemptNoted noted(DayFiles.Read read) {

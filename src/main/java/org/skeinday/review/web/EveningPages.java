@@ -157,6 +157,10 @@ public final class EveningPages {
     private void judge(Context ctx) {
         FormErrors typed = FormErrors.of(ctx);
         String id = ctx.pathParam("id");
+        if (typed.typed("verdict").equals("turns")) {
+            turns(ctx, typed, id);
+            return;
+        }
         boolean valid = typed.typed("verdict").equals("valid");
         if (!valid && typed.typed("spoilt").isBlank()) {
             ctx.status(422);
@@ -169,6 +173,27 @@ public final class EveningPages {
                         ctx, "flight.counts", decided(typed, id, valid ? FlightWorth.COUNTS : FlightWorth.LEFT_OUT))
                 : forms.submit(ctx, "flight.told", told(typed, id, valid));
         answered(ctx, typed, answer, before);
+    }
+
+    /** The turns left, and nothing of whether it counts: a word about that which was typed beside them waits for its key. */
+    private void turns(Context ctx, FormErrors typed, String id) {
+        OneFlightView shown = flight(ctx, FormErrors.none(), "", null);
+        if (!typed.typed("spoilt").strip().equals(shown.spoilt())
+                || !typed.typed("contact").strip().equals(shown.contact())) {
+            ctx.status(422);
+            form(ctx, typed.with("spoilt", "Say by one of the two keys whether it counts or is left out"), "");
+            return;
+        }
+        ForecastWords before = forecast(id);
+        var told = new AfterFlight.Landed(
+                id,
+                typed.typed("remaining"),
+                shown.seen().equals(FlightWorth.UNDECIDED) ? "" : shown.seen(),
+                "",
+                typed.typed().get("seen"),
+                "later",
+                typed.typed(AskedOnce.FIELD));
+        answered(ctx, typed, forms.submit(ctx, "flight.told", told), before);
     }
 
     private static AfterFlight.Landed told(FormErrors typed, String id, boolean valid) {

@@ -36,14 +36,20 @@ public final class PutRight {
     public record Undo(
             String about, @Nullable Long serverMs, @Nullable Long boundMs) {}
 
-    /** What a tick said is put right later. @param done yes when the item was done after all, with this answer */
+    /**
+     * What a tick said is put right later.
+     *
+     * @param done yes when the item was done after all, with this answer
+     * @param insist doubts that were asked about and are so, as a refusal named them; null where none were
+     */
     public record Correct(
             String about,
             String step,
             String done,
             @Nullable String answer,
             String reason,
-            @Nullable String unit) {}
+            @Nullable String unit,
+            @Nullable String insist) {}
 
     static Decision undo(Tx tx, ActContext context, Undo undo) {
         RunFact undone = RunStore.fact(tx, undo.about()).orElse(null);
@@ -95,7 +101,7 @@ public final class PutRight {
         List<Fact> facts = new ArrayList<>(
                 run.map(walk -> line.opens(tx, context, walk, fact, subject)).orElse(List.of()));
         facts.add(Fact.of("step.corrected", fact));
-        return StepActions.decided(facts, elsewhere(tx, context, fact));
+        return StepActions.decided(facts, elsewhere(tx, context, fact, correct.insist()));
     }
 
     private static String plain(Tx tx, Optional<Checklist> list, Correct correct) {
@@ -105,7 +111,7 @@ public final class PutRight {
     }
 
     /** A corrected value says the same elsewhere as one that is ticked, and is refused by the same rules. */
-    private Optional<Decision> elsewhere(Tx tx, ActContext context, Corrected fact) {
+    private Optional<Decision> elsewhere(Tx tx, ActContext context, Corrected fact, @Nullable String insist) {
         String answer = fact.answer();
         if (answer == null) {
             return Optional.empty();
@@ -114,6 +120,6 @@ public final class PutRight {
                 .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision())
                         .flatMap(list -> list.step(fact.stepId())
                                 .flatMap(step -> said.elsewhere(
-                                        tx, context, PlaceLists.named(tx, list, run.subjectId()), step, answer))));
+                                        tx, context, PlaceLists.named(tx, list, run.subjectId()), step, answer, insist))));
     }
 }

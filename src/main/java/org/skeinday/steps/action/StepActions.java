@@ -44,6 +44,7 @@ public final class StepActions {
      *
      * @param subject what the list is about: the attempt, the day, the day's model or winding place
      * @param answer the value that it asks for; null for OK
+     * @param insist doubts that were asked about and are so, as a refusal named them; null where none were
      * @param revision of the list as it was shown
      * @param unit that stood beside the item; null where the page of then did not say it
      */
@@ -52,6 +53,7 @@ public final class StepActions {
             String subject,
             String step,
             @Nullable String answer,
+            @Nullable String insist,
             int revision,
             @Nullable Long serverMs,
             @Nullable Long boundMs,
@@ -135,7 +137,7 @@ public final class StepActions {
         Optional<Decision> elsewhere = answer == null
                 ? Optional.empty()
                 : said.elsewhere(
-                        tx, context, subject, run.list().step(tick.step()).orElseThrow(), answer);
+                        tx, context, subject, run.list().step(tick.step()).orElseThrow(), answer, tick.insist());
         return decided(facts, elsewhere);
     }
 

@@ -56,7 +56,7 @@ public final class ChecksPages {
         routes.post(
                 "/checks/correct",
                 Role.HELPER,
-                ctx -> told(ctx, "step.correct", List.of("about", "step", "done", "answer", "reason", "unit")));
+                ctx -> told(ctx, "step.correct", List.of("about", "step", "done", "answer", "reason", "unit", "insist")));
         routes.post("/checks/gate", Role.HELPER, this::pass);
     }
 

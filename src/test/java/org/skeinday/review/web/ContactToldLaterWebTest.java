@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
 
 /** A contact that is told after the turns were noted, and after the flight was taken in again, waits for a word. */
@@ -101,6 +102,43 @@ class ContactToldLaterWebTest {
         noted(Map.of("seen", "", "remaining", "43"));
         counts("counts");
         assertEquals(4, judgements());
+    }
+
+    @Test
+    void enter_in_a_field_of_a_flight_s_page_saves_its_turns_and_decides_nothing() throws Exception {
+        contacts(1);
+        String address = "/evening/flight/" + flight;
+        String page = laptop.get(address).body();
+        String form = page.substring(page.indexOf("hx-post=\"" + address + "\""));
+        assertTrue(
+                form.substring(form.indexOf("<button"))
+                        .startsWith("<button class=\"second\" name=\"verdict\" value=\"turns\""),
+                form);
+        Map<String, String> turns = new HashMap<>(Map.of("verdict", "turns", "remaining", "41", "seen", "undecided"));
+        turns.putAll(Map.of("spoilt", "1 contact", "contact", ""));
+        var saved = laptop.form(address, turns);
+        assertEquals(200, saved.statusCode(), saved.body());
+        assertTrue(saved.body().contains("value=\"41\"") && saved.body().contains("<dd>undecided: 1 contact</dd>"));
+        turns.put("spoilt", "it fell");
+        var typed = laptop.form(address, turns);
+        assertEquals(422, typed.statusCode(), typed.body());
+        assertTrue(
+                typed.body().contains("Say by one of the two keys")
+                        && typed.body().contains("it fell"),
+                typed.body());
+        said("left-out", "it fell", "undecided");
+        turns.putAll(Map.of("seen", "it fell", "remaining", "40"));
+        assertEquals(200, laptop.form(address, turns).statusCode());
+        counts("left out: it fell");
+        assertEquals(1, judgements());
+        String practice = CalledForTests.value(
+                laptop.get("/evening").body() + laptop.get("/practice").body(),
+                "href=\"/prepare/flights/row/([^\"]+)\"");
+        String other = laptop.get("/evening/flight/" + practice).body();
+        assertTrue(
+                other.indexOf("<button disabled hidden>") > 0
+                        && other.indexOf("<button disabled hidden>") < other.indexOf("name=\"verdict\""),
+                other);
     }
 
     private long judgements() throws Exception {
