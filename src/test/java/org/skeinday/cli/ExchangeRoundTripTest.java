@@ -117,11 +117,7 @@ class ExchangeRoundTripTest {
             say(writer, "watch.take", new WatchActions.TakePlace(a, 2, null), "");
             say(writer, "gate.pass", new WindingGate.Pass(a, "Mrs Grebe", "checked by word of mouth"), person);
             for (String step : List.of(Step.EYES, Step.LINE)) {
-                say(
-                        writer,
-                        "step.tick",
-                        new StepActions.Tick("before-winding", a, step, null, null, 2, null, null),
-                        person);
+                say(writer, "step.tick", new StepActions.Tick("before-winding", a, step, null, 2, null, null), person);
             }
             say(writer, "attempt.move", new MoveAttempt.Move(a, "winding", null), person);
             say(writer, "attempt.move", new MoveAttempt.Move(a, "holding", null), person);

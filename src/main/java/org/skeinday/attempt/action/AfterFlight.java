@@ -186,7 +186,7 @@ public final class AfterFlight {
         }
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of("attempt.noted", AttemptStore.note(tx, now.id()).left(left)));
-        FlownStore.find(tx, now.id()).ifPresent(flight -> facts.addAll(typed(context, flight, left)));
+        facts.addAll(typed(context, flight, left));
         runBack(tx, context, now, left).ifPresent(facts::add);
         return Optional.of(new Decision.Decided(facts, Map.of(), TOPICS));
     }

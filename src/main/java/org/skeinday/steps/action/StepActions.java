@@ -66,7 +66,7 @@ public final class StepActions {
                 int revision,
                 @Nullable Long serverMs,
                 @Nullable Long boundMs) {
-            this(list, subject, step, answer, revision, serverMs, boundMs, null);
+            this(list, subject, step, answer, null, revision, serverMs, boundMs, null);
         }
     }
 

@@ -56,7 +56,8 @@ public final class ChecksPages {
         routes.post(
                 "/checks/correct",
                 Role.HELPER,
-                ctx -> told(ctx, "step.correct", List.of("about", "step", "done", "answer", "reason", "unit", "insist")));
+                ctx -> told(
+                        ctx, "step.correct", List.of("about", "step", "done", "answer", "reason", "unit", "insist")));
         routes.post("/checks/gate", Role.HELPER, this::pass);
     }
 

@@ -86,12 +86,14 @@ class LeftOutProperties {
     }
 
     private void touched(String flight, int count) throws Exception {
-        ObjectNode item = Json.MAPPER.createObjectNode().put("list", "after-landing").put("subject", flight);
+        ObjectNode item =
+                Json.MAPPER.createObjectNode().put("list", "after-landing").put("subject", flight);
         item.put("revision", 1).put("step", "contacts").put("answer", String.valueOf(count));
         assertEquals("saved", laptop.tap("step.tick", item).path("state").asText());
         String words = count == 0 ? "" : count + (count == 1 ? " contact" : " contacts");
         contacts.put(flight, words);
-        boolean open = expected.get(flight).startsWith("undecided") || expected.get(flight).equals("counts");
+        boolean open = expected.get(flight).startsWith("undecided")
+                || expected.get(flight).equals("counts");
         if (open && !decided.getOrDefault(flight, false)) {
             expected.put(flight, words.isEmpty() ? "counts" : "undecided: " + words);
         }
@@ -102,7 +104,9 @@ class LeftOutProperties {
 
     private String seen(String flight) {
         String now = expected.get(flight);
-        return now.startsWith("undecided") ? "undecided" : now.equals("counts") ? "" : now.substring("left out: ".length());
+        return now.startsWith("undecided")
+                ? "undecided"
+                : now.equals("counts") ? "" : now.substring("left out: ".length());
     }
 
     private void turns(String flight) throws Exception {
@@ -123,15 +127,19 @@ class LeftOutProperties {
                     Map.of("flight", flight, "verdict", verdict, "reason", reason, "seen", seen(flight)));
             assertEquals(200, said.statusCode(), said.body());
         } else {
-            ObjectNode content = Json.MAPPER.createObjectNode().put("flight", flight).put("verdict", verdict);
+            ObjectNode content =
+                    Json.MAPPER.createObjectNode().put("flight", flight).put("verdict", verdict);
             content.put("reason", reason).put("contact", "").put("seen", seen(flight));
             String id = String.format(Locale.ROOT, "%032x", 1000 + number);
-            app.writer().submit(new Act(id, "flight.counts", "laptop", "", Clock.systemUTC().instant(), content));
+            app.writer()
+                    .submit(new Act(
+                            id, "flight.counts", "laptop", "", Clock.systemUTC().instant(), content));
         }
         boolean takesIn = verdict.equals("counts") && !was.equals("counts");
         expected.put(flight, verdict.equals("counts") ? "counts" : "left out: " + reason);
         if (takesIn || verdict.equals("left-out")) {
-            decided.put(flight, verdict.equals("counts") && !contacts.get(flight).isEmpty());
+            decided.put(
+                    flight, verdict.equals("counts") && !contacts.get(flight).isEmpty());
         }
     }
 
@@ -173,9 +181,7 @@ class LeftOutProperties {
             String contact = noted.getOrDefault(flight, "none");
             boolean open = !contact.equals("none") && !word.path("ofContact").asBoolean();
             String reason = word.path("reason").asText("");
-            counts.put(
-                    flight,
-                    !reason.isEmpty() ? "left out: " + reason : open ? "undecided: " + contact : "counts");
+            counts.put(flight, !reason.isEmpty() ? "left out: " + reason : open ? "undecided: " + contact : "counts");
         }
         return counts;
     }
