@@ -77,8 +77,7 @@ public final class TypeWatchTime {
         return CatchOfWatch.AT_CATCH.equals(typed.at())
                 ? caught(tx, context, now, typed.slot(), time)
                 : AskedOnce.aboutTime(tx, now.id(), time, typed.insist(), "typed")
-                        .orElseGet(() ->
-                                decided(facts(tx, context, now, typed.slot(), time, ReadingTaken.HAND_WATCH)));
+                        .orElseGet(() -> decided(facts(tx, context, now, typed.slot(), time, ReadingTaken.HAND_WATCH)));
     }
 
     private static Decision decided(List<Fact> facts) {

@@ -120,6 +120,11 @@ public final class PutRight {
                 .flatMap(run -> ListStore.revision(tx, run.listId(), run.revision())
                         .flatMap(list -> list.step(fact.stepId())
                                 .flatMap(step -> said.elsewhere(
-                                        tx, context, PlaceLists.named(tx, list, run.subjectId()), step, answer, insist))));
+                                        tx,
+                                        context,
+                                        PlaceLists.named(tx, list, run.subjectId()),
+                                        step,
+                                        answer,
+                                        insist))));
     }
 }
