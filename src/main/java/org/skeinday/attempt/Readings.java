@@ -30,6 +30,7 @@ public final class Readings {
      */
     public static List<String> doubts(Timed timed, WatchesRule rule, Optional<HoldRule> hold) {
         List<String> doubts = new ArrayList<>(contradictions(timed, hold));
+        doubts.addAll(ElapsedDoubts.of(timed));
         IntStream.rangeClosed(1, 3).forEach(slot -> doubts.addAll(ofMarks(timed, slot, hold)));
         Watches watches = watches(timed, hold);
         if (!watches.readings().isEmpty() && watches.decide(rule) instanceof TimeDecision.ForAPerson open) {

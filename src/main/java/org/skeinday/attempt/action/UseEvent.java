@@ -4,9 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.store.AttemptStore;
-import org.skeinday.attempt.store.BreakRecord;
-import org.skeinday.attempt.store.LiveAttempts;
+import org.skeinday.attempt.store.EventsUnderWay;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.EventAtHand;
 import org.skeinday.contest.store.EventStore;
@@ -33,21 +31,17 @@ public final class UseEvent {
         if (event == null || event.ofPractice()) {
             return Decision.unknown("There is no such event any more; look again");
         }
-        Optional<AttemptNow> open = EventStore.next(tx)
-                .filter(now -> !now.id().equals(event.id()))
-                .flatMap(now -> AttemptStore.ofEvent(tx, now.id()).stream()
-                        .filter(a -> a.state().isOpen())
-                        .findFirst());
-        boolean first = EventStore.next(tx).stream()
-                .filter(now -> !now.id().equals(event.id()))
-                .flatMap(now -> BreakRecord.mayComeFirst(tx, now.id()).stream())
-                .flatMap(id -> LiveAttempts.find(tx, id).stream())
-                .anyMatch(live -> live.phase().name().isUrgent());
-        if (first) {
+        Optional<EventAdded> now =
+                EventStore.next(tx).filter(other -> !other.id().equals(event.id()));
+        if (now.filter(other -> EventsUnderWay.comesFirst(tx, other)).isPresent()) {
             return Decision.refused(
                     "A motor broke or still has turns on: answer what stands on top of every page before"
                             + " you go to another event");
         }
+        if (now.filter(other -> EventsUnderWay.isStopped(tx, other)).isPresent()) {
+            return Decision.refused("The hall stands still: let it go on before you go to another event");
+        }
+        Optional<AttemptNow> open = now.flatMap(other -> EventsUnderWay.open(tx, other));
         return open.isPresent()
                 ? Decision.refused("An attempt is under way: "
                         + WhyNotFly.stillUnderWay(tx, WhyNotFly.entryName(tx, open.get()), open.get()))

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.ElapsedDoubts;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.State;
@@ -137,7 +138,10 @@ public final class WatchActions {
         }
         TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
         long releasedAtMs = Math.max(when.atMs() - seen.ms(), attempt.calledAtMs() == null ? 0 : attempt.calledAtMs());
-        List<Fact> facts = new ArrayList<>(movedTo(tx, context, State.LANDED, attempt, when.atMs(), releasedAtMs));
+        State to = seen.ms() < ElapsedDoubts.DOUBLE_PRESS_MS
+                ? State.RELEASED
+                : State.LANDED; // a double press lands nothing
+        List<Fact> facts = new ArrayList<>(movedTo(tx, context, to, attempt, when.atMs(), releasedAtMs));
         if (WatchStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) {
             facts.add(
                     mark( // the tap for the release is on its way, or lost

@@ -139,9 +139,8 @@ public final class MotorsAtHand {
     /** What it still waits for; empty when it may be wound at once. */
     private static String waits(MotorLife life) {
         return switch (life.stage()) {
-            case RESTING, LUBRICATED, CONDITIONED, WOUND, ON_MODEL, FLOWN ->
-                life.stage().word();
-            default -> "";
+            case READY, RETIRED, BROKEN, LOST -> "";
+            default -> life.stage().word();
         };
     }
 }

@@ -2,11 +2,13 @@ package org.skeinday.exchange.action;
 
 import java.time.Duration;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.skeinday.attempt.store.EventsUnderWay;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.platform.db.Tx;
@@ -59,9 +61,10 @@ public final class ImportFiles {
                             (a, b) -> a + "\n" + b));
             return new Decision.Refused(String.join("\n", CellError.told(read.errors())), wrong);
         }
-        List<Fact> facts = read.facts().stream()
+        List<Fact> facts = new ArrayList<>(read.facts().stream()
                 .map(named -> Fact.of(named.kind(), named.body()))
-                .toList();
+                .toList());
+        EventsUnderWay.stays(tx, facts).ifPresent(facts::add);
         return new Decision.Decided(facts, read.names(), Set.of("attempts", "contest", "motors", "checks"));
     }
 }

@@ -81,7 +81,8 @@ final class Cards {
                 AttemptNumber number = next(own);
                 for (int i = 0; i < left; i++) {
                     List<MotorAdded> order = plannedFirst(entry, number, motors, i);
-                    cards.add(card(entry, number, motor(order, 0), motor(order, 1)));
+                    cards.add(card(
+                            entry, number, motor(order, 0), order.size() > 1 ? motor(order, 1) : Optional.empty()));
                     number = number.following();
                 }
             }

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.store.EventsUnderWay;
 import org.skeinday.exchange.CellError;
 import org.skeinday.exchange.CrewLineId;
 import org.skeinday.exchange.Day;
@@ -174,6 +175,7 @@ public final class PutRow {
                     id == null ? named.kind() : CHANGED.getOrDefault(named.kind(), named.kind()), named.body()));
         }
         facts.addAll(PutFlight.marks(tx, context, put, read));
+        EventsUnderWay.stays(tx, facts).ifPresent(facts::add);
         return new Decision.Decided(facts, read.names(), TOPICS);
     }
 

@@ -71,6 +71,29 @@ class EventAtHandWebTest {
     }
 
     @Test
+    void an_event_that_is_added_while_an_attempt_is_under_way_or_the_hall_stands_still_stays_in_the_background()
+            throws Exception {
+        CalledForTests.callOnly(laptop);
+        forms.add("events", LATER);
+        assertTrue(
+                laptop.get("/now").body().contains("Curlew, attempt 1"),
+                laptop.get("/now").body());
+        assertTrue(laptop.get("/timing").body().contains("Curlew, attempt 1"), "and so the watches");
+    }
+
+    @Test
+    void a_hall_that_stands_still_stays_in_sight() throws Exception {
+        laptop.form("/hall/stop", Map.of("stop-reason", "injury", "stop-words", ""));
+        forms.add("events", LATER);
+        assertTrue(
+                laptop.get("/now").body().contains("Saltmarsh Rotor Day"),
+                laptop.get("/now").body());
+        var answer = use(id("Winter Reed Cup"));
+        assertEquals(422, answer.statusCode(), answer.body());
+        assertTrue(answer.body().contains("The hall stands still"), answer.body());
+    }
+
+    @Test
     void an_attempt_under_way_does_not_go_out_of_sight() throws Exception {
         String today = id("Saltmarsh Rotor Day");
         forms.add("events", LATER);

@@ -345,6 +345,7 @@ class OfficialTimeWebTest {
     void a_stop_by_mistake_goes_on_as_if_it_had_not_been_and_both_taps_are_kept() throws Exception {
         String attempt = holding();
         saved(one, "watch.release", watch(attempt, 1));
+        clock.stepBy(Duration.ofMillis(31_000));
         String stop = saved(one, "watch.landing", watch(attempt, 1).put("ms", 31_000));
         assertSays("state now\">landed<", now());
         saved(
@@ -353,6 +354,7 @@ class OfficialTimeWebTest {
                 watch(attempt, 1).put("what", "still-flying").put("ms", 32_000).put("about", stop));
         assertSays("state now\">in the air<", now());
         assertFalse(now().contains("0:31.0"), "the mistake is no reading");
+        clock.stepBy(Duration.ofMillis(30_000));
         saved(two, "watch.landing", watch(attempt, 2).put("ms", 61_000));
         assertSays("Watch 1 says that its landing was a mistake and the model still flies", now());
         saved(one, "watch.landing", watch(attempt, 1).put("ms", 61_100).put("corrects", stop));
@@ -365,9 +367,49 @@ class OfficialTimeWebTest {
     }
 
     @Test
+    void a_time_that_is_longer_than_has_passed_is_asked_about() throws Exception {
+        String attempt = holding();
+        saved(one, "watch.release", watch(attempt, 1));
+        clock.stepBy(Duration.ofMillis(61_000));
+        saved(one, "watch.landing", watch(attempt, 1).put("ms", 61_000));
+        saved(two, "watch.landing", watch(attempt, 2).put("ms", 600_000));
+        assertSays("Watch 2 says 10:00.00, but when that came in, 1:01.", now());
+        assertEquals(422, close(attempt, "").statusCode());
+        assertSays("Watch 2 says", laptop.get("/desk").body());
+        Map<String, String> judge =
+                Map.of("attempt", attempt, "slot", "2", "verdict", "left-out", "judged", "It was started early");
+        assertEquals(200, laptop.form("/watch/judge", judge).statusCode());
+        assertFalse(now().contains("had passed since the release"), now());
+    }
+
+    @Test
+    void what_is_within_the_clocks_bound_and_a_hand_is_no_doubt() throws Exception {
+        String attempt = holding();
+        saved(one, "watch.release", watch(attempt, 1));
+        clock.stepBy(Duration.ofMillis(61_000));
+        saved(one, "watch.landing", watch(attempt, 1).put("ms", 61_900));
+        saved(two, "watch.landing", watch(attempt, 2).put("ms", 62_005)); // one second and a bound of 5 ms
+        assertFalse(now().contains("had passed since the release"), now());
+        assertEquals(200, close(attempt, "").statusCode());
+    }
+
+    @Test
+    void a_double_press_lands_nothing_and_is_asked_about_once_another_watch_has_seen_the_landing() throws Exception {
+        String attempt = holding();
+        saved(one, "watch.release", watch(attempt, 1));
+        saved(two, "watch.release", watch(attempt, 2));
+        saved(one, "watch.landing", watch(attempt, 1).put("ms", 400));
+        assertSays("state now\">in the air<", now());
+        clock.stepBy(Duration.ofMillis(61_000));
+        saved(two, "watch.landing", watch(attempt, 2).put("ms", 61_000));
+        assertSays("Watch 1 was stopped 0:00.40 after the release: was it pressed twice?", now());
+    }
+
+    @Test
     void a_watch_whose_clocks_came_apart_is_asked_about_until_the_captain_has_looked() throws Exception {
         String attempt = holding();
         saved(one, "watch.release", watch(attempt, 1));
+        clock.stepBy(Duration.ofMillis(61_000));
         saved(
                 one,
                 "watch.landing",
@@ -577,6 +619,7 @@ class OfficialTimeWebTest {
         assertSays("data-attempt=\"" + attempt + "\"", one.get("/timing/part").body());
         assertSays("Curlew, attempt 1 <span", now()); // what flies stays in front; the other stands beside it
         assertSays("href=\"/?attempt=", now());
+        clock.stepBy(Duration.ofMillis(61_000));
         saved(one, "watch.landing", watch(attempt, 1).put("ms", 61_000));
         saved(two, "watch.landing", watch(attempt, 2).put("ms", 61_010));
         assertEquals(200, close(attempt, "").statusCode());
@@ -587,6 +630,7 @@ class OfficialTimeWebTest {
         String attempt = holding();
         saved(one, "watch.release", watch(attempt, 1));
         saved(two, "watch.release", watch(attempt, 2));
+        clock.stepBy(Duration.ofMillis(61_000));
         saved(one, "watch.landing", watch(attempt, 1).put("ms", 61_000));
         String tap = saved(two, "watch.landing", watch(attempt, 2).put("ms", 61_050));
         close(attempt, "");

@@ -1,0 +1,62 @@
+package org.skeinday.attempt;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.skeinday.units.FlightTime;
+
+/**
+ * What of a watch's time cannot be, by what the server itself saw: a time that is longer than has passed since the release,
+ * and a stop that came with the press for the release.
+ */
+public final class ElapsedDoubts {
+    /** A stop that comes sooner is a double press and no flight (own default). */
+    public static final long DOUBLE_PRESS_MS = 1_000;
+
+    /** A hand watch is read and typed, and people press neither at once nor together (own default). */
+    private static final long SLACK_MS = 1_000;
+
+    private ElapsedDoubts() {}
+
+    /** One sentence for each watch that counts and nobody has judged. */
+    static List<String> of(Timed timed) {
+        Set<Integer> aside = Readings.setAside(timed.judged());
+        Optional<WatchMarked> release = timed.marks().release(aside).filter(mark -> mark.boundMs() != null);
+        List<String> doubts = new ArrayList<>();
+        for (ReadingTaken reading : Readings.thatCount(timed.readings())) {
+            if (timed.judged().stream().anyMatch(word -> word.slot() == reading.slot())) {
+                continue;
+            }
+            release.flatMap(mark -> tooLong(reading, mark)).ifPresent(doubts::add);
+            doublePress(reading).ifPresent(doubts::add);
+        }
+        return doubts;
+    }
+
+    /** A release whose moment nobody knows to a bound says nothing of what has passed. */
+    private static Optional<String> tooLong(ReadingTaken reading, WatchMarked release) {
+        Long atMs = reading.atMs();
+        Long bound = release.boundMs();
+        if (atMs == null || bound == null) {
+            return Optional.empty();
+        }
+        long passed = Math.max(0, atMs - release.atMs());
+        return reading.durationMs() <= passed + bound + SLACK_MS
+                ? Optional.empty()
+                : Optional.of("Watch " + reading.slot() + " says " + text(reading) + ", but when that came in, "
+                        + new FlightTime(passed).text(1) + " had passed since the release. Ask its timekeeper.");
+    }
+
+    private static Optional<String> doublePress(ReadingTaken reading) {
+        boolean ownWatch = !reading.instrument().equals(ReadingTaken.HAND_WATCH);
+        return ownWatch && reading.durationMs() < DOUBLE_PRESS_MS
+                ? Optional.of("Watch " + reading.slot() + " was stopped " + text(reading)
+                        + " after the release: was it pressed twice? Ask its timekeeper.")
+                : Optional.empty();
+    }
+
+    private static String text(ReadingTaken reading) {
+        return new FlightTime(reading.durationMs()).text(2);
+    }
+}
