@@ -84,13 +84,13 @@ class ResultFilesWebTest {
         }
     }
 
-    private static boolean isBetter(List<Long> one, List<Long> other) {
-        for (int i = 0; i < Math.min(one.size(), other.size()); i++) {
-            if (!one.get(i).equals(other.get(i))) {
-                return one.get(i) > other.get(i);
+    private static boolean isBetter(List<Long> other, List<Long> own) {
+        for (int i = 0; i < Math.min(other.size(), own.size()); i++) {
+            if (!other.get(i).equals(own.get(i))) {
+                return other.get(i) > own.get(i);
             }
         }
-        return one.size() > other.size();
+        return other.size() > own.size();
     }
 
     @Test
