@@ -2,6 +2,7 @@ package org.skeinday.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashMap;
 import java.util.List;
@@ -50,7 +51,7 @@ class BreaksAndHoldsTest {
         assertEquals("broken strand", step.stage() + " " + step.parted());
         assertEquals(2150, step.motorTurns());
         assertEquals(Torque.parse("0.9 in-ozf").newtonMillimetres(), step.torqueNmm());
-        assertEquals(Boolean.TRUE, step.test());
+        assertTrue(Boolean.TRUE.equals(step.test()));
         assertNull(facts(motor("2026-05-09 10:20,,,,"), MotorStep.class).get(0).test(), "nobody has said");
     }
 
