@@ -135,6 +135,11 @@ public record AttemptEvidence(
         return !wind.begun().motorId().equals(now.motorId()) || isRunBack(wind);
     }
 
+    /** Whether somebody said at this moment or later that a motor of this attempt was run back. */
+    public boolean isRunBackSince(String motor, long atMs) {
+        return runBacks.stream().anyMatch(told -> told.motorId().equals(motor) && told.atMs() >= atMs);
+    }
+
     private boolean isRunBack(Wind wind) {
         return runBacks.stream().anyMatch(told -> wind.begun().id().equals(told.windId()));
     }

@@ -9,7 +9,8 @@ import org.skeinday.units.Preconditions;
  * @param windId of the wind that a reader tapped; null where nobody read it
  * @param crankTurns that were on, 0 to 10000, halves possible
  * @param use whether so many turns have used the motor, as it was judged then
- * @param state where the attempt stands from now on: called, or scrubbed where it was given up
+ * @param state where the attempt stands from now on: called, or scrubbed where it was given up; as it stood for a
+ *     motor that it no longer had
  * @param atMs by the server's clock, ms since 1970 UTC
  */
 public record TurnsRunBack(

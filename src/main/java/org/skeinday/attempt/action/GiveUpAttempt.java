@@ -2,6 +2,8 @@ package org.skeinday.attempt.action;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
@@ -75,6 +77,26 @@ public final class GiveUpAttempt {
                                 .filter(life -> life.stage().isLoaded())
                                 .isPresent();
         };
+    }
+
+    /**
+     * A first crank turn that came in after its attempt was given up: its turns are on. Empty for an attempt that was not
+     * given up before its release, and where the motor was run back since.
+     *
+     * @param atMs of the turn
+     */
+    public static Optional<Fact> turnsOn(Tx tx, AttemptNow now, String motor, long atMs) {
+        return LiveAttempts.evidence(tx, now.id())
+                .filter(known -> now.state() == State.SCRUBBED && !known.isRunBackSince(motor, atMs))
+                .map(known -> new AttemptGivenUp(
+                                now.id(),
+                                now.state().word(),
+                                Objects.requireNonNullElse(now.closedAtMs(), atMs),
+                                Objects.requireNonNullElse(now.voidReason(), ""),
+                                now.flownAgain(),
+                                null)
+                        .wound())
+                .map(fact -> Fact.of("attempt.given-up", fact));
     }
 
     private static Decision ended(Tx tx, ActContext context, AttemptNow attempt, AttemptGivenUp fact) {

@@ -8,6 +8,7 @@ import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.WoundAlone;
+import org.skeinday.attempt.store.WoundBeside;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.platform.db.Tx;
@@ -18,7 +19,7 @@ import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindPhase;
 
-/** A motor that no attempt has in hand is run back, and somebody says how many turns were on. */
+/** A motor that no attempt has in hand, or that its attempt has changed for another, is run back, and somebody says how many turns were on. */
 final class RunBackAlone {
     /**
      * What was told of it.
@@ -38,6 +39,13 @@ final class RunBackAlone {
         EventAdded event = EventStore.next(tx).orElse(null);
         if (event == null) {
             return Decision.refused("There is no day whose motors could be wound");
+        }
+        WoundBeside beside = WoundBeside.now(tx, event.id()).stream()
+                .filter(w -> w.motor().equals(told.motor()))
+                .findFirst()
+                .orElse(null);
+        if (beside != null) {
+            return RunBackMotor.withTurns(told.turns(), turns -> RunBackMotor.changed(tx, context, beside, turns));
         }
         WoundAlone wound = wound(tx, event, context).stream()
                 .filter(w -> w.motor().id().equals(told.motor()))

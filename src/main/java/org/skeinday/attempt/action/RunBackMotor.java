@@ -9,13 +9,16 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptEvidence;
+import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.TurnsRunBack;
+import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.Stations;
+import org.skeinday.attempt.store.WoundBeside;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
@@ -33,6 +36,7 @@ import org.skeinday.platform.record.Fact;
 import org.skeinday.platform.record.Removed;
 import org.skeinday.winding.CrankTurns;
 import org.skeinday.winding.Wind;
+import org.skeinday.winding.store.WindStore;
 
 /**
  * A wound motor is run back, and somebody says how many turns were on. Before the attempt is given up it is called again
@@ -85,11 +89,41 @@ final class RunBackMotor {
         boolean use = MotorUses.isUse(crankTurns * ratio, breakingTurns(tx, life));
         State state = known.now().state() == State.SCRUBBED ? State.SCRUBBED : State.CALLED;
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of(
+        facts.add(fact(context, known.now(), life, wind, crankTurns, use, state));
+        facts.addAll(motor(context, life, use));
+        if (state == State.CALLED) {
+            facts.addAll(AsksAgain.beforeWinding(tx, context, known.now().id(), AsksAgain.RUN_BACK));
+        }
+        facts.add(PhaseGate.acted(context, known.now().id(), AttemptAct.RUN_BACK));
+        return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
+    }
+
+    /** A motor that the attempt no longer has: what it does with the present one goes on. */
+    static Decision changed(Tx tx, ActContext context, WoundBeside wound, double crankTurns) {
+        MotorLife life = MotorLifeStore.find(tx, wound.motor()).orElseThrow();
+        AttemptNow attempt = AttemptStore.find(tx, wound.attempt()).orElseThrow();
+        Wind wind = WindStore.find(tx, wound.wind()).orElseThrow();
+        boolean use = MotorUses.isUse(crankTurns * wind.begun().ratio(), breakingTurns(tx, life));
+        List<Fact> facts = new ArrayList<>();
+        facts.add(fact(context, attempt, life, wind, crankTurns, use, attempt.state()));
+        facts.addAll(motor(context, life, use));
+        facts.add(PhaseGate.acted(context, wound.motor(), AttemptAct.RUN_BACK));
+        return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
+    }
+
+    private static Fact fact(
+            ActContext context,
+            AttemptNow attempt,
+            MotorLife life,
+            @Nullable Wind wind,
+            double crankTurns,
+            boolean use,
+            State state) {
+        return Fact.of(
                 "attempt.run-back",
                 new TurnsRunBack(
                         context.nextId(),
-                        known.now().id(),
+                        attempt.id(),
                         life.motor().id(),
                         wind == null ? null : wind.begun().id(),
                         crankTurns,
@@ -97,13 +131,7 @@ final class RunBackMotor {
                         state.word(),
                         context.now().toEpochMilli(),
                         context.personOrNull(),
-                        context.device())));
-        facts.addAll(motor(context, life, use));
-        if (state == State.CALLED) {
-            facts.addAll(AsksAgain.beforeWinding(tx, context, known.now().id(), AsksAgain.RUN_BACK));
-        }
-        facts.add(PhaseGate.acted(context, known.now().id(), AttemptAct.RUN_BACK));
-        return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
+                        context.device()));
     }
 
     private static double ratio(Tx tx, AttemptEvidence known) {

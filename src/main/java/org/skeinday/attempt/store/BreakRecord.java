@@ -71,14 +71,18 @@ public final class BreakRecord {
                 .fetchOptional(ATTEMPT_PEOPLE_SAFE.ATTEMPT_ID);
     }
 
-    /** A motor that was run back is wound anew, unless the attempt was given up. */
+    /** A motor that was run back is wound anew, unless the attempt was given up; one that was changed is nothing of its state. */
     private static void runBack(Tx tx, TurnsRunBack fact) {
         Rows.into(ATTEMPT_RUN_BACK).accept(tx, fact);
         tx.sql()
                 .update(ATTEMPT)
                 .set(ATTEMPT.STATE, fact.state())
-                .set(ATTEMPT.TURNS_ON, false)
                 .where(ATTEMPT.ID.eq(fact.attemptId()))
+                .execute();
+        tx.sql()
+                .update(ATTEMPT)
+                .set(ATTEMPT.TURNS_ON, false)
+                .where(ATTEMPT.ID.eq(fact.attemptId()).and(ATTEMPT.MOTOR_ID.eq(fact.motorId())))
                 .execute();
         if (fact.state().equals(State.CALLED.word())) {
             tx.sql()

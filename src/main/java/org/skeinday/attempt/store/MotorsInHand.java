@@ -27,6 +27,7 @@ public final class MotorsInHand {
                                 .toList())))
                 .orderBy(ATTEMPT.ID)
                 .forEach(r -> inHand.put(r.value1(), r.value2()));
+        WoundBeside.now(tx, event).forEach(wound -> inHand.put(wound.motor(), wound.attempt()));
         return inHand;
     }
 }

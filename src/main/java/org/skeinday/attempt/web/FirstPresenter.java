@@ -13,6 +13,7 @@ import org.skeinday.attempt.store.BreakRecord;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.WoundAlone;
+import org.skeinday.attempt.store.WoundBeside;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
@@ -20,7 +21,7 @@ import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 
-/** Finds what comes before anything else. One query while there is nothing, which is nearly always. */
+/** Finds what comes before anything else. Three queries while there is nothing, which is nearly always. */
 final class FirstPresenter {
     private FirstPresenter() {}
 
@@ -30,7 +31,7 @@ final class FirstPresenter {
                         mayComeFirst(tx, event.id())
                                 .flatMap(id -> LiveAttempts.find(tx, id).stream())
                                 .flatMap(live -> item(tx, live).stream()),
-                        alone(tx, event.id())))
+                        Stream.concat(changed(tx, event.id()), alone(tx, event.id()))))
                 .toList();
     }
 
@@ -43,7 +44,21 @@ final class FirstPresenter {
                         "",
                         wound.motor().id(),
                         "Motor " + wound.motor().tag() + ", without an attempt",
-                        wound.isOnlyCranked()));
+                        wound.isOnlyCranked(),
+                        false));
+    }
+
+    /** Wound for an attempt that has another motor by now, whether the hall goes on or not. */
+    private static Stream<FirstView.Item> changed(Tx tx, String event) {
+        return WoundBeside.now(tx, event).stream()
+                .flatMap(wound -> LiveAttempts.find(tx, wound.attempt()).stream()
+                        .map(live -> new FirstView.Item(
+                                FirstView.Ask.RUN_BACK,
+                                "",
+                                wound.motor(),
+                                title(tx, live, wound.motor()) + ", changed for another",
+                                true,
+                                true)));
     }
 
     /** Null while the hall goes on. */
@@ -72,8 +87,8 @@ final class FirstPresenter {
         FirstView.@Nullable Ask ask = ask(live.phase());
         return ask == null
                 ? Optional.empty()
-                : Optional.of(
-                        new FirstView.Item(ask, live.id(), String.valueOf(live.motorId()), title(tx, live), false));
+                : Optional.of(new FirstView.Item(
+                        ask, live.id(), String.valueOf(live.motorId()), title(tx, live, live.motorId()), false, false));
     }
 
     private static FirstView.@Nullable Ask ask(AttemptPhase phase) {
@@ -87,9 +102,9 @@ final class FirstPresenter {
         };
     }
 
-    private static String title(Tx tx, LiveAttempt live) {
+    private static String title(Tx tx, LiveAttempt live, @Nullable String motorId) {
         String entry = EntryStore.find(tx, live.entryId()).map(EntryAdded::name).orElse("an entry");
-        String motor = Optional.ofNullable(live.motorId())
+        String motor = Optional.ofNullable(motorId)
                 .flatMap(id -> MotorStore.find(tx, id))
                 .map(MotorAdded::tag)
                 .map(tag -> ", motor " + tag)

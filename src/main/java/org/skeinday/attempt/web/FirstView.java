@@ -41,11 +41,12 @@ public record FirstView(
     /**
      * One question.
      *
-     * @param attempt empty for a motor that no attempt has in hand
+     * @param attempt empty for a motor that no attempt has in hand, or has no longer
      * @param title entry, attempt and motor
      * @param onlyCranked whether the bench has no key that says it was run back: it never heard that turns are on
+     * @param changed whether its attempt took another motor instead: then somebody has just wound it, and says what was on
      */
-    public record Item(Ask ask, String attempt, String motor, String title, boolean onlyCranked) {
+    public record Item(Ask ask, String attempt, String motor, String title, boolean onlyCranked, boolean changed) {
         /** Of this form among those of several. */
         public String field(String name) {
             return name + "-" + about();

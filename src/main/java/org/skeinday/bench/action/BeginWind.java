@@ -12,6 +12,7 @@ import org.skeinday.attempt.CalledAttempt;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.ChooseStation;
+import org.skeinday.attempt.action.GiveUpAttempt;
 import org.skeinday.attempt.action.PhaseGate;
 import org.skeinday.attempt.action.StopHall;
 import org.skeinday.attempt.action.WhyNotFly;
@@ -109,7 +110,7 @@ public final class BeginWind {
         long atMs = TapTime.of(context, begin.serverMs(), begin.boundMs(), calledMs);
         boolean toCome = context.now().toEpochMilli() - atMs < HAPPENED_MS; // what has happened is kept
         Optional<Decision> waits = toCome ? StopHall.refused(tx, attempt.eventId()) : Optional.empty();
-        if (waits.isEmpty() && toCome && attempt.state() == State.CALLED) {
+        if (waits.isEmpty() && toCome && !spare && attempt.state() == State.CALLED) { // asked of the present motor
             waits = WindingGate.refused(tx, attempt).map(Decision::refused);
         }
         if (waits.isPresent()) {
@@ -123,7 +124,11 @@ public final class BeginWind {
             facts.add(Fact.of("attempt.moved", called.startWinding(atMs)));
             facts.add(PhaseGate.acted(context, attempt.id(), AttemptAct.FIRST_TURN));
         }
-        return new Decision.Decided(facts, Map.of(), WindActions.TOPICS);
+        boolean runBack = spare || attempt.state() == State.SCRUBBED;
+        if (!spare) {
+            GiveUpAttempt.turnsOn(tx, attempt, motor, atMs).ifPresent(facts::add);
+        }
+        return new Decision.Decided(facts, Map.of(), runBack ? PhaseGate.FIRST : WindActions.TOPICS);
     }
 
     /** The wind, and who is named for winding now: whoever is named later has not wound it. */
