@@ -267,6 +267,16 @@ create table attempt_hall_stop (
   person_id varchar(80),
   resumed_at_ms bigint
 );
+-- The windows of the day as they were when the hall was stopped; what differs from them was set during the stop.
+create table attempt_hall_window (
+  stop_id varchar(80) not null,
+  window_id varchar(80) not null,
+  event_id varchar(80) not null,
+  entry_id varchar(80),
+  opens_at_ms bigint not null,
+  closes_at_ms bigint not null,
+  primary key (stop_id, window_id)
+);
 -- The winding place of an attempt, as somebody chose it or as winding began there: its meter and its winder count, as they
 -- were then.
 create table attempt_station (

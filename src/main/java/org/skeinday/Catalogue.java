@@ -12,6 +12,7 @@ import org.skeinday.attempt.action.FlightWorth;
 import org.skeinday.attempt.action.PlaceReopens;
 import org.skeinday.attempt.action.ResultActions;
 import org.skeinday.attempt.action.SaidInLists;
+import org.skeinday.attempt.action.StartWindow;
 import org.skeinday.attempt.action.UseEvent;
 import org.skeinday.attempt.action.WatchActions;
 import org.skeinday.attempt.action.WindingGate;
@@ -120,6 +121,7 @@ public final class Catalogue {
         kinds.addAll(ResultActions.kinds());
         kinds.addAll(AimActions.kinds(record.people()::names));
         kinds.addAll(ChooseStation.kinds(record.people()::names));
+        kinds.addAll(StartWindow.kinds(record.people()::names));
         kinds.addAll(UseEvent.kinds());
         kinds.addAll(AfterFlight.kinds());
         kinds.addAll(FlightWorth.kinds());

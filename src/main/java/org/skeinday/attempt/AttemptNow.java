@@ -5,8 +5,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * An attempt as it stands. Times are milliseconds since 1970, null for steps that were not reached.
  *
- * @param flewIn its window as it stood when it was released, which is what the release is judged by; null before, without a
- *     window, and for what a file brought
+ * @param flewIn its window as it stood when it was released, which is what the release is judged by; null before,
+ *     for what a file brought, and without a window in records made before that was kept
  * @param verdict what was judged of it when it was decided; null before, for what a file brought, and in records made before
  *     this was kept
  */
@@ -30,6 +30,10 @@ public record AttemptNow(
         Aloft aloft,
         @Nullable AttemptVerdict verdict) {
 
-    /** From {@code opensMs} to before {@code closesMs}. */
-    public record Window(long opensMs, long closesMs) {}
+    /** From {@code opensMs} to before {@code closesMs}; that there was none is kept as from 0 to before 0. */
+    public record Window(long opensMs, long closesMs) {
+        public boolean isNone() {
+            return opensMs == closesMs;
+        }
+    }
 }

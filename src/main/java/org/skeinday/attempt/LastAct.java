@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Fact {@code attempt.acted}: who did the last thing that moved this attempt, so that whoever comes second hears of it.
  *
- * @param attemptId or the id of a motor that no attempt has in hand, and that was run back
+ * @param attemptId or the id of a motor that no attempt has in hand, and that was run back; or of a window that was tapped
  * @param said in a word or a few, as {@link AttemptAct} says it
  */
 public record LastAct(

@@ -18,6 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
+import org.skeinday.fault.CalledForTests;
+import org.skeinday.platform.record.Json;
 import org.skeinday.prepare.FilledForms;
 
 /** Cards into the record. */
@@ -121,6 +123,40 @@ class KeyInWebTest {
         String avocet = entry("Avocet");
         assertEquals(200, laptop.form("/attempt/call", Map.of("entry", avocet)).statusCode());
         wrong("attempt", "attempt 1 is still called", key(avocet, Map.of("attempt", "2", "model", "Reed Two")));
+    }
+
+    @Test
+    void a_motor_that_was_counted_back_meanwhile_is_not_flown_again_by_the_card() throws Exception {
+        String curlew = entry("Curlew");
+        String now = laptop.get("/now").body();
+        String motor = CalledForTests.value(now, "<option value=\"([^\"]+)\"[^>]*>A3 ");
+        laptop.form("/attempt/call", Map.of("entry", curlew, "motor", motor));
+        String attempt = CalledForTests.letWind(laptop);
+        for (String to : new String[] {"winding", "holding", "released", "landed"}) {
+            laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to));
+        }
+        assertEquals(1, flown(), "at its release");
+        String back = laptop.tap(
+                        "bench.step",
+                        Json.MAPPER.createObjectNode().put("motor", motor).put("deed", "unwind"))
+                .toString();
+        assertTrue(back.contains("saved"), back);
+        HttpResponse<String> saved = key(curlew, Map.of());
+        assertEquals(200, saved.statusCode(), saved.body());
+        assertEquals(1, flown(), "what the bench did since stands");
+        assertEquals(200, key(curlew, Map.of("attempt", "2")).statusCode());
+        assertEquals(1, flown(), "nor by a card of an attempt that nobody called");
+        assertEquals(
+                200,
+                key(entry("Curlew"), Map.of("attempt", "3", "motor", "B2", "spare", "A3"))
+                        .statusCode());
+        assertEquals(2, flown(), "a ready one was flown with");
+    }
+
+    private long flown() throws Exception {
+        return Files.readAllLines(root.resolve("day/journal.jsonl")).stream()
+                .filter(line -> line.contains("\"deed\":\"fly\""))
+                .count();
     }
 
     @Test

@@ -54,8 +54,6 @@ public final class AttemptActions {
                         "attempt.run-back", RunBackMotor.Told.class, RunBackMotor::decide, RunBackMotor.Told::attempt),
                 new ActKind<>("attempt.aloft", AloftActions.Say.class, AloftActions::decide),
                 new ActKind<>("attempt.announce", AnnounceTime.Announce.class, AnnounceTime::decide),
-                new ActKind<>("window.start", StartWindow.Starts.class, StartWindow::starts),
-                new ActKind<>("window.move", StartWindow.Moved.class, StartWindow::moved),
                 new ActKind<>("hall.stop", StopHall.Stop.class, StopHall::stop),
                 new ActKind<>("hall.resume", StopHall.Resume.class, StopHall::resume),
                 new ActKind<>("attempt.name-hands", NameHands.Named.class, NameHands::decide),

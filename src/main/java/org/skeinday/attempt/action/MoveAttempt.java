@@ -17,6 +17,7 @@ import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WindingAttempt;
+import org.skeinday.attempt.store.FlightWindows;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -70,6 +71,9 @@ public final class MoveAttempt {
         long atMs = context.now().toEpochMilli();
         moved(Attempt.of(known.now()), act, atMs).ifPresent(fact -> {
             facts.add(Fact.of("attempt.moved", fact));
+            if (act == AttemptAct.RELEASED) {
+                facts.add(FlightWindows.kept(tx, known.now(), atMs));
+            }
             MotorGoes.with(tx, context, known.now(), State.of(fact.state()), atMs)
                     .ifPresent(facts::add);
         });

@@ -9,6 +9,7 @@ import org.skeinday.attempt.HallResumed;
 import org.skeinday.attempt.HallStopped;
 import org.skeinday.attempt.StopReason;
 import org.skeinday.attempt.store.HallStops;
+import org.skeinday.attempt.store.HallWindows;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.EventStore;
@@ -20,7 +21,8 @@ import org.skeinday.platform.record.Fact;
 
 /**
  * Everything stands still: nothing is called or wound, what is wound is run back, what flies is timed to its end, windows
- * wait. When it goes on, each window that had not closed has moved by as long as it stood still.
+ * wait. When it goes on, each window that had not closed has moved by as long as it stood still,
+ * but for those that were set meanwhile.
  */
 public final class StopHall {
     private static final Set<String> EVERYWHERE = Set.of("attempts", "motors", "winds", "checks", "first", "prepare");
@@ -69,24 +71,15 @@ public final class StopHall {
         HallStopped stop = now.get();
         long atMs = Math.max(stop.atMs(), context.now().toEpochMilli());
         List<Fact> facts = new ArrayList<>();
+        HallWindows windows = HallWindows.of(tx, stop.eventId());
         for (WindowAdded window : WindowStore.ofEvent(tx, stop.eventId())) {
-            if (window.closesAtMs() > stop.atMs()) {
-                facts.add(Fact.of("window.changed", shifted(window, stop.atMs(), wholeSeconds(atMs - stop.atMs()))));
+            WindowAdded shifted = windows.goingOn(window, atMs);
+            if (!shifted.equals(window)) {
+                facts.add(Fact.of("window.changed", shifted));
             }
         }
         facts.add(Fact.of("hall.resumed", new HallResumed(stop.id(), atMs)));
         return new Decision.Decided(facts, Map.of(), EVERYWHERE);
-    }
-
-    /** Windows stand in whole seconds on every page: up to the next, which is the team's. */
-    private static long wholeSeconds(long ms) {
-        return (ms + 999) / 1000 * 1000;
-    }
-
-    /** One that was open keeps what it had left; one that was to come, its length and its distance to the others. */
-    private static WindowAdded shifted(WindowAdded window, long stoppedMs, long byMs) {
-        long opens = window.opensAtMs() > stoppedMs ? window.opensAtMs() + byMs : window.opensAtMs();
-        return new WindowAdded(window.id(), window.eventId(), window.entryId(), opens, window.closesAtMs() + byMs);
     }
 
     /** Why nothing begins while the hall stands still; empty while it does not. */

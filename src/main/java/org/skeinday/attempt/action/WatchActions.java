@@ -15,6 +15,7 @@ import org.skeinday.attempt.WatchMark;
 import org.skeinday.attempt.WatchMarked;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.FlightWindows;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.platform.db.Tx;
@@ -213,6 +214,7 @@ public final class WatchActions {
         Attempt attempt = Attempt.of(now);
         if (attempt instanceof Attempt.BeforeRelease before) {
             facts.add(Fact.of("attempt.moved", before.release(releasedAtMs)));
+            facts.add(FlightWindows.kept(tx, now, releasedAtMs));
             MotorGoes.with(tx, context, now, State.RELEASED, releasedAtMs).ifPresent(facts::add);
             facts.add(PhaseGate.acted(context, now.id(), AttemptAct.RELEASED));
             attempt = new ReleasedAttempt(now.id()); // for a landing, the release tap may still be on its way

@@ -20,6 +20,7 @@ import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptCalled;
 import org.skeinday.attempt.AttemptClosed;
+import org.skeinday.attempt.AttemptFlewIn;
 import org.skeinday.attempt.AttemptGivenUp;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptMoved;
@@ -58,6 +59,7 @@ public final class AttemptFacts {
         kinds.addAll(List.of(
                 FactKind.of("attempt.called", AttemptCalled.class, AttemptFacts::called),
                 FactKind.of("attempt.moved", AttemptMoved.class, AttemptFacts::moved),
+                FactKind.of("attempt.flew-in", AttemptFlewIn.class, AttemptFacts::flewIn),
                 FactKind.of("attempt.closed", AttemptClosed.class, AttemptFacts::closed),
                 FactKind.of("attempt.given-up", AttemptGivenUp.class, AttemptFacts::givenUp),
                 FactKind.of("attempt.verdict", AttemptVerdict.class, VerdictStore::judged),
@@ -186,7 +188,18 @@ public final class AttemptFacts {
         }
     }
 
-    /** A release is judged once, by the windows of that moment. */
+    private static void flewIn(Tx tx, AttemptFlewIn fact) {
+        Long opens = fact.opensMs();
+        Long closes = fact.closesMs();
+        Rows.set(
+                tx,
+                ATTEMPT.ID,
+                fact.attemptId(),
+                new Rows.Value<>(ATTEMPT.WINDOW_OPENS_MS, opens == null ? 0 : opens),
+                new Rows.Value<>(ATTEMPT.WINDOW_CLOSES_MS, closes == null ? 0 : closes));
+    }
+
+    /** What records made before {@code attempt.flew-in} go by: the windows of that moment. */
     private static void keepWindow(Tx tx, String attempt) {
         AttemptStore.find(tx, attempt)
                 .flatMap(now -> WindowStore.of(tx, now.eventId(), now.entryId()))

@@ -16,8 +16,13 @@ public final class HallStops {
 
     public static List<FactKind> kinds() {
         return List.of(
-                FactKind.of("hall.stopped", HallStopped.class, Rows.into(ATTEMPT_HALL_STOP)),
+                FactKind.of("hall.stopped", HallStopped.class, HallStops::stopped),
                 FactKind.of("hall.resumed", HallResumed.class, HallStops::resumed));
+    }
+
+    private static void stopped(Tx tx, HallStopped fact) {
+        Rows.into(ATTEMPT_HALL_STOP).accept(tx, fact);
+        HallWindows.keep(tx, fact);
     }
 
     private static void resumed(Tx tx, HallResumed fact) {

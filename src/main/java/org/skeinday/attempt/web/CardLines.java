@@ -133,7 +133,7 @@ final class CardLines {
     }
 
     private Optional<NowView.Line> left(AttemptNow attempt, EntryAdded entry, long nowMs) {
-        return today.window(entry)
+        return today.window(entry, nowMs)
                 .filter(w -> w.closesAtMs() > nowMs)
                 .map(w -> TimeLeft.of(today, entry, sum, w, attempt, stepsOf(attempt), nowMs));
     }

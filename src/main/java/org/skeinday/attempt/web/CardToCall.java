@@ -53,7 +53,7 @@ final class CardToCall {
         NowView.@Nullable Plan plan = motors.isEmpty()
                 ? null
                 : PlanLines.of(tx, entry, null, motors.get(0).motor(), models.isEmpty() ? null : models.get(0), units);
-        Optional<WindowAdded> window = today.window(entry);
+        Optional<WindowAdded> window = today.window(entry, nowMs);
         LiveAttempt live = LiveAttempt.next(
                 entry.id(),
                 today.nextNumber(entry),
@@ -65,7 +65,7 @@ final class CardToCall {
                 entry.name() + ", " + live.number().words(),
                 Strips.of(live),
                 OneNumber.of(live, today.flightWindow(entry), latestStart(entry, window), OptionalLong.empty(), nowMs),
-                WindowClock.of(today.flightWindow(entry), nowMs),
+                WindowClock.of(tx, today, entry, nowMs),
                 plan,
                 lines(entry, motors, window, nowMs),
                 new NowCard.Missing(

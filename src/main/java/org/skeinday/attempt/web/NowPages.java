@@ -135,8 +135,11 @@ public final class NowPages {
 
     private static Map<String, Object> moved(Context ctx) {
         String seconds = field(ctx, "seconds");
+        String seen = field(ctx, "seen");
         return Map.of(
-                "entry", field(ctx, "entry"), "seconds", seconds.matches("-?\\d{1,3}") ? Integer.parseInt(seconds) : 0);
+                "entry", field(ctx, "entry"),
+                "seconds", seconds.matches("-?\\d{1,3}") ? Integer.parseInt(seconds) : 0,
+                "seen", seen.matches("\\d{1,15}") ? Long.parseLong(seen) : 0);
     }
 
     private static Map<String, Object> hands(Context ctx) {

@@ -112,12 +112,17 @@ final class NowPresenter {
         WatchesTold told = WatchesTold.of(tx, attempt, today.event(), doubts, captain);
         List<NowView.Line> lines =
                 new CardLines(tx, today, units, nameOf, sum, steps).of(attempt, live, entry, model, told, nowMs);
-        WindowClock clock = WindowClock.of(before ? today.flightWindow(entry) : Optional.empty(), nowMs);
+        WindowClock clock = before ? WindowClock.of(tx, today, entry, nowMs) : WindowClock.NONE;
         return new NowCard(
                 live,
                 entry.name() + ", " + attempt.number().words(),
                 Strips.of(live),
-                OneNumber.of(live, today.flightWindow(entry), latestStart(entry), choiceEnds(collision, nowMs), nowMs),
+                OneNumber.of(
+                        live,
+                        today.flightWindow(entry),
+                        latestStart(entry, nowMs),
+                        choiceEnds(collision, nowMs),
+                        nowMs),
                 clock,
                 before && quiet.isEmpty() ? planOf(attempt, model.orElse(null)) : null,
                 lines,
@@ -208,8 +213,8 @@ final class NowPresenter {
                 .isPresent();
     }
 
-    private OptionalLong latestStart(EntryAdded entry) {
-        return today.window(entry)
+    private OptionalLong latestStart(EntryAdded entry, long nowMs) {
+        return today.window(entry, nowMs)
                 .filter(w -> entry.own())
                 .map(w -> OptionalLong.of(sum.latestWindingMs(w.closesAtMs())))
                 .orElse(OptionalLong.empty());
@@ -245,6 +250,7 @@ final class NowPresenter {
     /** After a break nothing is said of windows: people come first. */
     private Optional<String> outside(AttemptNow attempt, LiveAttempt live, long nowMs) {
         return today.windowOf(attempt)
+                .map(w -> isBeforeRelease(live) ? today.hall().goingOn(w, nowMs) : w)
                 .filter(w -> !live.phase().name().isUrgent())
                 .flatMap(w -> PageWords.outside(w, isBeforeRelease(live) ? (Long) nowMs : attempt.releasedAtMs()))
                 .map(words -> words + (today.isShut(attempt) ? MORE_TIME : ""));

@@ -20,7 +20,7 @@ import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.ResultSheet;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.FlightWindows;
-import org.skeinday.attempt.store.HallStops;
+import org.skeinday.attempt.store.HallWindows;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.contest.EntryAdded;
@@ -39,7 +39,7 @@ import org.skeinday.timing.FlightWindow;
 /**
  * The day at hand as one snapshot: the latest event that is no practice, its entries, windows and attempts.
  *
- * @param stopped whether the hall stands still: then no window runs
+ * @param hall whether it stands still: then no window runs
  */
 record Today(
         EventAdded event,
@@ -48,7 +48,7 @@ record Today(
         List<WindowAdded> windows,
         List<AttemptNow> attempts,
         Map<String, LiveAttempt> byId,
-        boolean stopped,
+        HallWindows hall,
         long nowMs) {
 
     static final String NO_EVENT = "There is no day yet. On the page Prepare a coach sets one up in about ten minutes.";
@@ -72,7 +72,7 @@ record Today(
                 WindowStore.ofEvent(tx, event.id()),
                 known.stream().map(AttemptEvidence::now).toList(),
                 known.stream().map(LiveAttempt::of).collect(Collectors.toMap(LiveAttempt::id, Function.identity())),
-                HallStops.now(tx, event.id()).isPresent(),
+                HallWindows.of(tx, event.id()),
                 nowMs);
     }
 
@@ -97,9 +97,18 @@ record Today(
                 .findFirst();
     }
 
+    /** The same while the hall may stand still: as it would be if it went on at that moment. */
+    Optional<WindowAdded> window(EntryAdded entry, long atMs) {
+        return window(entry).map(window -> hall.goingOn(window, atMs));
+    }
+
+    boolean stopped() {
+        return hall.standStill();
+    }
+
     /** The window that an attempt is judged by: as it stood at its release, before it as it stands. */
     Optional<WindowAdded> windowOf(AttemptNow attempt) {
-        return FlightWindows.atRelease(attempt).or(() -> window(entry(attempt.entryId())));
+        return FlightWindows.of(attempt, () -> window(entry(attempt.entryId())));
     }
 
     boolean hasAttemptLeft(EntryAdded entry) {
@@ -145,7 +154,7 @@ record Today(
 
     /** The same window with its last call; none that could run while the hall stands still. */
     Optional<FlightWindow> flightWindow(EntryAdded entry) {
-        return stopped ? Optional.empty() : window(entry).map(rules::window);
+        return stopped() ? Optional.empty() : window(entry).map(rules::window);
     }
 
     /** The attempt that is under way; the most urgent one when there are several. */
@@ -172,8 +181,9 @@ record Today(
     /** Called, not wound yet, and its window has closed: others can still fly. */
     boolean isShut(AttemptNow attempt) {
         return live(attempt.id()).phase().name() == AttemptPhase.Name.CALLED
-                && !stopped
-                && windowOf(attempt).filter(w -> w.closesAtMs() <= nowMs).isPresent();
+                && window(entry(attempt.entryId()), nowMs)
+                        .filter(w -> w.closesAtMs() <= nowMs)
+                        .isPresent();
     }
 
     /** Entry and attempt in words. */
@@ -246,7 +256,7 @@ record Today(
     Optional<EntryAdded> nextEntry(long nowMs) {
         return entries.stream()
                 .filter(this::hasAttemptLeft)
-                .filter(e -> window(e).map(w -> w.closesAtMs() > nowMs).orElse(true))
+                .filter(e -> window(e, nowMs).map(w -> w.closesAtMs() > nowMs).orElse(true))
                 .min(Comparator.comparingLong((EntryAdded e) ->
                                 window(e).map(WindowAdded::closesAtMs).orElse(Long.MAX_VALUE))
                         .thenComparing(this::flightsHad)

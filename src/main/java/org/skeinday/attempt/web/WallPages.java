@@ -20,7 +20,6 @@ import org.skeinday.platform.record.ActStore;
 
 /** The result for a screen that the hall sees: who flies, by which clock, and who stands where. */
 public final class WallPages {
-    private static final WindowClock NO_CLOCK = new WindowClock("", 0, 0, false);
 
     private final Clock clock;
     private final ActStore record;
@@ -43,9 +42,9 @@ public final class WallPages {
         return record.read(tx -> Today.read(tx, clock.millis()).map(today -> view(tx, today, clock.millis())))
                 .orElse(new WallView(
                         "No event yet",
-                        new WallView.Head("", "", 0, NO_CLOCK, false),
+                        new WallView.Head("", "", 0, WindowClock.NONE, false),
                         "",
-                        NO_CLOCK,
+                        WindowClock.NONE,
                         "",
                         List.of(),
                         List.of(),
@@ -86,7 +85,7 @@ public final class WallPages {
                     stopped.get().why() + ". Run wound motors back; no winding, no release.",
                     "Stop",
                     0,
-                    NO_CLOCK,
+                    WindowClock.NONE,
                     true);
         }
         return shown.map(attempt -> under(today, attempt, nowMs))
@@ -97,7 +96,7 @@ public final class WallPages {
                                 0,
                                 WindowClock.of(today.flightWindow(entry), nowMs),
                                 false))
-                        .orElse(new WallView.Head("", "", 0, NO_CLOCK, false)));
+                        .orElse(new WallView.Head("", "", 0, WindowClock.NONE, false)));
     }
 
     private static WallView.Head under(Today today, AttemptNow attempt, long nowMs) {
@@ -108,7 +107,7 @@ public final class WallPages {
                 PhaseWords.of(live) + " · " + attempt.number().words(),
                 entry.name(),
                 flies ? live.phase().since().orElse(0L) : 0,
-                flies ? NO_CLOCK : WindowClock.of(today.flightWindow(entry), nowMs),
+                flies ? WindowClock.NONE : WindowClock.of(today.flightWindow(entry), nowMs),
                 false);
     }
 

@@ -18,6 +18,7 @@ import org.skeinday.attempt.Part;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.StepTimes;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.HallWindows;
 import org.skeinday.attempt.store.StepsStore;
 import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.contest.CrewAdded;
@@ -31,7 +32,6 @@ import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.StationStore;
-import org.skeinday.contest.store.WindowStore;
 import org.skeinday.dayplan.AttemptAhead;
 import org.skeinday.dayplan.EventSetting;
 import org.skeinday.dayplan.ParallelTasks;
@@ -136,7 +136,7 @@ final class PlanDayReader {
                 .forEach(a -> open.put(a.number().rule(), a));
         var flies = new Flies(
                 entry,
-                WindowStore.of(tx, event.id(), entry.id()),
+                HallWindows.of(tx, event.id(), entry.id(), nowMs),
                 motors.planned(entry, ModelStore.ofEntry(tx, entry.id())));
         List<AttemptAhead> ahead = new ArrayList<>();
         open.values().stream().filter(this::isStillToDo).forEach(a -> ahead.add(attempt(flies, a.number(), a, zero)));

@@ -17,6 +17,7 @@ import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.action.CameFrom;
 import org.skeinday.attempt.action.PhaseGate;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.FlightWindows;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.evidence.Measured;
@@ -108,6 +109,7 @@ final class CompleteAttempt {
                 facts.add(Fact.of("attempt.motor", before.take(motor, atMs)));
             }
             facts.add(Fact.of("attempt.moved", before.release(atMs)));
+            facts.add(FlightWindows.kept(tx, now, atMs));
             attempt = new ReleasedAttempt(now.id());
         }
         if (attempt instanceof ReleasedAttempt released) {

@@ -16,7 +16,6 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.attempt.action.JudgeFlight;
-import org.skeinday.attempt.action.MotorGoes;
 import org.skeinday.attempt.action.PhaseGate;
 import org.skeinday.attempt.action.WhyNotFly;
 import org.skeinday.attempt.store.AttemptStore;
@@ -31,7 +30,6 @@ import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayFiles;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.exchange.action.ExchangeDayReader;
-import org.skeinday.motor.MotorDeed;
 import org.skeinday.paper.CardOrder;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
@@ -131,11 +129,7 @@ public final class KeyIn {
         if (known.isPresent()) {
             caught.ended(attempt, context.now().toEpochMilli()).ifPresent(facts::add);
         }
-        String motor = imported(read).motorId();
-        if (motor != null) {
-            MotorGoes.step(tx, context, motor, MotorDeed.FLY, context.now().toEpochMilli())
-                    .ifPresent(facts::add);
-        }
+        CardMotor.flown(tx, context, imported(read).motorId(), known).ifPresent(facts::add);
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
+import org.skeinday.fault.CalledForTests;
 import org.skeinday.prepare.FilledForms;
 
 /** Elsewhere a window starts when the official says so: one tap, put right by seconds. */
@@ -62,17 +63,71 @@ class StartWindowWebTest {
         long closes = Long.parseLong(value(open.body(), CLOSES));
         long opened = closes - 12 * 60_000; // as long as the event's windows are
         assertTrue(before <= opened && opened <= clock.millis(), "at the press");
-        HttpResponse<String> earlier = laptop.form("/window/moved", Map.of("entry", entry, "seconds", "-5"));
+        HttpResponse<String> earlier = moved(laptop, "-5", opens(open.body()));
         assertEquals(closes - 5_000, Long.parseLong(value(earlier.body(), CLOSES)));
-        assertEquals(
+        assertEquals(422, moved(laptop, "600", opens(earlier.body())).statusCode());
+    }
+
+    private static String opens(String page) {
+        return value(page, "name=\"seen\" value=\"(\\d{12,})\"");
+    }
+
+    private HttpResponse<String> moved(Visitor who, String seconds, String seen) throws Exception {
+        return who.form("/window/moved", Map.of("entry", entry, "seconds", seconds, "seen", seen));
+    }
+
+    private static void says(int status, String words, HttpResponse<String> answer) {
+        assertEquals(status, answer.statusCode(), answer.body());
+        assertTrue(answer.body().contains(words), words + " in " + answer.body());
+    }
+
+    @Test
+    void who_comes_second_is_told_who_was_quicker_and_the_window_moves_once() throws Exception {
+        kind("visiting");
+        Visitor phone = Demo.joined(app, "captain", "", 72);
+        assertTrue(phone.get("/now").body().contains("Window starts now"));
+        HttpResponse<String> open = laptop.form("/window/starts", Map.of("entry", entry));
+        assertFalse(open.body().contains("Window starts now"), "it is open: only seconds put it right");
+        HttpResponse<String> second = phone.form("/window/starts", Map.of("entry", entry));
+        says(409, "The window is open since ", second);
+        says(409, "The laptop said 'window starts now' at ", second);
+        String seen = opens(open.body());
+        assertEquals(200, moved(laptop, "-5", seen).statusCode());
+        HttpResponse<String> late = moved(phone, "-5", seen);
+        says(409, "The window was moved meanwhile: it opens at ", late);
+        says(409, "The laptop said '5 s earlier' at ", late);
+        long closes = Long.parseLong(value(open.body(), CLOSES));
+        String now = phone.get("/now").body();
+        assertEquals(closes - 5_000, Long.parseLong(value(now, CLOSES)), "once, not twice");
+        says(409, "it opens at ", moved(phone, "5", "0"));
+    }
+
+    @Test
+    void while_the_model_flies_or_the_hall_stands_still_nothing_moves_its_window() throws Exception {
+        kind("visiting");
+        laptop.form("/hall/stop", Map.of("stop-reason", "lights", "stop-words", ""));
+        says(422, "The hall is stopped", laptop.form("/window/starts", Map.of("entry", entry)));
+        String stop = value(laptop.get("/first").body(), "name=\"stop\" value=\"([^\"]+)\"");
+        laptop.form("/hall/resume", Map.of("stop", stop));
+        String motor = value(laptop.get("/now").body(), "(?s)name=\"motor\".*?<option value=\"([^\"]+)\"");
+        laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor));
+        String attempt = CalledForTests.letWind(laptop);
+        for (String to : new String[] {"winding", "holding", "released"}) {
+            assertEquals(
+                    200,
+                    laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to))
+                            .statusCode());
+        }
+        says(
                 422,
-                laptop.form("/window/moved", Map.of("entry", entry, "seconds", "600"))
-                        .statusCode());
+                "A window is started or put right before the release",
+                laptop.form("/window/starts", Map.of("entry", entry)));
     }
 
     @Test
     void when_hosting_the_windows_are_those_of_the_day() throws Exception {
         kind("hosting");
         assertFalse(laptop.get("/now").body().contains("Window starts now"));
+        says(422, "elsewhere only", laptop.form("/window/starts", Map.of("entry", entry)));
     }
 }

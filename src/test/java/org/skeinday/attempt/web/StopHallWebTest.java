@@ -139,6 +139,58 @@ class StopHallWebTest {
         assertEquals(minutes(avocet) + 60, minutes(window("Avocet")), 1);
     }
 
+    @Test
+    void a_stop_that_lasts_past_the_closing_closes_nothing() throws Exception {
+        for (String other : new String[] {"Plover", "Avocet"}) {
+            new FilledForms(laptop).window(other, clock, -30, -20);
+        }
+        stopHall("fire", "");
+        clock.stepBy(Duration.ofMinutes(60));
+        String now = laptop.get("/now").body();
+        assertFalse(now.contains("Every window has closed"), now);
+        assertTrue(now.contains("Curlew, attempt 1"), now);
+        assertFalse(now.contains("too late to be inside the window"), now);
+        goOn();
+        assertEquals(
+                200, laptop.form("/attempt/call", Map.of("entry", nextEntry())).statusCode());
+    }
+
+    private String nextEntry() throws Exception {
+        return value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
+    }
+
+    @Test
+    void a_window_that_is_set_during_the_stop_stays_as_it_was_set() throws Exception {
+        new FilledForms(laptop).window("Avocet", clock, 20, 30);
+        stopHall("fire", "");
+        clock.stepBy(Duration.ofMinutes(60));
+        new FilledForms(laptop).window("Avocet", clock, 20, 30);
+        String avocet = window("Avocet");
+        String curlew = window("Curlew");
+        clock.stepBy(Duration.ofMinutes(10));
+        goOn();
+        assertEquals(avocet, window("Avocet"), "whoever set it knew of the stop");
+        assertEquals(curlew, window("Curlew"), "it was open: it opened when it did, and closes later");
+        long left = closes(laptop.get("/now").body()) - clock.millis();
+        assertTrue(left > 8 * 60_000 && left <= 10 * 60_000, left + " ms left");
+    }
+
+    @Test
+    void what_is_released_during_the_stop_is_judged_by_the_window_that_waits() throws Exception {
+        String attempt = holding();
+        stopHall("floor", "");
+        clock.stepBy(Duration.ofMinutes(15));
+        for (String to : new String[] {"released", "landed"}) {
+            laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to));
+        }
+        String now = laptop.get("/now").body();
+        assertTrue(now.contains("landed"), now);
+        assertFalse(now.contains("after the window closed") || now.contains("after it closed"), now);
+        goOn();
+        now = laptop.get("/now").body();
+        assertFalse(now.contains("after the window closed") || now.contains("after it closed"), now);
+    }
+
     private String window(String entry) throws Exception {
         return value(laptop.get("/now").body(), "<b>" + entry + "</b>.*?</p>\\s*<p class=\"when\">([0-9:]+) ");
     }
