@@ -117,6 +117,29 @@ class FirstValuesWebTest {
     }
 
     @Test
+    void one_more_flight_proposes_nothing_that_was_measured_or_said_of_the_last() throws Exception {
+        event("Reed evening", "practice", LocalDate.now().toString());
+        forms.add("batches", Map.of("batch", "A"));
+        forms.add("motors", Map.of("tag", "M2", "team", "Reed", "loop", "18.5 in", "mass", "1.6 g"));
+        Map<String, String> measured = Map.of(
+                "crank-turns", "200",
+                "stop-torque", "0.5 in-ozf",
+                "launch-torque", "0.4 in-ozf",
+                "back-off", "3",
+                "time", "1:40",
+                "remaining", "40",
+                "note", "steady",
+                "valid", "no",
+                "reason", "touched a wall");
+        Map<String, String> typed = new HashMap<>(measured);
+        typed.putAll(Map.of("motor", "M2", "flown", LocalDate.now() + "T10:00", "ratio", "12"));
+        Map<String, String> like = forms.shown(after(another("flights", "/prepare/flights/new", typed)));
+        assertEquals("M2", like.get("motor"));
+        assertEquals("12", like.get("ratio"), "of the winder, not of the flight");
+        measured.keySet().forEach(field -> assertEquals(field.equals("valid") ? "yes" : "", like.get(field), field));
+    }
+
+    @Test
     void an_empty_field_says_that_it_is_needed() throws Exception {
         var refused = forms.refused("models", Map.of("model", "Reed One", "team", "Reed"));
         assertEquals(422, refused.statusCode());

@@ -44,6 +44,10 @@ final class FirstValues {
             "known mass",
             "scale reads");
 
+    /** What is measured or said of one flight: a value that a form only proposed is no measurement of the next. */
+    private static final Set<String> OF_ITS_FLIGHT = Set.of(
+            "crank turns", "stop torque", "launch torque", "back off", "time", "remaining", "note", "valid", "reason");
+
     private final PrepareContext desk;
     private final Sheet thing;
     private final Day day;
@@ -70,11 +74,11 @@ final class FirstValues {
         return values;
     }
 
-    /** The same for one more like that row: its name, its mass and its hours are its own. */
+    /** The same for one more like that row: its name, its mass, its hours and all that was measured are its own. */
     Map<String, String> like(Map<String, String> row) {
         Map<String, String> values = of();
         row.forEach((column, text) -> {
-            if (!ITS_OWN.contains(column) && !column.equals(thing.shown().get(0))) {
+            if (!isItsOwn(column)) {
                 values.put(column, text);
             }
         });
@@ -82,6 +86,12 @@ final class FirstValues {
             hours(values);
         }
         return values;
+    }
+
+    private boolean isItsOwn(String column) {
+        return ITS_OWN.contains(column)
+                || column.equals(thing.shown().get(0))
+                || (thing == Sheet.FLIGHTS && OF_ITS_FLIGHT.contains(column));
     }
 
     private void ofKind(Map<String, String> values) {
