@@ -12,7 +12,7 @@ import org.skeinday.units.Mass;
 /**
  * What one motor says of breaking. A break is one however the wind was to end, with a reader or without, unless its cause
  * lay outside the rubber: then the motor had stood so many turns. One that broke is never counted as unbroken: where
- * nobody knows at how many turns, the motor says nothing.
+ * nobody knows at how many turns, the motor says nothing. A break that was taken back is none, whatever its wind still says.
  */
 public final class MotorTrials {
     private MotorTrials() {}
@@ -25,13 +25,14 @@ public final class MotorTrials {
      */
     public static List<BreakTrial> of(MotorAdded motor, Optional<MotorBreak> broke, List<Wind> winds) {
         List<BreakTrial> trials = new ArrayList<>();
+        Optional<Wind> brokeIn = broke.filter(MotorBreak::ofTheRubber)
+                .flatMap(b -> winds.stream().filter(w -> w.broke().isPresent()).reduce((a, last) -> last));
         for (Wind wind : winds) {
             WindCounted counted = wind.counted();
             if (counted != null && counted.stopCrankTurns() > 0) {
                 double turns = wind.breakMotorTurns()
                         .orElse(counted.stopCrankTurns() * wind.begun().ratio());
-                boolean parted = wind.broke().isPresent()
-                        && broke.filter(b -> !b.ofTheRubber()).isEmpty();
+                boolean parted = brokeIn.filter(wind::equals).isPresent();
                 trials.add(trial(
                         motor, turns, parted ? StopRule.BREAKING : wind.begun().stopRule(), parted));
             }

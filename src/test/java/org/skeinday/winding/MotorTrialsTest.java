@@ -80,6 +80,19 @@ class MotorTrialsTest {
     }
 
     @Test
+    void a_break_that_was_taken_back_is_none_whatever_its_wind_still_says() {
+        wind("count", 150, true);
+        assertEquals(List.of(new BreakTrial("m", normalised(1500), StopRule.COUNT, false)), trials(null));
+        wind("count", 190, true);
+        assertEquals(
+                List.of(
+                        new BreakTrial("m", normalised(1500), StopRule.COUNT, false),
+                        new BreakTrial("m", normalised(1900), StopRule.BREAKING, true)),
+                trials(broke(1900.0, true, false)),
+                "it breaks once");
+    }
+
+    @Test
     void a_motor_that_broke_without_a_reader_is_not_the_unbroken_one_of_its_last_wind() {
         wind("count", 180, false);
         assertEquals(1, trials(null).size(), "whole so far");

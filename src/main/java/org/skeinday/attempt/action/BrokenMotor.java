@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorLife;
@@ -60,6 +61,24 @@ public final class BrokenMotor {
         present.filter(w -> w.broke().isPresent()).ifPresent(w -> facts.add(again(context, w, atMs)));
         breaks(tx, motor).forEach(step -> facts.add(Fact.of("motor.step.undone", new Removed(step.id()))));
         return facts;
+    }
+
+    /** The last step of a motor is taken back on the Bench: a break goes out of the wind that said so, too. */
+    public static List<Fact> undone(Tx tx, ActContext context, String last) {
+        List<Fact> facts = new ArrayList<>(List.of(Fact.of("motor.step.undone", new Removed(last))));
+        MotorLifeStore.step(tx, last)
+                .filter(step -> step.deed().equals(MotorDeed.BREAK.word()))
+                .flatMap(step -> WindStore.ofMotor(tx, step.motorId()).stream()
+                        .filter(wind -> wind.broke().isPresent())
+                        .reduce((earlier, later) -> later)
+                        .filter(wind -> onlyBreak(tx, wind, step)))
+                .ifPresent(wind -> facts.add(again(context, wind, context.now().toEpochMilli())));
+        return facts;
+    }
+
+    /** Of records in which several breaks were written one upon the other, the wind stays broken until the first is gone. */
+    private static boolean onlyBreak(Tx tx, Wind wind, MotorStep step) {
+        return breaksSince(tx, wind).map(MotorStep::id).toList().equals(List.of(step.id()));
     }
 
     /** The wind goes on, as its reader's key would say it. */
@@ -133,9 +152,13 @@ public final class BrokenMotor {
     }
 
     private static Optional<MotorStep> step(Tx tx, Wind wind) {
+        return breaksSince(tx, wind).findFirst();
+    }
+
+    /** Since that wind was begun, the last first. */
+    private static Stream<MotorStep> breaksSince(Tx tx, Wind wind) {
         return MotorLifeStore.stepsOf(tx, wind.begun().motorId()).stream()
                 .filter(s -> s.deed().equals(MotorDeed.BREAK.word())
-                        && s.atMs() >= wind.begun().atMs())
-                .findFirst();
+                        && s.atMs() >= wind.begun().atMs());
     }
 }

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.action.AskedOnce;
+import org.skeinday.attempt.action.BrokenMotor;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.MotorsInHand;
 import org.skeinday.contest.EventAdded;
@@ -32,7 +33,6 @@ import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
-import org.skeinday.platform.record.Removed;
 import org.skeinday.platform.record.TapTime;
 import org.skeinday.units.BareNumber;
 import org.skeinday.units.Torque;
@@ -194,7 +194,7 @@ public final class BenchActions {
 
     static Decision undo(Tx tx, ActContext context, Undo undo) {
         return MotorLifeStore.stands(tx, undo.step())
-                ? Decision.decided(IN_HAND, Fact.of("motor.step.undone", new Removed(undo.step())))
+                ? new Decision.Decided(BrokenMotor.undone(tx, context, undo.step()), Map.of(), IN_HAND)
                 : Decision.refused("Something was done to this motor since then: it cannot be taken back any more");
     }
 

@@ -92,6 +92,15 @@ public final class MotorLifeStore {
         return tx.sql().fetchExists(MOTOR_NOW, MOTOR_NOW.STEP_ID.eq(step));
     }
 
+    /** What was done by that id; empty for none, and where it was taken back. */
+    public static Optional<MotorStep> step(Tx tx, String id) {
+        return tx.sql()
+                .select(STEP)
+                .from(MOTOR_STEP)
+                .where(MOTOR_STEP.ID.eq(id).and(MOTOR_STEP.UNDONE.isFalse()))
+                .fetchOptionalInto(MotorStep.class);
+    }
+
     /** Its break that stands, the last where several do; empty while it is whole. */
     public static Optional<MotorStep> breakOf(Tx tx, String motor) {
         return stepsOf(tx, motor).stream()
