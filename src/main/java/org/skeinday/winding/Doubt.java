@@ -3,7 +3,7 @@ package org.skeinday.winding;
 /**
  * A reading that is asked about after the wind, never during it.
  *
- * @param markId the tap
+ * @param markId the tap, or what names a reading of the hold, see {@link HeldDoubts}
  * @param words what is doubtful, with numbers
  */
 public record Doubt(String markId, Kind kind, String words) {
@@ -16,6 +16,8 @@ public record Doubt(String markId, Kind kind, String words) {
         /** Far above the batch's other motors. */
         ABOVE_BAND,
         /** No mark of this meter. */
-        BEYOND_METER
+        BEYOND_METER,
+        /** A typed reading of the hold: off the scale or above the wind's highest torque. */
+        HELD
     }
 }

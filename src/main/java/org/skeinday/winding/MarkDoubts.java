@@ -37,7 +37,7 @@ public final class MarkDoubts {
     }
 
     /**
-     * In the order of the taps.
+     * In the order of the taps, then what was typed of the hold.
      *
      * @param band the batch's by motor turns, for this motor and meter; compared only where counts were entered
      */
@@ -49,18 +49,19 @@ public final class MarkDoubts {
         band.ifPresent(doubts::aboveBand);
         List<String> order = wind.marks().stream().map(WindMark::id).toList();
         doubts.doubts.sort(Comparator.comparingInt(d -> order.indexOf(d.markId())));
+        doubts.doubts.addAll(HeldDoubts.of(wind));
         return List.copyOf(doubts.doubts);
     }
 
     /**
-     * How many are still asked about, without those that need the batch's other winds: those would be held against winds
+     * How many marks are still asked about, without those that need the batch's other winds: those would be held against winds
      * that are held against this one.
      *
      * @param confirmed ids of marks of which somebody said that they were so
      */
     public static int open(Wind wind, Set<String> confirmed) {
         return (int) of(wind, Optional.empty()).stream()
-                .filter(doubt -> !confirmed.contains(doubt.markId()))
+                .filter(doubt -> doubt.kind() != Doubt.Kind.HELD && !confirmed.contains(doubt.markId()))
                 .count();
     }
 

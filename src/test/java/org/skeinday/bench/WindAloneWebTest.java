@@ -89,6 +89,53 @@ class WindAloneWebTest {
     }
 
     @Test
+    void a_break_that_is_taken_back_on_the_bench_goes_out_of_its_wind_too() throws Exception {
+        String b1 = motor("B1");
+        String wind = begin(b1, "count");
+        mark(wind, 1, 4000);
+        phase(wind, "broke", 30_000);
+        count(b1, wind, "120", "0");
+        assertTrue(winds(b1).contains(", broke"), winds(b1));
+        String bench = laptop.get("/bench/motor/" + b1).body();
+        String step = CalledForTests.value(bench, "data-tap=\"bench.undo\" data-step=\"([^\"]+)\"");
+        var undone = laptop.tap("bench.undo", content().put("step", step));
+        assertEquals("saved", undone.path("state").asText(), undone.toString());
+        assertFalse(laptop.get("/bench/motor/" + b1).body().contains("broken"), "the motor is whole");
+        assertFalse(winds(b1).contains(", broke"), winds(b1));
+    }
+
+    @Test
+    void a_reading_of_the_hold_that_cannot_be_is_asked_about_and_waits_for_a_word_once_it_is_insisted_upon()
+            throws Exception {
+        String b1 = motor("B1");
+        String wind = begin(b1, "count");
+        mark(wind, 1, 4000);
+        phase(wind, "stopped", 30_000);
+        phase(wind, "off-meter", 120_000);
+        Map<String, String> held = new HashMap<>(Map.of("wind", wind, "atFull", "", "stop", "120", "backOff", "0"));
+        held.putAll(Map.of("held", "7.8 at 0:40; 0.02 at 1:20", "unit", "in-ozf"));
+        String asked = laptop.form("/winding/motor/" + b1 + "/count", held).body();
+        assertTrue(asked.contains("The hold was read as 7.8 in-ozf at 0:40, "), asked);
+        String code = CalledForTests.value(asked, "name=\"insist\" value=\"([^\"]+)\"");
+        assertFalse(laptop.get("/evening").body().contains("7.8 in-ozf at 0:40"), "nothing was saved yet");
+        held.put("insist", code);
+        laptop.form("/winding/motor/" + b1 + "/count", held);
+        String evening = laptop.get("/evening").body();
+        assertTrue(evening.contains("7.8 in-ozf at 0:40"), evening);
+        String doubt = CalledForTests.value(winds(b1), "data-tap=\"wind.confirm\" data-mark=\"([^\"]+)\"");
+        var so = laptop.tap("wind.confirm", content().put("mark", doubt));
+        assertEquals("saved", so.path("state").asText(), so.toString());
+        assertFalse(laptop.get("/evening").body().contains("7.8 in-ozf at 0:40"), "confirmed, nobody asks again");
+        var out = laptop.tap("wind.leave-out", content().put("mark", doubt));
+        assertEquals("saved", out.path("state").asText(), out.toString());
+        assertFalse(winds(b1).contains("7.8 in-ozf") || !winds(b1).contains("0.02 in-ozf"), winds(b1));
+    }
+
+    private String winds(String motor) throws Exception {
+        return laptop.get("/winding/motor/" + motor).body();
+    }
+
+    @Test
     void a_gritty_motor_and_one_of_an_attempt_under_way_are_refused_in_words() throws Exception {
         String b1 = motor("B1");
         laptop.tap("bench.step", content().put("motor", b1).put("deed", "fall"));

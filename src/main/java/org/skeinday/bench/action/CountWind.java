@@ -24,6 +24,7 @@ import org.skeinday.platform.record.Fact;
 import org.skeinday.platform.record.TypedFields;
 import org.skeinday.units.Torque;
 import org.skeinday.winding.CrankTurns;
+import org.skeinday.winding.HeldDoubts;
 import org.skeinday.winding.HeldRead;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindConfirmed;
@@ -79,8 +80,9 @@ public final class CountWind {
         }
         try {
             var counted = new WindCounted(wind.begun().id(), atFull, stop, backOff, wind.paced());
-            Optional<Decision> asked =
-                    AskedOnce.about(doubts(tx, wind, wind.with(counted)), turns.insist(), CountWind::field);
+            List<Doubted> doubts = new ArrayList<>(doubts(tx, wind, wind.with(counted)));
+            doubts.addAll(HeldDoubts.asked(wind, held == null ? List.of() : held, wind.held()));
+            Optional<Decision> asked = AskedOnce.about(doubts, turns.insist(), CountWind::field);
             if (asked.isPresent()) {
                 return asked.get();
             }
@@ -119,8 +121,13 @@ public final class CountWind {
                         .with(Measured.BACK_OFF, turns.backOffCrankTurns());
     }
 
+    /** Of torques the form has those of the hold alone. */
     private static String field(Measured what) {
-        return what == Measured.BACK_OFF ? "backOff" : "stop";
+        return switch (what) {
+            case BACK_OFF -> "backOff";
+            case PEAK_TORQUE -> "held";
+            default -> "stop";
+        };
     }
 
     private static List<Fact> facts(Tx tx, ActContext context, Wind wind, WindCounted counted) {
@@ -172,6 +179,13 @@ public final class CountWind {
     }
 
     static Decision leaveOut(Tx tx, ActContext context, LeaveOut leave) {
+        Optional<Wind> hold = HeldDoubts.windOf(leave.mark()).flatMap(wind -> WindStore.find(tx, wind));
+        if (hold.isPresent()) {
+            List<HeldRead> left = HeldDoubts.without(hold.get(), leave.mark());
+            return Decision.decided(
+                    WindActions.TOPICS,
+                    Fact.of("wind.held", new WindHeld(hold.get().begun().id(), left)));
+        }
         WindMark mark = WindStore.mark(tx, leave.mark()).orElse(null);
         if (mark == null) {
             return Decision.unknown("There is no such reading; look again");
@@ -198,9 +212,11 @@ public final class CountWind {
 
     /** It was so: nobody is asked about this reading again. */
     static Decision confirm(Tx tx, ActContext context, LeaveOut was) {
-        return WindStore.mark(tx, was.mark())
-                .map(mark -> Decision.decided(
-                        WindActions.TOPICS, Fact.of("wind.confirmed", new WindConfirmed(mark.id(), mark.windId()))))
+        return HeldDoubts.windOf(was.mark())
+                .filter(wind -> WindStore.find(tx, wind).isPresent())
+                .or(() -> WindStore.mark(tx, was.mark()).map(WindMark::windId))
+                .map(wind -> Decision.decided(
+                        WindActions.TOPICS, Fact.of("wind.confirmed", new WindConfirmed(was.mark(), wind))))
                 .orElseGet(() -> Decision.unknown("There is no such reading; look again"));
     }
 }
