@@ -3,10 +3,13 @@ package org.skeinday.attempt.store;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.UsualFlights;
 import org.skeinday.evidence.Doubted;
+import org.skeinday.evidence.MeterScale;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.store.KnownBounds;
 
@@ -14,8 +17,12 @@ import org.skeinday.winding.store.KnownBounds;
 public final class FlightDoubts {
     private final KnownBounds bounds;
 
+    /** By attempt id, as far as somebody chose or tapped where it is wound. */
+    private final Map<String, Optional<MeterScale>> ofPlaces;
+
     public FlightDoubts(Tx tx) {
         bounds = new KnownBounds(tx);
+        ofPlaces = PlacesThen.scales(tx);
     }
 
     /** What is asked about one flight. @param ofModel the flights of its model, itself among them or not */
@@ -24,8 +31,14 @@ public final class FlightDoubts {
     }
 
     private List<Doubted> doubts(Flight flight, UsualFlights usual) {
-        return flight.told(bounds.scale(), bounds.breakingTurns(flight.motorId()), usual.without(flight))
+        return flight.told(scale(flight), bounds.breakingTurns(flight.motorId()), usual.without(flight))
                 .doubts();
+    }
+
+    /** Of the meter of its winding place as that was then; of any meter where nobody knows the place. */
+    private @Nullable MeterScale scale(Flight flight) {
+        return ofPlaces.getOrDefault(flight.id(), Optional.ofNullable(bounds.scale()))
+                .orElse(null);
     }
 
     /** The same flights in the same order with their doubts. @param flights every one of each model */

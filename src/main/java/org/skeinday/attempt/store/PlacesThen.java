@@ -7,6 +7,7 @@ import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -17,7 +18,9 @@ import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptStation;
 import org.skeinday.contest.StationAdded;
+import org.skeinday.evidence.MeterScale;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.units.Torque;
 
 /**
  * The winding places of attempts as they were when those were wound. Records made before that was kept have the meter and the
@@ -120,5 +123,47 @@ final class PlacesThen {
                 .on(CONTEST_STATION.ID.eq(ATTEMPT_STATION.STATION_ID))
                 .forEach(r -> Optional.ofNullable(r.value2()).ifPresent(ratio -> ratios.put(r.value1(), ratio)));
         return ratios;
+    }
+
+    /**
+     * Where the scale of the meter ends that each attempt was read from, by attempt id: of single columns, so that what
+     * cannot be among the others takes no page down. Empty where that is not known; none for a place without a meter.
+     */
+    static Map<String, Optional<MeterScale>> scales(Tx tx) {
+        Map<String, Optional<MeterScale>> scales = new HashMap<>();
+        tx.sql()
+                .select(WINDING_WIND.ATTEMPT_ID, WINDING_WIND.FULL_SCALE_NMM)
+                .from(WINDING_WIND)
+                .where(WINDING_WIND.ATTEMPT_ID.isNotNull().and(WINDING_WIND.METER.isNotNull()))
+                .orderBy(WINDING_WIND.AT_MS)
+                .forEach(r -> scales.put(r.value1(), scale(r.value2(), null)));
+        tx.sql()
+                .select(
+                        ATTEMPT_STATION.ATTEMPT_ID,
+                        DSL.when(ATTEMPT_STATION.NAME.isNotNull(), ATTEMPT_STATION.FULL_SCALE_NMM)
+                                .otherwise(CONTEST_STATION.FULL_SCALE_NMM),
+                        DSL.when(ATTEMPT_STATION.NAME.isNotNull(), ATTEMPT_STATION.FULL_SCALE_TYPED)
+                                .otherwise(CONTEST_STATION.FULL_SCALE_TYPED))
+                .from(ATTEMPT_STATION)
+                .leftJoin(CONTEST_STATION)
+                .on(CONTEST_STATION.ID.eq(ATTEMPT_STATION.STATION_ID))
+                .where(DSL.when(ATTEMPT_STATION.NAME.isNotNull(), ATTEMPT_STATION.METER)
+                        .otherwise(CONTEST_STATION.METER)
+                        .isNotNull())
+                .forEach(r -> scales.put(r.value1(), scale(r.value2(), r.value3())));
+        return scales;
+    }
+
+    private static Optional<MeterScale> scale(@Nullable Double fullNmm, @Nullable String typed) {
+        return fullNmm == null
+                ? Optional.empty()
+                : Optional.of(new MeterScale(
+                        fullNmm,
+                        typed == null
+                                ? String.format(
+                                        Locale.ROOT,
+                                        "%.2f in-ozf",
+                                        Torque.ofNewtonMillimetres(fullNmm).inchOunces())
+                                : typed));
     }
 }

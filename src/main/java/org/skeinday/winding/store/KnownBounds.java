@@ -3,10 +3,12 @@ package org.skeinday.winding.store;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_STATION;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_BATCH;
 
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +24,9 @@ import org.skeinday.units.Mass;
 public final class KnownBounds {
     private final Map<String, MotorAdded> motors;
     private final Map<String, Double> ks;
-    private final @Nullable MeterScale scale;
+
+    /** By meter, empty while where it ends is not known. */
+    private final Map<String, Optional<MeterScale>> scales;
 
     /** Three queries, of single columns where others are not needed: what cannot be among those takes no page down. */
     public KnownBounds(Tx tx) {
@@ -32,12 +36,19 @@ public final class KnownBounds {
                 .from(MOTOR_BATCH)
                 .where(MOTOR_BATCH.K_INCH_GRAM.gt(0.0))
                 .fetchMap(MOTOR_BATCH.ID, MOTOR_BATCH.K_INCH_GRAM);
-        scale = scale(tx);
+        scales = scales(tx);
     }
 
-    /** Of the meters; the largest where several may have been read, null while the scale of one is not known. */
+    /** Where nobody knows which meter was read: the largest, null while the scale of one is not known. */
     public @Nullable MeterScale scale() {
-        return scale;
+        return largest(scales.values()).orElse(null);
+    }
+
+    /** Of the meter that was read. @param meter null while nobody knows which, then as {@link #scale()} */
+    public @Nullable MeterScale scale(@Nullable String meter) {
+        return meter == null
+                ? scale()
+                : scales.getOrDefault(meter, Optional.empty()).orElse(null);
     }
 
     /** Motor turns at which this motor breaks, by its own word, else by its batch's K; null while neither is known. */
@@ -54,20 +65,27 @@ public final class KnownBounds {
                 : (Double) BreakingTurns.of(k, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()));
     }
 
-    private static @Nullable MeterScale scale(Tx tx) {
-        List<MeterScale> scales = new ArrayList<>();
+    private static Map<String, Optional<MeterScale>> scales(Tx tx) {
+        Map<String, Optional<MeterScale>> scales = new TreeMap<>();
         for (var station : tx.sql()
                 .select(CONTEST_STATION.METER, CONTEST_STATION.FULL_SCALE_NMM, CONTEST_STATION.FULL_SCALE_TYPED)
                 .from(CONTEST_STATION)) {
             Double full = station.value2();
-            if (full != null) {
-                scales.add(new MeterScale(full, String.valueOf(station.value3())));
-            } else if (station.value1() != null) {
-                return null;
+            String meter = station.value1();
+            if (full != null || meter != null) {
+                scales.merge(
+                        String.valueOf(meter),
+                        Optional.ofNullable(full).map(nmm -> new MeterScale(nmm, String.valueOf(station.value3()))),
+                        (one, other) -> largest(List.of(one, other)));
             }
         }
-        return scales.stream()
-                .max(Comparator.comparingDouble(MeterScale::fullNmm))
-                .orElse(null);
+        return scales;
+    }
+
+    /** Empty where one of them is not known. */
+    private static Optional<MeterScale> largest(Collection<Optional<MeterScale>> scales) {
+        return scales.stream().anyMatch(Optional::isEmpty)
+                ? Optional.empty()
+                : scales.stream().flatMap(Optional::stream).max(Comparator.comparingDouble(MeterScale::fullNmm));
     }
 }

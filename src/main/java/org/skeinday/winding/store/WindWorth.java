@@ -91,7 +91,10 @@ public final class WindWorth {
     /** What was told of a break without a wind. */
     public ToldOfBreak told(MotorStep broke) {
         return new ToldOfBreak(
-                broke.motorTurns(), broke.torqueNmm(), bounds.scale(), bounds.breakingTurns(broke.motorId()));
+                broke.motorTurns(),
+                broke.torqueNmm(),
+                bounds.scale(broke.meter()),
+                bounds.breakingTurns(broke.motorId()));
     }
 
     /** What is still asked about a break that nobody read. */
