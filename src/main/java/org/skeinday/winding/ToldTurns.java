@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
  * What marks and keys tell of the turns of a wind before anybody counts them: a suggestion, never a count.
  *
  * @param atFull crank turns at full stretch; null where nothing tells
- * @param stop crank turns at the last turn; null where nothing tells, or where they were planned and not reached
+ * @param stop crank turns at the last turn; null where nothing tells: the planned ones only where a key
+ *     told the last turn and the pace comes to them
  * @param early why the planned turns were not reached, in words; empty where nothing says so
  */
 public record ToldTurns(@Nullable Integer atFull, @Nullable Integer stop, String early) {
@@ -20,9 +21,17 @@ public record ToldTurns(@Nullable Integer atFull, @Nullable Integer stop, String
         Optional<Integer> paced = byPace(wind);
         String early = early(wind, target, paced);
         boolean walked = wind.times().steppedIn() != null;
+        if (early.isEmpty() && (!lastTurnTapped(wind) || paced.isEmpty())) {
+            return new ToldTurns(null, null, ""); // nothing tells that it went as planned
+        }
         return early.isEmpty()
                 ? new ToldTurns(wind.begun().atFullCrankTurns(), target, "")
                 : new ToldTurns(walked ? wind.begun().atFullCrankTurns() : null, paced.orElse(null), early);
+    }
+
+    /** By a key: what the needle tells of the end says nothing of turns that came after its last mark. */
+    private static boolean lastTurnTapped(Wind wind) {
+        return WindTimes.said(wind.phases()).stopped() != null;
     }
 
     public boolean isEarly() {

@@ -61,4 +61,20 @@ class ToldTurnsTest {
         var told = told(new WindFixture().noPlan().phase(WindPhase.STOPPED, 40_000));
         assertNull(told.stop());
     }
+
+    @Test
+    void without_a_key_for_the_last_turn_nothing_is_offered_however_long_it_took() {
+        WindFixture untapped = new WindFixture().phase(WindPhase.STEPPING_IN, 60_000);
+        assertEquals(new ToldTurns(null, null, ""), told(untapped.phase(WindPhase.OFF_METER, 130_000)));
+        assertEquals(
+                new ToldTurns(null, null, ""), told(new WindFixture().up(20_000).phase(WindPhase.STEPPING_IN, 60_000)));
+    }
+
+    @Test
+    void a_plan_that_has_no_turns_at_full_stretch_tells_no_pace_and_offers_nothing() {
+        var walked = new WindFixture().noFullStretch().phase(WindPhase.STEPPING_IN, 60_000);
+        assertEquals(new ToldTurns(null, null, ""), told(walked.phase(WindPhase.STOPPED, 100_000)));
+        var stood = new WindFixture().noFullStretch().phase(WindPhase.STOPPED, 100_000);
+        assertEquals(new ToldTurns(null, null, ""), told(stood));
+    }
 }

@@ -13,6 +13,7 @@ final class WindFixture {
     private @Nullable WindCounted counted;
     private @Nullable Double division = 0.5;
     private @Nullable Double fullScale = 20.0;
+    private @Nullable Integer atFull = 120;
     private @Nullable Integer target = 200;
 
     /** Ratio 10; 200 crank turns, 120 at full stretch, 4 off; ceiling 8 N·mm; a mark is worth 0.5 N·mm of 20. */
@@ -58,6 +59,12 @@ final class WindFixture {
 
     WindFixture noPlan() {
         target = null;
+        return this;
+    }
+
+    /** Turns are planned, and not how many of them at full stretch. */
+    WindFixture noFullStretch() {
+        atFull = null;
         return this;
     }
 
@@ -107,7 +114,11 @@ final class WindFixture {
     }
 
     Wind wind() {
-        return Wind.of(begun(10, division, fullScale, target), phases, marks, counted);
+        return Wind.of(
+                begun(10, division, fullScale, target, target == null ? null : atFull, 8.0, "torque"),
+                phases,
+                marks,
+                counted);
     }
 
     /** Marks 1 to 3 at full stretch, 4 to 6 walking in, two off, one lost while holding; 120, 200 and 4 crank turns. */

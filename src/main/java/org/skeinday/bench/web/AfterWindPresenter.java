@@ -32,9 +32,9 @@ final class AfterWindPresenter {
         return new WindingView.After(
                 form.typedOr("atFull", first(counted == null ? null : counted.atFullCrankTurns(), planned.atFull())),
                 form.typedOr("stop", first(counted == null ? null : counted.stopCrankTurns(), planned.stop())),
-                form.typedOr("backOff", backOff(tx, done, counted, planned.early())),
+                form.typedOr("backOff", backOff(tx, done, counted, planned.asPlanned())),
                 counted != null,
-                counted == null && !planned.early(),
+                counted == null && planned.asPlanned(),
                 doubts(done, beside, confirmed),
                 figures,
                 planned.lead(),
@@ -77,15 +77,15 @@ final class AfterWindPresenter {
                 .toList();
     }
 
-    /** As counted, else as planned with what was taken off besides; of a wind that ended early what keys told alone. */
-    private static String backOff(Tx tx, Wind done, @Nullable WindCounted counted, boolean early) {
+    /** As counted, else as planned with what was taken off besides; where it may have ended otherwise what keys told alone. */
+    private static String backOff(Tx tx, Wind done, @Nullable WindCounted counted, boolean asPlanned) {
         Double said = counted == null ? null : counted.backOffCrankTurns();
         String attempt = done.begun().attemptId();
         double besides = attempt == null
                 ? 0
                 : BreakRecord.turnsOff(tx, attempt, done.begun().motorId());
         boolean tapped = done.phases().stream().anyMatch(p -> p.phase().equals(WindPhase.BACKED_OFF));
-        if (said == null && early && !tapped) {
+        if (said == null && !asPlanned && !tapped) {
             return besides == 0 ? "" : FlightPresenter.number(besides);
         }
         return FlightPresenter.number(said == null ? done.begun().backOffCrankTurns() + besides : said);

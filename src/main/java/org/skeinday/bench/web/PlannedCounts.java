@@ -18,6 +18,11 @@ import org.skeinday.winding.store.WindStore;
  * @param early whether the wind ended before what was planned: then no key confirms anything unread
  */
 record PlannedCounts(@Nullable Integer atFull, @Nullable Integer stop, String lead, boolean early) {
+    /** Whether one key may confirm them unread: nothing says that the wind ended early, and something tells how it ended. */
+    boolean asPlanned() {
+        return !early && stop != null;
+    }
+
     static PlannedCounts of(Tx tx, Wind done) {
         if (done.broke().isPresent()) {
             return new PlannedCounts(
