@@ -2,6 +2,7 @@ package org.skeinday.exchange;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.Contacts;
@@ -94,6 +95,7 @@ final class AttemptNotes {
         Long contact = Numbers.time(row, "contact at", 0, ReadingTaken.LONGEST_MS);
         String counts = row.word(COUNTS);
         boolean reason = !row.isEmpty("says nothing");
+        boolean touched = touched(row.text("contacts"), !row.isEmpty("caught at"));
         if (counts.equals("no") != reason && !counts.isEmpty()) {
             row.error(
                     "says nothing",
@@ -101,18 +103,22 @@ final class AttemptNotes {
                             ? "a flight that counts has no reason against it"
                             : "a flight that does not count needs a reason",
                     reason ? "leave this empty, or write no in counts" : "write why, for example touched the wall");
-        } else if (counts.equals("undecided") && !Contacts.isContact(row.text("contacts"))) {
+        } else if (counts.equals("undecided") && !touched) {
             row.error(
                     COUNTS,
                     "a flight is undecided as long as nobody has said what its contact means, and this one has none",
-                    "write in contacts what it touched, or yes here");
+                    "write in contacts what it touched, in caught at when it was caught, or yes here");
         } else if (reason || contact != null || counts.equals("yes")) {
-            boolean touched = Contacts.isContact(row.text("contacts"));
             context.take(
                     row,
                     "attempt.judged",
                     () -> new FlightJudged(attempt, row.optional("says nothing"), contact, touched));
         }
+    }
+
+    /** As the record judges it: whoever caught a model, or what, touched it. */
+    private static boolean touched(@Nullable String contacts, boolean caught) {
+        return caught || Contacts.isContact(contacts);
     }
 
     private static void quiet(Row row, ImportContext context, String attempt) {
@@ -138,7 +144,9 @@ final class AttemptNotes {
                 .put("from paper", n.fromPaper() ? "yes" : "no"));
         book.judged(attempt)
                 .ifPresent(j -> cells.put("says nothing", j.reason()).put("contact at", Numbers.time(j.contactMs())));
-        boolean touched = noted.filter(n -> Contacts.isContact(n.contacts())).isPresent();
+        boolean touched = touched(
+                noted.map(AttemptNoted::contacts).orElse(null),
+                book.aloft(attempt).filter(a -> a.caughtMs() != null).isPresent());
         cells.put(
                 COUNTS,
                 book.judged(attempt)

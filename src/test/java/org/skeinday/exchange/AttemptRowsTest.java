@@ -1,6 +1,7 @@
 package org.skeinday.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptStation;
+import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.ReadingTaken;
 
 class AttemptRowsTest {
@@ -173,5 +175,23 @@ class AttemptRowsTest {
         says(placed(",dial 2,,,"), 2, "meter", "not which one it was");
         says(placed(",,,,20"), 2, "winder ratio", "not which one it was");
         says(placed("Corner post,,,,200"), 2, "winder ratio", "out of bounds");
+    }
+
+    private static DayFiles.Read caught(String cells) {
+        return Reading.with(
+                "attempts.csv",
+                "entry,attempt,state,caught at,caught by,contacts,counts\nTeal,1,landed," + cells + "\n");
+    }
+
+    @Test
+    void a_model_that_was_caught_touched_something_and_what_was_said_of_it_holds() {
+        var judged = (FlightJudged)
+                bodies(caught("0:42,building,,yes"), "attempt.judged").get(0);
+        assertTrue(judged.decidesOfContact(), "it was said of the catch");
+        assertEquals(
+                0, bodies(caught("0:42,building,,undecided"), "attempt.judged").size());
+        says(caught(",,,undecided"), 2, "counts", "this one has none");
+        var free = (FlightJudged) bodies(caught(",,,yes"), "attempt.judged").get(0);
+        assertFalse(free.decidesOfContact(), "nothing was touched when it was said");
     }
 }

@@ -94,8 +94,19 @@ final class RandomMore {
                 quiet.add(new Quiet(attempt.id(), day.moment(), day.momentOrNull()));
             }
             if (day.maybe()) {
+                boolean freed = day.maybe();
+                aloft.add(new Aloft(
+                        attempt.id(),
+                        42_300L,
+                        freed ? (Long) 45_600L : null,
+                        day.maybe() ? "person" : "building",
+                        !freed && day.maybe(),
+                        Aloft.STEERED.get(day.upTo(2))));
+            }
+            if (day.maybe()) {
                 boolean touched = noted.stream()
-                        .anyMatch(n -> n.attemptId().equals(attempt.id()) && Contacts.isContact(n.contacts()));
+                                .anyMatch(n -> n.attemptId().equals(attempt.id()) && Contacts.isContact(n.contacts()))
+                        || aloft.stream().anyMatch(a -> a.attemptId().equals(attempt.id()));
                 judged.add(
                         day.maybe()
                                 ? new FlightJudged(attempt.id(), null, null, touched)
@@ -106,16 +117,6 @@ final class RandomMore {
                 boolean prepared = !stations.isEmpty() && day.maybe();
                 StationAdded at = prepared ? day.one(stations) : station();
                 places.add(AttemptStation.of(attempt.id(), at));
-            }
-            if (day.maybe()) {
-                boolean freed = day.maybe();
-                aloft.add(new Aloft(
-                        attempt.id(),
-                        42_300L,
-                        freed ? (Long) 45_600L : null,
-                        day.maybe() ? "person" : "building",
-                        !freed && day.maybe(),
-                        Aloft.STEERED.get(day.upTo(2))));
             }
         }
         List<MotorInspected> inspections =
