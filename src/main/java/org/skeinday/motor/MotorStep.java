@@ -111,6 +111,11 @@ public record MotorStep(
         return told(parted == null && place == seen ? null : place, cause == BreakCause.TEST);
     }
 
+    /** This break where it is known to have been a break test, as its wind says it. */
+    public MotorStep asTest() {
+        return told(parted == null ? null : BreakPlace.of(parted), true);
+    }
+
     private MotorStep told(@Nullable BreakPlace place, @Nullable Boolean wasTest) {
         return new MotorStep(
                 id,
@@ -136,9 +141,14 @@ public record MotorStep(
                 wasTest);
     }
 
-    /** Whether this break is one of the rubber, as long as nobody has named a cause outside it. */
+    /** Whether this break is one of the rubber: it is unless the coach has named a cause outside it. */
     public boolean saysOfTheRubber() {
-        return parted == null || !BreakPlace.of(parted).isOutsideTheRubber();
+        return !coachHasSpoken() || !wasSeenOutsideTheRubber();
+    }
+
+    /** Whether somebody saw it part outside the rubber, the coach or anybody else. */
+    public boolean wasSeenOutsideTheRubber() {
+        return parted != null && BreakPlace.of(parted).isOutsideTheRubber();
     }
 
     public MotorStage stageNow() {

@@ -83,7 +83,12 @@ public record MotorBreak(
                 wind.breakTorque().orElse(null),
                 wind.begun().meter(),
                 step.saysOfTheRubber(),
-                step.test() == null ? wind.begun().stopRule() == StopRule.BREAKING : step.test());
+                step.test() == null ? untilItBroke(step, wind) : step.test());
+    }
+
+    /** Where nobody has said what it was: at a knot it parts before the rubber has shown what it stands. */
+    private static boolean untilItBroke(MotorStep step, Wind wind) {
+        return wind.begun().stopRule() == StopRule.BREAKING && !step.wasSeenOutsideTheRubber();
     }
 
     /** As it was typed on the Bench. */

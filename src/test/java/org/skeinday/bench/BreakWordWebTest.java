@@ -77,9 +77,13 @@ class BreakWordWebTest {
     }
 
     @Test
-    void what_somebody_saw_holds_until_the_coach_speaks_and_not_afterwards_whichever_came_later() throws Exception {
-        parted("knot");
-        assertTrue(page().contains("outside the rubber"), page());
+    void what_somebody_saw_is_proposed_until_the_coach_speaks_and_not_afterwards_whichever_came_later()
+            throws Exception {
+        parted("knot"); // what anybody saw takes no break out of the risk: only the coach gives a cause outside the
+        // rubber
+        assertTrue(page().contains("an accident, which counts in the risk"), page());
+        assertTrue(page().contains("as somebody saw it") && page().contains("value=\"knot\" selected"), page());
+        assertTrue(laptop.get("/evening").body().contains("1 break waits for the coach"), "and he is asked");
         assertEquals(200, judged("accident", seen(page())).statusCode());
         assertTrue(page().contains("an accident, which counts in the risk"), page());
         parted("hook");

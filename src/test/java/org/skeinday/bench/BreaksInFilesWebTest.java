@@ -62,14 +62,14 @@ class BreaksInFilesWebTest {
     }
 
     /** What another program says of the motor, once it has taken in all files; and that it writes them as they came. */
-    private String elsewhere(String bundle) throws Exception {
+    private String elsewhere(String bundle, String tag) throws Exception {
         try (App other = Demo.startEmpty(root.resolve("other"))) {
             Visitor visitor = new Visitor(other.port(), "", 187);
             var taken = visitor.upload("/import/take", "day.json", bundle.getBytes(StandardCharsets.UTF_8), Map.of());
             assertEquals(200, taken.statusCode(), taken.body());
             assertEquals(bundle, visitor.get("/export.json").body());
             return visitor.get(new FilledForms(visitor)
-                            .row("motors", "A3")
+                            .row("motors", tag)
                             .replace("/prepare/motors/row/", "/bench/motor/"))
                     .body();
         }
@@ -85,7 +85,24 @@ class BreaksInFilesWebTest {
         String seen = CalledForTests.value(page, "name=\"seen\" value=\"([^\"]*)\"");
         var judged = laptop.form("/bench/motor/" + a3 + "/break", Map.of("cause", "test", "seen", seen));
         assertEquals(200, judged.statusCode(), judged.body());
-        String there = elsewhere(laptop.get("/export.json").body());
+        String there = elsewhere(laptop.get("/export.json").body(), "A3");
+        assertTrue(there.contains("a break test, from which"), there);
+    }
+
+    @Test
+    void a_wind_that_was_to_end_with_the_break_makes_it_a_test_in_files_too() throws Exception {
+        String b1 = new FilledForms(laptop).row("motors", "B1").replaceFirst(".*/", "");
+        String id = laptop.newId();
+        laptop.tapAs(
+                id,
+                "wind.alone",
+                Json.MAPPER.createObjectNode().put("motor", b1).put("stop", "breaking"));
+        wind = id + "-0";
+        phase("broke");
+        laptop.form(
+                "/winding/motor/" + b1 + "/count", Map.of("wind", wind, "atFull", "", "stop", "220", "backOff", ""));
+        assertTrue(laptop.get("/bench/motor/" + b1).body().contains("a break test, from which"), "by its wind alone");
+        String there = elsewhere(laptop.get("/export.json").body(), "B1");
         assertTrue(there.contains("a break test, from which"), there);
     }
 
@@ -98,6 +115,6 @@ class BreaksInFilesWebTest {
         assertEquals(200, saved.statusCode(), saved.body());
         String bundle = laptop.get("/export.json").body();
         assertTrue(bundle.contains("0.78 in-ozf at 0:40; 0.76 in-ozf at 1:30"), bundle);
-        elsewhere(bundle);
+        elsewhere(bundle, "A3");
     }
 }

@@ -24,6 +24,15 @@ class BreakCauseTest {
         assertTrue(broke().partedAt(BreakPlace.UNKNOWN).saysOfTheRubber(), "looked at, and not to be told");
     }
 
+    @Test
+    void what_anybody_saw_outside_the_rubber_takes_no_break_out_before_the_coach_says_so() {
+        MotorStep seen = broke().partedAt(BreakPlace.KNOT);
+        assertTrue(seen.saysOfTheRubber());
+        assertTrue(seen.wasSeenOutsideTheRubber());
+        assertEquals(BreakCause.KNOT, seen.cause().orElseThrow(), "as it is proposed to the coach");
+        assertFalse(seen.by(BreakCause.KNOT).saysOfTheRubber());
+    }
+
     @ParameterizedTest
     @EnumSource(names = {"KNOT", "RING", "HOOK", "DROPPED"})
     void a_cause_outside_the_rubber_says_nothing_of_it(BreakCause cause) {

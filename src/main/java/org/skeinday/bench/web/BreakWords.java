@@ -57,11 +57,14 @@ final class BreakWords {
                 : "an accident, which counts in the risk of breaking and gives neither K nor a torque limit";
     }
 
-    /** Where it parted in the rubber, as somebody saw it; the causes outside it are chosen below. */
+    /** Where it parted, as somebody saw it; a cause outside the rubber that the coach gave is chosen below. */
     private static String where(MotorStep broke) {
         String parted = broke.parted();
-        return parted == null || BreakPlace.of(parted).isOutsideTheRubber()
-                ? ""
-                : " Where it parted: " + PageWords.place(BreakPlace.of(parted)).toLowerCase(Locale.ROOT) + ".";
+        boolean outside = broke.wasSeenOutsideTheRubber();
+        if (parted == null || outside && broke.coachHasSpoken()) {
+            return "";
+        }
+        return " Where it parted: " + PageWords.place(BreakPlace.of(parted)).toLowerCase(Locale.ROOT)
+                + (outside ? ", as somebody saw it. It counts as the rubber's until the coach says so." : ".");
     }
 }

@@ -29,11 +29,11 @@ import org.skeinday.evidence.store.EvidenceStore;
 import org.skeinday.exchange.Day;
 import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.InspectionStore;
-import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.steps.store.ListStore;
 import org.skeinday.winding.WindHeld;
+import org.skeinday.winding.store.BreakEvidenceStore;
 import org.skeinday.winding.store.HeldStore;
 
 /** Reads everything that files can carry, in one snapshot, with as many queries for a season as for a day. */
@@ -129,7 +129,7 @@ public final class ExchangeDayReader {
                         attempted.told().aloft(),
                         EvidenceStore.all(tx),
                         attempted.places(),
-                        MotorLifeStore.breaks(tx),
+                        BreakEvidenceStore.steps(tx),
                         attempted.held()));
     }
 

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.skeinday.motor.BreakEvidence;
 import org.skeinday.motor.BreakTest;
 import org.skeinday.motor.MotorAdded;
+import org.skeinday.motor.MotorStep;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
@@ -58,6 +59,21 @@ public final class BreakEvidenceStore {
     /** How this motor broke; empty while it is whole. */
     public static Optional<MotorBreak> of(Tx tx, MotorAdded motor) {
         return broken(tx, motor, new WindWorth(tx));
+    }
+
+    /** The break of every motor that is broken, with the word of its wind that it was a test: files have no winds. */
+    public static List<MotorStep> steps(Tx tx) {
+        var worth = new WindWorth(tx);
+        return MotorLifeStore.breaks(tx).stream()
+                .map(step -> step.test() == null && isTest(tx, step, worth) ? step.asTest() : step)
+                .toList();
+    }
+
+    private static boolean isTest(Tx tx, MotorStep step, WindWorth worth) {
+        return MotorStore.find(tx, step.motorId())
+                .flatMap(motor -> broken(tx, motor, worth))
+                .filter(MotorBreak::test)
+                .isPresent();
     }
 
     /** The same where what winds are worth is read already. */
