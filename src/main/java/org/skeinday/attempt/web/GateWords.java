@@ -9,14 +9,24 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.steps.Gate;
 import org.skeinday.steps.GatePassed;
 import org.skeinday.steps.action.GateAsked;
 import org.skeinday.steps.store.RunStore;
+import org.skeinday.steps.web.GateView;
 
 /** That winding may start, or started, although something was open: who answered for it, and why. */
 final class GateWords {
     private GateWords() {}
+
+    /** What winding waits for; where its place cannot be read it is not said to be open. */
+    static GateView waits(Tx tx, AttemptNow attempt) {
+        return Apart.made(
+                "What winding waits for",
+                () -> GateView.of(WindingGate.of(tx, attempt)),
+                words -> new GateView(words, false));
+    }
 
     /**
      * What is answered for in the wind at hand: as it stood when that was begun, before it as it stands now.

@@ -20,7 +20,6 @@ import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.StepTimes;
 import org.skeinday.attempt.action.TimeDoubts;
-import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.StepsStore;
@@ -161,7 +160,7 @@ final class NowPresenter {
                 called
                         ? few(BRIEF, Cautions.AT_ONCE - cautions.size())
                         : brief(live.phase().name()),
-                called ? GateView.of(WindingGate.of(tx, attempt)) : GateView.OPEN,
+                called ? GateWords.waits(tx, attempt) : GateView.OPEN,
                 CardActs.announces(live) && !announced,
                 live.day() != DayKind.VISITING && !found.isEmpty(),
                 today.stopped(),
