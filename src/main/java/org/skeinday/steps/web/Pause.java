@@ -12,6 +12,7 @@ import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 import org.skeinday.steps.Checklist;
 import org.skeinday.steps.Gate;
 import org.skeinday.steps.ModelSubject;
@@ -58,7 +59,7 @@ final class Pause {
     Pause(Tx tx, EventAdded event, AtHand atHand, String today, String about) {
         this.tx = tx;
         this.event = event;
-        this.stations = StationStore.all(tx);
+        this.stations = Apart.made("Which winding places there are", () -> StationStore.all(tx), words -> List.of());
         this.attempts = atHand.attempts(tx);
         this.attempt = asked(about)
                 .or(() -> at(AtHand.Stage.CALLED))
