@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.State;
@@ -58,7 +59,10 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
         return new Attempt(
                 a.id(),
                 today.title(a),
-                WindingGate.wind(tx, a).station(),
+                Apart.<@Nullable String>made(
+                        "The winding place of an attempt",
+                        () -> WindingGate.wind(tx, a).station(),
+                        words -> null),
                 stage(today.live(a.id()).phase().name()),
                 Strips.of(today.live(a.id())),
                 moment(a.closedAtMs()));
@@ -74,7 +78,7 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
         };
     }
 
-    private static long moment(@org.jspecify.annotations.Nullable Long ms) {
+    private static long moment(@Nullable Long ms) {
         return ms == null ? 0 : ms;
     }
 
@@ -112,7 +116,12 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
         return place(tx, subject).map(place -> place.units(team)).orElse(team);
     }
 
+    /** None where it cannot be read. */
     private static Optional<StationAdded> place(Tx tx, String subject) {
+        return Apart.made("The winding place of a list", () -> read(tx, subject), words -> Optional.empty());
+    }
+
+    private static Optional<StationAdded> read(Tx tx, String subject) {
         return AttemptStore.find(tx, subject)
                 .map(attempt ->
                         EntryStore.find(tx, attempt.entryId()).flatMap(entry -> Stations.of(tx, entry, attempt.id())))
