@@ -53,7 +53,7 @@ class ReadDayStoreTest {
         int empty = statements();
         season.fill(65, 4);
         assertEquals(empty, statements());
-        assertTrue(empty <= 32, empty + " statements");
+        assertTrue(empty <= 38, empty + " statements");
     }
 
     @Test
