@@ -17,6 +17,8 @@ public final class ElapsedDoubts {
     /** A hand watch is read and typed, and people press neither at once nor together (own default). */
     private static final long SLACK_MS = 1_000;
 
+    private static final long TENTH_MS = 100;
+
     private ElapsedDoubts() {}
 
     /** One sentence for each watch that counts and nobody has judged. */
@@ -45,7 +47,8 @@ public final class ElapsedDoubts {
         return reading.durationMs() <= passed + bound + SLACK_MS
                 ? Optional.empty()
                 : Optional.of("Watch " + reading.slot() + " says " + text(reading) + ", but when that came in, "
-                        + new FlightTime(passed).text(1) + " had passed since the release. Ask its timekeeper.");
+                        + new FlightTime(passed / TENTH_MS * TENTH_MS).text(1)
+                        + " had passed since the release. Ask its timekeeper.");
     }
 
     private static Optional<String> doublePress(ReadingTaken reading) {

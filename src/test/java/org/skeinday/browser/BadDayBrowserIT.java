@@ -207,7 +207,10 @@ class BadDayBrowserIT {
     }
 
     private void typed() {
-        Hand.tap(laptop, By.cssSelector("details.type-time summary"));
+        // it stands open where the model was caught and a watch may have no mark of it
+        if (laptop.findElements(By.cssSelector("details.type-time[open]")).isEmpty()) {
+            Hand.tap(laptop, By.cssSelector("details.type-time summary"));
+        }
         new Select(laptop.findElement(By.name("typed-slot"))).selectByValue("2");
         Hand.type(laptop, By.id("typed"), "1:43.62");
         Hand.press(laptop, "Save its time");
