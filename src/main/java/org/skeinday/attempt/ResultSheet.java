@@ -14,6 +14,7 @@ import org.skeinday.standing.DecidedFlight;
 import org.skeinday.standing.FlightTally;
 import org.skeinday.standing.Scoring;
 import org.skeinday.standing.Standings;
+import org.skeinday.timing.TimeRule;
 
 /**
  * Who stands where in an event, with what, and what each try is. Made once; sheet, wall and downloads read it.
@@ -22,6 +23,8 @@ import org.skeinday.standing.Standings;
  * @param lines in their order: places first, entries without a score last, by name
  */
 public record ResultSheet(EventAdded event, Scoring scoring, int columns, List<Line> lines) {
+    private static final int MEAN_DECIMALS = 2;
+
     /**
      * One try of an attempt.
      *
@@ -144,6 +147,16 @@ public record ResultSheet(EventAdded event, Scoring scoring, int columns, List<L
     /** What is shown of an entry's score, ms; empty without one. */
     public Optional<Long> shownMs(Line line) {
         return line.countedMs().map(scoring::shownMs);
+    }
+
+    /** Decimals of an official time, as the event's rules round it. */
+    public int timeDecimals() {
+        return TimeRule.decimals(event.roundToMs());
+    }
+
+    /** Decimals of a score: a mean has its own hundredths, whatever the rules round a single time to. */
+    public int scoreDecimals() {
+        return scoring.isMean() ? MEAN_DECIMALS : timeDecimals();
     }
 
     /** Those of the first place: more than one where they share it, none before the first score. */

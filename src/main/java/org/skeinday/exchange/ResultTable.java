@@ -7,7 +7,6 @@ import java.util.Map;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.ResultSheet;
 import org.skeinday.contest.EventAdded;
-import org.skeinday.timing.TimeRule;
 import org.skeinday.units.FlightTime;
 
 /**
@@ -108,10 +107,11 @@ public final class ResultTable {
         cells.put("entry", line.entry().name());
         cells.put("team", line.entry().team());
         cells.put("division", division == null ? "" : division);
-        int decimals = sheet.scoring().isMean() ? 2 : decimals(sheet);
         cells.put(
                 "score",
-                sheet.shownMs(line).map(ms -> new FlightTime(ms).text(decimals)).orElse(""));
+                sheet.shownMs(line)
+                        .map(ms -> new FlightTime(ms).text(sheet.scoreDecimals()))
+                        .orElse(""));
         cells.put("score ms", sheet.shownMs(line).map(String::valueOf).orElse(""));
         return cells;
     }
@@ -131,7 +131,7 @@ public final class ResultTable {
         cells.put(
                 "time",
                 one.officialMs()
-                        .map(ms -> new FlightTime(ms).text(decimals(sheet)))
+                        .map(ms -> new FlightTime(ms).text(sheet.timeDecimals()))
                         .orElse(""));
         cells.put("time ms", one.officialMs().map(String::valueOf).orElse(""));
         cells.put(
@@ -148,9 +148,5 @@ public final class ResultTable {
         cells.put("why", one.why());
         cells.put("provisional", one.isProvisional() ? "yes" : "no");
         return cells;
-    }
-
-    private static int decimals(ResultSheet sheet) {
-        return TimeRule.decimals(sheet.event().roundToMs());
     }
 }

@@ -17,13 +17,15 @@ import org.skeinday.steps.action.WoundAt;
 public final class AttemptsWoundAt implements WoundAt {
     @Override
     public Optional<GateAsked.Wind> wind(Tx tx, String attempt) {
-        return AttemptStore.find(tx, attempt).filter(now -> isOwn(tx, now)).map(now -> WindingGate.wind(tx, now));
+        return AttemptStore.find(tx, attempt)
+                .filter(now -> WindingGate.isOwn(tx, now))
+                .map(now -> WindingGate.wind(tx, now));
     }
 
     @Override
     public List<String> called(Tx tx, String event, Optional<String> station) {
         return AttemptStore.ofEvent(tx, event).stream()
-                .filter(now -> now.state() == State.CALLED && isOwn(tx, now))
+                .filter(now -> now.state() == State.CALLED && WindingGate.isOwn(tx, now))
                 .filter(now -> of(tx, now).map(StationAdded::id).equals(station))
                 .map(AttemptNow::id)
                 .toList();
@@ -34,9 +36,5 @@ public final class AttemptsWoundAt implements WoundAt {
         return EntryStore.find(tx, now.entryId())
                 .filter(EntryAdded::own)
                 .flatMap(entry -> Stations.of(tx, entry, now.id()));
-    }
-
-    private static boolean isOwn(Tx tx, AttemptNow now) {
-        return EntryStore.find(tx, now.entryId()).filter(EntryAdded::own).isPresent();
     }
 }

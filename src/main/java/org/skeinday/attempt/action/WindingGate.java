@@ -65,7 +65,7 @@ public final class WindingGate {
         return of(tx, attempt).refused();
     }
 
-    private static boolean isOwn(Tx tx, AttemptNow attempt) {
+    static boolean isOwn(Tx tx, AttemptNow attempt) {
         return EntryStore.find(tx, attempt.entryId()).filter(EntryAdded::own).isPresent();
     }
 

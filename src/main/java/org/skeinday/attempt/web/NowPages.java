@@ -219,7 +219,7 @@ public final class NowPages {
 
     private NowView view(Context ctx, FormErrors form) {
         long nowMs = clock.millis();
-        return record.read(tx -> Today.read(tx, clock.millis())
+        return record.read(tx -> Today.read(tx, nowMs)
                 .map(today -> view(ctx, form, tx, today, nowMs))
                 .orElse(new NowView(
                         "No event yet",
@@ -272,10 +272,7 @@ public final class NowPages {
 
     /** Chosen once for the team; every page that is open shows it from then on. */
     private void units(Context ctx) {
-        String words = FormActs.words(
-                ctx,
-                forms.submit(
-                        ctx, "units.choose", Map.of("units", FormErrors.of(ctx).typed("units"))));
+        String words = FormActs.words(ctx, forms.submit(ctx, "units.choose", Map.of("units", field(ctx, "units"))));
         if (!words.isEmpty()) {
             throw new Refusal(422, words);
         }

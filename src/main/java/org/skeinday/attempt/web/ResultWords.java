@@ -36,10 +36,10 @@ final class ResultWords {
                 line.isProvisional());
     }
 
-    /** A mean has its own hundredths, whatever the rules round a single time to. */
     static String score(ResultSheet sheet, ResultSheet.Line line) {
-        int decimals = sheet.scoring().isMean() ? 2 : PageWords.decimals(sheet.event());
-        return sheet.shownMs(line).map(ms -> new FlightTime(ms).text(decimals)).orElse("–");
+        return sheet.shownMs(line)
+                .map(ms -> new FlightTime(ms).text(sheet.scoreDecimals()))
+                .orElse("–");
     }
 
     private static List<ResultView.Cell> cells(ResultSheet sheet, List<ResultSheet.Try> tries) {
@@ -142,8 +142,7 @@ final class ResultWords {
     private static String by(ResultSheet sheet, ResultSheet.Line first, ResultSheet.Line second) {
         long apart = sheet.shownMs(first).orElseThrow() - sheet.shownMs(second).orElseThrow();
         if (apart > 0) {
-            return " by "
-                    + new FlightTime(apart).text(sheet.scoring().isMean() ? 2 : PageWords.decimals(sheet.event()));
+            return " by " + new FlightTime(apart).text(sheet.scoreDecimals());
         }
         return first.countedMs().equals(second.countedMs()) ? " by the best single time" : " by less than is shown";
     }

@@ -20,7 +20,6 @@ import org.skeinday.platform.record.ActStore;
 
 /** The result for a screen that the hall sees: who flies, by which clock, and who stands where. */
 public final class WallPages {
-
     private final Clock clock;
     private final ActStore record;
     private final Page page;
@@ -39,7 +38,8 @@ public final class WallPages {
     }
 
     private WallView view() {
-        return record.read(tx -> Today.read(tx, clock.millis()).map(today -> view(tx, today, clock.millis())))
+        long nowMs = clock.millis();
+        return record.read(tx -> Today.read(tx, nowMs).map(today -> view(tx, today, nowMs)))
                 .orElse(new WallView(
                         "No event yet",
                         new WallView.Head("", "", 0, WindowClock.NONE, false),
