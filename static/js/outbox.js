@@ -13,6 +13,7 @@ const STUCK_MS = 2000;
 let failures = 0;
 let timer = 0;
 let sending = null;
+let wanted = false; // asked for while one sends
 let asking = null;
 let askedAt = 0;
 let here = []; // what waits, as last counted: a page that goes has no time to look
@@ -72,9 +73,18 @@ export const post = (address, body, more = {}) => fetch(address, {
 
 const postTaps = (taps, more) => post('/taps', { taps: taps.map(plain) }, more);
 
+/** Whoever asks while one sends may have what that one has not seen, or be the timer that it set: it is sent once more. */
 export function flush() {
-  sending ??= send().finally(() => { sending = null; });
+  if (sending) wanted = true;
+  sending ??= sendWhileWanted().finally(() => { sending = null; });
   return sending;
+}
+
+async function sendWhileWanted() {
+  do {
+    wanted = false;
+    await send();
+  } while (wanted);
 }
 
 /** The network is back, or the page is seen: a request that hangs is given up, which is harmless, and sent again. */

@@ -93,9 +93,14 @@ class FrameBrowserIT {
         }
     }
 
-    private static void waitFor(ChromeDriver browser, String words) {
+    private void waitFor(ChromeDriver browser, String words) {
         new WebDriverWait(browser, Duration.ofSeconds(15))
-                .until(b -> b.findElement(By.id("connection")).getText().equals(words));
+                .withMessage(() -> "\"" + words + "\" expected, \"" + told(browser) + "\" shown, " + acts.size() + " saved")
+                .until(b -> told(browser).equals(words));
+    }
+
+    private static String told(ChromeDriver browser) {
+        return browser.findElement(By.id("connection")).getText();
     }
 
     private Server start(int port) {

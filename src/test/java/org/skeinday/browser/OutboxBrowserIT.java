@@ -478,6 +478,32 @@ class OutboxBrowserIT {
     }
 
     @Test
+    void a_database_that_is_slow_while_the_next_try_is_due_keeps_no_tap_waiting() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            String attempt = watchReady(app);
+            phone.executeScript("""
+                    const real = window.fetch; window.lost = 0; let held = null;
+                    indexedDB.open('skeinday').onsuccess = (event) => { held = event.target.result; };
+                    const hold = (until) => {
+                      const taps = held.transaction('taps', 'readwrite').objectStore('taps');
+                      const look = () => { if (performance.now() < until) taps.count().onsuccess = look; };
+                      look();
+                    };
+                    window.fetch = (to, how) => {
+                      if (String(to) !== '/taps' || window.lost > 0) return real(to, how);
+                      window.lost++;
+                      hold(performance.now() + 600);
+                      return Promise.reject(new Error('away'));
+                    };""");
+            addLanding(attempt, 1);
+            waitFor(phone, "#connection", "1 entry waiting");
+            Sight.waitFor(phone, "#connection", "");
+            assertEquals(1, landings());
+            assertEquals(1L, phone.executeScript("return window.lost"));
+        }
+    }
+
+    @Test
     void a_page_that_goes_sends_what_waits_on_its_way_out() throws Exception {
         try (App app = Demo.start(root.resolve("day"))) {
             String attempt = watchReady(app);
