@@ -497,7 +497,8 @@ class OutboxBrowserIT {
                     };""");
             addLanding(attempt, 1);
             waitFor(phone, "#connection", "1 entry waiting");
-            Sight.waitFor(phone, "#connection", "");
+            new WebDriverWait(phone, Duration.ofSeconds(10))
+                    .until(b -> b.findElement(By.id("connection")).getText().isEmpty());
             assertEquals(1, landings());
             assertEquals(1L, phone.executeScript("return window.lost"));
         }
