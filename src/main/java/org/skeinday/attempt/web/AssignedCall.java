@@ -8,6 +8,7 @@ import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
 
 /** A call from the list of entries, which shows no choice: with the model and motor that the card would offer first. */
@@ -19,9 +20,8 @@ final class AssignedCall {
         Optional<EntryAdded> own = EntryStore.find(tx, entryId).filter(EntryAdded::own);
         List<ModelAdded> models =
                 own.map(entry -> ModelStore.ofEntry(tx, entry.id())).orElse(List.of());
-        String motor = own.flatMap(entry ->
-                        MotorsAtHand.offersOrNone(tx, entry, models).stream().findFirst())
-                .map(offer -> offer.motor().id())
+        String motor = own.flatMap(entry -> MotorsAtHand.assigned(MotorsAtHand.offersOrNone(tx, entry, models)))
+                .map(MotorAdded::id)
                 .orElse(null);
         return new CallAttempt.Call(
                 entryId, models.isEmpty() ? null : models.get(0).id(), motor, number);

@@ -17,6 +17,7 @@ import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.TermsStore;
+import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
 import org.skeinday.steps.web.GateView;
@@ -32,6 +33,9 @@ final class CardToCall {
 
     private static final String TOO_LATE =
             "By how long winding and loading take it is too late to be inside the window.";
+
+    private static final NowView.Choice NONE_FREE =
+            new NowView.Choice("", "none yet: other entries need those that can be flown");
 
     private final Tx tx;
     private final Today today;
@@ -50,15 +54,16 @@ final class CardToCall {
     NowCard of(EntryAdded entry, long nowMs) {
         List<ModelAdded> models = ModelStore.ofEntry(tx, entry.id());
         List<MotorsAtHand.Offer> motors = entry.own() ? MotorsAtHand.offersOrNone(tx, entry, models) : List.of();
-        NowView.@Nullable Plan plan = motors.isEmpty()
+        @Nullable MotorAdded motor = MotorsAtHand.assigned(motors).orElse(null);
+        NowView.@Nullable Plan plan = motor == null
                 ? null
-                : PlanLines.of(tx, entry, null, motors.get(0).motor(), models.isEmpty() ? null : models.get(0), units);
+                : PlanLines.of(tx, entry, null, motor, models.isEmpty() ? null : models.get(0), units);
         Optional<WindowAdded> window = today.window(entry, nowMs);
         LiveAttempt live = LiveAttempt.next(
                 entry.id(),
                 today.nextNumber(entry),
                 models.isEmpty() ? null : models.get(0).id(),
-                motors.isEmpty() ? null : motors.get(0).motor().id(),
+                motor == null ? null : motor.id(),
                 today.event().dayKind());
         return new NowCard(
                 live,
@@ -83,7 +88,7 @@ final class CardToCall {
                         models.stream()
                                 .map(m -> new NowView.Choice(m.id(), m.name()))
                                 .toList(),
-                        motors.stream().map(this::choice).toList(),
+                        choices(motors),
                         List.of(),
                         WindingPlaces.ONE,
                         List.of(),
@@ -101,7 +106,7 @@ final class CardToCall {
         return MotorsAtHand.offersOrNone(tx, entry, ModelStore.ofEntry(tx, entry.id())).stream()
                 .filter(offer -> !offer.motor().id().equals(attempt.motorId()))
                 .map(offer -> quiet
-                        ? new NowView.Choice(offer.motor().id(), offer.motor().tag())
+                        ? new NowView.Choice(offer.motor().id(), offer.motor().tag() + offer.forWhom())
                         : choice(offer))
                 .toList();
     }
@@ -121,7 +126,7 @@ final class CardToCall {
     private List<NowView.Line> lines(
             EntryAdded entry, List<MotorsAtHand.Offer> motors, Optional<WindowAdded> window, long nowMs) {
         List<NowView.Line> lines = new ArrayList<>();
-        if (motors.size() > 1) {
+        if (motors.size() > 1 && motors.get(1).isFree()) {
             lines.add(new NowView.Line("spare", motors.get(1).motor().tag()));
         }
         if (entry.own()) {
@@ -142,6 +147,16 @@ final class CardToCall {
         return lines;
     }
 
+    /** The first is what it is called with unless somebody chooses: none that another entry needs. */
+    private List<NowView.Choice> choices(List<MotorsAtHand.Offer> motors) {
+        List<NowView.Choice> choices =
+                new ArrayList<>(motors.stream().map(this::choice).toList());
+        if (!motors.isEmpty() && MotorsAtHand.assigned(motors).isEmpty()) {
+            choices.add(0, NONE_FREE);
+        }
+        return choices;
+    }
+
     private NowView.Choice choice(MotorsAtHand.Offer offer) {
         return new NowView.Choice(
                 offer.motor().id(),
@@ -149,6 +164,6 @@ final class CardToCall {
                         + units.length(Length.ofMillimetres(offer.motor().loopMm())) + " · "
                         + units.mass(Mass.ofGrams(offer.motor().massG())) + " · " + MotorUses.words(offer.uses())
                         + " · "
-                        + offer.reason());
+                        + offer.reason() + offer.forWhom());
     }
 }

@@ -67,7 +67,9 @@ final class ChoicePresenter {
     ChoiceView view() {
         int left = Math.min(today.tally(entry).flightsLeft(), AttemptsLeft.MOST_ATTEMPTS);
         List<ModelAdded> models = ModelStore.ofEntry(tx, entry.id());
-        List<MotorAdded> motors = new MotorsAtHand(tx).of(entry, models);
+        var atHand = new MotorsAtHand(tx);
+        List<MotorAdded> motors = atHand.free(entry);
+        String assigned = NextMotors.of(tx, today, atHand, entry).words();
         if (left == 0 || models.isEmpty() || motors.isEmpty()) {
             missing.add(
                     left == 0
@@ -75,7 +77,7 @@ final class ChoicePresenter {
                             : models.isEmpty()
                                     ? "The entry has no model: name one in Prepare."
                                     : "No motor can be flown now.");
-            return new ChoiceView(title(), "", List.of(), missing);
+            return new ChoiceView(title(), assigned, "", List.of(), missing);
         }
         List<AttemptsLeft.Option> options = motors.stream()
                 .limit(MOST_MOTORS)
@@ -92,6 +94,7 @@ final class ChoicePresenter {
         }
         return new ChoiceView(
                 title(),
+                assigned,
                 left + (left == 1 ? " attempt" : " attempts") + " ahead; score: "
                         + PageWords.score(today).toLowerCase(Locale.ROOT) + "; a motor that breaks brings no time",
                 apart(ranked).stream().map(this::row).toList(),

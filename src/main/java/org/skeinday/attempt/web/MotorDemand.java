@@ -5,11 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.MotorShares;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.EntryAdded;
-import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
 
@@ -41,7 +41,7 @@ public final class MotorDemand {
         return Today.read(tx, nowMs).map(today -> today.beside(shown)).orElse(List.of());
     }
 
-    /** The motor under way first; then for each own entry, by its window, the motor that comes next and its spare. */
+    /** The motor under way first; then for each own entry, in its turn, the motor that comes next and its spare. */
     public static Map<String, String> of(Tx tx, long nowMs) {
         Map<String, String> needed = new LinkedHashMap<>();
         Today.read(tx, nowMs).ifPresent(today -> {
@@ -49,10 +49,7 @@ public final class MotorDemand {
                     .filter(a -> a.motorId() != null)
                     .forEach(a -> needed.put(String.valueOf(a.motorId()), words(today, a)));
             MotorsAtHand atHand = new MotorsAtHand(tx);
-            today.byWindow().stream()
-                    .filter(EntryAdded::own)
-                    .filter(today::mayStillFly)
-                    .forEach(entry -> next(today, entry, atHand.of(entry, ModelStore.ofEntry(tx, entry.id())), needed));
+            today.ownByTurn().forEach(entry -> next(today, entry, atHand.own(entry), needed));
         });
         return needed;
     }
@@ -64,10 +61,8 @@ public final class MotorDemand {
 
     private static void next(Today today, EntryAdded entry, List<MotorAdded> motors, Map<String, String> needed) {
         String attempt = entry.name() + ", " + today.nextNumber(entry).words();
-        motors.stream()
-                .filter(m -> !needed.containsKey(m.id()))
-                .limit(2)
-                .forEach(m ->
-                        needed.put(m.id(), (needed.containsValue("for " + attempt) ? "spare for " : "for ") + attempt));
+        for (int i = 0; i < Math.min(MotorShares.NEEDED, motors.size()); i++) {
+            needed.putIfAbsent(motors.get(i).id(), (i == 0 ? "for " : "spare for ") + attempt);
+        }
     }
 }

@@ -2,13 +2,17 @@ package org.skeinday.attempt.web;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.MotorChoice;
+import org.skeinday.attempt.MotorShares;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptNumbers;
@@ -17,6 +21,7 @@ import org.skeinday.attempt.store.MotorsInHand;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.store.EntryStore;
+import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorLife;
 import org.skeinday.motor.MotorStage;
@@ -37,8 +42,26 @@ public final class MotorsAtHand {
     private final MotorUses uses;
     private final ForecastFlights flights;
 
-    /** @param reason of its place among them, in words */
-    record Offer(MotorAdded motor, int uses, String reason) {}
+    /** By team, made when first asked for. */
+    private final Map<String, MotorShares> shares = new HashMap<>();
+
+    /** One or none; null before it was asked for. */
+    private @Nullable List<Today> day;
+
+    /**
+     * @param reason of its place among them, in words
+     * @param neededBy name of the other entry whose next motor or spare it is; empty for none
+     */
+    public record Offer(MotorAdded motor, int uses, String reason, String neededBy) {
+        boolean isFree() {
+            return neededBy.isEmpty();
+        }
+
+        /** Begins with its separator; empty for a free one. */
+        public String forWhom() {
+            return isFree() ? "" : " · needed by " + neededBy;
+        }
+    }
 
     /** Reads the motors once, for every entry that is asked about. */
     public MotorsAtHand(Tx tx) {
@@ -50,7 +73,7 @@ public final class MotorsAtHand {
         this.flights = new ForecastFlights(tx, uses);
     }
 
-    /** Those that it may fly with when its window comes: as {@link #of}, and those that are handed in until then. */
+    /** Those that it may fly with when its window comes: as {@link #offers}, and those that are handed in until then. */
     public List<MotorLife> planned(EntryAdded entry, List<ModelAdded> models) {
         return ranked(entry, models, motors).stream().map(Ranked::life).toList();
     }
@@ -61,40 +84,100 @@ public final class MotorsAtHand {
                 "Which motors may be flown", () -> new MotorsAtHand(tx).offers(entry, models), words -> List.of());
     }
 
+    /** What an entry is called with unless somebody chooses another; empty where others need all that can be flown. */
+    static Optional<MotorAdded> assigned(List<Offer> offers) {
+        return offers.stream().findFirst().filter(Offer::isFree).map(Offer::motor);
+    }
+
     private record Ranked(MotorLife life, String reason) {}
 
-    /** As {@link #offers}, the motors alone. */
-    public List<MotorAdded> of(EntryAdded entry, List<ModelAdded> models) {
-        return offers(entry, models).stream().map(Offer::motor).toList();
+    /** As {@link #offers}, without those that other entries need. */
+    List<MotorAdded> free(EntryAdded entry) {
+        return offers(entry, ModelStore.ofEntry(tx, entry.id())).stream()
+                .filter(Offer::isFree)
+                .map(Offer::motor)
+                .toList();
+    }
+
+    /**
+     * What is assigned to it and to no other entry: the motor of the attempt that it calls next, the spare, further ones; the
+     * spare first where an attempt has its motor. Fewer where the team has no more.
+     */
+    public List<MotorAdded> own(EntryAdded entry) {
+        return shares(entry).of(entry.id()).stream()
+                .flatMap(id -> motors.stream().map(MotorLife::motor).filter(m -> m.id().equals(id)))
+                .toList();
     }
 
     /**
      * Those that it has declared, else the team's, that can be flown (not handed in, gritty, broken, lost or retired; not
-     * wound, not just flown, in no attempt's hand) and turn the right way: first the one that the plan in force has for its
-     * next attempt, then as {@link MotorChoice} ranks them.
+     * wound, not just flown, in no attempt's hand) and turn the right way: first what it is assigned of the team's motors
+     * ({@link MotorShares}), then as {@link MotorChoice} ranks them, last what the team's other entries need.
      */
-    List<Offer> offers(EntryAdded entry, List<ModelAdded> models) {
-        Set<String> inHand = MotorsInHand.byMotor(tx, entry.eventId()).keySet();
-        List<MotorLife> free = motors.stream()
-                .filter(life -> life.whyNotFlown().isEmpty())
-                .filter(life -> !life.stage().isLoaded() && life.stage() != MotorStage.FLOWN)
-                .filter(life -> !inHand.contains(life.motor().id()))
+    public List<Offer> offers(EntryAdded entry, List<ModelAdded> models) {
+        MotorShares share = shares(entry);
+        Map<String, Ranked> free = new LinkedHashMap<>();
+        flyable(entry, models).forEach(r -> free.put(r.life().motor().id(), r));
+        return free.keySet().stream()
+                .sorted(share.order(entry.id()))
+                .map(id -> offer(
+                        Objects.requireNonNull(free.get(id)),
+                        share.neededBy(id, entry.id()).map(this::name).orElse("")))
                 .toList();
-        List<Offer> offers = new ArrayList<>(ranked(entry, models, free).stream()
-                .map(r -> offer(r.life().motor(), r.reason()))
-                .toList());
-        Assignments.plannedMotor(tx, entry, AttemptNumbers.next(tx, entry)).ifPresent(tag -> first(offers, tag));
-        return offers;
     }
 
-    /** The plan of the day comes before what would be best by itself. */
-    private static void first(List<Offer> offers, String planned) {
-        for (int i = 0; i < offers.size(); i++) {
-            if (offers.get(i).motor().tag().equals(planned)) {
-                offers.add(0, offers.remove(i));
-                return;
-            }
+    /** An entry of another day than the one at hand shares with nobody. */
+    private MotorShares shares(EntryAdded entry) {
+        List<EntryAdded> flying = today().stream()
+                .flatMap(day -> day.ownByTurn().stream())
+                .filter(other -> other.team().equals(entry.team()))
+                .toList();
+        return flying.stream().anyMatch(other -> other.id().equals(entry.id()))
+                ? shares.computeIfAbsent(
+                        entry.team(),
+                        team -> new MotorShares(flying.stream().map(this::asks).toList()))
+                : new MotorShares(List.of(asks(entry)));
+    }
+
+    /** Read when first asked for: of an entry that nobody asks about nothing is shared. */
+    private Optional<Today> today() {
+        List<Today> known = day;
+        if (known == null) {
+            known = Today.read(tx).stream().toList();
+            day = known;
         }
+        return known.stream().findFirst();
+    }
+
+    private String name(String entry) {
+        return today().map(day -> day.entry(entry).name()).orElse(entry);
+    }
+
+    private MotorShares.Asks asks(EntryAdded entry) {
+        List<MotorAdded> free = flyable(entry, ModelStore.ofEntry(tx, entry.id())).stream()
+                .map(r -> r.life().motor())
+                .toList();
+        return new MotorShares.Asks(
+                entry.id(),
+                today().filter(day -> day.hasMotorInHand(entry)).isPresent(),
+                Assignments.plannedMotor(tx, entry, AttemptNumbers.next(tx, entry))
+                        .flatMap(tag ->
+                                free.stream().filter(m -> m.tag().equals(tag)).findFirst())
+                        .map(MotorAdded::id)
+                        .orElse(null),
+                free.stream().map(MotorAdded::id).toList());
+    }
+
+    private List<Ranked> flyable(EntryAdded entry, List<ModelAdded> models) {
+        Set<String> inHand = MotorsInHand.byMotor(tx, entry.eventId()).keySet();
+        return ranked(
+                entry,
+                models,
+                motors.stream()
+                        .filter(life -> life.whyNotFlown().isEmpty())
+                        .filter(life -> !life.stage().isLoaded() && life.stage() != MotorStage.FLOWN)
+                        .filter(life -> !inHand.contains(life.motor().id()))
+                        .toList());
     }
 
     private List<Ranked> ranked(EntryAdded entry, List<ModelAdded> models, List<MotorLife> among) {
@@ -114,8 +197,9 @@ public final class MotorsAtHand {
                 .toList();
     }
 
-    private Offer offer(MotorAdded motor, String reason) {
-        return new Offer(motor, uses.of(motor.id()), reason);
+    private Offer offer(Ranked ranked, String neededBy) {
+        MotorAdded motor = ranked.life().motor();
+        return new Offer(motor, uses.of(motor.id()), ranked.reason(), neededBy);
     }
 
     private MotorChoice.Candidate candidate(MotorLife life, List<ModelAdded> models) {

@@ -209,11 +209,19 @@ public final class NowPages {
         String motor = String.valueOf(ctx.queryParam("motor"));
         String model = String.valueOf(ctx.queryParam("model"));
         String entry = String.valueOf(ctx.queryParam("entry"));
-        NowView.Plan plan = record.read(tx -> EntryStore.find(tx, entry)
-                .flatMap(found -> MotorStore.find(tx, motor)
-                        .map(one -> PlanLines.of(
-                                tx, found, null, one, ModelStore.find(tx, model).orElse(null), ReaderUnits.of(ctx))))
-                .orElseThrow(() -> new Refusal(404, "There is no such entry or motor; choose one of the list.")));
+        NowView.Plan plan = motor.isEmpty()
+                ? NowView.Plan.NONE
+                : record.read(tx -> EntryStore.find(tx, entry)
+                        .flatMap(found -> MotorStore.find(tx, motor)
+                                .map(one -> PlanLines.of(
+                                        tx,
+                                        found,
+                                        null,
+                                        one,
+                                        ModelStore.find(tx, model).orElse(null),
+                                        ReaderUnits.of(ctx))))
+                        .orElseThrow(
+                                () -> new Refusal(404, "There is no such entry or motor; choose one of the list.")));
         page.fragment(ctx, "attempt/_plan.jte", plan);
     }
 

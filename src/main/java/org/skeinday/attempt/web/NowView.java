@@ -66,7 +66,10 @@ public record NowView(
      *
      * @param walkIn crank turns and where to stand then
      */
-    public record Plan(List<Line> lines, List<Line> walkIn, List<String> warnings) {}
+    public record Plan(List<Line> lines, List<Line> walkIn, List<String> warnings) {
+        /** Of no motor. */
+        static final Plan NONE = new Plan(List.of(), List.of(), List.of());
+    }
 
     /**
      * An announced time beside our own watches.

@@ -257,11 +257,34 @@ record Today(
         return entries.stream()
                 .filter(this::hasAttemptLeft)
                 .filter(e -> window(e, nowMs).map(w -> w.closesAtMs() > nowMs).orElse(true))
-                .min(Comparator.comparingLong((EntryAdded e) ->
-                                window(e).map(WindowAdded::closesAtMs).orElse(Long.MAX_VALUE))
-                        .thenComparing(this::flightsHad)
-                        .thenComparing(Today::callOrder)
-                        .thenComparing(e -> !e.own())
-                        .thenComparing(EntryAdded::name));
+                .min(byTurn());
+    }
+
+    private Comparator<EntryAdded> byTurn() {
+        return Comparator.comparingLong(
+                        (EntryAdded e) -> window(e).map(WindowAdded::closesAtMs).orElse(Long.MAX_VALUE))
+                .thenComparing(this::flightsHad)
+                .thenComparing(Today::callOrder)
+                .thenComparing(e -> !e.own())
+                .thenComparing(EntryAdded::name);
+    }
+
+    /** Own entries that may still fly, in the order in which their next attempts come. */
+    List<EntryAdded> ownByTurn() {
+        return entries.stream()
+                .filter(EntryAdded::own)
+                .filter(this::mayStillFly)
+                .sorted(byTurn())
+                .toList();
+    }
+
+    /** Whether an attempt of it is under way that has a motor. */
+    boolean hasMotorInHand(EntryAdded entry) {
+        return underWayOf(entry).filter(a -> a.motorId() != null).isPresent();
+    }
+
+    /** The attempt of an entry that is called and not over. */
+    Optional<AttemptNow> underWayOf(EntryAdded entry) {
+        return of(entry).stream().filter(a -> a.state().isOpen()).findFirst();
     }
 }

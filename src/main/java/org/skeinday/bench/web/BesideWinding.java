@@ -116,10 +116,14 @@ final class BesideWinding {
     List<WindingView.Spare> spares(AttemptNow attempt) {
         EntryAdded entry = EntryStore.find(tx, attempt.entryId()).orElseThrow();
         return new MotorsAtHand(tx)
-                .of(entry, ModelStore.ofEntry(tx, entry.id())).stream()
-                        .filter(m -> !m.id().equals(attempt.motorId()))
-                        .map(m -> new WindingView.Spare(
-                                m.id(), m.tag() + ", " + units.length(Length.ofMillimetres(m.loopMm()))))
+                .offers(entry, ModelStore.ofEntry(tx, entry.id())).stream()
+                        .filter(offer -> !offer.motor().id().equals(attempt.motorId()))
+                        .map(offer -> new WindingView.Spare(
+                                offer.motor().id(),
+                                offer.motor().tag() + ", "
+                                        + units.length(Length.ofMillimetres(
+                                                offer.motor().loopMm()))
+                                        + offer.forWhom()))
                         .toList();
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.web.NextMotors;
 import org.skeinday.attempt.web.OpenAttempt;
 import org.skeinday.dayplan.Scenario;
 import org.skeinday.dayplan.SolverMissing;
@@ -122,8 +123,12 @@ public final class DayPages {
                                 .map(day -> of(day, nowMs).view(person, handIn(tx, day, nowMs), mayAct)),
                         words -> Optional.of(DayView.none("Day", words)))
                 .map(view -> AttemptStore.quietNow(tx).isPresent() ? view.quiet() : view)
-                .map(view -> view.with(Apart.made(
-                        "Where the attempts stand", () -> OpenAttempt.read(tx, clock.millis()), words -> List.of())))
+                .map(view -> view.with(new DayView.Attempts(
+                        Apart.made(
+                                "Where the attempts stand",
+                                () -> OpenAttempt.read(tx, clock.millis()),
+                                words -> List.of()),
+                        Apart.made("Who flies with which motor", () -> NextMotors.read(tx), words -> List.of()))))
                 .orElseGet(() -> DayView.none(
                         "No event yet", "On the page Prepare a coach sets a day up in about ten minutes.")));
     }

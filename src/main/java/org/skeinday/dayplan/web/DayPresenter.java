@@ -81,7 +81,7 @@ final class DayPresenter {
                 day.event().id(),
                 mayAct,
                 false,
-                List.of());
+                DayView.Attempts.NONE);
     }
 
     private DayView empty(String none, DayView.HandIn handIn, boolean mayAct) {
@@ -101,7 +101,7 @@ final class DayPresenter {
                 day.event().id(),
                 mayAct && !day.day().attempts().isEmpty(),
                 false,
-                List.of());
+                DayView.Attempts.NONE);
     }
 
     PlanProblem problem(Scenario supposed, long now) {

@@ -2,6 +2,7 @@ package org.skeinday.dayplan.web;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.web.NextMotors;
 import org.skeinday.attempt.web.OpenAttempt;
 
 /**
@@ -32,7 +33,12 @@ public record DayView(
         String event,
         boolean mayAct,
         boolean isQuiet,
-        List<OpenAttempt> underWay) {
+        Attempts attempts) {
+    /** Where those stand that are under way, and with which motors own entries fly them and those that come next. */
+    public record Attempts(List<OpenAttempt> underWay, List<NextMotors> motors) {
+        static final Attempts NONE = new Attempts(List.of(), List.of());
+    }
+
     /** Nothing but why. */
     static DayView none(String title, String why) {
         return new DayView(
@@ -51,7 +57,7 @@ public record DayView(
                 "",
                 false,
                 false,
-                List.of());
+                Attempts.NONE);
     }
 
     /** Without advice: the plan as it was taken, who does what, and no more. */
@@ -72,11 +78,11 @@ public record DayView(
                 event,
                 mayAct,
                 true,
-                underWay);
+                attempts);
     }
 
-    /** The same with where the attempts stand that are under way. */
-    DayView with(List<OpenAttempt> attempts) {
+    /** The same with where the attempts stand. */
+    DayView with(Attempts attempts) {
         return new DayView(
                 title, none, taken, slipped, bands, rows, own, holdsUp, choices, setbacks, tellable, handIn, event,
                 mayAct, isQuiet, attempts);

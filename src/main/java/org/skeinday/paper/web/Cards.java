@@ -77,10 +77,13 @@ final class Cards {
                         .toList();
                 long open = own.stream().filter(a -> a.state().isOpen()).count();
                 long left = OfficialFlights.tally(own, scoring).flightsLeft() - open;
-                List<MotorAdded> motors = atHand.of(entry, ModelStore.ofEntry(tx, entry.id()));
+                List<MotorAdded> motors = atHand.own(entry);
+                List<MotorAdded> flyable = atHand.offers(entry, ModelStore.ofEntry(tx, entry.id())).stream()
+                        .map(MotorsAtHand.Offer::motor)
+                        .toList();
                 AttemptNumber number = next(own);
                 for (int i = 0; i < left; i++) {
-                    List<MotorAdded> order = plannedFirst(entry, number, motors, i);
+                    List<MotorAdded> order = plannedFirst(entry, number, motors, flyable, i);
                     cards.add(card(
                             entry, number, motor(order, 0), order.size() > 1 ? motor(order, 1) : Optional.empty()));
                     number = number.following();
@@ -97,11 +100,13 @@ final class Cards {
     }
 
     /** From the one whose turn it is; before it the one that the plan in force has for this attempt. */
-    private List<MotorAdded> plannedFirst(EntryAdded entry, AttemptNumber number, List<MotorAdded> motors, int turn) {
-        List<MotorAdded> order = new ArrayList<>(motors);
+    private List<MotorAdded> plannedFirst(
+            EntryAdded entry, AttemptNumber number, List<MotorAdded> own, List<MotorAdded> flyable, int turn) {
+        List<MotorAdded> order = new ArrayList<>(own);
         Collections.rotate(order, -turn);
         Assignments.plannedMotor(tx, entry, number)
-                .flatMap(tag -> order.stream().filter(m -> m.tag().equals(tag)).findFirst())
+                .flatMap(
+                        tag -> flyable.stream().filter(m -> m.tag().equals(tag)).findFirst())
                 .ifPresent(planned -> {
                     order.remove(planned);
                     order.add(0, planned);
