@@ -105,12 +105,13 @@ public final class AttemptActs {
         return acts;
     }
 
-    /** A motor breaks once. */
+    /** A motor breaks once; then it is asked where, and a mistake is taken back. */
     private static Set<AttemptAct> inTheAir(AttemptPhase.InTheAir flies) {
         Set<AttemptAct> acts =
                 EnumSet.of(LANDED, NOT_RELEASED, BROKE, TYPE_TIME, JUDGE_WATCH, ANNOUNCE, COLLIDED, DECLARE_VOID);
         if (flies.motorBroke()) {
             acts.remove(BROKE);
+            acts.addAll(EnumSet.of(NOT_BROKEN, SAY_WHERE));
         }
         acts.add(STEERED);
         acts.addAll(flies.caughtMs() == null ? EnumSet.of(CAUGHT) : EnumSet.of(FREE_AGAIN, STILL_HELD, START_AGAIN));

@@ -83,6 +83,20 @@ public record AttemptEvidence(
         return motorBrokeAtMs != null && motor.equals(now.motorId()) ? told.since(motorBrokeAtMs) : told;
     }
 
+    /**
+     * Whether its motor broke between release and landing, of a flight whose time is not official yet: nobody was near, so
+     * that nobody is asked for people, but somebody looks where it parted.
+     */
+    public boolean brokeInTheAir() {
+        Long released = now.releasedAtMs();
+        Long landed = now.landedAtMs();
+        return (now.state() == State.RELEASED || now.state() == State.LANDED)
+                && motorBrokeAtMs != null
+                && released != null
+                && motorBrokeAtMs >= released
+                && (landed == null || motorBrokeAtMs <= landed);
+    }
+
     /** When somebody answers now what is asked after a break of this motor: never before it, however the clock was set. */
     public long answerAtMs(String motor, long nowMs) {
         return motorBrokeAtMs != null && motor.equals(now.motorId()) ? Math.max(nowMs, motorBrokeAtMs) : nowMs;

@@ -115,11 +115,18 @@ public record LiveAttempt(
                 .reduce((earlier, later) -> later);
     }
 
+    /** What takes a mistaken break back starts nothing anew: the stop before it holds. */
     private static Optional<WindPhase> lastStopOrStart(Wind wind) {
-        return wind.phases().stream()
-                .filter(tap ->
-                        tap.phase().equals(WindPhase.STOPPED) || tap.phase().equals(WindPhase.AGAIN))
-                .reduce((earlier, later) -> later);
+        @Nullable WindPhase last = null;
+        boolean broke = false;
+        for (WindPhase tap : wind.phases()) {
+            boolean again = tap.phase().equals(WindPhase.AGAIN);
+            if (!broke && (again || tap.phase().equals(WindPhase.STOPPED))) {
+                last = tap;
+            }
+            broke = tap.phase().equals(WindPhase.BROKE) || broke && !again;
+        }
+        return Optional.ofNullable(last);
     }
 
     private static AttemptPhase abandoned(AttemptEvidence known) {

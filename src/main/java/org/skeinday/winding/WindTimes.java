@@ -5,7 +5,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * When a wind went from phase to phase, in ms since the first crank turn; null where it did not or nobody said. Phases
- * go forward only; {@code again} and {@code back-on} alone go back. A tap that says what is already so changes nothing.
+ * go forward only; {@code again} and {@code back-on} alone go back; after a break
+ * {@code again} takes the break back and puts no turns on. A tap that says what is already so changes nothing.
  */
 record WindTimes(
         Wind.Phase now,
@@ -58,11 +59,25 @@ record WindTimes(
     }
 
     private WindTimes again() {
-        if (before(Wind.Phase.STOPPED) || now == Wind.Phase.OFF_METER && broke == null) {
+        if (broke != null) {
+            return notBroken();
+        }
+        if (before(Wind.Phase.STOPPED) || now == Wind.Phase.OFF_METER) {
             return this;
         }
         Wind.Phase winding = steppedIn == null ? Wind.Phase.WINDING_AT_FULL_STRETCH : Wind.Phase.WALKING_IN;
         return new WindTimes(winding, steppedIn, null, null, null, null);
+    }
+
+    /** It stands where it stood before somebody said that it broke: what was held is held since then. */
+    private WindTimes notBroken() {
+        Wind.Phase before = steppedIn == null ? Wind.Phase.WINDING_AT_FULL_STRETCH : Wind.Phase.WALKING_IN;
+        if (backedOff != null) {
+            before = Wind.Phase.HOLDING;
+        } else if (stopped != null) {
+            before = Wind.Phase.STOPPED;
+        }
+        return new WindTimes(before, steppedIn, stopped, backedOff, null, null);
     }
 
     /** From here on the needle says nothing of the motor; null while it does. */

@@ -89,7 +89,11 @@ class AttemptActsTest {
     @Test
     void a_motor_in_the_air_breaks_once() {
         assertTrue(captain(new AttemptPhase.InTheAir(1, null, false)).contains(AttemptAct.BROKE));
-        assertFalse(captain(new AttemptPhase.InTheAir(1, null, true)).contains(AttemptAct.BROKE));
+        Set<AttemptAct> broken = captain(new AttemptPhase.InTheAir(1, null, true));
+        assertFalse(broken.contains(AttemptAct.BROKE), broken.toString());
+        assertTrue(
+                broken.containsAll(Set.of(AttemptAct.SAY_WHERE, AttemptAct.NOT_BROKEN, AttemptAct.LANDED)),
+                broken.toString());
     }
 
     @Test

@@ -185,6 +185,23 @@ class LiveAttemptTest {
     }
 
     @Test
+    void a_mistaken_break_that_is_taken_back_leaves_the_hold_where_it_began() {
+        wind("w1", "A3", 100, "stopped@230", "broke@235", "again@240");
+        assertEquals(
+                new AttemptPhase.Holding(230, 1),
+                in(State.HOLDING, 100, 230L).live().phase());
+        winds.clear();
+        wind("w1", "A3", 100, "stopped@230", "broke@235", "again@240", "again@250");
+        assertEquals(new AttemptPhase.Winding(100, 1), live().phase(), "more turns after it are more turns");
+        winds.clear();
+        wind("w1", "A3", 100, "broke@235", "again@240");
+        assertEquals(
+                new AttemptPhase.Winding(100, 1),
+                in(State.WINDING, 100, null).live().phase(),
+                "it was not held before");
+    }
+
+    @Test
     void a_break_asks_for_people_whatever_else_was_said() {
         wind("w1", "A3", 100, "broke@150");
         broke = 150L;

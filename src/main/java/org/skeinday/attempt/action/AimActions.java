@@ -109,7 +109,7 @@ public final class AimActions {
             return new Decision.Decided(List.of(), Map.of(), AttemptActions.MOVED);
         }
         if (!take.seenMotor().equals(now.motorId() == null ? "" : now.motorId())) {
-            return Decision.refused("Somebody was quicker: another motor was taken already. Look again");
+            return new Decision.Outdated("Somebody was quicker: another motor was taken already. Look again.");
         }
         Optional<Decision> refused = LiveAttempts.find(tx, now.id())
                 .flatMap(live -> PhaseGate.refused(tx, context, live, AttemptAct.TAKE_SPARE));

@@ -39,7 +39,7 @@ public final class BreakMotor {
     /** Where it parted. @param place a word of {@link BreakPlace} */
     record Parted(String attempt, String motor, String place) {}
 
-    private static final String OTHER_MOTOR = "This attempt has another motor by now: look again";
+    private static final String OTHER_MOTOR = "This attempt has another motor by now: look again.";
 
     private BreakMotor() {}
 
@@ -58,7 +58,7 @@ public final class BreakMotor {
             return Decision.refused("This attempt has no motor on record that could have broken");
         }
         if (broke.motor() != null && !broke.motor().equals(motor)) {
-            return Decision.refused(OTHER_MOTOR);
+            return new Decision.Outdated(OTHER_MOTOR);
         }
         List<Fact> facts = new ArrayList<>(BrokenMotor.seen(tx, context, motor, known.presentWind()));
         facts.add(PhaseGate.acted(context, live.id(), AttemptAct.BROKE));
@@ -77,7 +77,7 @@ public final class BreakMotor {
             return refused.get();
         }
         if (!mistake.motor().equals(live.motorId())) {
-            return Decision.refused(OTHER_MOTOR);
+            return new Decision.Outdated(OTHER_MOTOR);
         }
         List<Fact> facts = new ArrayList<>(BrokenMotor.takenBack(tx, context, mistake.motor(), known.presentWind()));
         facts.add(PhaseGate.acted(context, live.id(), AttemptAct.NOT_BROKEN));
@@ -127,7 +127,9 @@ public final class BreakMotor {
         if (known == null) {
             return Decision.unknown("There is no such attempt; look again");
         }
-        if (!known.breakOf(parted.motor()).peopleSafe()) {
+        boolean inTheAir =
+                known.brokeInTheAir() && parted.motor().equals(known.now().motorId());
+        if (!inTheAir && !known.breakOf(parted.motor()).peopleSafe()) {
             boolean broke = LiveAttempt.of(known).phase().name() == AttemptPhase.Name.BROKE;
             return Decision.refused(PhaseGate.wrong(tx, context, known.now(), broke ? PEOPLE_FIRST : NOTHING_BROKE));
         }

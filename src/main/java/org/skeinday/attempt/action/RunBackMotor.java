@@ -65,7 +65,7 @@ final class RunBackMotor {
                 .flatMap(id -> MotorLifeStore.find(tx, id))
                 .orElse(null);
         if (life == null || !told.motor().equals(life.motor().id())) {
-            return Decision.refused("turns", "This attempt has another motor by now: look again");
+            return new Decision.Outdated("This attempt has another motor by now: look again.");
         }
         return withTurns(told.turns(), turns -> runBack(tx, context, known, life, turns));
     }

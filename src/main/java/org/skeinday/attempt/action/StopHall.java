@@ -35,13 +35,19 @@ public final class StopHall {
 
     private StopHall() {}
 
+    /** Whose stop it was is told by the event's own id. */
+    static String ofDay(Tx tx) {
+        return EventStore.next(tx).map(EventAdded::id).orElse("");
+    }
+
     static Decision stop(Tx tx, ActContext context, Stop stop) {
         EventAdded event = EventStore.next(tx).orElse(null);
         if (event == null) {
             return Decision.refused("There is no day whose hall could be stopped");
         }
-        if (HallStops.now(tx, event.id()).isPresent()) {
-            return new Decision.Outdated("The hall is stopped already");
+        HallStopped stands = HallStops.now(tx, event.id()).orElse(null);
+        if (stands != null) {
+            return new Decision.Outdated("The hall is stopped already: " + stands.why() + ".");
         }
         String words = stop.words().strip();
         if (words.length() > AttemptActions.LONGEST_REASON) {
@@ -60,13 +66,15 @@ public final class StopHall {
         } catch (IllegalArgumentException e) {
             return Decision.refused("stop-words", String.valueOf(e.getMessage()));
         }
-        return new Decision.Decided(List.of(Fact.of("hall.stopped", fact)), Map.of(), EVERYWHERE);
+        List<Fact> facts =
+                List.of(Fact.of("hall.stopped", fact), PhaseGate.acted(context, event.id(), "Stop the hall"));
+        return new Decision.Decided(facts, Map.of(), EVERYWHERE);
     }
 
     static Decision resume(Tx tx, ActContext context, Resume resume) {
         Optional<HallStopped> now = EventStore.next(tx).flatMap(event -> HallStops.now(tx, event.id()));
         if (now.filter(stop -> stop.id().equals(resume.stop())).isEmpty()) {
-            return new Decision.Outdated("The hall goes on already: look again");
+            return new Decision.Outdated("The hall goes on already: look again.");
         }
         HallStopped stop = now.get();
         long atMs = Math.max(stop.atMs(), context.now().toEpochMilli());
@@ -79,6 +87,7 @@ public final class StopHall {
             }
         }
         facts.add(Fact.of("hall.resumed", new HallResumed(stop.id(), atMs)));
+        facts.add(PhaseGate.acted(context, stop.eventId(), "The hall goes on"));
         return new Decision.Decided(facts, Map.of(), EVERYWHERE);
     }
 

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.ElapsedDoubts;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.ReleasedAttempt;
@@ -16,6 +17,7 @@ import org.skeinday.attempt.WatchMarked;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlightWindows;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.platform.db.Tx;
@@ -138,12 +140,15 @@ public final class WatchActions {
             return Decision.refused("A flight lasts 0 ms to 2 hours, but this one " + seen.ms() + " ms");
         }
         TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
-        long releasedAtMs = Math.max(when.atMs() - seen.ms(), attempt.calledAtMs() == null ? 0 : attempt.calledAtMs());
+        Optional<WatchMarked> release = WatchStore.marks(tx, attempt.id()).release(seen.slot());
+        long releasedAtMs = release.map(WatchMarked::atMs)
+                .orElseGet(() ->
+                        Math.max(when.atMs() - seen.ms(), attempt.calledAtMs() == null ? 0 : attempt.calledAtMs()));
         State to = seen.ms() < ElapsedDoubts.DOUBLE_PRESS_MS
                 ? State.RELEASED
                 : State.LANDED; // a double press lands nothing
         List<Fact> facts = new ArrayList<>(movedTo(tx, context, to, attempt, when.atMs(), releasedAtMs));
-        if (WatchStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) {
+        if (release.isEmpty()) {
             facts.add(
                     mark( // the tap for the release is on its way, or lost
                             context,
@@ -207,11 +212,17 @@ public final class WatchActions {
         return TapTime.moment(context, serverMs, boundMs, attempt.calledAtMs() == null ? 0 : attempt.calledAtMs());
     }
 
-    /** The first watch moves the attempt; what the others say later is a reading only. */
+    /**
+     * The first watch moves the attempt; what the others say later is a reading only. After its motor broke no watch that was
+     * started later moves it: nothing flew, and people are asked about. What it saw is kept beside.
+     */
     private static List<Fact> movedTo(
             Tx tx, ActContext context, State to, AttemptNow now, long atMs, long releasedAtMs) {
         List<Fact> facts = new ArrayList<>();
         Attempt attempt = Attempt.of(now);
+        if (brokeBefore(tx, now, releasedAtMs)) {
+            return facts;
+        }
         if (attempt instanceof Attempt.BeforeRelease before) {
             facts.add(Fact.of("attempt.moved", before.release(releasedAtMs)));
             facts.add(FlightWindows.kept(tx, now, releasedAtMs));
@@ -224,5 +235,11 @@ public final class WatchActions {
             facts.add(PhaseGate.acted(context, now.id(), AttemptAct.LANDED));
         }
         return facts;
+    }
+
+    /** A release that was seen before the break and comes in late is one: then the motor broke in the air. */
+    private static boolean brokeBefore(Tx tx, AttemptNow now, long releasedAtMs) {
+        return LiveAttempts.find(tx, now.id()).orElseThrow().phase() instanceof AttemptPhase.Broke broke
+                && broke.sinceMs() <= releasedAtMs;
     }
 }

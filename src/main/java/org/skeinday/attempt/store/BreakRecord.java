@@ -146,7 +146,11 @@ public final class BreakRecord {
                                 .STAGE
                                 .eq(MotorStage.BROKEN.word())
                                 .and(ATTEMPT.STATE.in(
-                                        State.CALLED.word(), State.WINDING.word(), State.HOLDING.word()))))
+                                        State.CALLED.word(),
+                                        State.WINDING.word(),
+                                        State.HOLDING.word(),
+                                        State.RELEASED.word(),
+                                        State.LANDED.word()))))
                 .orderBy(ATTEMPT.ID)
                 .fetch(ATTEMPT.ID);
     }

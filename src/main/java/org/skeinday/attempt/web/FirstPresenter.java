@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.LiveAttempt;
@@ -29,8 +30,8 @@ final class FirstPresenter {
         return EventStore.next(tx).stream()
                 .flatMap(event -> Stream.concat(
                         mayComeFirst(tx, event.id())
-                                .flatMap(id -> LiveAttempts.find(tx, id).stream())
-                                .flatMap(live -> item(tx, live).stream()),
+                                .flatMap(id -> LiveAttempts.evidence(tx, id).stream())
+                                .flatMap(known -> item(tx, known).stream()),
                         Stream.concat(changed(tx, event.id()), alone(tx, event.id()))))
                 .toList();
     }
@@ -83,8 +84,12 @@ final class FirstPresenter {
                         .distinct();
     }
 
-    private static Optional<FirstView.Item> item(Tx tx, LiveAttempt live) {
-        FirstView.@Nullable Ask ask = ask(live.phase());
+    private static Optional<FirstView.Item> item(Tx tx, AttemptEvidence known) {
+        LiveAttempt live = LiveAttempt.of(known);
+        String motor = live.motorId();
+        boolean askWhere =
+                known.brokeInTheAir() && motor != null && known.breakOf(motor).where() == null;
+        FirstView.@Nullable Ask ask = askWhere ? FirstView.Ask.WHERE : ask(live.phase());
         return ask == null
                 ? Optional.empty()
                 : Optional.of(new FirstView.Item(

@@ -182,10 +182,12 @@ class LiveBreakWebTest {
         says("Where did it part?", first());
     }
 
+    /** Until now it went back to winding, and the hold that live rings had been in was lost: nothing was wound since. */
     @Test
-    void a_mistaken_break_is_taken_back_on_the_laptop_and_the_wind_goes_on() throws Exception {
+    void a_mistaken_break_is_taken_back_on_the_laptop_and_the_hold_goes_on() throws Exception {
         String wind = begin();
         tap(wind, "stopped");
+        String since = heldSince();
         done(laptop, "/attempt/broke");
         says(PEOPLE, first());
         says(
@@ -195,12 +197,67 @@ class LiveBreakWebTest {
         assertEquals("", first().strip());
         assertEquals("wound", motorState());
         says(
-                "class=\"now\" aria-current=\"step\">winding<",
-                reader.get("/winding/part").body());
-        tap(wind, "stopped");
-        says(
                 "class=\"now\" aria-current=\"step\">holding<",
                 reader.get("/winding/part").body());
+        says("data-phase-now=\"stopped\"", reader.get("/winding/part").body());
+        assertEquals(since, heldSince());
+        tap(wind, "again");
+        says(
+                "class=\"now\" aria-current=\"step\">winding<",
+                reader.get("/winding/part").body());
+    }
+
+    /** Epoch ms. */
+    private String heldSince() throws Exception {
+        return CalledForTests.value(laptop.get("/now").body(), "data-since=\"(\\d+)\"");
+    }
+
+    /** Whoever times it knows nothing of a break at the meter: what they tap says nothing of people. */
+    @Test
+    void a_watch_that_is_tapped_after_a_break_is_kept_and_moves_nothing() throws Exception {
+        watchOne();
+        begin();
+        done(laptop, "/attempt/broke");
+        assertEquals("saved", state(reader.tap("watch.release", watch())));
+        says(PEOPLE, first());
+        assertEquals("saved", state(reader.tap("watch.landing", watch().put("ms", 3_000))));
+        says(PEOPLE, first());
+        done(laptop, "/attempt/not-broken");
+        says("class=\"now\" aria-current=\"step\">winding<", laptop.get("/now").body());
+        done(laptop, "/attempt/give-up", "reason", "the window is over");
+        assertEquals("saved", state(reader.tap("watch.release", watch())));
+        says("Run it back: how many turns are on?", first());
+    }
+
+    /** The tap for the release was on its way when the captain said that the motor broke. */
+    @Test
+    void a_release_that_was_seen_before_the_break_and_comes_in_late_is_a_release() throws Exception {
+        watchOne();
+        begin();
+        long nowMs = System.currentTimeMillis();
+        done(laptop, "/attempt/broke");
+        says(PEOPLE, first());
+        assertEquals(
+                "saved",
+                state(reader.tap(
+                        "watch.release", watch().put("serverMs", nowMs - 1).put("boundMs", 20))));
+        says(
+                "class=\"now\" aria-current=\"step\">in the air<",
+                laptop.get("/now").body());
+        says("Where did it part?", first());
+    }
+
+    private void watchOne() throws Exception {
+        HttpResponse<String> taken = reader.form("/watch/take", Map.of("attempt", attempt, "slot", "1"));
+        assertEquals(200, taken.statusCode(), taken.body());
+    }
+
+    private ObjectNode watch() {
+        return content().put("attempt", attempt).put("slot", 1);
+    }
+
+    private static String state(JsonNode answer) {
+        return answer.path("state").asText();
     }
 
     @Test
@@ -213,6 +270,43 @@ class LiveBreakWebTest {
         assertEquals("wound", motorState());
         done(laptop, "/attempt/give-up", "reason", "the window is over");
         says("Run it back: how many turns are on?", first());
+    }
+
+    private void release() throws Exception {
+        for (String to : new String[] {"winding", "holding", "released"}) {
+            done(laptop, "/attempt/move", "to", to);
+        }
+    }
+
+    @Test
+    void in_the_air_it_is_asked_where_it_parted_and_a_mistake_is_taken_back() throws Exception {
+        release();
+        String before = motorState();
+        done(laptop, "/attempt/broke");
+        assertEquals("broken", motorState());
+        says("Where did it part?", first());
+        saysNot(PEOPLE, first());
+        done(laptop, "/attempt/not-broken");
+        assertEquals("", first().strip());
+        assertEquals(before, motorState());
+        says(
+                "class=\"now\" aria-current=\"step\">in the air<",
+                laptop.get("/now").body());
+        done(laptop, "/attempt/broke");
+        says("Where did it part?", first());
+        done(reader, "/attempt/parted", "place", "knot");
+        assertEquals("", first().strip());
+        says("Where it parted: ", laptop.get("/bench/motor/" + motor).body());
+    }
+
+    @Test
+    void what_broke_in_the_air_is_looked_at_after_the_landing() throws Exception {
+        release();
+        done(laptop, "/attempt/broke");
+        done(laptop, "/attempt/move", "to", "landed");
+        says("Where did it part?", first());
+        done(reader, "/attempt/parted", "place", "ring");
+        assertEquals("", first().strip());
     }
 
     @Test

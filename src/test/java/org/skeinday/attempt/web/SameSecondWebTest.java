@@ -22,6 +22,7 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.fault.CalledForTests;
+import org.skeinday.prepare.FilledForms;
 
 /** Two devices act on one attempt at once, both from the same page: one wins, the other is told who did what. */
 @Timeout(120)
@@ -156,5 +157,31 @@ class SameSecondWebTest {
         oneWins(
                 atOnce(() -> laptop.form("/attempt/give-up", form), () -> captain.form("/attempt/give-up", form)),
                 "Abandon attempt");
+    }
+
+    private String id(String kind, String name) throws Exception {
+        return new FilledForms(laptop).row(kind, name).replaceFirst(".*/", "");
+    }
+
+    @Test
+    void another_motor_is_taken_once_and_who_speaks_of_the_one_before_is_told_who_went_on() throws Exception {
+        String motor = id("motors", "A3");
+        String called = laptop.form("/attempt/call", Map.of("entry", id("entries", "Curlew"), "motor", motor))
+                .body();
+        String attempt = CalledForTests.value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        Map<String, String> one = Map.of("attempt", attempt, "seenMotor", motor, "motor", id("motors", "B5"));
+        Map<String, String> other = Map.of("attempt", attempt, "seenMotor", motor, "motor", id("motors", "B2"));
+        oneWins(
+                atOnce(() -> laptop.form("/attempt/take-motor", one), () -> captain.form("/attempt/take-motor", other)),
+                "Another motor");
+        CalledForTests.letWind(laptop, attempt);
+        laptop.form("/attempt/move", move(attempt, "winding"));
+        Map<String, String> before = Map.of("attempt", attempt, "motor", motor, "turns", "20");
+        for (String form : new String[] {"/attempt/run-back", "/attempt/broke-too"}) {
+            HttpResponse<String> late = captain.form(form, before);
+            assertEquals(409, late.statusCode(), late.body());
+            String told = "another motor by now: look again. The laptop said 'Start winding' at ";
+            assertTrue(late.body().contains(told), late.body());
+        }
     }
 }

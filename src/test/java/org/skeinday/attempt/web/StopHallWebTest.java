@@ -118,11 +118,12 @@ class StopHallWebTest {
     @Test
     void nobody_is_called_while_it_stands_and_one_stop_is_enough() throws Exception {
         assertEquals(200, stopHall("lights", "").statusCode());
-        says(409, "stopped already", stopHall("fire", ""));
+        says(409, "stopped already: lights out. The laptop said 'Stop the hall' at ", stopHall("fire", ""));
         String entry = value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
         says(422, "The hall is stopped (lights out)", laptop.form("/attempt/call", Map.of("entry", entry)));
         assertEquals(200, goOn().statusCode());
-        says(409, "goes on already", laptop.form("/hall/resume", Map.of("stop", "another")));
+        HttpResponse<String> late = laptop.form("/hall/resume", Map.of("stop", "another"));
+        says(409, "goes on already: look again. The laptop said 'The hall goes on' at ", late);
         assertEquals(200, laptop.form("/attempt/call", Map.of("entry", entry)).statusCode());
     }
 
