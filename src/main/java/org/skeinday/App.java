@@ -150,7 +150,7 @@ public final class App implements AutoCloseable {
                             () -> RandomHex.of(random).substring(0, 8),
                             settings.pace(),
                             new RequestRate(System::nanoTime)),
-                    new DeviceCallers(sessions, network, lent),
+                    new DeviceCallers(sessions, network, lent, codes),
                     page,
                     routes -> {
                         rooms.open(routes);

@@ -8,6 +8,7 @@ import org.skeinday.attempt.web.ChoicePages;
 import org.skeinday.attempt.web.DeskPages;
 import org.skeinday.attempt.web.FirstPages;
 import org.skeinday.attempt.web.NowPages;
+import org.skeinday.attempt.web.OrderPages;
 import org.skeinday.attempt.web.RecordPages;
 import org.skeinday.attempt.web.ResultPages;
 import org.skeinday.attempt.web.TimingPages;
@@ -92,6 +93,7 @@ record Pages(
         new DeskPages(record, forms, page, clock, pins).register(routes);
         new ResultPages(record, page, clock).register(routes);
         new WallPages(record, page, clock).register(routes);
+        new OrderPages(record, page, clock).register(routes);
         new DayPages(record, forms, page, clock, newId, loadSolver).register(routes);
     }
 

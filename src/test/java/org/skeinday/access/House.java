@@ -19,6 +19,8 @@ import org.junit.jupiter.api.Assumptions;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
+import org.skeinday.device.JoinCode;
+import org.skeinday.device.SpectatorPass;
 import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.http.Pace;
 import org.skeinday.platform.http.Routes;
@@ -79,10 +81,25 @@ final class House implements AutoCloseable {
         ids.put("kind", "motors");
         ids.put("list", CalledForTests.value(laptop.get("/checks/lists").body(), "/checks/lists/([^\"/]+)"));
         ids.put("path", "css/skeinday.css");
+        ids.put("code", spectatorsCode());
     }
 
-    /** A device that has joined in this role. */
+    /** What stands at the end of the spectators' address. */
+    String spectatorsCode() {
+        return SpectatorPass.codeOf(new JoinCode(app.joinLink().replaceFirst(".*#", "")));
+    }
+
+    /** Who came in by the spectators' address. */
+    Visitor spectator() {
+        String pass = new SpectatorPass(spectatorsCode(), String.format("%016x", ++seeds)).text();
+        return new Visitor(app.port(), "skeinday=" + pass, seeds);
+    }
+
+    /** A device that has joined in this role; a spectator has joined nothing. */
     Visitor joined(String role) throws IOException, InterruptedException {
+        if (role.equals("spectator")) {
+            return spectator();
+        }
         return Demo.joined(app, role, role.equals("coach") ? Demo.PIN : "", ++seeds);
     }
 

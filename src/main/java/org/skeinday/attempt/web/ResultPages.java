@@ -46,17 +46,19 @@ public final class ResultPages {
     public void register(Routes routes) {
         routes.get(
                 "/results",
-                Role.VIEWER,
-                ctx -> page.show(ctx, "Result sheet", "attempt/results.jte", view(division(ctx), isCaptain(ctx))));
-        routes.get("/results/part", Role.VIEWER, ctx -> {
+                Role.SPECTATOR,
+                ctx -> page.show(ctx, "Result sheet", "attempt/results.jte", view(division(ctx), roleOf(ctx))));
+        routes.get("/results/part", Role.SPECTATOR, ctx -> {
             String division = division(ctx);
-            boolean captain = isCaptain(ctx);
-            page.shared(ctx, division + " " + captain, clock, "attempt/_results.jte", () -> view(division, captain));
+            Role role = roleOf(ctx);
+            page.shared(ctx, division + " " + role, clock, "attempt/_results.jte", () -> view(division, role));
         });
     }
 
-    private static boolean isCaptain(Context ctx) {
-        return Access.callerOf(ctx).role().covers(Role.CAPTAIN);
+    /** The least one that sees the same. */
+    private static Role roleOf(Context ctx) {
+        Role role = Access.callerOf(ctx).role();
+        return role.covers(Role.CAPTAIN) ? Role.CAPTAIN : role.covers(Role.VIEWER) ? Role.VIEWER : Role.SPECTATOR;
     }
 
     private static String division(Context ctx) {
@@ -76,9 +78,8 @@ public final class ResultPages {
                 .orElse("");
     }
 
-    private ResultView view(String division, boolean captain) {
-        return record.read(tx ->
-                        Today.read(tx, clock.millis()).map(today -> view(tx, today, division, captain, quiet(tx))))
+    private ResultView view(String division, Role role) {
+        return record.read(tx -> Today.read(tx, clock.millis()).map(today -> view(tx, today, division, role)))
                 .orElse(new ResultView(
                         "No event yet",
                         "",
@@ -92,7 +93,8 @@ public final class ResultPages {
                         List.of(),
                         List.of(),
                         List.of(),
-                        List.of()));
+                        List.of(),
+                        false));
     }
 
     /** When Skeinday gave no help, in words, by attempt. */
@@ -106,24 +108,25 @@ public final class ResultPages {
         return quiet;
     }
 
-    private ResultView view(Tx tx, Today today, String division, boolean captain, Map<String, String> quiet) {
+    private ResultView view(Tx tx, Today today, String division, Role role) {
         ResultSheet sheet = today.sheet(tx, division);
         return new ResultView(
                 ResultWords.finding(sheet),
                 ResultWords.about(sheet, PageWords.scoreInFull(today)),
                 divisions(today, division),
-                captain && today.event().dayKind() == DayKind.HOSTING,
+                role == Role.CAPTAIN && today.event().dayKind() == DayKind.HOSTING,
                 division.isEmpty() ? "" : "?division=" + encoded(division),
                 PageWords.score(today),
                 IntStream.rangeClosed(1, sheet.columns()).boxed().toList(),
                 ResultWords.ticks(sheet),
                 ResultWords.axisWords(sheet),
                 ResultWords.rows(sheet),
-                hows(tx, today, sheet, quiet),
+                hows(tx, today, sheet, quiet(tx)),
                 HallStops.ofEvent(tx, today.event().id()).stream()
                         .map(this::stop)
                         .toList(),
-                OpenAttempt.of(today));
+                role == Role.SPECTATOR ? List.of() : OpenAttempt.of(today),
+                role != Role.SPECTATOR);
     }
 
     /** Where all are of one there is none to choose. */

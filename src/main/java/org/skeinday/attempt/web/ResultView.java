@@ -12,6 +12,7 @@ import java.util.List;
  * @param query what the address has after its path, to be asked for again
  * @param ticks of the time axis; empty before the first time
  * @param axis where the axis begins and ends, for a screen without room for its ticks; empty before the first time
+ * @param ofCrew whether whoever looks may open the record of an attempt and see who signed it
  * @param stops when the hall stood still, and why
  */
 public record ResultView(
@@ -27,7 +28,8 @@ public record ResultView(
         List<Row> rows,
         List<How> hows,
         List<String> stops,
-        List<OpenAttempt> underWay) {
+        List<OpenAttempt> underWay,
+        boolean ofCrew) {
     /** One division, or all. @param path where it is looked at */
     public record Division(String name, String path, boolean isShown) {}
 

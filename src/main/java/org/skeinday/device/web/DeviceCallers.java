@@ -2,6 +2,7 @@ package org.skeinday.device.web;
 
 import java.util.Optional;
 import org.skeinday.device.Device;
+import org.skeinday.device.SpectatorPass;
 import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.Callers;
 import org.skeinday.platform.http.Role;
@@ -11,8 +12,10 @@ public final class DeviceCallers implements Callers {
     private final Sessions sessions;
     private final Network network;
     private final LentLaptop lent;
+    private final JoinCodes codes;
 
-    public DeviceCallers(Sessions sessions, Network network, LentLaptop lent) {
+    public DeviceCallers(Sessions sessions, Network network, LentLaptop lent, JoinCodes codes) {
+        this.codes = codes;
         this.sessions = sessions;
         this.network = network;
         this.lent = lent;
@@ -20,7 +23,15 @@ public final class DeviceCallers implements Callers {
 
     @Override
     public Optional<Caller> ofToken(String token) {
-        return sessions.ofToken(token).map(DeviceCallers::caller);
+        return SpectatorPass.read(token).map(this::spectator).orElseGet(() -> sessions.ofToken(token)
+                .map(DeviceCallers::caller));
+    }
+
+    /** Looks on as long as the address holds by which it came. */
+    private Optional<Caller> spectator(SpectatorPass pass) {
+        return SpectatorPass.fits(codes.link(), pass.code())
+                ? Optional.of(new Caller(pass.device(), "", Role.SPECTATOR, false))
+                : Optional.empty();
     }
 
     @Override

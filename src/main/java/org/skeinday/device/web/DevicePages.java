@@ -77,6 +77,7 @@ public final class DevicePages {
         DevicePages own = new DevicePages(page, said, asking, clock, door);
         Joining joining = new Joining(door, new CodeGate(door.codes(), clock), new JoinRate(clock));
         new JoinPages(page, door, said, asking, joining).register(routes);
+        new SpectatorPages(door.codes(), door.randomHex()).register(routes);
         asking.register(routes);
         new CodePages(door.codes(), own::part).register(routes);
         routes.get(

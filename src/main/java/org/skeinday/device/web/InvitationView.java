@@ -8,10 +8,23 @@ import java.util.List;
  * @param code to be typed, in two groups
  * @param links the whole join link by each address, to be sent
  * @param qrPath the join link as SVG path
+ * @param spectators the address for who only looks on
  * @param network how tablets reach the laptop
  */
-public record InvitationView(String code, List<String> links, String qrPath, int qrSide, NetworkView network) {
+public record InvitationView(
+        String code, List<String> links, String qrPath, int qrSide, Spectators spectators, NetworkView network) {
+    /** The spectators' address, to be scanned or typed. */
+    public record Spectators(String link, String qrPath, int qrSide) {
+        public String qrBox() {
+            return box(qrSide);
+        }
+    }
+
     public String qrBox() {
-        return "0 0 " + qrSide + " " + qrSide;
+        return box(qrSide);
+    }
+
+    private static String box(int side) {
+        return "0 0 " + side + " " + side;
     }
 }

@@ -96,7 +96,9 @@ final class JoinPages {
         String link = joinLink(network.address());
         List<String> links = network.all().stream().map(this::joinLink).toList();
         String typed = TypedCode.shown(door.codes().typed());
-        return new InvitationView(typed, links, Qr.path(link), Qr.side(link), network);
+        String look = network.address() + SpectatorPages.path(door.codes());
+        var spectators = new InvitationView.Spectators(look, Qr.path(look), Qr.side(look));
+        return new InvitationView(typed, links, Qr.path(link), Qr.side(link), spectators, network);
     }
 
     /** Without what stands behind the # nobody gets in without typing. */

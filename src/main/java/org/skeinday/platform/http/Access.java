@@ -25,10 +25,15 @@ public final class Access {
         return caller;
     }
 
-    /** The device that asked, when it has joined; empty for the laptop itself and for strangers. */
+    /** Whether the request comes from the laptop, a device that has joined, or a spectator. */
+    public static boolean isKnown(Context context) {
+        return context.attribute(ATTRIBUTE) != null;
+    }
+
+    /** The device that asked, when it has joined; empty for the laptop itself, for spectators and for strangers. */
     public static Optional<Caller> joined(Context context) {
         @Nullable Caller caller = context.attribute(ATTRIBUTE);
-        return Optional.ofNullable(caller).filter(c -> !c.isLaptop());
+        return Optional.ofNullable(caller).filter(c -> !c.isLaptop() && !c.isSpectator());
     }
 
     void require(Context context, Role minimum) {

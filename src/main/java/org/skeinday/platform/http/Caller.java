@@ -27,6 +27,11 @@ public record Caller(String device, String person, Role role, boolean onLaptop) 
         return new Caller(LAPTOP, "", Role.CAPTAIN, true);
     }
 
+    /** Whether it has joined nothing and only looks on. */
+    public boolean isSpectator() {
+        return role == Role.SPECTATOR;
+    }
+
     public boolean isLaptop() {
         return device.equals(LAPTOP);
     }

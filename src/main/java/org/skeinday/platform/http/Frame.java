@@ -17,6 +17,7 @@ import java.util.List;
  * @param first what comes before everything else, empty while there is nothing
  * @param help what the page is for, sentence by sentence; empty where nothing is said
  * @param foot whether there is a foot with help and the light of the screen; a refusal has none
+ * @param looksOn whether a spectator asks: then nothing of the crew's is around the page
  * @param light of this device's screen
  */
 public record Frame(
@@ -31,6 +32,7 @@ public record Frame(
         Content first,
         List<String> help,
         boolean foot,
+        boolean looksOn,
         ScreenLight light) {
     public Frame {
         help = List.copyOf(help);
@@ -43,7 +45,16 @@ public record Frame(
         return version == null ? "(from its build folder)" : version;
     }
 
+    /** Where the program's name leads. */
+    public String home() {
+        return looksOn ? "/results/wall" : "/";
+    }
+
+    /** A page below another one's may have a word of its own. */
     public boolean isHere(NavItem item) {
-        return here.equals(item.path()) || (item.path().length() > 1 && here.startsWith(item.path() + "/"));
+        return here.equals(item.path())
+                || (item.path().length() > 1
+                        && here.startsWith(item.path() + "/")
+                        && nav.stream().noneMatch(other -> other.path().equals(here)));
     }
 }

@@ -170,10 +170,12 @@ public final class Page {
                     output -> {},
                     List.of(),
                     false,
+                    false,
                     ScreenLight.of(context));
         }
+        boolean looksOn = caller.isSpectator();
         List<NavItem> own = nav.stream()
-                .filter(item -> caller.role().covers(item.minimum()))
+                .filter(item -> item.isFor(caller.role()))
                 .toList();
         return new Frame(
                 title,
@@ -184,9 +186,10 @@ public final class Page {
                 at,
                 pace.forScripts(),
                 trouble.get(),
-                first.apply(context),
-                helpOf(context.path()),
+                looksOn ? output -> {} : first.apply(context),
+                looksOn ? List.of() : helpOf(context.path()), // it speaks to the crew
                 context.statusCode() < BAD_REQUEST,
+                looksOn,
                 ScreenLight.of(context));
     }
 

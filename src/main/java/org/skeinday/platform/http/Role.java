@@ -4,6 +4,8 @@ import java.util.Locale;
 
 /** What a device may do; each role covers those before it. */
 public enum Role {
+    /** Of no crew, in by the spectators' address: the wall, the result sheet and the order, and nothing else. */
+    SPECTATOR,
     VIEWER,
     HELPER,
     TIMEKEEPER,
@@ -27,6 +29,6 @@ public enum Role {
             }
         }
         throw new IllegalArgumentException(
-                "A role must be viewer, helper, timekeeper, captain or coach, but was '" + word + "'");
+                "A role must be spectator, viewer, helper, timekeeper, captain or coach, but was '" + word + "'");
     }
 }

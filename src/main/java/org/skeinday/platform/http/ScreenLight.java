@@ -43,7 +43,7 @@ public enum ScreenLight {
 
     /** The switch at the foot of every page. */
     public static void register(Routes routes) {
-        routes.ofDevice("/light", Role.VIEWER, ScreenLight::change);
+        routes.ofDevice("/light", Role.SPECTATOR, ScreenLight::change);
     }
 
     private static void change(Context context) {

@@ -41,10 +41,15 @@ public final class LiveHub implements AutoCloseable {
     private final AtomicLong last = new AtomicLong();
     private volatile boolean closed;
 
-    /** @param kept whether it has the places that are kept for the laptop, for timekeepers and for captains */
-    record Owner(String device, boolean kept) {
+    /** Whose a stream is. */
+    record Owner(String device, StreamPlaces.Kind kind) {
         static Owner of(Caller caller) {
-            return new Owner(caller.device(), caller.isLaptop() || caller.role().covers(Role.TIMEKEEPER));
+            boolean kept = caller.isLaptop() || caller.role().covers(Role.TIMEKEEPER);
+            return new Owner(
+                    caller.device(),
+                    kept
+                            ? StreamPlaces.Kind.KEPT
+                            : caller.isSpectator() ? StreamPlaces.Kind.SPECTATOR : StreamPlaces.Kind.CREW);
         }
     }
 
@@ -115,8 +120,7 @@ public final class LiveHub implements AutoCloseable {
 
     /** Where another gives a place up for it, that one's page comes back by itself and finds the house full. */
     private synchronized boolean takePlace(PendingTopics hints, Owner owner) {
-        StreamPlaces.Answer answer =
-                StreamPlaces.ask(owner.device(), owner.kept(), openByDevice(true), openByDevice(false));
+        StreamPlaces.Answer answer = StreamPlaces.ask(owner.device(), owner.kind(), this::openByDevice);
         answer.gives().ifPresent(this::closeOneOf);
         if (answer.admitted()) {
             open.put(hints, owner);
@@ -124,9 +128,9 @@ public final class LiveHub implements AutoCloseable {
         return answer.admitted();
     }
 
-    private Map<String, Long> openByDevice(boolean kept) {
+    private Map<String, Long> openByDevice(StreamPlaces.Kind kind) {
         return open.entrySet().stream()
-                .filter(one -> one.getValue().kept() == kept && !one.getKey().isClosed())
+                .filter(one -> one.getValue().kind() == kind && !one.getKey().isClosed())
                 .collect(Collectors.groupingBy(one -> one.getValue().device(), Collectors.counting()));
     }
 

@@ -17,8 +17,8 @@ public final class LiveRoutes {
     public static void register(Routes routes, LiveHub hub, Acts acts, Clock clock, TapRules rules) {
         LiveRoutes own = new LiveRoutes(clock);
         Taps taps = new Taps(acts, rules);
-        routes.get("/live", Role.VIEWER, hub.handler());
-        routes.get("/clock", Role.VIEWER, own::clock);
+        routes.get("/live", Role.SPECTATOR, hub.handler());
+        routes.get("/clock", Role.SPECTATOR, own::clock);
         routes.post("/taps", Role.HELPER, taps::take);
         routes.post("/taps/file", Role.CAPTAIN, taps::takeFile);
     }

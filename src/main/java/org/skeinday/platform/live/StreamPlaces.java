@@ -1,15 +1,17 @@
 package org.skeinday.platform.live;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.skeinday.platform.http.Caller;
 
 /**
  * Who gets one of the places for open streams. The laptop, timekeepers, captains and coaches have places of their own, which nobody else
  * takes; beyond them they stand in places of the others as long as nobody asks for those. Where all are taken, a device with
  * fewer open than another by two gets the place of one of the other's: so a few devices with many tabs never keep a hall
- * outside.
+ * outside. Spectators stand behind the crew: they have places as long as there are any, and give them up first.
  */
 final class StreamPlaces {
     /** Places that only the laptop, timekeepers, captains and coaches take. */
@@ -17,6 +19,16 @@ final class StreamPlaces {
 
     /** Places of all others. */
     static final int OTHERS = LiveHub.MOST_STREAMS - KEPT;
+
+    /** Most that spectators have together: a place costs memory, whoever stands in it. */
+    static final int SPECTATORS = 100;
+
+    /** Who asks for a place. */
+    enum Kind {
+        KEPT,
+        CREW,
+        SPECTATOR
+    }
 
     private StreamPlaces() {}
 
@@ -32,6 +44,25 @@ final class StreamPlaces {
 
     /**
      * Decides for one more stream.
+     *
+     * @param open how many streams each device of a kind has open
+     */
+    static Answer ask(String device, Kind kind, Function<Kind, Map<String, Long>> open) {
+        Map<String, Long> spectators = open.apply(Kind.SPECTATOR);
+        Map<String, Long> others = new HashMap<>(open.apply(Kind.CREW));
+        others.putAll(spectators); // no device is of two kinds
+        boolean full = sum(others) >= OTHERS || sum(open.apply(Kind.KEPT)) + sum(others) >= LiveHub.MOST_STREAMS;
+        if (kind == Kind.SPECTATOR) {
+            return ask(device, spectators, full ? (int) sum(spectators) : SPECTATORS);
+        }
+        if (full && kind == Kind.CREW && !spectators.isEmpty() && mayHaveMore(device, others)) {
+            return new Answer(true, most(spectators).map(Map.Entry::getKey));
+        }
+        return ask(device, kind == Kind.KEPT, open.apply(Kind.KEPT), others);
+    }
+
+    /**
+     * The same without spectators.
      *
      * @param kept whether it has the places that are kept
      * @param ofKept how many streams each device has open that has kept places; {@code ofOthers} each other one

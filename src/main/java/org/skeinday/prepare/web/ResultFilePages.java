@@ -22,11 +22,11 @@ public final class ResultFilePages {
     public void register(Routes routes) {
         routes.get(
                 "/results.csv",
-                Role.VIEWER,
+                Role.SPECTATOR,
                 ctx -> file(ctx, "text/csv; charset=utf-8", "results.csv", ResultTable::csv));
         routes.get(
                 "/results.json",
-                Role.VIEWER,
+                Role.SPECTATOR,
                 ctx -> file(
                         ctx,
                         "application/json",

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -76,10 +77,42 @@ class StreamPlacesTest {
             LiveHub.Owner owner = LiveHub.Owner.of(new Caller("late", "", role, false));
             assertEquals(
                     role.covers(Role.TIMEKEEPER),
-                    StreamPlaces.ask(owner.device(), owner.kept(), Map.of(), open)
+                    StreamPlaces.ask(
+                                    owner.device(),
+                                    owner.kind(),
+                                    kind -> kind == StreamPlaces.Kind.CREW ? open : Map.of())
                             .admitted(),
                     role.word());
         }
+    }
+
+    @Test
+    void a_hall_of_spectators_keeps_nobody_of_the_crew_outside() {
+        Map<StreamPlaces.Kind, Map<String, Long>> all = new EnumMap<>(StreamPlaces.Kind.class);
+        for (StreamPlaces.Kind kind : StreamPlaces.Kind.values()) {
+            all.put(kind, new HashMap<>());
+        }
+        for (int i = 0; i < 300; i++) {
+            ask(all, StreamPlaces.Kind.SPECTATOR, "parent" + i);
+        }
+        assertEquals(StreamPlaces.SPECTATORS, all.get(StreamPlaces.Kind.SPECTATOR).size());
+        for (int i = 0; i < StreamPlaces.OTHERS; i++) {
+            assertTrue(ask(all, StreamPlaces.Kind.CREW, "helper" + i), "helper " + i);
+        }
+        assertEquals(Map.of(), all.get(StreamPlaces.Kind.SPECTATOR), "they gave all of theirs");
+        assertFalse(ask(all, StreamPlaces.Kind.SPECTATOR, "late"), "and take none from the crew");
+        assertFalse(ask(all, StreamPlaces.Kind.CREW, "one more"));
+        assertTrue(ask(all, StreamPlaces.Kind.KEPT, "timekeeper"));
+    }
+
+    private static boolean ask(
+            Map<StreamPlaces.Kind, Map<String, Long>> all, StreamPlaces.Kind kind, String device) {
+        StreamPlaces.Answer answer = StreamPlaces.ask(device, kind, all::get);
+        answer.gives().ifPresent(other -> all.values().forEach(of -> of.remove(other, 1L)));
+        if (answer.admitted()) {
+            all.get(kind).merge(device, 1L, Long::sum);
+        }
+        return answer.admitted();
     }
 
     @Test
