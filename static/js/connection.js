@@ -14,7 +14,8 @@ export function say(change) {
 }
 
 // Who has never joined has no rights either: at the door only a device with entries of its own is told that it was ended.
-const standsAtTheDoor = (entries) => location.pathname.startsWith('/join') && entries === 0;
+const isKnown = () => document.querySelector('meta[name="device"]')?.content !== '';
+const standsAtTheDoor = (entries) => entries === 0 && (location.pathname.startsWith('/join') || !isKnown());
 
 function wordsOf({ connected, ended, full, onlyHere, why, waiting, look }) {
   const parts = [];

@@ -121,6 +121,9 @@ class SpectatorsWebTest {
                 spectator.form("/join", Map.of("token", token, "code", "", "role", "helper", "person", ""));
         assertEquals(204, joined.statusCode(), joined.body());
         assertTrue(joined.headers().firstValue("Set-Cookie").isPresent());
-        assertEquals(422, spectator.form("/join", Map.of("code", "", "role", "helper")).statusCode(), "without the code");
+        assertEquals(
+                422,
+                spectator.form("/join", Map.of("code", "", "role", "helper")).statusCode(),
+                "without the code");
     }
 }

@@ -95,7 +95,8 @@ class FrameBrowserIT {
 
     private void waitFor(ChromeDriver browser, String words) {
         new WebDriverWait(browser, Duration.ofSeconds(15))
-                .withMessage(() -> "\"" + words + "\" expected, \"" + told(browser) + "\" shown, " + acts.size() + " saved")
+                .withMessage(
+                        () -> "\"" + words + "\" expected, \"" + told(browser) + "\" shown, " + acts.size() + " saved")
                 .until(b -> told(browser).equals(words));
     }
 

@@ -16,7 +16,8 @@ class SpectatorPassTest {
     void is_read_as_it_was_written_and_nothing_else_is_one() {
         SpectatorPass pass = new SpectatorPass(SpectatorPass.codeOf(LINK), "00112233445566ff");
         assertEquals(Optional.of(pass), SpectatorPass.read(pass.text()));
-        for (String other : List.of("", "ab".repeat(16), pass.text() + "0", pass.text().toUpperCase(), "look--")) {
+        for (String other :
+                List.of("", "ab".repeat(16), pass.text() + "0", pass.text().toUpperCase(), "look--")) {
             assertEquals(Optional.empty(), SpectatorPass.read(other), other);
         }
     }

@@ -43,8 +43,8 @@ public final class OrderPages {
     }
 
     private OrderView view(Today today, long nowMs) {
-        Predicate<EntryAdded> canFly = entry -> called(today, entry).isPresent()
-                || (today.mayStillFly(entry) && !hasClosed(today, entry, nowMs));
+        Predicate<EntryAdded> canFly = entry ->
+                called(today, entry).isPresent() || (today.mayStillFly(entry) && !hasClosed(today, entry, nowMs));
         return new OrderView(
                 finding(today, nowMs),
                 today.event().name() + (today.stopped() ? ". The hall stands still: no window runs." : ""),
@@ -74,8 +74,8 @@ public final class OrderPages {
                 today.window(entry, nowMs).map(this::hours).orElse(""),
                 entry.name(),
                 entry.team().equals(entry.name()) ? "" : entry.team(),
-                called.map(a ->
-                                PhaseWords.of(today.live(a.id())) + ", " + a.number().words())
+                called.map(a -> PhaseWords.of(today.live(a.id())) + ", "
+                                + a.number().words())
                         .orElseGet(() -> waits(today, entry, nowMs)),
                 called.isPresent());
     }
@@ -90,9 +90,7 @@ public final class OrderPages {
     }
 
     private static Optional<AttemptNow> called(Today today, EntryAdded entry) {
-        return today.open().stream()
-                .filter(a -> a.entryId().equals(entry.id()))
-                .findFirst();
+        return today.open().stream().filter(a -> a.entryId().equals(entry.id())).findFirst();
     }
 
     private static boolean hasClosed(Today today, EntryAdded entry, long nowMs) {

@@ -32,9 +32,13 @@ public final class WallPages {
 
     public void register(Routes routes) {
         routes.get(
-                "/results/wall", Role.SPECTATOR, ctx -> page.show(ctx, "Results on the wall", "attempt/wall.jte", view()));
+                "/results/wall",
+                Role.SPECTATOR,
+                ctx -> page.show(ctx, "Results on the wall", "attempt/wall.jte", view()));
         routes.get(
-                "/results/wall/part", Role.SPECTATOR, ctx -> page.shared(ctx, "", clock, "attempt/_wall.jte", this::view));
+                "/results/wall/part",
+                Role.SPECTATOR,
+                ctx -> page.shared(ctx, "", clock, "attempt/_wall.jte", this::view));
     }
 
     private WallView view() {

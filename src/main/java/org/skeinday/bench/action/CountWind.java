@@ -55,7 +55,13 @@ public final class CountWind {
             @Nullable String insist) {}
 
     /** A doubtful reading: left out, it counts no more and stays in the record; confirmed, nobody asks again. */
-    public record LeaveOut(String mark) {}
+    public record LeaveOut(String mark) {
+        public LeaveOut {
+            if (mark == null) { // of what no page has sent
+                throw new IllegalArgumentException("'mark' must name a reading, but was missing");
+            }
+        }
+    }
 
     static Decision decide(Tx tx, ActContext context, Turns turns) {
         Wind wind = WindStore.find(tx, turns.wind()).orElse(null);

@@ -23,8 +23,9 @@ public final class DeviceCallers implements Callers {
 
     @Override
     public Optional<Caller> ofToken(String token) {
-        return SpectatorPass.read(token).map(this::spectator).orElseGet(() -> sessions.ofToken(token)
-                .map(DeviceCallers::caller));
+        return SpectatorPass.read(token)
+                .map(this::spectator)
+                .orElseGet(() -> sessions.ofToken(token).map(DeviceCallers::caller));
     }
 
     /** Looks on as long as the address holds by which it came. */

@@ -131,7 +131,8 @@ final class Joining {
             found = found.with("person", "Choose a name of the list, or nobody in particular.");
         }
         String role = form.typed("role");
-        if (Arrays.stream(Role.values()).noneMatch(one -> one != Role.SPECTATOR && one.word().equals(role))) {
+        if (Arrays.stream(Role.values())
+                .noneMatch(one -> one != Role.SPECTATOR && one.word().equals(role))) {
             return found.with("role", "Choose what this device is for.");
         }
         if (found.isEmpty() && role.equals(Role.COACH.word())) {

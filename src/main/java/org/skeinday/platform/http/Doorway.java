@@ -40,7 +40,8 @@ final class Doorway {
                 || caller.filter(Caller::isLaptop).isPresent()) {
             return;
         }
-        boolean admitted = caller.filter(known -> !known.isSpectator()) // who makes passes by the dozen asks no more for it
+        boolean admitted = caller.filter(
+                        known -> !known.isSpectator()) // who makes passes by the dozen asks no more for it
                 .map(known -> rate.admits(known.device(), RequestRate.DEVICE))
                 .orElseGet(() -> rate.admits(context.ip(), RequestRate.STRANGERS));
         if (!admitted) {

@@ -174,9 +174,8 @@ public final class Page {
                     ScreenLight.of(context));
         }
         boolean looksOn = caller.isSpectator();
-        List<NavItem> own = nav.stream()
-                .filter(item -> item.isFor(caller.role()))
-                .toList();
+        List<NavItem> own =
+                nav.stream().filter(item -> item.isFor(caller.role())).toList();
         return new Frame(
                 title,
                 context.path(),

@@ -95,7 +95,8 @@ class StreamPlacesTest {
         for (int i = 0; i < 300; i++) {
             ask(all, StreamPlaces.Kind.SPECTATOR, "parent" + i);
         }
-        assertEquals(StreamPlaces.SPECTATORS, all.get(StreamPlaces.Kind.SPECTATOR).size());
+        assertEquals(
+                StreamPlaces.SPECTATORS, all.get(StreamPlaces.Kind.SPECTATOR).size());
         for (int i = 0; i < StreamPlaces.OTHERS; i++) {
             assertTrue(ask(all, StreamPlaces.Kind.CREW, "helper" + i), "helper " + i);
         }
@@ -105,8 +106,7 @@ class StreamPlacesTest {
         assertTrue(ask(all, StreamPlaces.Kind.KEPT, "timekeeper"));
     }
 
-    private static boolean ask(
-            Map<StreamPlaces.Kind, Map<String, Long>> all, StreamPlaces.Kind kind, String device) {
+    private static boolean ask(Map<StreamPlaces.Kind, Map<String, Long>> all, StreamPlaces.Kind kind, String device) {
         StreamPlaces.Answer answer = StreamPlaces.ask(device, kind, all::get);
         answer.gives().ifPresent(other -> all.values().forEach(of -> of.remove(other, 1L)));
         if (answer.admitted()) {

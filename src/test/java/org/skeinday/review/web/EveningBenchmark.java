@@ -86,7 +86,19 @@ class EveningBenchmark {
 
     private int rendered(String template, Object view) {
         var frame = new Frame(
-                "Evening", "/evening", List.of(), "", "", "", "", "", out -> {}, List.of(), true, false, ScreenLight.DEVICE);
+                "Evening",
+                "/evening",
+                List.of(),
+                "",
+                "",
+                "",
+                "",
+                "",
+                out -> {},
+                List.of(),
+                true,
+                false,
+                ScreenLight.DEVICE);
         var output = new StringOutput(64 * 1024);
         engine.render(template, Map.of("frame", frame, "view", view), output);
         return output.toString().length();
