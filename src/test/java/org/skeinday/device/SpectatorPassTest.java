@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -17,7 +18,7 @@ class SpectatorPassTest {
         SpectatorPass pass = new SpectatorPass(SpectatorPass.codeOf(LINK), "00112233445566ff");
         assertEquals(Optional.of(pass), SpectatorPass.read(pass.text()));
         for (String other :
-                List.of("", "ab".repeat(16), pass.text() + "0", pass.text().toUpperCase(), "look--")) {
+                List.of("", "ab".repeat(16), pass.text() + "0", pass.text().toUpperCase(Locale.ROOT), "look--")) {
             assertEquals(Optional.empty(), SpectatorPass.read(other), other);
         }
     }
