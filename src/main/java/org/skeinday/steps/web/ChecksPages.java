@@ -101,6 +101,7 @@ public final class ChecksPages {
                 "/checks/part",
                 GateView.OPEN,
                 "",
+                "",
                 StripView.NONE,
                 isCoach(ctx),
                 form);
@@ -121,6 +122,7 @@ public final class ChecksPages {
         Caller caller = Access.callerOf(ctx);
         @Nullable String person = caller.person().isEmpty() ? null : caller.person();
         Optional<AtHand.Attempt> called = pause.called();
+        Optional<AtHand.Attempt> underWay = pause.attempt().filter(a -> a.stage() != AtHand.Stage.CLOSED);
         GateView waits = called.map(a -> GateView.of(pause.verdict(a))).orElse(GateView.OPEN);
         var notices = new NoticesPresenter(
                 all, pause.ofItsPlace(all), called.map(AtHand.Attempt::id).orElse(""), !waits.isOpen());
@@ -154,10 +156,8 @@ public final class ChecksPages {
                 "/checks/part" + asked.map(ChecksPages::query).orElse(""),
                 waits,
                 called.map(AtHand.Attempt::id).orElse(""),
-                pause.attempt()
-                        .filter(a -> a.stage() != AtHand.Stage.CLOSED)
-                        .map(AtHand.Attempt::strip)
-                        .orElse(StripView.NONE),
+                underWay.map(AtHand.Attempt::title).orElse(""),
+                underWay.map(AtHand.Attempt::strip).orElse(StripView.NONE),
                 isCoach(ctx),
                 form);
     }

@@ -14,7 +14,8 @@ import org.skeinday.steps.Cautions;
  * @param refetch address of the part
  * @param waits what winding waits for
  * @param attempt id of the attempt that waits
- * @param strip of the attempt that is under way; no step where none is
+ * @param title of the attempt that is under way; empty where none is
+ * @param strip of the same; no step where none is
  * @param today ISO date in the hall, for cautions
  */
 public record ChecksView(
@@ -29,9 +30,15 @@ public record ChecksView(
         String refetch,
         GateView waits,
         String attempt,
+        String title,
         StripView strip,
         boolean coach,
         FormErrors form) {
+    /** Whether the strip is of another attempt than the list, or of one where the list is the day's: then it is named. */
+    public boolean namesItsAttempt() {
+        return !title.isEmpty() && (walk == null || !walk.about().equals(title));
+    }
+
     /**
      * The list that is walked through.
      *

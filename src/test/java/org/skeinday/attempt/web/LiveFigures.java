@@ -23,17 +23,24 @@ final class LiveFigures {
 
     /** @param title entry and attempt, by which a page that is about another one is passed over */
     static LiveFigures of(Visitor who, String attempt, String title) throws Exception {
+        return of(new ReadOnce(who), attempt, title);
+    }
+
+    /** The same of one of several attempts: pages about all of them are read once. */
+    static LiveFigures of(ReadOnce pages, String attempt, String title) throws Exception {
         var figures = new LiveFigures();
         for (Map.Entry<String, String> page : new TreeMap<>(PAGES).entrySet()) {
-            String html = who.get(page.getValue() + attempt).body();
-            if (page.getKey().equals("checks") || isAbout(html, title)) {
+            String html = pages.at(page.getValue() + attempt);
+            if (isAbout(html, title)) {
                 figures.read(page.getKey(), html);
             }
         }
-        String results = who.get("/results").body();
+        String results = pages.at("/results");
         figures.cell(results, attempt, title);
         figures.strip("results", results, attempt);
-        figures.strip("day", who.get("/day/part").body(), attempt);
+        figures.strip("day", pages.at("/day/part"), attempt);
+        figures.onBench(pages.at("/bench/part"), title);
+        figures.onWall(pages.at("/results/wall/part"), title);
         figures.put(
                 "rule number", "results", results, "<dt><a href=\"/attempt/" + attempt + "\">[^<]*?, (attempt [^<]+)<");
         return figures;
@@ -51,19 +58,61 @@ final class LiveFigures {
                 });
     }
 
-    /** And not about the next try of the same attempt. */
-    private static boolean isAbout(String html, String title) {
-        return html.contains("<h1>" + title + " ") || html.contains("<h1>" + title + "<");
+    /** The motor that is in its hands, with where it stands. */
+    private void onBench(String html, String title) {
+        Matcher row = Pattern.compile("<p class=\"motor-tag\"><a [^>]*>([^<]+)</a></p>\\s*<p class=\"motor-state\">.*?"
+                        + "<span class=\"motor-need\">in " + Pattern.quote(title) + ": ([^<]+)<")
+                .matcher(html);
+        while (row.find()) {
+            put("motor", "bench", row.group(1), "(.+)");
+            put("phase", "bench", row.group(2), "(.+)");
+        }
     }
 
-    /** A cell of the result sheet has the official time, in brackets where it is no official flight; else the phase. */
+    /** The head is about one of those under way; below it each try stands in the column of its number. */
+    private void onWall(String html, String title) {
+        String entry = title.replaceFirst(",.*", "");
+        String words = title.replaceFirst(".*?, ", "");
+        put(
+                "phase",
+                "wall",
+                html,
+                "<p class=\"wall-sub\">([^<]+) · " + words + "</p>\\s*<h1>" + Pattern.quote(entry) + "</h1>");
+        Matcher row = Pattern.compile("(?s)<th scope=\"row\">" + Pattern.quote(entry) + "</th>(.*?)</tr>")
+                .matcher(html);
+        if (row.find()) {
+            int number = Integer.parseInt(words.replaceAll("attempt (\\d+).*", "$1"));
+            List<String> tries = Pattern.compile("<span class=\"try\"><span[^>]*>([^<]+)</span>")
+                    .matcher(row.group(1).split("</td>")[number - 1])
+                    .results()
+                    .map(found -> found.group(1))
+                    .toList();
+            int which = words.contains("try") ? Integer.parseInt(words.replaceAll(".*, (\\d+).*", "$1")) : 1;
+            if (which <= tries.size() && !tries.get(which - 1).equals("–")) { // what uses up no flight is not on it
+                timeOrPhase("wall, sheet", tries.get(which - 1));
+            }
+        }
+    }
+
+    /** And not about the next try of the same attempt. */
+    private static boolean isAbout(String html, String title) {
+        return html.contains("<h1>" + title + " ")
+                || html.contains("<h1>" + title + "<")
+                || html.contains("\"Where " + title + " stands\"");
+    }
+
     private void cell(String html, String attempt, String title) {
         Matcher cell = Pattern.compile("href=\"/attempt/" + attempt + "\"[^>]*>\\(?([^<()]+)\\)?<")
                 .matcher(html);
         while (cell.find() && !cell.group(1).equals(title)) {
-            boolean time = cell.group(1).matches("[\\d:.]+");
-            put(time ? "official time" : "phase", "results", cell.group(1), "(.+)");
+            timeOrPhase("results", cell.group(1));
         }
+    }
+
+    /** A cell of the result sheet has the official time, in brackets where it is no official flight; else the phase. */
+    private void timeOrPhase(String page, String words) {
+        String bare = words.replaceAll("[()]", "").strip();
+        put(bare.matches("[\\d:.]+") ? "official time" : "phase", page, bare, "(.+)");
     }
 
     private void read(String page, String html) {
