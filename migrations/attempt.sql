@@ -62,7 +62,9 @@ create table attempt_reading (
   -- When it came in, and which earlier one it stands in place of.
   at_ms bigint,
   corrects varchar(80),
-  taken_back boolean
+  taken_back boolean,
+  -- Whether a person said that another one of the same watch counts.
+  set_aside boolean
 );
 create index attempt_reading_of on attempt_reading (attempt_id, slot);
 -- What is noted of a wind and its flight, what officials elsewhere announced, and when it was quiet.
@@ -106,7 +108,9 @@ create table attempt_watch_judged (
   verdict varchar(10) not null,
   reason varchar(400) not null,
   person_id varchar(80),
-  at_ms bigint not null
+  at_ms bigint not null,
+  -- Which one of several readings counts.
+  reading_id varchar(80)
 );
 -- What a timekeeper saw or did beside release and landing, and landings that were a mistake.
 create table attempt_watch_mark (

@@ -31,6 +31,16 @@ public sealed interface AttemptPhase {
             return this == OFFICIAL || this == ABANDONED || this == VOID;
         }
 
+        /** Wound, or to be wound next: with nothing broken, and nothing to be run back. */
+        public boolean isBeforeRelease() {
+            return this == CALLED || this == WINDING || this == HOLDING;
+        }
+
+        /** Whether the model was released. */
+        public boolean hasFlown() {
+            return this == IN_THE_AIR || this == LANDED || this == OFFICIAL || this == VOID;
+        }
+
         /** Which of several attempts the pages put first, the most pressing one first. */
         public Urgency urgency() {
             return switch (this) {

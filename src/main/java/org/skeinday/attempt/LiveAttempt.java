@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.contest.DayKind;
 import org.skeinday.timing.Contact;
 import org.skeinday.winding.Wind;
-import org.skeinday.winding.WindPhase;
 
 /**
  * One attempt as every page shows it.
@@ -89,44 +88,20 @@ public record LiveAttempt(
 
     /** More turns go on as soon as the reader says so; the hold begins anew with the last of them. */
     private static AttemptPhase holding(AttemptEvidence known, int wind) {
-        Optional<WindPhase> last = known.presentWind().flatMap(LiveAttempt::lastStopOrStart);
-        if (last.filter(tap -> tap.phase().equals(WindPhase.AGAIN)).isPresent()) {
+        Optional<Wind> present = known.presentWind();
+        if (present.filter(Wind::turnsGoOn).isPresent()) {
             return new AttemptPhase.Winding(orZero(known.steps().windingAtMs()), wind);
         }
-        long present = last.or(() -> known.presentWind().flatMap(LiveAttempt::lastBackedOff))
-                .map(WindPhase::atMs)
-                .orElse(orZero(known.steps().holdingAtMs()));
-        return new AttemptPhase.Holding(Math.min(present, heldBeside(known).orElse(present)), wind);
+        long sinceMs =
+                present.flatMap(Wind::heldSince).orElse(orZero(known.steps().holdingAtMs()));
+        return new AttemptPhase.Holding(Math.min(sinceMs, heldBeside(known).orElse(sinceMs)), wind);
     }
 
     /** Two motors that are held at once are a wind each, and the one that waits longest counts. */
     private static Optional<Long> heldBeside(AttemptEvidence known) {
         return known.windsBeside().stream()
-                .flatMap(other ->
-                        lastStopOrStart(other).filter(tap -> tap.phase().equals(WindPhase.STOPPED)).stream())
-                .map(WindPhase::atMs)
+                .flatMap(other -> other.heldSince().stream())
                 .min(Comparator.naturalOrder());
-    }
-
-    /** The reader's next tap, where the stop before it was not tapped. */
-    private static Optional<WindPhase> lastBackedOff(Wind wind) {
-        return wind.phases().stream()
-                .filter(tap -> tap.phase().equals(WindPhase.BACKED_OFF))
-                .reduce((earlier, later) -> later);
-    }
-
-    /** What takes a mistaken break back starts nothing anew: the stop before it holds. */
-    private static Optional<WindPhase> lastStopOrStart(Wind wind) {
-        @Nullable WindPhase last = null;
-        boolean broke = false;
-        for (WindPhase tap : wind.phases()) {
-            boolean again = tap.phase().equals(WindPhase.AGAIN);
-            if (!broke && (again || tap.phase().equals(WindPhase.STOPPED))) {
-                last = tap;
-            }
-            broke = tap.phase().equals(WindPhase.BROKE) || broke && !again;
-        }
-        return Optional.ofNullable(last);
     }
 
     private static AttemptPhase abandoned(AttemptEvidence known) {

@@ -3,6 +3,7 @@ package org.skeinday.attempt;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -171,10 +172,22 @@ public final class Readings {
                     .toList();
             if (times.size() > 1) {
                 doubts.add("Watch " + watch.watch() + " has sent " + String.join(" and ", times)
-                        + ", none as a correction: the last would count. Ask its timekeeper.");
+                        + ", none as a correction: the last would count. Ask its timekeeper, then choose one.");
             }
         }
         return doubts;
+    }
+
+    /** Of watches that have sent more than one time, all that none corrects. @param all in the order of watches */
+    public static List<ReadingTaken> severalOfOne(List<ReadingTaken> all) {
+        Set<String> corrected = corrected(all);
+        Map<Integer, List<ReadingTaken>> bySlot = all.stream()
+                .filter(r -> !corrected.contains(r.id()))
+                .collect(Collectors.groupingBy(ReadingTaken::slot, TreeMap::new, Collectors.toList()));
+        return bySlot.values().stream()
+                .filter(several -> several.size() > 1)
+                .flatMap(List::stream)
+                .toList();
     }
 
     private static Set<String> corrected(List<ReadingTaken> all) {

@@ -12,6 +12,7 @@ import org.skeinday.units.Preconditions;
  * @param verdict the word of a {@link WatchVerdict}
  * @param reason in words, never empty
  * @param atMs when, milliseconds since 1970 by the server's clock
+ * @param readingId which one of several readings of this watch counts, of those that had come in; null where none was chosen
  */
 public record WatchJudged(
         String id,
@@ -20,7 +21,8 @@ public record WatchJudged(
         String verdict,
         String reason,
         @Nullable String personId,
-        long atMs) {
+        long atMs,
+        @Nullable String readingId) {
     public static final List<String> VERDICTS = EnumWords.of(WatchVerdict.class);
 
     public WatchJudged {

@@ -202,6 +202,26 @@ class LiveAttemptTest {
     }
 
     @Test
+    void neither_back_off_nor_a_stop_that_is_said_twice_begins_the_hold_anew() {
+        wind("w1", "A3", 100, "stopped@230", "backed-off@240", "stopped@250", "off-meter@255", "back-on@258");
+        in(State.HOLDING, 100, 260L);
+        assertEquals(new AttemptPhase.Holding(230, 1), live().phase());
+        winds.clear();
+        wind("w1", "A3", 100, "backed-off@240");
+        assertEquals(new AttemptPhase.Holding(240, 1), live().phase(), "where nobody said the stop");
+    }
+
+    @Test
+    void of_two_motors_with_their_back_off_the_one_that_waits_longest_counts() {
+        wind("w1", "B2", 100, "backed-off@235", "off-meter@238");
+        wind("w2", "A3", 240, "stopped@300", "backed-off@305");
+        in(State.HOLDING, 240, 300L);
+        assertEquals(new AttemptPhase.Holding(235, 2), live().phase(), "whose stop nobody said");
+        winds.set(0, winds.get(0).with(new WindPhase("late", "w1", "stopped", 125, 225)));
+        assertEquals(new AttemptPhase.Holding(225, 2), live().phase(), "said late");
+    }
+
+    @Test
     void a_break_asks_for_people_whatever_else_was_said() {
         wind("w1", "A3", 100, "broke@150");
         broke = 150L;

@@ -61,6 +61,28 @@ class WindTapsTest {
     }
 
     @Test
+    void it_is_held_since_its_last_turn_with_an_attempt_or_without() {
+        WindFixture whole = WindFixture.whole();
+        Optional<Long> since = whole.wind().heldSince();
+        assertEquals(
+                since,
+                whole.phase(WindPhase.BACK_ON, 140_000).wind().heldSince(),
+                "the meter says nothing of the hold");
+        Wind mistaken = whole.phase(WindPhase.BROKE, 150_000)
+                .phase(WindPhase.AGAIN, 151_000)
+                .wind();
+        assertEquals(since, mistaken.heldSince(), "a break that was none");
+        assertEquals(Optional.of(1_000_000L + 100_000), since);
+        assertEquals(
+                Optional.empty(),
+                new WindFixture()
+                        .phase(WindPhase.STOPPED, 9_000)
+                        .phase(WindPhase.AGAIN, 10_000)
+                        .wind()
+                        .heldSince());
+    }
+
+    @Test
     void more_turns_go_on_once_it_hangs_on_the_meter_again() {
         WindFixture back = WindFixture.whole().phase(WindPhase.BACK_ON, 140_000);
         assertEquals(

@@ -38,8 +38,14 @@ public final class AimActions {
      * Torques as typed, empty for none.
      *
      * @param unit of those that were typed without one
+     * @param seen when they were set last as the form showed it; null or empty where it showed nothing
      */
-    public record Aimed(String attempt, String launch, String ceiling, String unit) {}
+    public record Aimed(
+            String attempt,
+            String launch,
+            String ceiling,
+            String unit,
+            @Nullable String seen) {}
 
     /** @param seenMotor the motor that the page showed, for two who choose at once */
     public record Take(
@@ -51,9 +57,10 @@ public final class AimActions {
 
     /** @param people the names known now, by person id */
     public static List<ActKind<?>> kinds(Supplier<Map<String, String>> people) {
+        var quicker = new Quicker(people);
         return List.of(
-                new ActKind<>("attempt.aim", Aimed.class, AimActions::aim),
-                new Quicker(people).told("attempt.take-motor", Take.class, AimActions::take, Take::attempt));
+                quicker.told("attempt.aim", Aimed.class, AimActions::aim, a -> SaidMeanwhile.torques(a.attempt())),
+                quicker.told("attempt.take-motor", Take.class, AimActions::take, Take::attempt));
     }
 
     static Decision aim(Tx tx, ActContext context, Aimed aimed) {
@@ -68,10 +75,13 @@ public final class AimActions {
         var form = new TypedFields();
         @Nullable Torque launch = form.read("launch", aimed.launch(), typed -> torque(typed, aimed.unit()));
         @Nullable Torque ceiling = form.read("ceiling", aimed.ceiling(), typed -> torque(typed, aimed.unit()));
-        return form.refused().orElseGet(() -> wanted(now, aimed, launch, ceiling));
+        return form.refused()
+                .or(() -> SaidMeanwhile.since(tx, SaidMeanwhile.torques(now.id()), aimed.seen()))
+                .orElseGet(() -> wanted(context, now, aimed, launch, ceiling));
     }
 
-    private static Decision wanted(AttemptNow now, Aimed aimed, @Nullable Torque launch, @Nullable Torque ceiling) {
+    private static Decision wanted(
+            ActContext context, AttemptNow now, Aimed aimed, @Nullable Torque launch, @Nullable Torque ceiling) {
         try {
             var fact = new AttemptAimed(
                     now.id(),
@@ -79,7 +89,10 @@ public final class AimActions {
                     launch == null ? null : withUnit(aimed.launch(), aimed.unit()),
                     ceiling == null ? null : ceiling.newtonMillimetres(),
                     ceiling == null ? null : withUnit(aimed.ceiling(), aimed.unit()));
-            return Decision.decided(AttemptActions.TOPICS, Fact.of("attempt.aimed", fact));
+            return Decision.decided(
+                    AttemptActions.TOPICS,
+                    Fact.of("attempt.aimed", fact),
+                    SaidMeanwhile.told(context, SaidMeanwhile.torques(now.id()), "Set launch torque and torque limit"));
         } catch (IllegalArgumentException e) {
             return Decision.refused("launch", String.valueOf(e.getMessage()));
         }

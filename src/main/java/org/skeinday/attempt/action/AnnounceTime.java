@@ -1,6 +1,7 @@
 package org.skeinday.attempt.action;
 
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.State;
@@ -16,9 +17,13 @@ public final class AnnounceTime {
     /**
      * @param time as typed, for example 1:43.6
      * @param insist doubts that were asked about, as {@link AskedOnce#FIELD} named them; null where none were
+     * @param seen when one was noted last as the form showed it; null or empty where it showed nothing
      */
     public record Announce(
-            String attempt, String time, @Nullable String insist) {}
+            String attempt,
+            String time,
+            @Nullable String insist,
+            @Nullable String seen) {}
 
     private AnnounceTime() {}
 
@@ -36,7 +41,8 @@ public final class AnnounceTime {
         } catch (IllegalArgumentException e) {
             return Decision.refused("announced", String.valueOf(e.getMessage()));
         }
-        return AskedOnce.aboutTime(tx, now.id(), time, announce.insist(), "announced")
+        return SaidMeanwhile.since(tx, SaidMeanwhile.announced(now.id()), announce.seen())
+                .or(() -> AskedOnce.aboutTime(tx, now.id(), time, announce.insist(), "announced"))
                 .orElseGet(() -> noted(tx, context, now, time));
     }
 
@@ -45,6 +51,9 @@ public final class AnnounceTime {
         Long first = before.announcedAtMs(); // a slip of the keys that is put right gives no new time to protest
         AttemptNoted noted =
                 before.announced(time.millis(), first == null ? context.now().toEpochMilli() : first);
-        return Decision.decided(AttemptActions.TOPICS, Fact.of("attempt.noted", noted));
+        return Decision.decided(
+                AttemptActions.TOPICS,
+                Fact.of("attempt.noted", noted),
+                SaidMeanwhile.told(context, SaidMeanwhile.announced(now.id()), AttemptAct.ANNOUNCE.words()));
     }
 }

@@ -49,16 +49,28 @@ public final class AttemptActions {
                         BreakMotor.NotBroken::attempt),
                 quicker.told("attempt.people-safe", BreakMotor.Safe.class, BreakMotor::safe, BreakMotor.Safe::attempt),
                 quicker.told("motor.run-back", RunBackAlone.Told.class, RunBackAlone::decide, RunBackAlone.Told::motor),
-                new ActKind<>("attempt.parted", BreakMotor.Parted.class, BreakMotor::parted),
+                quicker.told("attempt.parted", BreakMotor.Parted.class, BreakMotor::parted, BreakMotor.Parted::attempt),
                 quicker.told(
                         "attempt.run-back", RunBackMotor.Told.class, RunBackMotor::decide, RunBackMotor.Told::attempt),
                 new ActKind<>("attempt.aloft", AloftActions.Say.class, AloftActions::decide),
-                new ActKind<>("attempt.announce", AnnounceTime.Announce.class, AnnounceTime::decide),
+                quicker.told(
+                        "attempt.announce",
+                        AnnounceTime.Announce.class,
+                        AnnounceTime::decide,
+                        a -> SaidMeanwhile.announced(a.attempt())),
                 quicker.told("hall.stop", StopHall.Stop.class, StopHall::stop, (tx, stop) -> StopHall.ofDay(tx)),
                 quicker.told("hall.resume", StopHall.Resume.class, StopHall::resume, (tx, stop) -> StopHall.ofDay(tx)),
-                new ActKind<>("attempt.name-hands", NameHands.Named.class, NameHands::decide),
-                new ActKind<>("watch.type", TypeWatchTime.Typed.class, TypeWatchTime::decide),
-                new ActKind<>("watch.judge", JudgeWatch.Judge.class, JudgeWatch::decide),
+                quicker.told(
+                        "attempt.name-hands",
+                        NameHands.Named.class,
+                        NameHands::decide,
+                        n -> SaidMeanwhile.hands(n.entry(), n.number())),
+                quicker.told(
+                        "watch.type",
+                        TypeWatchTime.Typed.class,
+                        TypeWatchTime::decide,
+                        t -> SaidMeanwhile.watch(t.attempt(), t.slot())),
+                quicker.told("watch.judge", JudgeWatch.Judge.class, JudgeWatch::decide, JudgeWatch.Judge::attempt),
                 quicker.told(
                         "attempt.close", CloseAttempt.Close.class, CloseAttempt::decide, CloseAttempt.Close::attempt));
     }

@@ -36,8 +36,17 @@ public final class BreakMotor {
     /** Everyone is unhurt and both ends are found. @param motor that the page showed */
     record Safe(String attempt, String motor) {}
 
-    /** Where it parted. @param place a word of {@link BreakPlace} */
-    record Parted(String attempt, String motor, String place) {}
+    /**
+     * Where it parted.
+     *
+     * @param place a word of {@link BreakPlace}
+     * @param seen none where the form showed that nobody had said it; null or empty where it corrects what was said
+     */
+    record Parted(
+            String attempt,
+            String motor,
+            String place,
+            @Nullable String seen) {}
 
     private static final String OTHER_MOTOR = "This attempt has another motor by now: look again.";
 
@@ -133,8 +142,13 @@ public final class BreakMotor {
             boolean broke = LiveAttempt.of(known).phase().name() == AttemptPhase.Name.BROKE;
             return Decision.refused(PhaseGate.wrong(tx, context, known.now(), broke ? PEOPLE_FIRST : NOTHING_BROKE));
         }
+        BreakPlace before = known.breakOf(parted.motor()).where();
+        if ("none".equals(parted.seen()) && before != null && !before.word().equals(parted.place())) {
+            return new Decision.Outdated("Somebody has said where it parted meanwhile: " + before.word() + ".");
+        }
         try {
             List<Fact> facts = new ArrayList<>();
+            facts.add(PhaseGate.acted(context, known.now().id(), AttemptAct.SAY_WHERE));
             facts.add(Fact.of(
                     "attempt.parted",
                     new MotorParted(

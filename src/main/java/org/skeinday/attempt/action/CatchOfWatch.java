@@ -65,7 +65,8 @@ public final class CatchOfWatch {
                 WatchVerdict.FAILED.word(),
                 NO_TIME,
                 context.person(),
-                context.now().toEpochMilli());
+                context.now().toEpochMilli(),
+                null);
         return Decision.decided(AttemptActions.TOPICS, Fact.of("watch.judged", fact));
     }
 

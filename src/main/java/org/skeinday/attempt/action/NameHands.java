@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.HandNamed;
@@ -29,8 +30,13 @@ final class NameHands {
      * @param entry id
      * @param number of the attempt, running
      * @param people ids by task of {@link Assignments#TASKS}; empty for whoever the plan or the entry names
+     * @param seen when they were named last as the form showed it; null or empty where it showed nothing
      */
-    record Named(String entry, int number, Map<String, String> people) {}
+    record Named(
+            String entry,
+            int number,
+            Map<String, String> people,
+            @Nullable String seen) {}
 
     private NameHands() {}
 
@@ -51,6 +57,11 @@ final class NameHands {
             return Decision.refused(
                     PhaseGate.wrong(tx, context, attempt.get(), "People are named until winding begins"));
         }
+        String about = SaidMeanwhile.hands(entry.id(), named.number());
+        Optional<Decision> changed = SaidMeanwhile.since(tx, about, named.seen());
+        if (changed.isPresent()) {
+            return changed.get();
+        }
         List<CrewAdded> crew = CrewStore.ofEvent(tx, entry.eventId());
         List<Fact> facts = new ArrayList<>();
         for (String task : Assignments.TASKS) {
@@ -64,6 +75,7 @@ final class NameHands {
             }
             facts.add(Fact.of("attempt.hand", new HandNamed(entry.id(), named.number(), task, person)));
         }
+        facts.add(SaidMeanwhile.told(context, about, "Name them for this attempt"));
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 }

@@ -35,13 +35,15 @@ public final class TypeWatchTime {
      * @param at catch where the watch showed it when the model was caught, none where it has no time of the catch; else the
      *     landing
      * @param insist doubts that were asked about, as {@link AskedOnce#FIELD} named them; null where none were
+     * @param seen when a time of this watch was typed last as the form showed it; null or empty where it showed nothing
      */
     public record Typed(
             String attempt,
             int slot,
             String time,
             @Nullable String at,
-            @Nullable String insist) {}
+            @Nullable String insist,
+            @Nullable String seen) {}
 
     private TypeWatchTime() {}
 
@@ -61,6 +63,10 @@ public final class TypeWatchTime {
             return Decision.refused(
                     "typed-slot",
                     "The rules ask for watch 1 to " + timekeepers + ", but this was watch " + typed.slot());
+        }
+        Optional<Decision> changed = SaidMeanwhile.since(tx, SaidMeanwhile.watch(now.id(), typed.slot()), typed.seen());
+        if (changed.isPresent()) {
+            return changed.get();
         }
         if (CatchOfWatch.NONE.equals(typed.at())) {
             return CatchOfWatch.none(tx, context, live, typed.slot());
@@ -105,6 +111,7 @@ public final class TypeWatchTime {
             facts.add(PhaseGate.acted(context, now.id(), AttemptAct.LANDED));
         }
         facts.add(Fact.of("attempt.reading", reading(tx, context, now.id(), slot, time, instead)));
+        facts.add(SaidMeanwhile.told(context, SaidMeanwhile.watch(now.id(), slot), AttemptAct.TYPE_TIME.words()));
         return facts;
     }
 

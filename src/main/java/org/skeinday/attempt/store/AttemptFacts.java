@@ -211,9 +211,17 @@ public final class AttemptFacts {
                         new Rows.Value<>(ATTEMPT.WINDOW_CLOSES_MS, window.closesAtMs())));
     }
 
-    /** Release and landing are those of the watches that count. */
+    /** Release and landing are those of the watches that count; of one watch, those of the reading that does. */
     private static void judged(Tx tx, WatchJudged fact) {
         Rows.into(ATTEMPT_WATCH_JUDGED).accept(tx, fact);
+        if (fact.readingId() != null) {
+            tx.sql()
+                    .update(ATTEMPT_READING)
+                    .set(ATTEMPT_READING.SET_ASIDE, DSL.field(ATTEMPT_READING.ID.ne(fact.readingId())))
+                    .where(ATTEMPT_READING.ATTEMPT_ID.eq(fact.attemptId()))
+                    .and(ATTEMPT_READING.SLOT.eq(fact.slot()))
+                    .execute();
+        }
         Timed timed = WatchStore.timed(tx, fact.attemptId());
         Readings.released(timed)
                 .ifPresent(atMs ->

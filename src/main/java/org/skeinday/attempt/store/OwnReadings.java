@@ -32,13 +32,9 @@ public final class OwnReadings {
         return tx
                 .sql()
                 .selectFrom(ATTEMPT_READING)
-                .where(ATTEMPT_READING
-                        .TAKEN_BACK
-                        .isNull()
-                        .or(ATTEMPT_READING.TAKEN_BACK.isFalse())
-                        .and(DSL.exists(own(ATTEMPT_READING.ATTEMPT_ID))))
+                .where(WatchStore.STANDS.and(DSL.exists(own(ATTEMPT_READING.ATTEMPT_ID))))
                 .orderBy(ATTEMPT_READING.SLOT, ATTEMPT_READING.AT_MS.asc().nullsFirst(), ATTEMPT_READING.ID)
-                .fetchInto(ReadingTaken.class)
+                .fetch(WatchStore::reading)
                 .stream()
                 .collect(Collectors.groupingBy(ReadingTaken::attemptId));
     }

@@ -13,12 +13,14 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jooq.Condition;
+import org.jooq.Record;
 import org.jooq.Record1;
 import org.jooq.Select;
 import org.jooq.impl.DSL;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.Seen;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.WatchJudged;
@@ -31,6 +33,9 @@ import org.skeinday.platform.db.Tx;
 public final class WatchStore {
     private static final Condition NOT_TAKEN_BACK =
             ATTEMPT_READING.TAKEN_BACK.isNull().or(ATTEMPT_READING.TAKEN_BACK.isFalse());
+    /** Neither a mistake of its timekeeper's nor one of several of which a person chose another. */
+    static final Condition STANDS =
+            NOT_TAKEN_BACK.and(ATTEMPT_READING.SET_ASIDE.isNull().or(ATTEMPT_READING.SET_ASIDE.isFalse()));
 
     private WatchStore() {}
 
@@ -67,13 +72,19 @@ public final class WatchStore {
 
     /**
      * In the order of the timekeepers' places; within one, as they came in. Those that were corrected are there too,
-     * landings that were taken back are not.
+     * landings that were taken back, and times of which another of the same watch was chosen, are not.
      */
     public static List<ReadingTaken> readings(Tx tx, String attemptId) {
-        return readings(tx, ATTEMPT_READING.ATTEMPT_ID.eq(attemptId).and(NOT_TAKEN_BACK));
+        return readings(tx, ATTEMPT_READING.ATTEMPT_ID.eq(attemptId).and(STANDS));
     }
 
-    /** The same with landings that were taken back: for files and disputes. */
+    /** Times of watches that have sent several, none as a correction of another: a person chooses, and may choose anew. */
+    public static List<ReadingTaken> toChooseFrom(Tx tx, String attemptId) {
+        return Readings.severalOfOne(
+                readings(tx, ATTEMPT_READING.ATTEMPT_ID.eq(attemptId).and(NOT_TAKEN_BACK)));
+    }
+
+    /** The same with landings that were taken back and times that were set aside: for files and disputes. */
     public static List<ReadingTaken> allReadings(Tx tx, String attemptId) {
         return readings(tx, ATTEMPT_READING.ATTEMPT_ID.eq(attemptId));
     }
@@ -91,12 +102,12 @@ public final class WatchStore {
                         ATTEMPT_READING.SLOT,
                         ATTEMPT_READING.AT_MS.asc().nullsFirst(),
                         ATTEMPT_READING.ID)
-                .fetchInto(ReadingTaken.class);
+                .fetch(WatchStore::reading);
     }
 
     /** Those of several attempts that were not taken back, by attempt: one query. @param attempts their ids */
     static Map<String, List<ReadingTaken>> readings(Tx tx, Select<Record1<String>> attempts) {
-        return readings(tx, ATTEMPT_READING.ATTEMPT_ID.in(attempts).and(NOT_TAKEN_BACK)).stream()
+        return readings(tx, ATTEMPT_READING.ATTEMPT_ID.in(attempts).and(STANDS)).stream()
                 .collect(Collectors.groupingBy(ReadingTaken::attemptId));
     }
 
@@ -105,7 +116,23 @@ public final class WatchStore {
                 .selectFrom(ATTEMPT_READING)
                 .where(which)
                 .orderBy(ATTEMPT_READING.SLOT, ATTEMPT_READING.AT_MS.asc().nullsFirst(), ATTEMPT_READING.ID)
-                .fetchInto(ReadingTaken.class);
+                .fetch(WatchStore::reading);
+    }
+
+    /** One that was set aside counts as little as one that was taken back, in files too. */
+    static ReadingTaken reading(Record row) {
+        return new ReadingTaken(
+                row.get(ATTEMPT_READING.ID),
+                row.get(ATTEMPT_READING.ATTEMPT_ID),
+                row.get(ATTEMPT_READING.SLOT),
+                row.get(ATTEMPT_READING.INSTRUMENT),
+                row.get(ATTEMPT_READING.PERSON_ID),
+                row.get(ATTEMPT_READING.DURATION_MS),
+                row.get(ATTEMPT_READING.AT_MS),
+                row.get(ATTEMPT_READING.CORRECTS),
+                Boolean.TRUE.equals(row.get(ATTEMPT_READING.SET_ASIDE))
+                        ? Boolean.TRUE
+                        : row.get(ATTEMPT_READING.TAKEN_BACK));
     }
 
     /** What its timekeepers pressed beside the landing, without a release that was none and what came with it. */

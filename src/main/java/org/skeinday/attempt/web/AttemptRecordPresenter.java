@@ -3,14 +3,17 @@ package org.skeinday.attempt.web;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptActs;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.AttemptReopened;
 import org.skeinday.attempt.AttemptSigned;
 import org.skeinday.attempt.AttemptVerdict;
@@ -20,9 +23,10 @@ import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Signatures;
-import org.skeinday.attempt.State;
+import org.skeinday.attempt.WatchJudged;
 import org.skeinday.attempt.WatchMark;
 import org.skeinday.attempt.action.ResultActions;
+import org.skeinday.attempt.action.SaidMeanwhile;
 import org.skeinday.attempt.action.TimeDoubts;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
@@ -64,12 +68,16 @@ final class AttemptRecordPresenter {
     RecordView view(Caller caller, FormErrors form) {
         boolean quiet = AttemptStore.quietOf(tx, attempt.id()).isPresent();
         boolean captain = caller.role().covers(Role.CAPTAIN);
-        boolean closed = attempt.state() == State.CLOSED;
+        boolean closed = is(AttemptPhase.Name.OFFICIAL);
         boolean untold = quiet
                 || WatchesTold.of(tx, attempt, event, Optional.empty(), captain).hidden();
         boolean signs = closed && event.dayKind() == DayKind.HOSTING;
         List<Protest> protests = ResultRecord.protests(tx).getOrDefault(attempt.id(), List.of());
         Long official = attempt.officialMs();
+        int types = caller.role().covers(Role.TIMEKEEPER)
+                        && AttemptActs.of(live, Hands.TIMEKEEPER).contains(AttemptAct.TYPE_TIME)
+                ? event.timekeepers()
+                : 0;
         return new RecordView(
                 attempt.id(),
                 EntryStore.find(tx, attempt.entryId()).orElseThrow().name() + ", "
@@ -86,12 +94,10 @@ final class AttemptRecordPresenter {
                 caller.role().covers(Role.TIMEKEEPER)
                         && AttemptActs.of(live, Hands.TIMEKEEPER).contains(AttemptAct.PROTEST),
                 captain,
-                captain && (closed || (attempt.state() == State.VOID && attempt.releasedAtMs() != null)),
+                captain && (closed || (is(AttemptPhase.Name.VOID) && attempt.releasedAtMs() != null)),
                 official == null ? -1 : official,
-                caller.role().covers(Role.TIMEKEEPER)
-                                && AttemptActs.of(live, Hands.TIMEKEEPER).contains(AttemptAct.TYPE_TIME)
-                        ? event.timekeepers()
-                        : 0,
+                types,
+                SaidMeanwhile.seenWatches(tx, attempt.id(), types),
                 live.isCaught() && FlightRulesStore.of(tx, event.id()).hold().isPresent(),
                 ResultActions.until(tx, event, attempt).orElse(0L),
                 form);
@@ -168,20 +174,34 @@ final class AttemptRecordPresenter {
         List<String> counting = org.skeinday.attempt.Readings.thatCount(before).stream()
                 .map(ReadingTaken::id)
                 .toList();
+        Map<Integer, WatchJudged> chosen = WatchStore.judged(tx, attempt.id()).stream()
+                .filter(word -> word.readingId() != null)
+                .collect(Collectors.toMap(WatchJudged::slot, word -> word, (earlier, later) -> later));
         return all.stream()
                 .map(r -> new NowView.Line(
                         "watch " + r.slot() + by(r.personId()) + (r.instrument().equals("watch") ? ", hand watch" : ""),
                         new FlightTime(r.durationMs()).text(2)
                                 + (cameLate(r)
                                         ? " – came in after the closing"
-                                        : counting.contains(r.id()) ? "" : " – corrected or taken back")))
+                                        : counting.contains(r.id()) ? "" : notCounting(r, chosen.get(r.slot())))))
                 .toList();
+    }
+
+    /** @param word by which another of its watch was chosen; null where nobody chose */
+    private String notCounting(ReadingTaken reading, @Nullable WatchJudged word) {
+        return word == null || reading.id().equals(word.readingId())
+                ? " – corrected or taken back"
+                : " – corrected, or another was chosen" + by(word.personId()) + ": " + word.reason();
+    }
+
+    private boolean is(AttemptPhase.Name name) {
+        return live.phase().name() == name;
     }
 
     private boolean cameLate(ReadingTaken reading) {
         Long closed = attempt.closedAtMs();
         Long at = reading.atMs();
-        return closed != null && at != null && at > closed && attempt.state() == State.CLOSED;
+        return closed != null && at != null && at > closed && is(AttemptPhase.Name.OFFICIAL);
     }
 
     private List<NowView.Line> marks() {

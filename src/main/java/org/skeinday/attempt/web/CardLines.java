@@ -77,7 +77,7 @@ final class CardLines {
             Apart.made("What the time would be", () -> told.doubts().flatMap(WatchWords::wouldBe), CardLines::beside)
                     .ifPresent(lines::add);
         }
-        if (attempt.state().isBeforeRelease() && entry.own()) {
+        if (live.phase().name().isBeforeRelease() && entry.own()) {
             lines.addAll(WhoDoesWhat.of(tx, entry, attempt.number(), nameOf).lines());
             WindingPlaces.line(tx, attempt).ifPresent(lines::add);
         }
@@ -92,8 +92,8 @@ final class CardLines {
         aloft(attempt, live).ifPresent(lines::add);
         Announced.of(AttemptStore.note(tx, attempt.id()), timed.readings(), untold)
                 .ifPresent(words -> lines.add(new NowView.Line(ANNOUNCED, words)));
-        if (attempt.state().isBeforeRelease() && entry.own() && !quiet) {
-            Apart.made("What is left of the window", () -> left(attempt, entry, nowMs), CardLines::beside)
+        if (live.phase().name().isBeforeRelease() && entry.own() && !quiet) {
+            Apart.made("What is left of the window", () -> left(attempt, live, entry, nowMs), CardLines::beside)
                     .ifPresent(lines::add);
         }
         return lines;
@@ -132,10 +132,10 @@ final class CardLines {
         return Optional.of(new NowView.Line("not shown", words));
     }
 
-    private Optional<NowView.Line> left(AttemptNow attempt, EntryAdded entry, long nowMs) {
+    private Optional<NowView.Line> left(AttemptNow attempt, LiveAttempt live, EntryAdded entry, long nowMs) {
         return today.window(entry, nowMs)
                 .filter(w -> w.closesAtMs() > nowMs)
-                .map(w -> TimeLeft.of(today, entry, sum, w, attempt, stepsOf(attempt), nowMs));
+                .map(w -> TimeLeft.of(today, entry, sum, w, live.phase(), stepsOf(attempt), nowMs));
     }
 
     private StepTimes stepsOf(AttemptNow attempt) {

@@ -11,6 +11,7 @@ import org.skeinday.attempt.BackwardSum;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.OneNumber;
+import org.skeinday.attempt.action.SaidMeanwhile;
 import org.skeinday.attempt.store.Stations;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
@@ -92,9 +93,17 @@ final class CardToCall {
                         List.of(),
                         WindingPlaces.ONE,
                         List.of(),
+                        List.of(),
                         false,
                         false,
                         entry.own(),
+                        new NowCard.Said(
+                                SaidMeanwhile.seen(
+                                        tx,
+                                        SaidMeanwhile.hands(
+                                                entry.id(), live.number().running())),
+                                "",
+                                ""),
                         entry.own()
                                 ? WhoDoesWhat.of(tx, entry, live.number(), nameOf)
                                         .choices(tx, entry.eventId())

@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
-import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.SaidInLists;
 import org.skeinday.attempt.action.TestedAt;
 import org.skeinday.attempt.action.TodaysPull;
@@ -48,7 +47,8 @@ public final class ChecksBeside implements AtHand, MotorsOfDay {
                 .toList();
         return open.isEmpty()
                 ? today.attempts().stream()
-                        .filter(a -> today.entry(a.entryId()).own() && a.state() == State.CLOSED)
+                        .filter(a -> today.entry(a.entryId()).own()
+                                && today.live(a.id()).phase().name() == AttemptPhase.Name.OFFICIAL)
                         .max(Comparator.comparingLong(a -> moment(a.closedAtMs())))
                         .stream()
                         .map(a -> of(tx, today, a))

@@ -14,7 +14,6 @@ import org.skeinday.attempt.AttemptSigned;
 import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Signatures;
-import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.ResultActions;
 import org.skeinday.attempt.action.TimeDoubts;
 import org.skeinday.attempt.store.ResultRecord;
@@ -67,8 +66,12 @@ final class DeskPresenter {
         return n == 0 ? "" : n + " " + (n == 1 ? one : many);
     }
 
+    private AttemptPhase.Name name(AttemptNow attempt) {
+        return today.live(attempt.id()).phase().name();
+    }
+
     private Stream<AttemptNow> landed() {
-        return today.attempts().stream().filter(a -> a.state() == State.LANDED);
+        return today.attempts().stream().filter(a -> name(a) == AttemptPhase.Name.LANDED);
     }
 
     /** What a watch says of an attempt whose helpers must not be helped stays untold here too. */
@@ -124,7 +127,7 @@ final class DeskPresenter {
         Map<String, List<ReadingTaken>> readings =
                 WatchStore.allReadings(tx).stream().collect(Collectors.groupingBy(ReadingTaken::attemptId));
         return today.attempts().stream()
-                .filter(a -> a.state() == State.CLOSED)
+                .filter(a -> name(a) == AttemptPhase.Name.OFFICIAL)
                 .flatMap(attempt -> readings.getOrDefault(attempt.id(), List.of()).stream()
                         .filter(r -> isAfter(r.atMs(), attempt.closedAtMs()))
                         .map(r -> new DeskView.Item(

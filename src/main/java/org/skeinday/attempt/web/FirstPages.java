@@ -71,6 +71,9 @@ public final class FirstPages {
         if (!field.isEmpty()) {
             content.put(field, NowPages.field(ctx, field));
         }
+        if (field.equals("place")) {
+            content.put("seen", NowPages.field(ctx, "where-seen"));
+        }
         FormErrors form = FormActs.errors(ctx, forms.submit(ctx, kind, content), "");
         page.fragment(ctx, TEMPLATE, view(ctx, form));
     }

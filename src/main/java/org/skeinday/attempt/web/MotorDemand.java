@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.MotorShares;
 import org.skeinday.attempt.PhaseWords;
-import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.motor.MotorAdded;
@@ -22,18 +22,23 @@ public final class MotorDemand {
      * until it has landed, then the most urgent.
      */
     public static List<AttemptNow> toWind(Tx tx, String device, long nowMs) {
-        List<AttemptNow> open = Today.read(tx, nowMs).map(Today::open).orElse(List.of());
+        return Today.read(tx, nowMs).map(today -> toWind(tx, today, device)).orElse(List.of());
+    }
+
+    private static List<AttemptNow> toWind(Tx tx, Today today, String device) {
+        List<AttemptNow> open = today.open();
         return open.stream()
                 .filter(a -> a.motorId() != null)
-                .sorted(Comparator.comparing((AttemptNow a) -> open.size() == 1 || !isReadBy(tx, a, device)))
+                .sorted(Comparator.comparing((AttemptNow a) -> open.size() == 1
+                        || today.live(a.id()).phase().name() == AttemptPhase.Name.LANDED
+                        || !isReadBy(tx, a, device)))
                 .toList();
     }
 
     private static boolean isReadBy(Tx tx, AttemptNow attempt, String device) {
-        return (attempt.state().isBeforeRelease() || attempt.state() == State.RELEASED)
-                && LiveAttempts.evidence(tx, attempt.id()).stream()
-                        .flatMap(known -> known.presentWind().stream())
-                        .anyMatch(wind -> wind.begun().device().equals(device));
+        return LiveAttempts.evidence(tx, attempt.id()).stream()
+                .flatMap(known -> known.presentWind().stream())
+                .anyMatch(wind -> wind.begun().device().equals(device));
     }
 
     /** Others that are under way, each with its phase. @param shown id of the one that a page is about */

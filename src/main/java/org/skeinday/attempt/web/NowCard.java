@@ -104,8 +104,10 @@ public record NowCard(
      * @param spares other motors for it, after a break or before winding
      * @param places where else it can be wound, and where it is
      * @param judges watches of which the captain may say what holds; empty when not now
+     * @param several times of a watch that has sent more than one, the one that counts marked; empty when not now
      * @param catches whether the time of a watch may be the one at the catch
      * @param announces whether the time of officials elsewhere is typed in here
+     * @param said when what can be said anew was said last
      * @param hands who can do what; empty where nobody can be named any more
      * @param choose whether motors and fractions can be chosen for the attempts left
      */
@@ -117,8 +119,13 @@ public record NowCard(
             List<NowView.Choice> spares,
             WindingPlaces places,
             List<Integer> judges,
+            List<NowView.Choice> several,
             boolean catches,
             boolean announces,
             boolean choose,
+            Said said,
             List<NowView.Hand> hands) {}
+
+    /** When people, the announced time and each hand watch's time were said last, as {@code SaidMeanwhile} writes it. */
+    public record Said(String hands, String announced, String watches) {}
 }

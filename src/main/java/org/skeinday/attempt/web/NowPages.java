@@ -92,7 +92,9 @@ public final class NowPages {
                                 field(ctx, "attempt"),
                                 field(ctx, "slot").matches("[1-3]") ? Integer.parseInt(field(ctx, "slot")) : 0,
                                 field(ctx, "verdict"),
-                                field(ctx, "judged"))));
+                                field(ctx, "judged"),
+                                field(ctx, "reading"),
+                                field(ctx, "seen"))));
         routes.post(
                 "/attempt/type-time",
                 Role.CAPTAIN,
@@ -106,7 +108,13 @@ public final class NowPages {
         plain(routes, "/attempt/collision", "attempt.collision", Map.of("to", "say"), "attempt");
         routes.post("/attempt/aloft", Role.CAPTAIN, ctx -> deed(ctx, "attempt.aloft", aloft(ctx)));
         plain(routes, "/event/use", "event.use", "event");
-        plain(routes, "/attempt/announce", "attempt.announce", Map.of("announced", "time"), "attempt", AskedOnce.FIELD);
+        plain(
+                routes,
+                "/attempt/announce",
+                "attempt.announce",
+                Map.of("announced", "time", "announced-seen", "seen"),
+                "attempt",
+                AskedOnce.FIELD);
     }
 
     /** A deed whose content is what the form says. */
@@ -147,6 +155,7 @@ public final class NowPages {
         return Map.of(
                 "entry", field(ctx, "entry"),
                 "number", number.matches("\\d{1,3}") ? Integer.parseInt(number) : 0,
+                "seen", field(ctx, "hands-seen"),
                 "people",
                         Assignments.TASKS.stream()
                                 .collect(Collectors.toMap(task -> task, task -> field(ctx, "hand-" + task))));
@@ -167,13 +176,16 @@ public final class NowPages {
 
     /** What {@code _type-time.jte} sends. */
     static TypeWatchTime.Typed typedTime(Context ctx, String attempt) {
-        String slot = field(ctx, "typed-slot");
+        String typedSlot = field(ctx, "typed-slot");
+        int slot = typedSlot.matches("[1-9]") ? Integer.parseInt(typedSlot) : 0;
+        String[] seen = field(ctx, "typed-seen").split(" ", -1);
         return new TypeWatchTime.Typed(
                 attempt,
-                slot.matches("[1-9]") ? Integer.parseInt(slot) : 0,
+                slot,
                 field(ctx, "typed"),
                 field(ctx, "typed-at"),
-                field(ctx, AskedOnce.FIELD));
+                field(ctx, AskedOnce.FIELD),
+                slot > 0 && slot <= seen.length ? seen[slot - 1] : "");
     }
 
     static String field(Context ctx, String name) {

@@ -19,6 +19,7 @@ import org.skeinday.attempt.OneNumber;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.StepTimes;
+import org.skeinday.attempt.action.SaidMeanwhile;
 import org.skeinday.attempt.action.TimeDoubts;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
@@ -104,7 +105,7 @@ final class NowPresenter {
         Optional<Quiet> quiet = AttemptStore.quietNow(tx);
         Optional<ModelAdded> model = Optional.ofNullable(attempt.modelId()).flatMap(id -> ModelStore.find(tx, id));
         Optional<Collision> collision = ResultRecord.collision(tx, attempt.id());
-        boolean before = isBeforeRelease(live);
+        boolean before = live.phase().name().isBeforeRelease();
         Optional<TimeDoubts> doubts = live.phase().name() == AttemptPhase.Name.LANDED
                 ? Optional.of(TimeDoubts.of(tx, attempt, today.event()))
                 : Optional.empty();
@@ -127,14 +128,6 @@ final class NowPresenter {
                 lines,
                 missing(attempt, live, quiet, collision, told, lines, nowMs),
                 acts(attempt, live, entry, collision, quiet.isPresent(), nowMs));
-    }
-
-    /** What is wound, or may be wound next: with nothing broken, and nothing to be run back. */
-    private static boolean isBeforeRelease(LiveAttempt live) {
-        return switch (live.phase().name()) {
-            case CALLED, WINDING, HOLDING -> true;
-            default -> false;
-        };
     }
 
     private NowCard.Missing missing(
@@ -197,12 +190,30 @@ final class NowPresenter {
                 spares ? new CardToCall(tx, today, sum, units, nameOf).spares(entry, attempt, quiet) : List.of(),
                 WindingPlaces.of(tx, attempt),
                 CardActs.judges(live, today.event().timekeepers()),
+                CardActs.judges(live, today.event().timekeepers()).isEmpty()
+                        ? List.of()
+                        : WatchWords.several(tx, attempt.id(), quiet),
                 live.isCaught() && today.rules().hold().isPresent(),
                 CardActs.announces(live),
                 false,
+                said(attempt, live),
                 entry.own() && live.phase().name() == AttemptPhase.Name.CALLED
                         ? WhoDoesWhat.of(tx, entry, attempt.number(), nameOf).choices(tx, entry.eventId())
                         : List.of());
+    }
+
+    private NowCard.Said said(AttemptNow attempt, LiveAttempt live) {
+        int watches =
+                CardActs.of(live).contains(AttemptAct.TYPE_TIME) ? today.event().timekeepers() : 0;
+        return new NowCard.Said(
+                live.phase().name() == AttemptPhase.Name.CALLED
+                        ? SaidMeanwhile.seen(
+                                tx,
+                                SaidMeanwhile.hands(
+                                        attempt.entryId(), attempt.number().running()))
+                        : "",
+                CardActs.announces(live) ? SaidMeanwhile.seen(tx, SaidMeanwhile.announced(attempt.id())) : "",
+                SaidMeanwhile.seenWatches(tx, attempt.id(), watches));
     }
 
     private boolean lacksCatch(AttemptNow attempt) {
@@ -249,9 +260,10 @@ final class NowPresenter {
     /** After a break nothing is said of windows: people come first. */
     private Optional<String> outside(AttemptNow attempt, LiveAttempt live, long nowMs) {
         return today.windowOf(attempt)
-                .map(w -> isBeforeRelease(live) ? today.hall().goingOn(w, nowMs) : w)
+                .map(w -> live.phase().name().isBeforeRelease() ? today.hall().goingOn(w, nowMs) : w)
                 .filter(w -> !live.phase().name().isUrgent())
-                .flatMap(w -> PageWords.outside(w, isBeforeRelease(live) ? (Long) nowMs : attempt.releasedAtMs()))
+                .flatMap(w -> PageWords.outside(
+                        w, live.phase().name().isBeforeRelease() ? (Long) nowMs : attempt.releasedAtMs()))
                 .map(words -> words + (today.isShut(attempt) ? MORE_TIME : ""));
     }
 }

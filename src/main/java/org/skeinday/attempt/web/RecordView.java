@@ -15,6 +15,7 @@ import org.skeinday.steps.web.StripView;
  * @param maySettle whether the reader settles protests and opens results again
  * @param officialMs the time that is shown, for who signs it; -1 for none
  * @param typesTimes how many watches the reader may type the time of; 0 for none
+ * @param typedSeen when the time of each watch was typed last, as {@code SaidMeanwhile} writes it
  * @param caught whether a time may be the one at the catch
  * @param until epoch ms when the time to protest is over, 0 for never or no result
  */
@@ -35,6 +36,7 @@ public record RecordView(
         boolean mayReopen,
         long officialMs,
         int typesTimes,
+        String typedSeen,
         boolean caught,
         long until,
         FormErrors form) {

@@ -14,11 +14,11 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.HallStopped;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.ResultSheet;
-import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.ResultRecord;
@@ -169,13 +169,13 @@ public final class ResultPages {
                         a.id(),
                         today.entry(a.entryId()).name() + ", " + a.number().words(),
                         came(a, today)
-                                + (a.state() == State.CLOSED ? standings.getOrDefault(a.id(), "") : "")
-                                + (a.state() == State.CLOSED && hosting ? "" : outside(today, a))
+                                + (official(today, a) ? standings.getOrDefault(a.id(), "") : "")
+                                + (official(today, a) && hosting ? "" : outside(today, a))
                                 + (a.aloft().words().isEmpty()
                                         ? ""
                                         : ". Aloft: " + a.aloft().words())
                                 + quiet.getOrDefault(a.id(), ""),
-                        a.state() == State.CLOSED && hosting
+                        official(today, a) && hosting
                                 ? ResultRecord.signatures(tx, a.id()).words()
                                 : "",
                         protests.getOrDefault(a.id(), List.of()).stream()
@@ -183,6 +183,10 @@ public final class ResultPages {
                                 .distinct()
                                 .collect(Collectors.joining(", "))))
                 .toList();
+    }
+
+    private static boolean official(Today today, AttemptNow attempt) {
+        return today.live(attempt.id()).phase().name() == AttemptPhase.Name.OFFICIAL;
     }
 
     private static String came(AttemptNow attempt, Today today) {

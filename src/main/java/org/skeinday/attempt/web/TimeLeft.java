@@ -2,10 +2,9 @@ package org.skeinday.attempt.web;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.BackwardSum;
 import org.skeinday.attempt.Part;
-import org.skeinday.attempt.State;
 import org.skeinday.attempt.StepTimes;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.WindowAdded;
@@ -29,10 +28,10 @@ final class TimeLeft {
             EntryAdded entry,
             BackwardSum sum,
             WindowAdded window,
-            AttemptNow attempt,
+            AttemptPhase phase,
             StepTimes steps,
             long nowMs) {
-        Part running = part(attempt.state());
+        Part running = part(phase.name());
         Long since = running == null ? null : steps.began(running);
         long left =
                 sum.leftAfterMs(nowMs, window.opensAtMs(), window.closesAtMs(), running, since == null ? nowMs : since);
@@ -54,14 +53,15 @@ final class TimeLeft {
                 : "enough for " + fit + " of " + others + " more";
     }
 
-    private static @Nullable Part part(State state) {
-        return switch (state) {
+    /** More turns are wound again, whatever the record's state was before them. */
+    private static @Nullable Part part(AttemptPhase.Name phase) {
+        return switch (phase) {
             case CALLED -> Part.PREPARE;
             case WINDING -> Part.WIND;
             case HOLDING -> Part.LOAD;
-            case RELEASED -> Part.FLY;
+            case IN_THE_AIR -> Part.FLY;
             case LANDED -> Part.RUN_BACK;
-            case PLANNED, CLOSED, SCRUBBED, VOID -> null;
+            case NEXT, BROKE, RUN_BACK, OFFICIAL, ABANDONED, VOID -> null;
         };
     }
 }

@@ -9,14 +9,15 @@ import java.util.stream.Stream;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptActs;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.AttemptSigned;
 import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Readings;
-import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.action.ResultActions;
+import org.skeinday.attempt.action.SaidMeanwhile;
 import org.skeinday.attempt.action.WatchActions;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
@@ -121,6 +122,7 @@ public final class TimingPages {
                 StripView.NONE,
                 WindowClock.of(Optional.empty(), clock.millis()),
                 false,
+                false,
                 0,
                 -1,
                 0,
@@ -129,10 +131,15 @@ public final class TimingPages {
                 "",
                 "",
                 0,
+                "",
                 false,
                 List.of(),
                 List.of(),
                 List.of());
+    }
+
+    private static AttemptPhase.Name name(Today today, AttemptNow attempt) {
+        return today.live(attempt.id()).phase().name();
     }
 
     private static boolean isWatchOf(Tx tx, AttemptNow attempt, Caller caller) {
@@ -161,12 +168,12 @@ public final class TimingPages {
                 .filter(a -> a.id().equals(asked) && isWatchOf(tx, a, caller))
                 .findFirst()
                 .or(() -> today.attempts().stream()
-                        .filter(a -> a.state() == State.RELEASED && isWatchOf(tx, a, caller))
+                        .filter(a -> name(today, a) == AttemptPhase.Name.IN_THE_AIR && isWatchOf(tx, a, caller))
                         .findFirst())
                 .or(() ->
                         today.open().stream().filter(a -> a.id().equals(asked)).findFirst())
                 .or(() -> today.open().stream()
-                        .filter(a -> a.state().isBeforeRelease() && isWatchOf(tx, a, caller))
+                        .filter(a -> !name(today, a).hasFlown() && isWatchOf(tx, a, caller))
                         .findFirst())
                 .or(today::underWay)
                 .or(() -> AttemptStore.lastTimedBy(tx, today.event().id(), caller.device()));
@@ -178,19 +185,19 @@ public final class TimingPages {
         boolean givenOver = slot > 0
                 && taken.stream().noneMatch(w -> w.slot() == slot && w.device().equals(caller.device()));
         EntryAdded entry = today.entry(attempt.entryId());
+        AttemptPhase.Name name = name(today, attempt);
         return new TimingView(
                 today.title(attempt),
                 attempt.id(),
                 attempt.state().word(),
                 Strips.of(today.live(attempt.id())),
-                WindowClock.of(
-                        attempt.state().isBeforeRelease() ? today.flightWindow(entry) : Optional.empty(),
-                        clock.millis()),
+                WindowClock.of(name.isBeforeRelease() ? today.flightWindow(entry) : Optional.empty(), clock.millis()),
                 slot > 0
-                        && attempt.state().isBeforeRelease()
+                        && !name.hasFlown()
                         && new Marks(WatchStore.marked(tx, attempt.id()))
                                 .release(slot)
                                 .isPresent(),
+                name == AttemptPhase.Name.BROKE,
                 today.rules().hold().map(HoldRule::watchedMs).orElse(-1L),
                 signing(tx, today, attempt, slot),
                 slot,
@@ -199,10 +206,11 @@ public final class TimingPages {
                 reading(tx, today, attempt, slot),
                 waits(tx, today, attempt, taken),
                 typesTimes(today, attempt),
+                SaidMeanwhile.seenWatches(tx, attempt.id(), typesTimes(today, attempt)),
                 today.live(attempt.id()).isCaught() && today.rules().hold().isPresent(),
                 places(today.event().timekeepers(), taken),
                 otherWatches(tx, today, attempt, slot, caller),
-                attempt.state() == State.RELEASED && slot > 0 ? List.of() : today.beside(attempt.id()));
+                name == AttemptPhase.Name.IN_THE_AIR && slot > 0 ? List.of() : today.beside(attempt.id()));
     }
 
     private static String reading(Tx tx, Today today, AttemptNow attempt, int slot) {
@@ -212,7 +220,7 @@ public final class TimingPages {
                 .map(r -> "Saved: " + new FlightTime(r.durationMs()).text(2))
                 .orElse("");
         Long official = attempt.officialMs();
-        return official == null || attempt.state() != State.CLOSED
+        return official == null || name(today, attempt) != AttemptPhase.Name.OFFICIAL
                 ? own
                 : own + (own.isEmpty() ? "" : ". ") + "Official time: " + PageWords.time(official, today.event())
                         + (hasSigned(tx, attempt, slot) ? ". Signed." : "");
@@ -220,7 +228,8 @@ public final class TimingPages {
 
     /** What its time still waits for, and whom; empty for nothing. */
     private String waits(Tx tx, Today today, AttemptNow attempt, List<WatchTaken> taken) {
-        return attempt.state() != State.LANDED || AttemptStore.quietNow(tx).isPresent()
+        return name(today, attempt) != AttemptPhase.Name.LANDED
+                        || AttemptStore.quietNow(tx).isPresent()
                 ? ""
                 : WatchesTold.of(tx, attempt, today.event(), true)
                         .awaited()
@@ -246,7 +255,9 @@ public final class TimingPages {
     /** The time that this watch has still to sign, -1 for none. */
     private static long signing(Tx tx, Today today, AttemptNow attempt, int slot) {
         Long official = attempt.officialMs();
-        if (official == null || attempt.state() != State.CLOSED || today.event().dayKind() != DayKind.HOSTING) {
+        if (official == null
+                || name(today, attempt) != AttemptPhase.Name.OFFICIAL
+                || today.event().dayKind() != DayKind.HOSTING) {
             return -1;
         }
         return ResultRecord.signatures(tx, attempt.id()).lacks(AttemptSigned.watch(slot)) ? official : -1;
@@ -265,7 +276,7 @@ public final class TimingPages {
     /** The laptop may hold two watches, of one attempt or of two: each is one tap away, and none is forgotten. */
     private static List<NowView.Choice> otherWatches(Tx tx, Today today, AttemptNow shown, int slot, Caller caller) {
         return today.attempts().stream()
-                .filter(a -> today.isOpen(a) || a.state() == State.LANDED)
+                .filter(a -> today.isOpen(a) || name(today, a) == AttemptPhase.Name.LANDED)
                 .flatMap(a -> WatchStore.watches(tx, a.id()).stream()
                         .filter(w -> w.device().equals(caller.device()))
                         .filter(w -> !a.id().equals(shown.id()) || w.slot() != slot)

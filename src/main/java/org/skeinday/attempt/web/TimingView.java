@@ -11,7 +11,8 @@ import org.skeinday.steps.web.StripView;
  * @param state of the attempt, in the words of the record
  * @param strip where the attempt stands; no step where none was called
  * @param window with its last call
- * @param recalled whether the captain says that it was not released after all
+ * @param recalled whether this watch saw a release that was none: as the captain says, or after its motor broke
+ * @param broke whether its motor broke before it was released
  * @param heldMs how long a held model is watched until its flight is over, -1 where the clock runs on
  * @param signing the official time to sign here, -1 for none
  * @param slot this device's place, 0 before one was taken
@@ -22,6 +23,7 @@ import org.skeinday.steps.web.StripView;
  * @param others attempts that are under way beside this one
  * @param own this device's other watches, by what their address asks for
  * @param typesTimes how many watches a hand watch may stand for; 0 while none may
+ * @param typedSeen when the time of each watch was typed last, as {@code SaidMeanwhile} writes it
  * @param caught whether a time may be the one at the catch
  */
 public record TimingView(
@@ -31,6 +33,7 @@ public record TimingView(
         StripView strip,
         WindowClock window,
         boolean recalled,
+        boolean broke,
         long heldMs,
         long signing,
         int slot,
@@ -39,6 +42,7 @@ public record TimingView(
         String reading,
         String waits,
         int typesTimes,
+        String typedSeen,
         boolean caught,
         List<Place> places,
         List<NowView.Choice> own,

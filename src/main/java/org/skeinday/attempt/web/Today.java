@@ -18,7 +18,6 @@ import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.ResultSheet;
-import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.FlightWindows;
 import org.skeinday.attempt.store.HallWindows;
 import org.skeinday.attempt.store.LiveAttempts;
@@ -206,7 +205,9 @@ record Today(
         return underWay().isPresent()
                 ? Optional.empty()
                 : attempts.stream()
-                        .filter(a -> a.state() == State.CLOSED && a.officialMs() != null && a.closedAtMs() != null)
+                        .filter(a -> live(a.id()).phase().name() == AttemptPhase.Name.OFFICIAL
+                                && a.officialMs() != null
+                                && a.closedAtMs() != null)
                         .max(Comparator.comparingLong(a -> a.closedAtMs() == null ? 0 : a.closedAtMs()));
     }
 

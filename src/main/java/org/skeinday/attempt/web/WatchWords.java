@@ -34,6 +34,20 @@ final class WatchWords {
                 .collect(Collectors.joining(", "));
     }
 
+    /** @param quiet whether nobody is told a time */
+    static List<NowView.Choice> several(Tx tx, String attempt, boolean quiet) {
+        List<String> counting = Readings.thatCount(WatchStore.readings(tx, attempt)).stream()
+                .map(ReadingTaken::id)
+                .toList();
+        return WatchStore.toChooseFrom(tx, attempt).stream()
+                .map(r -> new NowView.Choice(
+                        r.id(),
+                        "watch " + r.slot() + ", " + (r.wasTapped() ? "as it was pressed" : "as it was typed")
+                                + (quiet ? "" : ": " + new FlightTime(r.durationMs()).text(2))
+                                + (counting.contains(r.id()) ? " (counts now)" : "")))
+                .toList();
+    }
+
     /** Who has a watch; on a device that nobody has named the device itself. @param nameOf of a person's id */
     static String who(WatchTaken watch, UnaryOperator<String> nameOf) {
         return !watch.personId().isEmpty()

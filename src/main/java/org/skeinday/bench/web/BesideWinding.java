@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aim;
 import org.skeinday.attempt.AttemptAimed;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.action.SaidMeanwhile;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.contest.EntryAdded;
@@ -30,7 +31,6 @@ import org.skeinday.winding.BatchWinds;
 import org.skeinday.winding.HoldWords;
 import org.skeinday.winding.LaunchAgainstWanted;
 import org.skeinday.winding.Wind;
-import org.skeinday.winding.WindPhase;
 import org.skeinday.winding.store.WindStore;
 
 /** What stands beside a wind: its picture, what is wanted of it, how long it may be held, other motors. */
@@ -110,6 +110,7 @@ final class BesideWinding {
                 form.typedOr("ceiling", wanted.ceilingTyped() == null ? "" : wanted.ceilingTyped()),
                 form.typedOr("unit", units.torqueUnitTyped()),
                 form.typedOr("unit", units.torqueUnitTyped()).replace('-', '·'),
+                SaidMeanwhile.seen(tx, SaidMeanwhile.torques(attempt)),
                 form);
     }
 
@@ -140,10 +141,8 @@ final class BesideWinding {
         if (!held) {
             return new WindingView.Hold(0, "");
         }
-        Optional<WindPhase> since = last(now, WindPhase.STOPPED).or(() -> last(now, WindPhase.BACKED_OFF));
         String words = quiet ? "" : Apart.made("How long it may be held", () -> howLong(now), said -> said);
-        return new WindingView.Hold(
-                heldSince.or(() -> since.map(WindPhase::atMs)).orElse(nowMs), words);
+        return new WindingView.Hold(heldSince.or(now::heldSince).orElse(nowMs), words);
     }
 
     private String howLong(Wind now) {
@@ -152,9 +151,5 @@ final class BesideWinding {
                 Optional.ofNullable(aim.launch()),
                 now.holdReadings(),
                 HoldBleed.DEFAULT_HOLD_SECONDS);
-    }
-
-    private static Optional<WindPhase> last(Wind wind, String phase) {
-        return wind.phases().stream().filter(p -> p.phase().equals(phase)).reduce((a, b) -> b);
     }
 }

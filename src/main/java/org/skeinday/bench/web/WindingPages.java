@@ -71,7 +71,9 @@ public final class WindingPages {
                 ctx -> told(ctx, "gate.pass", "passed", Map.of("passed", "reason"), "adult"));
         routes.post("/winding/count", Role.HELPER, this::count);
         routes.post(
-                "/winding/aim", Role.HELPER, ctx -> told(ctx, "attempt.aim", "launch", "launch", "ceiling", "unit"));
+                "/winding/aim",
+                Role.HELPER,
+                ctx -> told(ctx, "attempt.aim", "launch", Map.of("aim-seen", "seen"), "launch", "ceiling", "unit"));
         routes.post(
                 "/winding/unread",
                 Role.HELPER,
@@ -167,7 +169,10 @@ public final class WindingPages {
             Optional<AttemptNow> underWay =
                     MotorDemand.toWind(tx, device, clock.millis()).stream().findFirst();
             Optional<AttemptNow> attempt = shown.isEmpty() ? underWay : Optional.of(asked(tx, shown));
-            boolean listed = attempt.filter(a -> a.state().isBeforeRelease()).isEmpty();
+            boolean listed = attempt.flatMap(a -> LiveAttempts.find(tx, a.id()))
+                    .map(live -> live.phase().name())
+                    .filter(name -> name.isBeforeRelease() || name.isUrgent())
+                    .isEmpty();
             List<WindingView.Past> flights = listed ? PastFlights.of(tx, LAST_FLIGHTS, shown) : List.of();
             return attempt.flatMap(a -> life(tx, a)
                             .map(life -> of(ctx, tx, a, life, device, form)

@@ -17,7 +17,6 @@ import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.MotorPlan;
-import org.skeinday.attempt.State;
 import org.skeinday.attempt.TurnsRunBack;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.web.Strips;
@@ -202,10 +201,11 @@ final class WindingPresenter {
 
     private WindingView.More more(boolean own, boolean over, boolean quiet, long nowMs, FormErrors form) {
         @Nullable AttemptNow flown = attempt;
-        boolean before = flown != null && flown.state().isBeforeRelease();
+        boolean before = at != null && at.phase().name().isBeforeRelease();
+        boolean flew = at != null && at.phase().name().hasFlown();
         boolean shows = wind != null && !quiet && (over || !own);
         return new WindingView.More(
-                flown != null && !before && (!quiet || own)
+                flown != null && flew && (!quiet || own)
                         ? new FlightPresenter(tx, flown, units).view(wind == null, quiet, form)
                         : null,
                 shows ? beside.picture() : null,
@@ -218,7 +218,7 @@ final class WindingPresenter {
                 wind == null || over ? new WindingView.Hold(0, "") : beside.hold(heldSince(), quiet, nowMs),
                 "",
                 "",
-                flown != null && wind == null && flown.state() == State.CALLED
+                flown != null && at != null && wind == null && at.phase().name() == AttemptPhase.Name.CALLED
                         ? GateView.of(WindingGate.of(tx, flown))
                         : GateView.OPEN,
                 List.of(),

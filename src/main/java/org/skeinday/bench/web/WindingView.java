@@ -142,8 +142,13 @@ public record WindingView(
                 reader, after, told, at, form);
     }
 
-    /** What is wanted, as it can be typed. @param unit in which it is typed, {@code shown} as it stands in labels */
-    public record Aims(String launch, String ceiling, String unit, String shown, FormErrors form) {}
+    /**
+     * What is wanted, as it can be typed.
+     *
+     * @param unit in which it is typed, {@code shown} as it stands in labels
+     * @param seen when it was set last, for the server to see whether that still holds
+     */
+    public record Aims(String launch, String ceiling, String unit, String shown, String seen, FormErrors form) {}
 
     public record Spare(String motor, String words) {}
 

@@ -13,6 +13,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -107,6 +108,53 @@ class HandWatchWebTest {
         assertEquals(200, close("").statusCode());
         assertTrue(record().contains("1:01.2"), record());
         assertTrue(record().contains("hand watch"), record());
+    }
+
+    /** What a device has timed and what was typed of the same watch: neither corrects the other, and typing anew helps nobody. */
+    @Test
+    void of_two_times_of_one_watch_a_person_chooses_one_and_both_stay_in_the_record() throws Exception {
+        fly(61_000);
+        says(200, "2: 1:01.30", typed(laptop, "/attempt/type-time", attempt, 2, "1:01.30"));
+        String doubt = "Watch 2 has sent 1:01.05 and 1:01.";
+        says(200, doubt + "30, none as a correction", laptop.get("/now"));
+        says(200, doubt + "20, none", typed(laptop, "/attempt/type-time", attempt, 2, "1:01.20"));
+        says(422, "Say what holds of watch 2, and why", choose("watch 2, as it was pressed: 1:01.05", ""));
+        says(200, "2: 1:01.05", choose("watch 2, as it was pressed: 1:01.05", "The typed one is of another flight"));
+        assertFalse(laptop.get("/now").body().contains("none as a correction"), "nothing is left to ask");
+        says(200, "2: 1:01.20", choose("watch 2, as it was typed: 1:01.20", "It was of this flight after all"));
+        assertFalse(laptop.get("/now").body().contains("none as a correction"));
+        assertTrue(record().contains("1:01.05 – corrected, or another was chosen"), record());
+        assertEquals(200, close("").statusCode());
+        assertTrue(record().contains("1:01.2"), record());
+    }
+
+    @Test
+    void a_late_time_of_a_device_is_asked_about_again_whatever_was_chosen_before() throws Exception {
+        tap(one, "watch.release", 1, null);
+        tap(two, "watch.release", 2, null);
+        clock.stepBy(Duration.ofMillis(62_000));
+        tap(one, "watch.landing", 1, 61_000);
+        says(200, "2: 1:01.10", typed(laptop, "/attempt/type-time", attempt, 2, "1:01.10"));
+        tap(two, "watch.landing", 2, 61_050);
+        says(200, "Watch 2 has sent 1:01.10 and 1:01.05", laptop.get("/now"));
+        says(200, "2: 1:01.10", choose("watch 2, as it was typed: 1:01.10", "It ran on in the pocket"));
+        assertFalse(laptop.get("/now").body().contains("none as a correction"));
+        tap(two, "watch.landing", 2, 61_070);
+        says(200, "Watch 2 has sent 1:01.10 and 1:01.07", laptop.get("/now"));
+        String gone = value(laptop.get("/now").body(), "<option value=\"([^\"]+)\"[^>]*>watch 2, as it was typed");
+        says(
+                409,
+                "does not stand any more",
+                laptop.form("/watch/judge", Map.of("attempt", attempt, "reading", gone + "x", "judged", "so")));
+    }
+
+    /** @param words of the offer on Now, as they begin */
+    private HttpResponse<String> choose(String words, String why) throws Exception {
+        String now = laptop.get("/now").body();
+        String reading = value(now, "<option value=\"([^\"]+)\"[^>]*>" + Pattern.quote(words));
+        String form = now.substring(now.indexOf("A watch has several times"));
+        String seen = value(form, "name=\"seen\" value=\"([^\"]*)\"");
+        return laptop.form("/watch/judge", Map.of("attempt", attempt, "reading", reading, "seen", seen, "judged", why));
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -183,5 +184,114 @@ class SameSecondWebTest {
             String told = "another motor by now: look again. The laptop said 'Start winding' at ";
             assertTrue(late.body().contains(told), late.body());
         }
+    }
+
+    /** The form of a page that is still to be sent, as the page fills it in. */
+    private static String seen(HttpResponse<String> page, String address, String field) {
+        String form = page.body().substring(page.body().indexOf("hx-post=\"" + address + "\""));
+        return CalledForTests.value(form, "name=\"" + field + "\" value=\"([^\"]*)\"");
+    }
+
+    private static Map<String, String> with(Map<String, String> form, String field, String value) {
+        Map<String, String> more = new HashMap<>(form);
+        more.put(field, value);
+        return more;
+    }
+
+    private List<HttpResponse<String>> bothSay(
+            String address, Map<String, String> form, String field, String one, String other) throws Exception {
+        return atOnce(
+                () -> laptop.form(address, with(form, field, one)),
+                () -> captain.form(address, with(form, field, other)));
+    }
+
+    @Test
+    void torques_and_people_that_two_set_at_once_are_set_once_and_the_other_hears_of_it() throws Exception {
+        String attempt = called();
+        Map<String, String> aim = Map.of(
+                "attempt",
+                attempt,
+                "ceiling",
+                "",
+                "unit",
+                "in-ozf",
+                "aim-seen",
+                seen(laptop.get("/winding"), "/winding/aim", "aim-seen"));
+        oneWins(bothSay("/winding/aim", aim, "launch", "0.2", "0.3"), "Set launch torque and torque limit");
+        String fresh = seen(laptop.get("/winding"), "/winding/aim", "aim-seen");
+        assertEquals(
+                200,
+                captain.form("/winding/aim", with(with(aim, "aim-seen", fresh), "launch", "0.3"))
+                        .statusCode());
+        HttpResponse<String> now = laptop.get("/now");
+        Map<String, String> hands = Map.of(
+                "entry", seen(now, "/attempt/name-hands", "entry"),
+                "number", seen(now, "/attempt/name-hands", "number"),
+                "attempt", attempt,
+                "hands-seen", seen(now, "/attempt/name-hands", "hands-seen"));
+        String winder = CalledForTests.value(now.body(), "name=\"hand-winds\">.*?<option value=\"([^\"]+)\"");
+        oneWins(bothSay("/attempt/name-hands", hands, "hand-winds", winder, ""), "Name them for this attempt");
+    }
+
+    @Test
+    void a_time_that_two_type_for_one_watch_is_typed_once_and_each_types_for_a_watch_of_its_own() throws Exception {
+        String attempt = called();
+        laptop.form("/attempt/move", move(attempt, "released"));
+        laptop.form("/attempt/move", move(attempt, "landed"));
+        HttpResponse<String> now = laptop.get("/now");
+        Map<String, String> typed = Map.of(
+                "attempt", attempt, "typed-slot", "1", "typed-seen", seen(now, "/attempt/type-time", "typed-seen"));
+        oneWins(bothSay("/attempt/type-time", typed, "typed", "1:01.10", "1:01.20"), "Type a watch's time");
+        Map<String, String> beside = with(with(typed, "typed-slot", "2"), "typed", "1:01.30");
+        assertEquals(200, laptop.form("/attempt/type-time", beside).statusCode());
+        Map<String, String> judged = Map.of(
+                "attempt",
+                attempt,
+                "slot",
+                "1",
+                "judged",
+                "so",
+                "seen",
+                seen(laptop.get("/now"), "/watch/judge", "seen"));
+        oneWins(
+                bothSay("/watch/judge", judged, "verdict", "failed", "left-out"),
+                "watch 1: it failed",
+                "watch 1: left out");
+    }
+
+    @Test
+    void an_announced_time_is_noted_once() throws Exception {
+        new FilledForms(laptop)
+                .save(
+                        "events",
+                        new FilledForms(laptop).row("events", "Saltmarsh Rotor Day"),
+                        Map.of("kind", "visiting"));
+        String attempt = called();
+        for (String to : List.of("released", "landed")) {
+            laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to));
+        }
+        Map<String, String> said = Map.of(
+                "attempt", attempt, "announced-seen", seen(laptop.get("/now"), "/attempt/announce", "announced-seen"));
+        oneWins(bothSay("/attempt/announce", said, "announced", "1:01.1", "1:01.7"), "Note the announced time");
+    }
+
+    @Test
+    void where_a_motor_parted_is_said_once_and_who_saw_it_elsewhere_is_told() throws Exception {
+        String attempt = called();
+        laptop.form("/attempt/move", move(attempt, "winding"));
+        laptop.form("/attempt/broke", Map.of("attempt", attempt));
+        String motor = seen(laptop.get("/first"), "/attempt/people-safe", "motor");
+        laptop.form("/attempt/people-safe", Map.of("attempt", attempt, "motor", motor));
+        Map<String, String> parted = Map.of(
+                "attempt",
+                attempt,
+                "motor",
+                motor,
+                "where-seen",
+                seen(laptop.get("/first"), "/attempt/parted", "where-seen"));
+        oneWins(bothSay("/attempt/parted", parted, "place", "knot", "hook"), "Where did it part?");
+        Map<String, String> corrected = Map.of("attempt", attempt, "motor", motor, "place", "ring");
+        assertEquals(
+                200, laptop.form("/attempt/parted", corrected).statusCode(), "who corrects it knows what was said");
     }
 }
