@@ -105,11 +105,17 @@ public final class Demo {
 
     /** A device that has joined the program. @param pin of the coach, empty for every other role */
     public static Visitor joined(App app, String role, String pin, long seed) throws IOException, InterruptedException {
+        return joined(app, role, pin, seed, "");
+    }
+
+    /** The same, used by a person. @param person id; empty for nobody */
+    public static Visitor joined(App app, String role, String pin, long seed, String person)
+            throws IOException, InterruptedException {
         String token = app.joinLink().substring(app.joinLink().indexOf('#') + 1);
         boolean needsCode = role.equals("timekeeper") || role.equals("captain");
         String code = needsCode ? CodeOfDay.handedOut(app.port()) : "";
         Map<String, String> form =
-                Map.of("token", token, "code", code, "role", role, "person", "", "pin", pin, "act", oneMore());
+                Map.of("token", token, "code", code, "role", role, "person", person, "pin", pin, "act", oneMore());
         HttpResponse<String> answer = new Visitor(app.port(), "", seed).form("/join", form);
         if (answer.statusCode() != 204) {
             throw new AssertionError(answer.statusCode() + " " + answer.body());

@@ -432,7 +432,8 @@ class LiveAttemptTest {
     void an_act_in_a_wrong_phase_hears_which_phase_it_is_and_what_can_be_done() {
         in(State.HOLDING, 100, 230L);
         assertEquals(
-                "This attempt is holding. What can be done now: Released, More turns, Some off, Broke, Run it back, Abandon attempt.",
+                "This attempt is holding. What can be done now: Released, More turns, Some off, Broke, Run it back,"
+                        + " Abandon attempt.",
                 PhaseWords.wrongPhase(live(), Hands.CAPTAIN));
         assertEquals(
                 "This attempt is holding. What can be done now: Released.",

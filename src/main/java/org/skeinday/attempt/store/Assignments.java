@@ -30,6 +30,9 @@ public final class Assignments {
     /** Tasks of an attempt that a person is named for; who times is told by the watches. */
     public static final List<String> TASKS = List.of("winds", "reads", "loads", "releases");
 
+    /** Those among them whose hands are on the motor. */
+    private static final List<String> HANDS = List.of("winds", "loads", "releases");
+
     private Assignments() {}
 
     /**
@@ -91,6 +94,19 @@ public final class Assignments {
     /** Who is named for a task; empty where nobody is. */
     public static Optional<Assigned> named(Tx tx, EntryAdded entry, AttemptNumber number, String task) {
         return Said.read(tx, entry, number).of(task);
+    }
+
+    /**
+     * What this person is named for that keeps their hands at the motor; empty for nothing. Whoever is cleared among others is
+     * not named.
+     */
+    public static Optional<String> taskOfHands(Tx tx, EntryAdded entry, AttemptNumber number, String person) {
+        Said said = Said.read(tx, entry, number);
+        return HANDS.stream()
+                .filter(task -> said.of(task)
+                        .filter(assigned -> assigned.people().contains(person))
+                        .isPresent())
+                .findFirst();
     }
 
     /** What is said of one attempt, read once for all its tasks. @param hands person by task */

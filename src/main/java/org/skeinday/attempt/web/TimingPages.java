@@ -12,6 +12,7 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.AttemptSigned;
 import org.skeinday.attempt.Hands;
+import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Readings;
@@ -19,6 +20,7 @@ import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.action.ResultActions;
 import org.skeinday.attempt.action.SaidMeanwhile;
 import org.skeinday.attempt.action.WatchActions;
+import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.WatchStore;
@@ -123,6 +125,7 @@ public final class TimingPages {
                 WindowClock.of(Optional.empty(), clock.millis()),
                 false,
                 false,
+                "",
                 0,
                 -1,
                 0,
@@ -136,6 +139,23 @@ public final class TimingPages {
                 List.of(),
                 List.of(),
                 List.of());
+    }
+
+    /**
+     * What whoever asks does with their hands, from the first crank turn to the release: then they have no key here, whatever
+     * else they are. Empty for everybody else.
+     */
+    private static String handsFull(Tx tx, Today today, AttemptNow attempt, Caller caller) {
+        LiveAttempt live = today.live(attempt.id());
+        EntryAdded entry = today.entry(attempt.entryId());
+        String task = entry.own() && !caller.person().isEmpty()
+                ? Assignments.taskOfHands(tx, entry, attempt.number(), caller.person())
+                        .orElse("")
+                : "";
+        Hands hands = task.isEmpty() ? Hands.TIMEKEEPER : Hands.ON_THE_MOTOR;
+        boolean wound =
+                live.phase().name() == AttemptPhase.Name.WINDING || live.phase().name() == AttemptPhase.Name.HOLDING;
+        return wound && !AttemptActs.of(live, hands).contains(AttemptAct.RELEASED) ? task : "";
     }
 
     private static AttemptPhase.Name name(Today today, AttemptNow attempt) {
@@ -198,6 +218,7 @@ public final class TimingPages {
                                 .release(slot)
                                 .isPresent(),
                 name == AttemptPhase.Name.BROKE,
+                handsFull(tx, today, attempt, caller),
                 today.rules().hold().map(HoldRule::watchedMs).orElse(-1L),
                 signing(tx, today, attempt, slot),
                 slot,

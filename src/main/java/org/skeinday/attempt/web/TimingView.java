@@ -12,6 +12,7 @@ import org.skeinday.steps.web.StripView;
  * @param strip where the attempt stands; no step where none was called
  * @param window with its last call
  * @param recalled whether this watch saw a release that was none: as the captain says, or after its motor broke
+ * @param handsFull what the reader does at the motor, so that they have no key here until the release; else empty
  * @param broke whether its motor broke before it was released
  * @param heldMs how long a held model is watched until its flight is over, -1 where the clock runs on
  * @param signing the official time to sign here, -1 for none
@@ -34,6 +35,7 @@ public record TimingView(
         WindowClock window,
         boolean recalled,
         boolean broke,
+        String handsFull,
         long heldMs,
         long signing,
         int slot,

@@ -99,4 +99,35 @@ class PhaseAskedWebTest {
         assertEquals(200, winding.statusCode(), winding.body());
         assertFalse(winding.body().contains("/winding/landed"), winding.body());
     }
+
+    /** The hands rule: whoever winds has no key on the device that they hold, whatever else they do today. */
+    @Test
+    void a_timekeeper_who_winds_has_no_key_from_the_first_turn_to_the_release() throws Exception {
+        String now = laptop.get("/now").body();
+        String winder = CalledForTests.value(now, "(?s)name=\"hand-winds\">.*?<option value=\"([^\"]+)\"");
+        done(
+                "/attempt/name-hands",
+                "entry",
+                CalledForTests.value(now, "name=\"entry\" value=\"([^\"]+)\""),
+                "number",
+                "1",
+                "hand-winds",
+                winder);
+        Visitor own = Demo.joined(app, "timekeeper", "", 73, winder);
+        assertEquals(
+                200,
+                own.form("/watch/take", Map.of("attempt", attempt, "slot", "2")).statusCode());
+        String line = "You are the one who winds it: until the release you have no key here.";
+        assertTrue(keys(own).contains("data-watch-target") && !keys(own).contains(line), keys(own));
+        done("/attempt/move", "to", "winding");
+        assertTrue(keys(own).contains(line) && !keys(own).contains("data-watch-target"), keys(own));
+        assertTrue(keys(own).contains("Somebody with free hands takes watch 2 over."), keys(own));
+        assertFalse(timing().contains("until the release you have no key"), "others have theirs");
+        done("/attempt/move", "to", "released");
+        assertTrue(keys(own).contains("data-watch-target"), keys(own));
+    }
+
+    private static String keys(Visitor who) throws Exception {
+        return who.get("/timing/part").body();
+    }
 }
