@@ -1,5 +1,7 @@
 package org.skeinday.attempt;
 
+import org.skeinday.contest.DayKind;
+
 /** What somebody can do to an attempt, or report of it. Which phase and which hands offer it: {@link AttemptActs}. */
 public enum AttemptAct {
     CALL("Call", Way.ON),
@@ -62,6 +64,16 @@ public enum AttemptAct {
     /** As the key says it. */
     public String words() {
         return words;
+    }
+
+    /** The same on a day of this kind. */
+    public String words(DayKind day) {
+        return this == CLOSE && day == DayKind.VISITING ? "Count the announced time" : words;
+    }
+
+    /** Whether a day of this kind has it: nothing is announced to a host, and a guest signs nothing here. */
+    boolean isOf(DayKind day) {
+        return (this != ANNOUNCE || day == DayKind.VISITING) && (this != SIGN || day == DayKind.HOSTING);
     }
 
     /** Of what is wound: never while the hall stands still. */

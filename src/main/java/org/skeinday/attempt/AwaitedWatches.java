@@ -42,7 +42,7 @@ public record AwaitedWatches(List<Integer> missing, boolean differ) {
     /** What and who; empty when nothing is waited for. @param who the person at a place, empty where nobody is named */
     public Optional<String> words(IntFunction<String> who) {
         if (missing.isEmpty()) {
-            return differ ? Optional.of("the watches are in doubt: the captain decides") : Optional.empty();
+            return differ ? Optional.of("the captain: the watches are in doubt") : Optional.empty();
         }
         return Optional.of("the time of "
                 + missing.stream()

@@ -50,7 +50,7 @@ public final class PhaseWords {
                     case HOSTING -> "signed";
                 };
             case BROKE -> "broke";
-            case RUN_BACK -> "run back";
+            case RUN_BACK -> "to be run back"; // as a motor that was is "run back"
             case ABANDONED -> "abandoned";
             case VOID -> "void";
         };
@@ -78,7 +78,8 @@ public final class PhaseWords {
     private static String whatNow(LiveAttempt attempt, Hands hands) {
         String words = AttemptActs.of(attempt, hands).stream()
                 .filter(act -> act != AttemptAct.START_AGAIN) // whether it may say the event's rules
-                .map(AttemptAct::words)
+                .filter(act -> act.isOf(attempt.day()))
+                .map(act -> act.words(attempt.day()))
                 .collect(Collectors.joining(", "));
         if (!words.isEmpty()) {
             return "What can be done now: " + words + ".";

@@ -41,6 +41,10 @@ class BackwardSumTest {
         assertEquals(11 * MINUTE, RELEASE.leftAfterMs(0, 0, 20 * MINUTE, null, 0));
         assertEquals(8 * MINUTE, RELEASE.leftAfterMs(0, 5 * MINUTE, 20 * MINUTE, null, 0), "winding waits for it");
         assertEquals(0, RELEASE.leftAfterMs(0, 0, 8 * MINUTE, null, 0));
+        assertEquals(
+                RELEASE.leftAfterMs(5 * MINUTE, 5 * MINUTE, 17 * MINUTE, Part.FLY, 5 * MINUTE),
+                RELEASE.leftAfterMs(0, 5 * MINUTE, 17 * MINUTE, Part.WIND, -10 * MINUTE),
+                "what is wound before the window opens flies in it");
     }
 
     @Test

@@ -442,6 +442,13 @@ class LiveAttemptTest {
         assertEquals(
                 "This attempt is holding. What can be done now: nothing from here; the captain has the next key.",
                 PhaseWords.wrongPhase(live(), Hands.ON_THE_MOTOR));
+        in(State.LANDED, 100, 230L);
+        String hosting = PhaseWords.wrongPhase(live(), Hands.CAPTAIN);
+        assertTrue(hosting.contains("Take the official time") && !hosting.contains("announced"), hosting);
+        day = DayKind.VISITING;
+        String visiting = PhaseWords.wrongPhase(live(), Hands.CAPTAIN);
+        assertTrue(visiting.contains("Count the announced time") && !visiting.contains("official"), visiting);
+        day = DayKind.HOSTING;
         state = State.SCRUBBED;
         assertEquals(
                 "This attempt is abandoned. Nothing more is done to it.", PhaseWords.wrongPhase(live(), Hands.CAPTAIN));

@@ -89,6 +89,14 @@ class WatchesTest {
     }
 
     @Test
+    void one_that_is_down_before_the_other_is_not_the_only_one_left() {
+        var forAPerson = person(watches("61.21").decide(rule(2)));
+        assertEquals(
+                List.of("Of 2 watches 1 is heard of. Wait for the others, or say that they failed."),
+                forAPerson.reasons());
+    }
+
+    @Test
     void without_a_time_or_a_rule_for_so_many_there_is_no_proposal_but_a_reason() {
         var failed = new Watches(List.of(new Failed("A", "dropped")));
         var none = person(failed.decide(rule(1)));

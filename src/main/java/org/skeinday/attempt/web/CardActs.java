@@ -76,9 +76,7 @@ final class CardActs {
             case MORE_TURNS -> Optional.of(new NowView.Deed("/attempt/more-turns", act.words(), "more-turns"));
             case NOT_BROKEN -> Optional.of(new NowView.Deed("/attempt/not-broken", act.words(), "not-broken"));
             case NOT_RELEASED, STILL_FLYING -> Optional.of(new NowView.Deed("/attempt/take-back", act.words(), "back"));
-            case CLOSE ->
-                Optional.of(new NowView.Deed(
-                        "/attempt/close", day == DayKind.VISITING ? "Count the announced time" : act.words(), ""));
+            case CLOSE -> Optional.of(new NowView.Deed("/attempt/close", act.words(day), ""));
             case CALL,
                     PEOPLE_SAFE,
                     SAY_WHERE,

@@ -67,6 +67,6 @@ final class GateWords {
     }
 
     private static String words(GatePassed pass, int open, UnaryOperator<String> nameOf) {
-        return nameOf.apply(pass.adultId()) + ": " + pass.reason() + " (open: " + open + ")";
+        return nameOf.apply(pass.adultId()) + ": " + pass.reason() + " (for " + open + " that were open)";
     }
 }

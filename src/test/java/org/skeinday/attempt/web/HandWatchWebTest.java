@@ -102,7 +102,7 @@ class HandWatchWebTest {
         says(422, "is not a time", typed(laptop, "/attempt/type-time", attempt, 2, "1.01.30"));
         says(422, "watch 1 to 2", typed(laptop, "/attempt/type-time", attempt, 3, "1:01.30"));
         says(200, "2: 1:03.30", typed(laptop, "/attempt/type-time", attempt, 2, "1:03.30"));
-        says(200, "the watches are in doubt: the captain decides", laptop.get("/now"));
+        says(200, "waits for</dt><dd>the captain: the watches are in doubt", laptop.get("/now"));
         says(200, "2: 1:01.20", typed(laptop, "/attempt/type-time", attempt, 2, "1:01.20"));
         assertFalse(laptop.get("/now").body().contains("waits for"), "in place of the slip, with nothing to ask");
         assertEquals(200, close("").statusCode());

@@ -89,7 +89,7 @@ class LiveRestartWebTest {
         CalledForTests.letWind(laptop, attempt);
         laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "winding"));
         laptop.form("/attempt/give-up", Map.of("attempt", attempt, "reason", "a rib broke"));
-        same("run back");
+        same("to be run back");
         assertTrue(laptop.get("/bench").body().contains("Run it back: how many turns are on?"));
         laptop.form("/attempt/run-back", Map.of("attempt", attempt, "motor", motor("A3"), "turns", "30"));
         same("abandoned");

@@ -26,7 +26,7 @@ import org.skeinday.prepare.FilledForms;
 /** An attempt of several winds: what is said of the one at hand, and what its record tells of all. */
 @Timeout(60)
 class WindsToldWebTest {
-    private static final Pattern IN_FORCE = Pattern.compile("<dt>answered for by</dt><dd>[^<]*\\(open: (\\d+)\\)<");
+    private static final Pattern IN_FORCE = Pattern.compile("<dt>answered for by</dt><dd>[^<]*\\(for (\\d+) that were open\\)<");
     private static final Pattern WINDS =
             Pattern.compile("<dt>(wind \\d[^<]*), \\d\\d:\\d\\d:\\d\\d</dt><dd>([^<]+)</dd>");
 
@@ -114,7 +114,7 @@ class WindsToldWebTest {
         List<Integer> wound = answered(laptop.get("/now").body());
         assertEquals(1, wound.size());
         assertEquals(wound, answered(record()));
-        assertTrue(record().contains("(open: " + all + "), asked again or checked since"), record());
+        assertTrue(record().contains("(for " + all + " that were open), asked again or checked since"), record());
         assertFalse(laptop.get("/now").body().contains("asked again or checked since"), "Now says what holds");
     }
 

@@ -261,14 +261,14 @@ class ChecksWebTest {
         }
         for (String page : new String[] {"/now", "/attempt/" + attempt}) {
             String held = laptop.get(page).body();
-            assertTrue(held.contains("answered for by</dt><dd>Mrs Grebe: looked at it myself (open: "), held);
+            assertTrue(held.contains("answered for by</dt><dd>Mrs Grebe: looked at it myself (for "), held);
         }
         says(422, "Nothing is waited for", helperPassAgain(attempt));
         says(200, ">Wound</button>", wind(attempt));
         String card = laptop.get("/now").body();
         assertFalse(card.contains("Mrs Grebe"), "all was ticked since, and it is wound without an answer: " + card);
         String told = laptop.get("/attempt/" + attempt).body();
-        assertTrue(told.contains("Mrs Grebe: looked at it myself (open: "), "the attempt's own page keeps it: " + told);
+        assertTrue(told.contains("Mrs Grebe: looked at it myself (for "), "the attempt's own page keeps it: " + told);
         assertTrue(told.contains("asked again or checked since"), told);
     }
 
