@@ -43,7 +43,8 @@ public record BackwardSum(Map<Part, Estimate> estimates, boolean landingInside) 
         long at = nowMs;
         for (Part part : Part.values()) {
             if (running == null || part.compareTo(running) >= 0) {
-                long from = part == running ? sinceMs : part == Part.WIND || part == Part.FLY ? Math.max(at, opensMs) : at;
+                long from =
+                        part == running ? sinceMs : part == Part.WIND || part == Part.FLY ? Math.max(at, opensMs) : at;
                 at = Math.max(at, from + ms(part));
             }
         }

@@ -60,7 +60,10 @@ public record Watches(List<WatchReading> readings) {
             reasons.add("Of " + rule.wanted() + " watches " + readings.size() + (readings.size() == 1 ? " is" : " are")
                     + " heard of. Wait for the others, or say that they failed.");
         }
-        if (count == 1 && rule.wanted() > 1 && readings.size() >= rule.wanted() && rule.ifOne() == WatchesRule.IfOne.PERSON) {
+        if (count == 1
+                && rule.wanted() > 1
+                && readings.size() >= rule.wanted()
+                && rule.ifOne() == WatchesRule.IfOne.PERSON) {
             reasons.add("One watch is left: " + counted().get(0).words() + aside("; ") + ". Say whether it counts.");
         }
         Spread.doubt(counted(), rule.spreadMs()).ifPresent(reasons::add);

@@ -62,7 +62,7 @@ class LiveKillFaultIT {
 
         taken(curlew, "/attempt/give-up", Map.of("reason", "a rib broke"));
         phase(wind(avocet, "B5"), "broke", 40_000);
-        killed(Map.of(curlew, "run back", avocet, "broke"));
+        killed(Map.of(curlew, "to be run back", avocet, "broke"));
 
         assertFirst("Run it back: how many turns are on?");
         taken(curlew, "/attempt/run-back", Map.of("motor", motor("C1"), "turns", "30"));

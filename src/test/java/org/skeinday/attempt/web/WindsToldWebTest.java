@@ -26,7 +26,8 @@ import org.skeinday.prepare.FilledForms;
 /** An attempt of several winds: what is said of the one at hand, and what its record tells of all. */
 @Timeout(60)
 class WindsToldWebTest {
-    private static final Pattern IN_FORCE = Pattern.compile("<dt>answered for by</dt><dd>[^<]*\\(for (\\d+) that were open\\)<");
+    private static final Pattern IN_FORCE =
+            Pattern.compile("<dt>answered for by</dt><dd>[^<]*\\(for (\\d+) that were open\\)<");
     private static final Pattern WINDS =
             Pattern.compile("<dt>(wind \\d[^<]*), \\d\\d:\\d\\d:\\d\\d</dt><dd>([^<]+)</dd>");
 
