@@ -98,7 +98,8 @@ create table attempt_judged (
   attempt_id varchar(80) primary key,
   reason varchar(400),
   contact_ms bigint,
-  of_contact boolean
+  of_contact boolean,
+  contacts int
 );
 -- What the captain decided of a watch: each word is kept, the last holds.
 create table attempt_watch_judged (

@@ -7,5 +7,6 @@ create table evidence_mark (
   confirmed boolean not null,
   confirmed_by varchar(80),
   at_ms bigint,
+  asked boolean,
   primary key (flight_id, measured)
 );

@@ -1,5 +1,6 @@
 package org.skeinday.attempt;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +16,8 @@ import org.skeinday.units.Preconditions;
 public record Contacts(int count) {
     private static final int MOST = 9999;
     private static final String NONE = "none";
+    /** Own default: what is seen within this time of each other, two have seen of one contact. */
+    private static final long ONE_MS = 2_000;
     /** As people write on a card that there was none. */
     private static final Set<String> NO_CONTACT = Set.of(NONE, "no", "0", "-", "–", "0 contacts");
 
@@ -29,6 +32,26 @@ public record Contacts(int count) {
         return text != null
                 && !text.isBlank()
                 && parse(text.strip()).filter(c -> c.count() == 0).isEmpty();
+    }
+
+    /**
+     * How many are known of one flight: what was written and what was seen may be the same ones. Whatever somebody wrote
+     * without a number is one.
+     *
+     * @param noted as on the card; null or empty where nothing was
+     * @param seenMs when watches marked one or somebody saw it caught, in ms since the release, in any order
+     */
+    public static int known(@Nullable String noted, List<Long> seenMs) {
+        int written = noted == null || !isContact(noted)
+                ? 0
+                : parse(noted.strip()).map(Contacts::count).orElse(1);
+        int seen = 0;
+        @Nullable Long last = null;
+        for (long ms : seenMs.stream().sorted().toList()) {
+            seen += last != null && ms - last <= ONE_MS ? 0 : 1;
+            last = ms;
+        }
+        return Math.max(written, seen);
     }
 
     /** As the record has them. */

@@ -71,7 +71,7 @@ public record Flight(
     /** One of its numbers in the record's own unit; null where it is not known. */
     public @Nullable Double number(Measured what) {
         return switch (what) {
-            case FLIGHT -> null;
+            case FLIGHT, AT_FULL -> null;
             case CRANK_TURNS -> stopCrankTurns;
             case BACK_OFF -> backOffCrankTurns;
             case REMAINING -> remainingCrankTurns;

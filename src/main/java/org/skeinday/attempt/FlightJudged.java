@@ -11,12 +11,15 @@ import org.jspecify.annotations.Nullable;
  * @param contactMs when it touched something, in ms since the release, null when that is not known
  * @param ofContact whether a contact was known when it was said; null in records of before, where whoever noted turns
  *     alone has left the same word
+ * @param contacts how many were known when it was said, as {@link Contacts#known} counts them; null in records of before,
+ *     whose words decide of all
  */
 public record FlightJudged(
         String attemptId,
         @Nullable String reason,
         @Nullable Long contactMs,
-        @Nullable Boolean ofContact) {
+        @Nullable Boolean ofContact,
+        @Nullable Integer contacts) {
     public FlightJudged {
         if (reason != null && reason.isBlank()) {
             throw new IllegalArgumentException("A flight that is left out must have a reason, but had none");
@@ -27,9 +30,24 @@ public record FlightJudged(
         }
     }
 
-    /** Whether it decides of a flight that touched something: what was told of it later, nobody has decided of. */
-    public boolean decidesOfContact() {
-        return reason != null || Boolean.TRUE.equals(ofContact);
+    /** Where so many contacts were known. */
+    public static FlightJudged knowing(
+            int contacts, String attemptId, @Nullable String reason, @Nullable Long contactMs) {
+        return new FlightJudged(attemptId, reason, contactMs, contacts > 0, contacts);
+    }
+
+    /**
+     * Whether it decides of a flight that touched something: what was told of it later, nobody has decided of.
+     *
+     * @param now how many contacts are known by now, as {@link Contacts#known} counts them
+     */
+    public boolean decidesOfContact(int now) {
+        return reason != null || Boolean.TRUE.equals(ofContact) && (contacts == null || now <= contacts);
+    }
+
+    /** The same as files have it, which know no moments of contacts: whether it decides of so many as are known now. */
+    public FlightJudged asOf(int now) {
+        return decidesOfContact(now) ? this : new FlightJudged(attemptId, reason, contactMs, false, null);
     }
 
     /** From release to the contact; null when there was none or nobody saw when. */

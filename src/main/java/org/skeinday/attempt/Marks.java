@@ -108,12 +108,17 @@ public final class Marks {
 
     /** The first moment at which any watch saw the model touch something, ms after the release. */
     public Optional<Long> firstContactMs() {
+        return contactsMs().stream().min(Comparator.naturalOrder());
+    }
+
+    /** Each moment at which any watch saw the model touch something, ms after the release. */
+    public List<Long> contactsMs() {
         return IntStream.rangeClosed(1, 3)
                 .boxed()
                 .flatMap(slot -> flight(slot).stream())
                 .filter(m -> m.is(WatchMark.TOUCHED) || m.is(WatchMark.HELD))
                 .map(WatchMarked::msOrZero)
-                .min(Comparator.naturalOrder());
+                .toList();
     }
 
     /** What speaks against the clock of this watch, one sentence each. */

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindCounted;
@@ -12,6 +13,8 @@ import org.skeinday.winding.WindCounted;
  * Everything in a record, or in files, that tells of windings.
  *
  * @param counted the turns of winds, by the wind's id, as far as somebody counted
+ * @param offered ids of attempts, practice flights and winds whose crank turns a form only proposed: what somebody counted
+ *     goes before them
  * @param placeRatios by attempt id: motor turns to one crank turn of the winder at its place, as far as that is known
  */
 public record WindingEvidence(
@@ -21,6 +24,7 @@ public record WindingEvidence(
         List<WindBegun> winds,
         Map<String, WindCounted> counted,
         List<TurnsRunBack> runBacks,
+        Set<String> offered,
         Map<String, Double> placeRatios) {
     /** Of files, which carry attempts with their places and flights alone. */
     public static WindingEvidence ofFiles(
@@ -32,6 +36,6 @@ public record WindingEvidence(
         for (AttemptStation at : places) {
             Optional.ofNullable(at.winderRatio()).ifPresent(ratio -> ratios.put(at.attemptId(), ratio));
         }
-        return new WindingEvidence(events, attempts, flights, List.of(), Map.of(), List.of(), ratios);
+        return new WindingEvidence(events, attempts, flights, List.of(), Map.of(), List.of(), Set.of(), ratios);
     }
 }

@@ -99,16 +99,33 @@ final class WindingsOnRecord {
     /** @param alone whether the attempt's stop count can be of this motor only */
     private MotorWinding read(AttemptImported attempt, String motor, List<WindBegun> winds, boolean alone) {
         WindBegun first = winds.get(0);
-        Double most = null;
-        for (WindBegun wind : winds) {
-            Double turns = turns(wind);
-            most = most == null || turns != null && turns > most ? turns : most;
-        }
         Integer stop = alone ? attempt.stopCountCrankTurns() : null;
-        Double turns = most == null && stop != null
-                ? (Double) (stop * winds.get(winds.size() - 1).ratio())
-                : most;
-        return of(attempt, first.id(), motor, first.atMs(), turns);
+        Double typed = stop == null
+                ? null
+                : (Double) (stop * winds.get(winds.size() - 1).ratio());
+        List<WindBegun> counted =
+                winds.stream().filter(wind -> !isOffered(wind.id())).toList();
+        Double most = most(counted);
+        if (most == null) {
+            boolean typedCounts = typed != null && !isOffered(attempt.id());
+            Double proposed = most(winds);
+            most = typedCounts || proposed == null ? typed : proposed;
+        }
+        return of(attempt, first.id(), motor, first.atMs(), most);
+    }
+
+    /** Of winds that went on one upon the other the most turns; null where nobody counted any. */
+    private @Nullable Double most(List<WindBegun> winds) {
+        return winds.stream()
+                .map(this::turns)
+                .filter(Objects::nonNull)
+                .max(Comparator.naturalOrder())
+                .orElse(null);
+    }
+
+    /** Whether a form only proposed its turns. */
+    private boolean isOffered(String id) {
+        return evidence.offered().contains(id);
     }
 
     private MotorWinding of(
@@ -151,7 +168,9 @@ final class WindingsOnRecord {
             WindBegun wind = logged.get(flight.id());
             Integer stop = flight.crankTurns();
             Double typed = stop == null ? null : (Double) (stop * flight.winderRatio());
-            Double turns = typed == null && wind != null ? turns(wind) : typed;
+            Double counted = wind == null ? null : turns(wind);
+            boolean better = wind != null && isOffered(flight.id()) && !isOffered(wind.id());
+            Double turns = typed == null || better && counted != null ? counted : typed;
             windings.add(
                     outside(flight.id(), wind == null ? null : wind.id(), flight.motorId(), flight.flownAtMs(), turns));
         }

@@ -5,4 +5,9 @@ public record Doubted(Unlikely why, String words) {
     public Measured about() {
         return why.about();
     }
+
+    /** Whether that number may be the wrong one. */
+    public boolean concerns(Measured what) {
+        return why.numbers().contains(what);
+    }
 }

@@ -10,13 +10,15 @@ import org.jspecify.annotations.Nullable;
  * @param judged whether a person has said that it does not count, or that it does whatever it touched
  * @param counts as a whole
  * @param touched what it touched, as marks or cards have it; empty when it touched nothing
+ * @param contacts how many of them are known, 0 or more
  * @param contact from release to the contact, null when there was none or nobody saw when
- * @param doubted what is unlikely or impossible, confirmed or not
+ * @param doubted what is unlikely or impossible
  */
 public record FlightEvidence(
         boolean judged,
         Counts counts,
         String touched,
+        int contacts,
         @Nullable Duration contact,
         ValueMarks marks,
         List<Doubted> doubted) {
@@ -30,7 +32,14 @@ public record FlightEvidence(
     /** Where nothing is told of what it touched beyond what {@code counts} says. */
     public FlightEvidence(
             boolean judged, Counts counts, @Nullable Duration contact, ValueMarks marks, List<Doubted> doubted) {
-        this(judged, counts, counts.isUndecided() ? counts.detail() : "", contact, marks, doubted);
+        this(
+                judged,
+                counts,
+                counts.isUndecided() ? counts.detail() : "",
+                counts.isUndecided() ? 1 : 0,
+                contact,
+                marks,
+                doubted);
     }
 
     /** Nothing speaks against it. */
@@ -44,12 +53,12 @@ public record FlightEvidence(
 
     /** The same with marks of its values. */
     public FlightEvidence marked(ValueMarks of) {
-        return new FlightEvidence(judged, counts, touched, contact, of, doubted);
+        return new FlightEvidence(judged, counts, touched, contacts, contact, of, doubted);
     }
 
     /** The same with its unlikely values. */
     public FlightEvidence doubting(List<Doubted> of) {
-        return new FlightEvidence(judged, counts, touched, contact, marks, of);
+        return new FlightEvidence(judged, counts, touched, contacts, contact, marks, of);
     }
 
     /** Whether this number may enter a fit. @param number in the record's own unit */
@@ -60,7 +69,7 @@ public record FlightEvidence(
     /** What speaks against this number alone, whether the flight counts or not. */
     public Counts measured(Measured what, @Nullable Double number) {
         String doubt = doubted.stream()
-                .filter(d -> d.about() == what)
+                .filter(d -> d.concerns(what))
                 .map(Doubted::words)
                 .findFirst()
                 .orElse("");

@@ -10,7 +10,9 @@ public enum Measured {
     LAUNCH_TORQUE("launch torque"),
     BACK_OFF("back-off"),
     REMAINING("turns remaining"),
-    TIME("time");
+    TIME("time"),
+    /** Of a wind alone: no flight tells it. */
+    AT_FULL("crank turns at full stretch");
 
     private final String words;
 

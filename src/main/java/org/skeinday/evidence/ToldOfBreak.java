@@ -26,13 +26,20 @@ public record ToldOfBreak(
         return List.copyOf(doubts);
     }
 
+    private static final String ASKED_BEFORE = "it was asked about where it was read";
+
+    /** The turns, in motor turns, or the torque; null where nobody told it. */
+    public @Nullable Double number(Measured what) {
+        return what == Measured.CRANK_TURNS ? motorTurns : torqueNmm;
+    }
+
     /** Of the turns or of the torque, what a person has not confirmed, in words; empty when nothing is. */
     public String open(Measured what, ValueMarks marks) {
-        Double number = what == Measured.CRANK_TURNS ? motorTurns : torqueNmm;
+        Double number = number(what);
         return doubts().stream()
                 .filter(doubt -> doubt.about() == what && !marks.isConfirmed(what, number))
                 .map(Doubted::words)
                 .findFirst()
-                .orElse("");
+                .orElse(marks.isAsked(what, number) ? ASKED_BEFORE : "");
     }
 }

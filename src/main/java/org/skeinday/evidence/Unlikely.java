@@ -1,26 +1,33 @@
 package org.skeinday.evidence;
 
+import java.util.List;
+
 /** Why a value is asked about where it comes in. Each names the rule that it breaks. */
 public enum Unlikely {
-    MORE_OFF_THAN_WOUND(Measured.BACK_OFF),
-    MORE_LEFT_THAN_WOUND(Measured.REMAINING),
-    LAUNCH_ABOVE_PEAK(Measured.LAUNCH_TORQUE),
+    MORE_OFF_THAN_WOUND(Measured.BACK_OFF, Measured.CRANK_TURNS),
+    MORE_LEFT_THAN_WOUND(Measured.REMAINING, Measured.CRANK_TURNS),
+    LAUNCH_ABOVE_PEAK(Measured.LAUNCH_TORQUE, Measured.PEAK_TORQUE),
     PEAK_OFF_THE_METER(Measured.PEAK_TORQUE),
     LAUNCH_OFF_THE_METER(Measured.LAUNCH_TORQUE),
     HELD_OFF_THE_METER(Measured.PEAK_TORQUE),
     HELD_ABOVE_PEAK(Measured.PEAK_TORQUE),
     TURNS_BEYOND_BREAKING(Measured.CRANK_TURNS),
     UNUSUAL_TIME(Measured.TIME),
-    UNUSUAL_SPEED(Measured.TIME);
+    UNUSUAL_SPEED(Measured.TIME, Measured.CRANK_TURNS);
 
-    private final Measured about;
+    private final List<Measured> numbers;
 
-    Unlikely(Measured about) {
-        this.about = about;
+    Unlikely(Measured... numbers) {
+        this.numbers = List.of(numbers);
     }
 
-    /** The value that is out of fits until it is confirmed. */
+    /** The value beside which it is asked. */
     public Measured about() {
-        return about;
+        return numbers.get(0);
+    }
+
+    /** Of numbers that contradict each other nobody knows which is wrong: all are out of fits until they are confirmed. */
+    public List<Measured> numbers() {
+        return numbers;
     }
 }

@@ -15,6 +15,8 @@ import org.skeinday.units.Preconditions;
  * @param confirmed whether somebody said that it was so
  * @param confirmedBy person id, null where the device has none
  * @param atMs by the server's clock, ms since 1970 UTC; null where a file did not say
+ * @param asked whether it was still asked about where a file took it out, of marks of the needle that the file has not;
+ *     null elsewhere: what is unlikely of a number follows from the number
  */
 public record ValueMarked(
         String flightId,
@@ -23,7 +25,20 @@ public record ValueMarked(
         String source,
         boolean confirmed,
         @Nullable String confirmedBy,
-        @Nullable Long atMs) {
+        @Nullable Long atMs,
+        @Nullable Boolean asked) {
+    /** Of which nothing else is asked than what follows from the number. */
+    public ValueMarked(
+            String flightId,
+            String measured,
+            @Nullable Double number,
+            String source,
+            boolean confirmed,
+            @Nullable String confirmedBy,
+            @Nullable Long atMs) {
+        this(flightId, measured, number, source, confirmed, confirmedBy, atMs, null);
+    }
+
     public ValueMarked {
         Preconditions.filled("The flight", flightId);
         if ((Measured.of(measured) == Measured.FLIGHT) != (number == null)) {
@@ -35,6 +50,11 @@ public record ValueMarked(
 
     public Measured about() {
         return Measured.of(measured);
+    }
+
+    /** Whether it came in as asked about and nobody has confirmed it. */
+    public boolean isAsked() {
+        return Boolean.TRUE.equals(asked) && !confirmed;
     }
 
     public Source from() {

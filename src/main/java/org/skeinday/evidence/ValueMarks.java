@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +26,13 @@ public final class ValueMarks {
         Map<Measured, ValueMarked> marks = new EnumMap<>(Measured.class);
         ofOneFlight.forEach(mark -> marks.put(mark.about(), mark));
         return marks.isEmpty() ? NONE : new ValueMarks(marks);
+    }
+
+    /** Of several flights, by flight; who has none is not there. @param all those of one flight in their order */
+    public static Map<String, ValueMarks> byFlight(List<ValueMarked> all) {
+        return all.stream()
+                .collect(Collectors.groupingBy(
+                        ValueMarked::flightId, Collectors.collectingAndThen(Collectors.toList(), ValueMarks::of)));
     }
 
     /** The same where nothing was said of how the flight itself came. */
@@ -85,6 +93,11 @@ public final class ValueMarks {
         return of(what, number)
                 .filter(mark -> mark.from() == Source.OFFERED && !mark.confirmed())
                 .isPresent();
+    }
+
+    /** Whether this number came in as asked about and nobody has said that it was so. */
+    public boolean isAsked(Measured what, @Nullable Double number) {
+        return of(what, number).filter(ValueMarked::isAsked).isPresent();
     }
 
     /** Whether somebody said that this number was so. */

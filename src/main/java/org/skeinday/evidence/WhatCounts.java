@@ -43,9 +43,10 @@ public final class WhatCounts {
      * @param counted whether its turns were counted
      * @param paced whether it was cranked to a metronome
      * @param leftOut why a person left it out; empty otherwise
+     * @param offered whether a form only proposed its count, and nobody has confirmed it
      * @param doubt why its count is unlikely, in words; empty when it is not, and when somebody confirmed it
      */
-    public static Counts turnsOfWind(boolean counted, boolean paced, String leftOut, String doubt) {
+    public static Counts turnsOfWind(boolean counted, boolean paced, String leftOut, boolean offered, String doubt) {
         if (!counted) {
             return Counts.not(NotCounted.TURNS_NOT_COUNTED, "");
         }
@@ -55,6 +56,9 @@ public final class WhatCounts {
         if (!leftOut.isBlank()) {
             return Counts.leftOut(leftOut);
         }
+        if (offered) {
+            return Counts.not(NotCounted.OFFERED, "");
+        }
         return doubt.isEmpty() ? Counts.yes() : Counts.not(NotCounted.DOUBTED, doubt);
     }
 
@@ -62,9 +66,13 @@ public final class WhatCounts {
      * What was read of a wind.
      *
      * @param turns what its turns are worth: without them the readings say nothing
+     * @param offered whether a form only proposed turns between which the readings lie, and nobody has confirmed them
      * @param openDoubts readings that were asked about and of which nobody has said anything
      */
-    public static Counts readingsOfWind(Counts turns, int openDoubts) {
+    public static Counts readingsOfWind(Counts turns, boolean offered, int openDoubts) {
+        if (turns.isYes() && offered) {
+            return Counts.not(NotCounted.OFFERED, "");
+        }
         return !turns.isYes() || openDoubts == 0
                 ? turns
                 : Counts.not(
@@ -74,6 +82,6 @@ public final class WhatCounts {
 
     /** What was read of a wind of which nobody has said more. */
     public static Counts wind(boolean counted, boolean paced, int openDoubts) {
-        return readingsOfWind(turnsOfWind(counted, paced, "", ""), openDoubts);
+        return readingsOfWind(turnsOfWind(counted, paced, "", false, ""), false, openDoubts);
     }
 }

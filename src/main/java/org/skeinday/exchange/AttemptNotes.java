@@ -95,7 +95,7 @@ final class AttemptNotes {
         Long contact = Numbers.time(row, "contact at", 0, ReadingTaken.LONGEST_MS);
         String counts = row.word(COUNTS);
         boolean reason = !row.isEmpty("says nothing");
-        boolean touched = touched(row.text("contacts"), !row.isEmpty("caught at"));
+        int contacts = contacts(row.text("contacts"), !row.isEmpty("caught at"));
         if (counts.equals("no") != reason && !counts.isEmpty()) {
             row.error(
                     "says nothing",
@@ -103,7 +103,7 @@ final class AttemptNotes {
                             ? "a flight that counts has no reason against it"
                             : "a flight that does not count needs a reason",
                     reason ? "leave this empty, or write no in counts" : "write why, for example touched the wall");
-        } else if (counts.equals("undecided") && !touched) {
+        } else if (counts.equals("undecided") && contacts == 0) {
             row.error(
                     COUNTS,
                     "a flight is undecided as long as nobody has said what its contact means, and this one has none",
@@ -112,13 +112,13 @@ final class AttemptNotes {
             context.take(
                     row,
                     "attempt.judged",
-                    () -> new FlightJudged(attempt, row.optional("says nothing"), contact, touched));
+                    () -> FlightJudged.knowing(contacts, attempt, row.optional("says nothing"), contact));
         }
     }
 
     /** As the record judges it: whoever caught a model, or what, touched it. */
-    private static boolean touched(@Nullable String contacts, boolean caught) {
-        return caught || Contacts.isContact(contacts);
+    private static int contacts(@Nullable String noted, boolean caught) {
+        return Contacts.known(noted, caught ? List.of(0L) : List.of());
     }
 
     private static void quiet(Row row, ImportContext context, String attempt) {
@@ -144,15 +144,15 @@ final class AttemptNotes {
                 .put("from paper", n.fromPaper() ? "yes" : "no"));
         book.judged(attempt)
                 .ifPresent(j -> cells.put("says nothing", j.reason()).put("contact at", Numbers.time(j.contactMs())));
-        boolean touched = touched(
+        int contacts = contacts(
                 noted.map(AttemptNoted::contacts).orElse(null),
                 book.aloft(attempt).filter(a -> a.caughtMs() != null).isPresent());
         cells.put(
                 COUNTS,
                 book.judged(attempt)
-                        .filter(j -> j.decidesOfContact() || !touched)
+                        .filter(j -> j.decidesOfContact(contacts) || contacts == 0)
                         .map(j -> j.reason() == null ? "yes" : "no")
-                        .orElse(touched ? "undecided" : ""));
+                        .orElse(contacts > 0 ? "undecided" : ""));
         book.aloft(attempt)
                 .ifPresent(a -> cells.put("caught at", Numbers.time(a.caughtMs()))
                         .put("free again", Numbers.time(a.freedMs()))

@@ -1,6 +1,7 @@
 package org.skeinday.exchange;
 
 import java.util.List;
+import java.util.Optional;
 import org.skeinday.attempt.AttemptStation;
 
 /** What stands in a row of {@code attempts.csv} about the winding place, as it was when the attempt was wound there. */
@@ -21,27 +22,25 @@ final class AttemptPlaces {
     private AttemptPlaces() {}
 
     /** A name that no winding place has is one that is called otherwise now, or is prepared no more: it is kept as it was. */
-    static void take(Row row, ImportContext context, String attempt) {
+    static Optional<AttemptStation> take(Row row, ImportContext context, String attempt) {
         Quantity division = Quantity.Kind.TORQUE.read(row, DIVISION, 0.0001, 10_000);
         Quantity fullScale = Quantity.Kind.TORQUE.read(row, FULL_SCALE, 0.0001, 10_000);
         Double ratio = Numbers.decimal(row, RATIO, 1, 50);
         String name = row.text(NAME);
         if (!name.isEmpty()) {
-            context.take(
-                    row,
-                    "attempt.station",
-                    () -> new AttemptStation(
-                            attempt,
-                            context.stations.id(name).orElse(null),
-                            name,
-                            row.optional(METER),
-                            Quantity.siOrNull(division),
-                            Quantity.textOrNull(division),
-                            Quantity.siOrNull(fullScale),
-                            Quantity.textOrNull(fullScale),
-                            ratio,
-                            null));
-            return;
+            var at = new AttemptStation(
+                    attempt,
+                    context.stations.id(name).orElse(null),
+                    name,
+                    row.optional(METER),
+                    Quantity.siOrNull(division),
+                    Quantity.textOrNull(division),
+                    Quantity.siOrNull(fullScale),
+                    Quantity.textOrNull(fullScale),
+                    ratio,
+                    null);
+            context.take(row, "attempt.station", () -> at);
+            return Optional.of(at);
         }
         List.of(METER, DIVISION, FULL_SCALE, RATIO).stream()
                 .filter(column -> !row.isEmpty(column))
@@ -50,6 +49,7 @@ final class AttemptPlaces {
                         column,
                         "this is known of the winding place, but not which one it was",
                         "write its name in " + NAME + ", or leave this empty"));
+        return Optional.empty();
     }
 
     static void put(ExportContext book, String attempt, Table.Cells cells) {

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptClosed;
 import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
+import org.skeinday.attempt.AttemptStation;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.TimedBy;
@@ -101,32 +103,33 @@ final class AttemptsFile implements DayFile {
         }
         context.attempts.add(row, "attempt", ImportContext.key(entry, number), number + " of " + row.text("entry"), id);
         context.numbers.computeIfAbsent(entry, e -> new TreeMap<>()).putIfAbsent(number, Optional.of(row));
-        context.take(
-                row,
-                "attempt.imported",
-                () -> new AttemptImported(
-                        id,
-                        event,
-                        entry,
-                        number,
-                        model.isEmpty() ? null : model,
-                        motor.isEmpty() ? null : motor,
-                        state,
-                        called,
-                        winding,
-                        holding,
-                        released,
-                        landed,
-                        ended,
-                        stop,
-                        Quantity.siOrNull(launch),
-                        Quantity.textOrNull(launch),
-                        official,
-                        row.optional("reason"),
-                        row.yes("flown again")));
+        Supplier<AttemptImported> attempt = () -> new AttemptImported(
+                id,
+                event,
+                entry,
+                number,
+                model.isEmpty() ? null : model,
+                motor.isEmpty() ? null : motor,
+                state,
+                called,
+                winding,
+                holding,
+                released,
+                landed,
+                ended,
+                stop,
+                Quantity.siOrNull(launch),
+                Quantity.textOrNull(launch),
+                official,
+                row.optional("reason"),
+                row.yes("flown again"));
+        context.take(row, "attempt.imported", attempt::get);
         AttemptNotes.take(row, context, id);
-        AttemptPlaces.take(row, context, id);
-        HeldCells.take(row, context, id);
+        Optional<AttemptStation> place = AttemptPlaces.take(row, context, id);
+        if (HeldCells.take(row, context, id) && !row.isWrong()) {
+            Double off = Numbers.decimal(row, "back off", 0, 10_000);
+            WindOfRow.take(row, context, attempt.get(), place, context.ratios.getOrDefault(event, 10.0), off);
+        }
         FlightMarks.take(
                 row,
                 context,
@@ -257,7 +260,7 @@ final class AttemptsFile implements DayFile {
     private static @Nullable Double number(
             Measured what, @Nullable Integer stop, @Nullable Double launchNmm, @Nullable Long timeMs, Noted noted) {
         return switch (what) {
-            case FLIGHT -> null;
+            case FLIGHT, AT_FULL -> null;
             case CRANK_TURNS -> stop == null ? null : (Double) stop.doubleValue();
             case LAUNCH_TORQUE -> launchNmm;
             case TIME -> timeMs == null ? null : (Double) timeMs.doubleValue();

@@ -32,6 +32,7 @@ import org.skeinday.motor.MotorInspected;
 import org.skeinday.motor.MotorStep;
 import org.skeinday.steps.KnownLists;
 import org.skeinday.winding.WindHeld;
+import org.skeinday.winding.WindJudged;
 
 /**
  * Everything in a record that files can carry.
@@ -70,6 +71,7 @@ public record Day(
      * @param places where attempts were wound, as those winding places were then; each with a name
      * @param breaks of motors that are broken, each with what the coach said of it
      * @param held what was read of holds, each under the id of its attempt
+     * @param heldOut holds that enter no fit, each under the id of its attempt, and why
      */
     public record More(
             List<Terms> terms,
@@ -87,7 +89,8 @@ public record Day(
             List<ValueMarked> marks,
             List<AttemptStation> places,
             List<MotorStep> breaks,
-            List<WindHeld> held) {
+            List<WindHeld> held,
+            List<WindJudged> heldOut) {
         public static final More NONE = new More(
                 List.of(),
                 List.of(),
@@ -99,6 +102,7 @@ public record Day(
                 List.of(),
                 List.of(),
                 KnownLists.NONE,
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -197,7 +201,8 @@ public record Day(
                         more.marks,
                         more.places,
                         more.breaks,
-                        more.held));
+                        more.held,
+                        more.heldOut));
     }
 
     /** The same with one motor or flight alone of all of its kind, for one row of its file; other files have few rows. */

@@ -115,7 +115,11 @@ public final class DayPart {
         var tasks = kept(day.more().entryTasks(), t -> t.entryId(), entryIds);
         var watches = kept(day.watches(), w -> w.attemptId(), attemptIds);
         var readings = kept(day.readings(), r -> r.attemptId(), attemptIds);
-        var marks = kept(day.more().marks(), m -> m.flightId(), union(attemptIds, ids(flights, f -> f.id())));
+        var breaks = kept(day.more().breaks(), b -> b.motorId(), motorIds);
+        var marks = kept(
+                day.more().marks(),
+                m -> m.flightId(),
+                union(attemptIds, ids(flights, f -> f.id()), ids(breaks, b -> b.id())));
         Set<String> people = union(
                 ids(marks, m -> m.confirmedBy()),
                 ids(crew, c -> c.personId()),
@@ -153,8 +157,9 @@ public final class DayPart {
                         kept(more.aloft(), a -> a.attemptId(), attemptIds),
                         marks,
                         kept(more.places(), p -> p.attemptId(), attemptIds),
-                        kept(more.breaks(), b -> b.motorId(), motorIds),
-                        kept(more.held(), h -> h.windId(), attemptIds)));
+                        breaks,
+                        kept(more.held(), h -> h.windId(), attemptIds),
+                        kept(more.heldOut(), h -> h.windId(), attemptIds)));
     }
 
     @SafeVarargs

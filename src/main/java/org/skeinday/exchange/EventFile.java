@@ -72,6 +72,7 @@ final class EventFile implements DayFile {
         if (day == null) {
             return;
         }
+        context.ratios.put(id, ratio);
         context.take(
                 row,
                 "event.added",

@@ -147,6 +147,15 @@ final class ExportContext {
         return Optional.ofNullable(held.get(attempt));
     }
 
+    /** Why such readings enter no fit; empty where they do. */
+    String heldOut(String attempt) {
+        return day.more().heldOut().stream()
+                .filter(out -> out.windId().equals(attempt))
+                .map(out -> String.valueOf(out.reason()))
+                .findFirst()
+                .orElse("");
+    }
+
     /** The break of a motor that is broken. */
     Optional<MotorStep> broke(String motor) {
         return Optional.ofNullable(breaks.get(motor));

@@ -1,12 +1,10 @@
 package org.skeinday.exchange;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.evidence.Measured;
 import org.skeinday.evidence.Source;
@@ -20,11 +18,10 @@ import org.skeinday.evidence.ValueMarks;
  */
 final class FlightMarks {
     private static final String SOURCE = "source";
-    private static final String NUMBERS = "numbers";
-    private static final String BY = "confirmed by";
+    private static final MarkedNumbers NUMBERS = new MarkedNumbers("numbers", "confirmed by");
 
     /** What no form asks: it follows from how the form was filled in. */
-    static final Set<String> NAMES = Set.of(SOURCE, NUMBERS, BY);
+    static final Set<String> NAMES = Set.of(SOURCE, NUMBERS.numbers(), NUMBERS.by());
 
     private FlightMarks() {}
 
@@ -32,8 +29,7 @@ final class FlightMarks {
     static List<Column> after(List<Column> own) {
         List<Column> all = new ArrayList<>(own);
         all.add(Column.choice(SOURCE, "", Source.WORDS));
-        all.add(Column.text(NUMBERS, 400));
-        all.add(Column.text(BY, 1000));
+        all.addAll(NUMBERS.columns());
         return List.copyOf(all);
     }
 
@@ -45,12 +41,7 @@ final class FlightMarks {
      */
     static void take(
             Row row, ImportContext context, String flight, Source usual, Function<Measured, @Nullable Double> number) {
-        List<NumberMark> told = told(row, number);
-        List<@Nullable String> by = confirmedBy(row, context, told);
-        for (NumberMark one : told) {
-            ValueMarked mark = one.mark(flight, one.confirmed() ? by.remove(0) : null);
-            context.take(row, "flight.marked", () -> mark);
-        }
+        List<NumberMark> told = NUMBERS.take(row, context, flight, number);
         Source source = source(row, usual);
         if (source != usual && told.stream().noneMatch(one -> one.what() == Measured.FLIGHT)) {
             context.take(
@@ -68,34 +59,6 @@ final class FlightMarks {
         return row.has(SOURCE) && usual == Source.TYPED ? Source.FILE : usual;
     }
 
-    private static List<NumberMark> told(Row row, Function<Measured, @Nullable Double> number) {
-        List<NumberMark> told = new ArrayList<>();
-        for (String one : row.text(NUMBERS).split("[|]", -1)) {
-            if (!one.isBlank()) {
-                NumberMark.take(row, NUMBERS, one.strip(), number).ifPresent(told::add);
-            }
-        }
-        return told;
-    }
-
-    /** One for each that is confirmed, in their order; one name alone has confirmed all of them. */
-    private static List<@Nullable String> confirmedBy(Row row, ImportContext context, List<NumberMark> told) {
-        long confirmed = told.stream().filter(NumberMark::confirmed).count();
-        List<String> names = ConfirmedNames.parse(row.text(BY), confirmed);
-        List<@Nullable String> by = new ArrayList<>();
-        for (int i = 0; i < confirmed; i++) {
-            String name = names.size() == 1 ? names.get(0) : i < names.size() ? names.get(i) : "";
-            by.add(name.isEmpty() ? null : context.person(name));
-        }
-        if (names.size() > 1 && names.size() != confirmed && !row.isEmpty(BY)) {
-            row.error(
-                    BY,
-                    names.size() + " places for names, but " + confirmed + " numbers are confirmed",
-                    "write one name for all of them, or one for each in the order of the cell numbers, parted by |");
-        }
-        return by;
-    }
-
     /**
      * @param usual how such a row came where nobody says
      * @param number of each thing that was measured, of the flight as it stands
@@ -108,21 +71,7 @@ final class FlightMarks {
             Function<Measured, @Nullable Double> number,
             Predicate<Measured> inRow,
             Table.Cells cells) {
-        List<ValueMarked> said = Arrays.stream(Measured.values())
-                .flatMap(what -> marks.of(what, number.apply(what)).stream())
-                .toList();
-        cells.put(SOURCE, marks.flight().map(ValueMarked::source).orElse(usual.word()))
-                .put(
-                        NUMBERS,
-                        said.stream()
-                                .map(m ->
-                                        NumberMark.of(m, inRow.test(m.about())).text())
-                                .collect(Collectors.joining(" | ")))
-                .put(
-                        BY,
-                        ConfirmedNames.text(said.stream()
-                                .filter(ValueMarked::confirmed)
-                                .map(m -> book.person(m.confirmedBy()))
-                                .toList()));
+        cells.put(SOURCE, marks.flight().map(ValueMarked::source).orElse(usual.word()));
+        NUMBERS.put(book, marks, number, inRow, cells);
     }
 }

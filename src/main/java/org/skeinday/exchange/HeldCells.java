@@ -5,14 +5,16 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.skeinday.winding.HeldRead;
 import org.skeinday.winding.WindHeld;
+import org.skeinday.winding.WindJudged;
 
 /**
- * What was read while the motor of an attempt was held, as {@code attempts.csv} has it, and how finely its meter is read. It is
- * kept with the attempt, since no file has its wind.
+ * What was read while the motor of an attempt was held, as {@code attempts.csv} has it, how finely its meter is read, and why
+ * it enters no fit where it does not. It is kept under the id of the attempt, as its wind is, see {@link WindOfRow}.
  */
 final class HeldCells {
     private static final String HELD = "held";
     private static final String STEP = "held to";
+    private static final String OUT = "hold left out";
 
     private HeldCells() {}
 
@@ -21,14 +23,16 @@ final class HeldCells {
         List<Column> all = new ArrayList<>(own);
         all.add(Column.text(HELD, 1000));
         all.add(Column.torque(STEP));
+        all.add(Column.text(OUT, 400));
         return List.copyOf(all);
     }
 
-    static void take(Row row, ImportContext context, String attempt) {
+    /** @return whether there are any */
+    static boolean take(Row row, ImportContext context, String attempt) {
         Quantity step = Quantity.Kind.TORQUE.read(row, STEP);
         List<HeldRead> typed = row.read(HELD, text -> HeldRead.parse(text, "", null));
         if (typed == null || row.isWrong()) {
-            return;
+            return false;
         }
         double least = step == null ? 0 : step.si();
         List<HeldRead> held = typed.stream()
@@ -36,6 +40,10 @@ final class HeldCells {
                         read.seconds(), read.torqueNmm(), Math.max(least, read.resolutionNmm()), read.typed()))
                 .toList();
         context.take(row, "wind.held", () -> new WindHeld(attempt, held));
+        if (!row.isEmpty(OUT)) {
+            context.take(row, "wind.judged", () -> new WindJudged(attempt, row.text(OUT), null, 0));
+        }
+        return !held.isEmpty();
     }
 
     static void put(ExportContext book, String attempt, Table.Cells cells) {
@@ -43,7 +51,8 @@ final class HeldCells {
                 .ifPresent(held -> cells.put(
                                 HELD,
                                 held.readings().stream().map(HeldRead::typed).collect(Collectors.joining("; ")))
-                        .put(STEP, Quantity.Kind.TORQUE.text(finest(held.readings()), null)));
+                        .put(STEP, Quantity.Kind.TORQUE.text(finest(held.readings()), null))
+                        .put(OUT, book.heldOut(attempt)));
     }
 
     /** No reading was finer than the meter: with its digits this gives each its own step again. */

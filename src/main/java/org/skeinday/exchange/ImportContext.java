@@ -30,6 +30,9 @@ final class ImportContext {
     /** The numbers of each entry's attempts; the row is there for those of the files. */
     final Map<String, TreeMap<Integer, java.util.Optional<Row>>> numbers = new LinkedHashMap<>();
 
+    /** Motor turns to a crank turn of the winder, by event. */
+    final Map<String, Double> ratios = new LinkedHashMap<>();
+
     final Names terms = new Names("line of terms for the event");
     /** Attempts of each entry by event: no more of them can be dropped. */
     final Map<String, Integer> attemptsOf = new LinkedHashMap<>();
@@ -66,6 +69,7 @@ final class ImportContext {
         there.events().forEach(e -> {
             events.inRecord(e.name(), e.id());
             attemptsOf.put(e.id(), e.attempts());
+            ratios.put(e.id(), e.winderRatio());
         });
         there.models().forEach(m -> models.inRecord(m.name(), m.id()));
         there.batches().forEach(b -> batches.inRecord(b.name(), b.id()));

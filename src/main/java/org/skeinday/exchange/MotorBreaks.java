@@ -3,7 +3,9 @@ package org.skeinday.exchange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.evidence.Measured;
 import org.skeinday.motor.BreakPlace;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorStage;
@@ -18,10 +20,11 @@ final class MotorBreaks {
     private static final String METER = "break meter";
     private static final String PARTED = "parted";
     private static final String TEST = "break test";
+    private static final MarkedNumbers NUMBERS = new MarkedNumbers("break numbers", "break confirmed by");
     private static final String DEVICE = "file";
 
     /** What no form asks: the Bench does. */
-    static final Set<String> NAMES = Set.of(BROKE, TURNS, TORQUE, METER, PARTED, TEST);
+    static final Set<String> NAMES = Set.of(BROKE, TURNS, TORQUE, METER, PARTED, TEST, NUMBERS.numbers(), NUMBERS.by());
 
     private MotorBreaks() {}
 
@@ -34,6 +37,7 @@ final class MotorBreaks {
         all.add(Column.text(METER, 60));
         all.add(Column.choice(PARTED, "", EnumWords.of(BreakPlace.class)));
         all.add(Column.choice(TEST, "", List.of("yes", "no")));
+        all.addAll(NUMBERS.columns());
         return List.copyOf(all);
     }
 
@@ -58,6 +62,7 @@ final class MotorBreaks {
             return;
         }
         String id = context.newId();
+        NUMBERS.take(row, context, id, number(turns, Quantity.siOrNull(torque)));
         context.take(
                 row,
                 "motor.step",
@@ -85,7 +90,19 @@ final class MotorBreaks {
                         test.isEmpty() ? null : (Boolean) test.equals("yes")));
     }
 
+    /** Turns of a break are motor turns. */
+    private static Function<Measured, @Nullable Double> number(@Nullable Double turns, @Nullable Double torqueNmm) {
+        return what -> switch (what) {
+            case CRANK_TURNS -> turns;
+            case PEAK_TORQUE -> torqueNmm;
+            default -> null;
+        };
+    }
+
     static void put(ExportContext book, String motor, Table.Cells cells) {
+        book.broke(motor)
+                .ifPresent(step -> NUMBERS.put(
+                        book, book.marks(step.id()), number(step.motorTurns(), step.torqueNmm()), what -> true, cells));
         book.broke(motor)
                 .ifPresent(step -> cells.put(BROKE, book.moment(step.atMs()))
                         .put(TURNS, Numbers.text(step.motorTurns()))

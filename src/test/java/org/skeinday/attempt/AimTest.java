@@ -53,11 +53,11 @@ class AimTest {
 
     @Test
     void a_contact_without_a_reason_says_nothing() {
-        assertNull(new FlightJudged("a", null, null, null).contact());
-        var wall = new FlightJudged("a", "touched a wall", 31_000L, true);
+        assertNull(new FlightJudged("a", null, null, null, null).contact());
+        var wall = new FlightJudged("a", "touched a wall", 31_000L, true, 1);
         assertEquals(Duration.ofSeconds(31), wall.contact());
-        assertThrows(IllegalArgumentException.class, () -> new FlightJudged("a", null, 1L, null));
-        assertThrows(IllegalArgumentException.class, () -> new FlightJudged("a", "  ", 1L, null));
-        assertThrows(IllegalArgumentException.class, () -> new FlightJudged("a", "  ", null, null));
+        assertThrows(IllegalArgumentException.class, () -> new FlightJudged("a", null, 1L, null, null));
+        assertThrows(IllegalArgumentException.class, () -> new FlightJudged("a", "  ", 1L, null, null));
+        assertThrows(IllegalArgumentException.class, () -> new FlightJudged("a", "  ", null, null, null));
     }
 }

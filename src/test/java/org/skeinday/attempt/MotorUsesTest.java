@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.skeinday.contest.EventAdded;
@@ -27,6 +29,7 @@ class MotorUsesTest {
     private final Map<String, WindCounted> counted = new HashMap<>();
     private final List<TurnsRunBack> runBacks = new ArrayList<>();
     private final Map<String, Double> placeRatios = new HashMap<>();
+    private final Set<String> offered = new TreeSet<>();
     private int usesBefore;
     private @Nullable Integer breakingTurns = 2_000;
 
@@ -56,7 +59,7 @@ class MotorUsesTest {
         var motor =
                 new MotorAdded("A3", "A3", "b", "Reed", "cw", 470, "470 mm", 1.6, "1.6 g", breakingTurns, usesBefore);
         return MotorUses.of(
-                new WindingEvidence(List.of(event), attempts, flights, winds, counted, runBacks, placeRatios),
+                new WindingEvidence(List.of(event), attempts, flights, winds, counted, runBacks, offered, placeRatios),
                 List.of(motor),
                 List.of(new BatchAdded("b", "B", null, null, null, null, null, null)));
     }
@@ -128,6 +131,22 @@ class MotorUsesTest {
         assertEquals(List.of(1, 1, 2), numbers("half", "more", "unknown"));
         breakingTurns = null;
         assertEquals(3, uses().of("A3"), "nothing is known of half of them");
+    }
+
+    @Test
+    void turns_that_somebody_counted_go_before_those_that_a_form_only_proposed() {
+        flight("f", "2026-05-02T18:00", 200);
+        wind("w", null, "2026-05-02T17:50", 90);
+        assertEquals(1, uses().of("A3"), "as the flight has it");
+        offered.add("f");
+        assertEquals(0, uses().of("A3"), "the wind was counted");
+        offered.add("w");
+        assertEquals(1, uses().of("A3"), "neither was");
+        attempt(1, "closed", "2026-05-09T10:00", "2026-05-09T10:10", 60);
+        wind("x", "t1", "2026-05-09T10:00", 150);
+        assertEquals(2, uses().of("A3"));
+        offered.add("x");
+        assertEquals(1, uses().of("A3"), "somebody typed 60 of the attempt");
     }
 
     @Test

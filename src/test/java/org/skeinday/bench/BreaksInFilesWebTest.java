@@ -1,6 +1,7 @@
 package org.skeinday.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
@@ -22,6 +23,8 @@ import org.skeinday.prepare.FilledForms;
 /** What was read of a hold, and the coach's word on a break, go with the files of the day. */
 @Timeout(60)
 class BreaksInFilesWebTest {
+    private static final String ASKED = "it was asked about where it was read";
+
     @TempDir
     Path root;
 
@@ -68,11 +71,45 @@ class BreaksInFilesWebTest {
             var taken = visitor.upload("/import/take", "day.json", bundle.getBytes(StandardCharsets.UTF_8), Map.of());
             assertEquals(200, taken.statusCode(), taken.body());
             assertEquals(bundle, visitor.get("/export.json").body());
-            return visitor.get(new FilledForms(visitor)
-                            .row("motors", tag)
-                            .replace("/prepare/motors/row/", "/bench/motor/"))
-                    .body();
+            String address =
+                    new FilledForms(visitor).row("motors", tag).replace("/prepare/motors/row/", "/bench/motor/");
+            String page = visitor.get(address).body();
+            if (page.contains(ASKED)) {
+                String seen = CalledForTests.value(page, "name=\"seen\" value=\"([^\"]*)\"");
+                var so = visitor.form(address + "/break", Map.of("so", "yes", "seen", seen));
+                assertEquals(200, so.statusCode(), so.body());
+                assertFalse(visitor.get(address).body().contains(ASKED), "as it is so");
+                String confirmed = visitor.get("/export.json").body();
+                assertTrue(confirmed.contains("peak-torque tap confirmed"), confirmed);
+            }
+            return page;
         }
+    }
+
+    /** A motor of batch B that is wound until it breaks, with two marks of the needle at once where they are asked about. */
+    private String broken(boolean jumped, String turns, String insist) throws Exception {
+        String b1 = new FilledForms(laptop).row("motors", "B1").replaceFirst(".*/", "");
+        String id = laptop.newId();
+        laptop.tapAs(
+                id,
+                "wind.alone",
+                Json.MAPPER.createObjectNode().put("motor", b1).put("stop", "breaking"));
+        wind = id + "-0";
+        for (int at : new int[] {4000, jumped ? 4050 : 6000}) {
+            laptop.tap(
+                    "wind.mark",
+                    Json.MAPPER
+                            .createObjectNode()
+                            .put("wind", wind)
+                            .put("step", 1)
+                            .put("elapsedMs", at));
+        }
+        phase("broke");
+        var counted = laptop.form(
+                "/winding/motor/" + b1 + "/count",
+                Map.of("wind", wind, "atFull", "", "stop", turns, "backOff", "", "insist", insist));
+        assertEquals(200, counted.statusCode(), counted.body());
+        return b1;
     }
 
     @Test
@@ -87,6 +124,32 @@ class BreaksInFilesWebTest {
         assertEquals(200, judged.statusCode(), judged.body());
         String there = elsewhere(laptop.get("/export.json").body(), "A3");
         assertTrue(there.contains("a break test, from which"), there);
+    }
+
+    @Test
+    void what_is_asked_of_a_wind_that_broke_is_asked_of_its_break_in_files_until_somebody_confirms_it()
+            throws Exception {
+        broken(true, "220", "");
+        String bundle = laptop.get("/export.json").body();
+        assertTrue(bundle.contains("peak-torque tap asked"), bundle);
+        String there = elsewhere(bundle, "B1");
+        assertTrue(there.contains(ASKED), there);
+    }
+
+    @Test
+    void turns_of_a_break_that_were_confirmed_are_so_in_files_too_with_who_said_it() throws Exception {
+        broken(false, "2200", "turns-beyond-breaking");
+        String evening = laptop.get("/evening").body();
+        assertTrue(evening.contains("such a motor breaks at about"), evening);
+        String asked = evening.substring(evening.lastIndexOf("<form", evening.indexOf("Wind of B1")));
+        Map<String, String> so = new HashMap<>(Map.of("wind", wind, "verdict", "so"));
+        so.put("seen", CalledForTests.value(asked, "name=\"seen\" value=\"([^\"]*)\""));
+        var said = laptop.form("/evening/wind", so);
+        assertEquals(200, said.statusCode(), said.body());
+        String bundle = laptop.get("/export.json").body();
+        assertTrue(bundle.contains("crank-turns typed confirmed"), bundle);
+        String there = elsewhere(bundle, "B1");
+        assertFalse(there.contains("such a motor breaks at about"), there);
     }
 
     @Test

@@ -51,6 +51,18 @@ class WhatCountsTest {
     }
 
     @Test
+    void of_numbers_that_contradict_each_other_all_are_doubted() {
+        var left = FlightEvidence.good().doubting(List.of(new Doubted(Unlikely.MORE_LEFT_THAN_WOUND, "330 of 200")));
+        assertEquals(
+                NotCounted.DOUBTED, left.measured(Measured.REMAINING, 330.0).because());
+        assertEquals(
+                NotCounted.DOUBTED, left.measured(Measured.CRANK_TURNS, 200.0).because());
+        assertTrue(left.measured(Measured.TIME, 90_000.0).isYes());
+        assertEquals(List.of(Measured.LAUNCH_TORQUE, Measured.PEAK_TORQUE), Unlikely.LAUNCH_ABOVE_PEAK.numbers());
+        assertEquals(List.of(Measured.TIME, Measured.CRANK_TURNS), Unlikely.UNUSUAL_SPEED.numbers());
+    }
+
+    @Test
     void no_number_of_a_flight_that_does_not_count_counts() {
         FlightEvidence out = FlightEvidence.of(Counts.leftOut("hit a beam"));
         assertEquals("left out: hit a beam", out.counts(Measured.TIME, 1000.0).words());
@@ -70,15 +82,21 @@ class WhatCountsTest {
 
     @Test
     void a_count_that_is_doubted_keeps_the_turns_out_and_a_doubted_reading_does_not() {
-        Counts doubted = WhatCounts.turnsOfWind(true, false, "", "such a motor breaks at 2700");
+        Counts doubted = WhatCounts.turnsOfWind(true, false, "", false, "such a motor breaks at 2700");
         assertEquals("doubted: such a motor breaks at 2700", doubted.words());
-        assertEquals(doubted, WhatCounts.readingsOfWind(doubted, 0), "readings without turns say nothing");
-        Counts turns = WhatCounts.turnsOfWind(true, false, "", "");
+        assertEquals(doubted, WhatCounts.readingsOfWind(doubted, true, 0), "readings without turns say nothing");
+        Counts turns = WhatCounts.turnsOfWind(true, false, "", false, "");
         assertTrue(turns.isYes());
-        assertEquals(NotCounted.DOUBTED, WhatCounts.readingsOfWind(turns, 2).because());
+        assertEquals(
+                NotCounted.DOUBTED, WhatCounts.readingsOfWind(turns, false, 2).because());
+        assertEquals(
+                NotCounted.OFFERED, WhatCounts.readingsOfWind(turns, true, 2).because());
+        Counts offered = WhatCounts.turnsOfWind(true, false, "", true, "");
+        assertEquals(NotCounted.OFFERED, offered.because());
         assertEquals(
                 "left out: the winder slipped",
-                WhatCounts.turnsOfWind(true, false, "the winder slipped", "").words());
+                WhatCounts.turnsOfWind(true, false, "the winder slipped", true, "")
+                        .words());
     }
 
     @Test

@@ -187,11 +187,12 @@ class AttemptRowsTest {
     void a_model_that_was_caught_touched_something_and_what_was_said_of_it_holds() {
         var judged = (FlightJudged)
                 bodies(caught("0:42,building,,yes"), "attempt.judged").get(0);
-        assertTrue(judged.decidesOfContact(), "it was said of the catch");
+        assertTrue(judged.decidesOfContact(1), "it was said of the catch");
+        assertFalse(judged.decidesOfContact(2), "a second contact nobody knew");
         assertEquals(
                 0, bodies(caught("0:42,building,,undecided"), "attempt.judged").size());
         says(caught(",,,undecided"), 2, "counts", "this one has none");
         var free = (FlightJudged) bodies(caught(",,,yes"), "attempt.judged").get(0);
-        assertFalse(free.decidesOfContact(), "nothing was touched when it was said");
+        assertFalse(free.decidesOfContact(1), "nothing was touched when it was said");
     }
 }

@@ -10,6 +10,10 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.skeinday.evidence.Measured;
+import org.skeinday.evidence.ToldOfBreak;
+import org.skeinday.evidence.ValueMarked;
+import org.skeinday.evidence.ValueMarks;
 import org.skeinday.motor.MotorStep;
 import org.skeinday.units.Torque;
 import org.skeinday.winding.HeldRead;
@@ -53,6 +57,33 @@ class BreaksAndHoldsTest {
         assertEquals(Torque.parse("0.9 in-ozf").newtonMillimetres(), step.torqueNmm());
         assertTrue(Boolean.TRUE.equals(step.test()));
         assertNull(facts(motor("2026-05-09 10:20,,,,"), MotorStep.class).get(0).test(), "nobody has said");
+    }
+
+    @Test
+    void numbers_of_a_break_come_with_where_they_came_from_and_whether_they_were_confirmed_or_asked_about() {
+        DayFiles.Read read = Reading.with(
+                "motors.csv",
+                "tag,batch,team,loop,mass,broke,break turns,break torque,break numbers,break confirmed by\n"
+                        + "R-01,A,Reed,18.5 in,1.6 g,2026-05-09 10:20,9000,0.9 in-ozf,"
+                        + "crank-turns typed confirmed | peak-torque tap asked,Reed\n");
+        String step = facts(read, MotorStep.class).get(0).id();
+        List<ValueMarked> marks = facts(read, ValueMarked.class).stream()
+                .filter(m -> m.flightId().equals(step))
+                .toList();
+        assertEquals(2, marks.size());
+        assertTrue(marks.get(0).confirmed() && marks.get(0).confirmedBy() != null);
+        assertEquals(9000, marks.get(0).number());
+        var told = new ToldOfBreak(9000.0, marks.get(1).number(), null, 2000.0);
+        assertEquals("", told.open(Measured.CRANK_TURNS, ValueMarks.of(marks)), "it was so");
+        assertEquals("it was asked about where it was read", told.open(Measured.PEAK_TORQUE, ValueMarks.of(marks)));
+        assertEquals(
+                "break numbers",
+                Reading.only(Reading.with(
+                                "motors.csv",
+                                "tag,batch,team,loop,mass,broke,break numbers\n"
+                                        + "R-01,A,Reed,18.5 in,1.6 g,2026-05-09 10:20,crank-turns typed\n"))
+                        .column(),
+                "no turns, nothing to say of them");
     }
 
     @ParameterizedTest

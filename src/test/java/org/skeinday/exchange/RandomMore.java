@@ -2,6 +2,7 @@ package org.skeinday.exchange;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.skeinday.attempt.Aloft;
 import org.skeinday.attempt.AttemptImported;
@@ -44,6 +45,7 @@ import org.skeinday.units.Mass;
 import org.skeinday.units.Torque;
 import org.skeinday.winding.HeldRead;
 import org.skeinday.winding.WindHeld;
+import org.skeinday.winding.WindJudged;
 
 /** What a random day has beside its rows of old: terms, declared motors, tasks, winding places, notes. */
 final class RandomMore {
@@ -104,14 +106,20 @@ final class RandomMore {
                         Aloft.STEERED.get(day.upTo(2))));
             }
             if (day.maybe()) {
-                boolean touched = noted.stream()
-                                .anyMatch(n -> n.attemptId().equals(attempt.id()) && Contacts.isContact(n.contacts()))
-                        || aloft.stream().anyMatch(a -> a.attemptId().equals(attempt.id()));
+                String written = noted.stream()
+                        .filter(n -> n.attemptId().equals(attempt.id()))
+                        .map(n -> String.valueOf(n.contacts()))
+                        .collect(Collectors.joining());
+                int known = Contacts.known(
+                        written,
+                        aloft.stream().anyMatch(a -> a.attemptId().equals(attempt.id()))
+                                ? List.of(42_300L)
+                                : List.of());
                 judged.add(
                         day.maybe()
-                                ? new FlightJudged(attempt.id(), null, null, touched)
-                                : new FlightJudged(
-                                        attempt.id(), "touched a beam", day.maybe() ? 12_300L : null, touched));
+                                ? FlightJudged.knowing(known, attempt.id(), null, null)
+                                : FlightJudged.knowing(
+                                        known, attempt.id(), "touched a beam", day.maybe() ? 12_300L : null));
             }
             if (day.maybe()) {
                 boolean prepared = !stations.isEmpty() && day.maybe();
@@ -121,6 +129,8 @@ final class RandomMore {
         }
         List<MotorInspected> inspections =
                 motors.stream().filter(m -> day.maybe()).map(this::inspected).toList();
+        List<WindHeld> held =
+                attempts.stream().filter(a -> day.maybe()).map(this::held).toList();
         return new Day.More(
                 terms,
                 rules,
@@ -143,7 +153,11 @@ final class RandomMore {
                         .toList(),
                 places,
                 motors.stream().filter(m -> day.maybe()).map(this::broke).toList(),
-                attempts.stream().filter(a -> day.maybe()).map(this::held).toList());
+                held,
+                held.stream()
+                        .filter(h -> day.maybe())
+                        .map(h -> new WindJudged(h.windId(), "to a metronome", null, 0))
+                        .toList());
     }
 
     private MotorStep broke(MotorAdded motor) {

@@ -162,7 +162,7 @@ public final class AfterFlight {
             case BACK_OFF -> "backOff";
             case PEAK_TORQUE -> "peak";
             case LAUNCH_TORQUE -> "launch";
-            case CRANK_TURNS, REMAINING, TIME, FLIGHT -> "stop";
+            case CRANK_TURNS, AT_FULL, REMAINING, TIME, FLIGHT -> "stop";
         };
     }
 

@@ -78,7 +78,8 @@ public final class AskedOnce {
                 ? List.of()
                 : doubts.of(before, others).stream().map(Doubted::why).toList();
         return doubts.of(told, others).stream()
-                .filter(doubt -> !(were.contains(doubt.why()) && same(told, before, doubt.about())))
+                .filter(doubt -> !(were.contains(doubt.why())
+                        && doubt.why().numbers().stream().allMatch(what -> same(told, before, what))))
                 .toList();
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.FlightJudged;
@@ -137,11 +138,8 @@ public final class FlightWorth {
     private static FlightJudged said(Flight flight, String reason, @Nullable Long contactMs) {
         Duration marked = flight.said().contact();
         @Nullable Long at = contactMs != null || marked == null ? contactMs : (Long) marked.toMillis();
-        return new FlightJudged(
-                flight.id(),
-                reason.isEmpty() ? null : reason,
-                reason.isEmpty() ? null : at,
-                !flight.said().touched().isEmpty());
+        return FlightJudged.knowing(
+                flight.said().contacts(), flight.id(), reason.isEmpty() ? null : reason, reason.isEmpty() ? null : at);
     }
 
     /**
@@ -198,10 +196,23 @@ public final class FlightWorth {
         if (numbers.isEmpty()) {
             return Decision.refused("Nothing of this flight waits to be confirmed");
         }
-        List<Fact> facts = numbers.keySet().stream()
+        List<Fact> facts = Stream.concat(numbers.keySet().stream(), against(flight, numbers.keySet()))
                 .map(what -> mark(context, flight, what))
                 .toList();
         return new Decision.Decided(facts, Map.of(), TOPICS);
+    }
+
+    /** Numbers that are doubted only as they contradict one that was so; what a form only proposed stays offered. */
+    private static Stream<Measured> against(Flight flight, Set<Measured> so) {
+        return flight.said().doubted().stream()
+                .filter(doubt -> so.stream().anyMatch(what -> doubt.concerns(what) && isDoubted(flight, what)))
+                .flatMap(doubt -> doubt.why().numbers().stream())
+                .filter(what -> !so.contains(what) && isDoubted(flight, what))
+                .distinct();
+    }
+
+    private static boolean isDoubted(Flight flight, Measured what) {
+        return flight.said().measured(what, flight.number(what)).because() == NotCounted.DOUBTED;
     }
 
     private static Fact mark(ActContext context, Flight flight, Measured what) {

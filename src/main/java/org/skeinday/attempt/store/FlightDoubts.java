@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.UsualFlights;
 import org.skeinday.evidence.Doubted;
+import org.skeinday.evidence.Measured;
 import org.skeinday.evidence.MeterScale;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.store.KnownBounds;
@@ -55,6 +56,14 @@ public final class FlightDoubts {
     }
 
     private Flight doubting(Flight flight, UsualFlights usual) {
-        return flight.with(flight.said().doubting(doubts(flight, usual)));
+        return flight.with(flight.said()
+                .doubting(doubts(flight, usual).stream()
+                        .filter(doubt -> !isAnswered(flight, doubt.about()))
+                        .toList()));
+    }
+
+    /** Who said that it was so said it of all numbers that contradict it. */
+    private static boolean isAnswered(Flight flight, Measured what) {
+        return flight.said().marks().isConfirmed(what, flight.number(what));
     }
 }

@@ -136,7 +136,8 @@ public final class FlownStore {
                         ATTEMPT_JUDGED.ATTEMPT_ID,
                         ATTEMPT_JUDGED.REASON,
                         ATTEMPT_JUDGED.CONTACT_MS,
-                        ATTEMPT_JUDGED.OF_CONTACT)
+                        ATTEMPT_JUDGED.OF_CONTACT,
+                        ATTEMPT_JUDGED.CONTACTS)
                 .from(ATTEMPT)
                 .join(CONTEST_EVENT)
                 .on(CONTEST_EVENT.ID.eq(ATTEMPT.EVENT_ID))

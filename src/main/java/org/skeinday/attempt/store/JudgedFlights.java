@@ -5,6 +5,7 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jooq.Record;
@@ -26,13 +27,15 @@ final class JudgedFlights {
     static FlightEvidence of(Record r, @Nullable Marks touched, ValueMarks marks) {
         Aloft aloft = AloftStore.value(r.into(ATTEMPT));
         Optional<FlightJudged> said = said(r);
-        boolean judged = said.filter(FlightJudged::decidesOfContact).isPresent();
+        int contacts = contacts(r.get(ATTEMPT_NOTE.CONTACTS), touched, aloft);
+        boolean judged = said.filter(word -> word.decidesOfContact(contacts)).isPresent();
         String reason = said.map(FlightJudged::reason).orElse("");
         String contact = contact(r.get(ATTEMPT_NOTE.CONTACTS), touched, aloft);
         return new FlightEvidence(
                 judged,
                 WhatCounts.flight(judged, reason, aloft.saysNothing().orElse(""), contact),
                 contact,
+                contacts,
                 contactAt(said.map(FlightJudged::contactMs).orElse(null), touched),
                 Boolean.TRUE.equals(r.get(ATTEMPT_NOTE.FROM_PAPER)) ? marks.cameAs(Source.CARD) : marks,
                 List.of());
@@ -46,7 +49,8 @@ final class JudgedFlights {
                         attempt,
                         r.get(ATTEMPT_JUDGED.REASON),
                         r.get(ATTEMPT_JUDGED.CONTACT_MS),
-                        r.get(ATTEMPT_JUDGED.OF_CONTACT)));
+                        r.get(ATTEMPT_JUDGED.OF_CONTACT),
+                        r.get(ATTEMPT_JUDGED.CONTACTS)));
     }
 
     /** As somebody wrote it, else as a watch marked it, else as the captain saw it. */
@@ -56,6 +60,12 @@ final class JudgedFlights {
         }
         String marked = touched == null ? "" : touched.contacts();
         return marked.isEmpty() && aloft.caughtMs() != null ? aloft.words() : marked;
+    }
+
+    private static int contacts(@Nullable String noted, @Nullable Marks touched, Aloft aloft) {
+        List<Long> seen = new ArrayList<>(touched == null ? List.of() : touched.contactsMs());
+        Optional.ofNullable(aloft.caughtMs()).ifPresent(seen::add);
+        return Contacts.known(noted, seen);
     }
 
     private static @Nullable Duration contactAt(@Nullable Long toldMs, @Nullable Marks touched) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptWound;
@@ -43,6 +44,7 @@ public final class CountWind {
      *
      * @param held what was read while it was held, as {@link HeldRead} reads it; null where nothing was asked of it
      * @param unit of torques without one
+     * @param offered fields that stand as the form proposed them, parted by spaces; null or empty for none
      * @param insist doubts that were asked about, as {@link AskedOnce#FIELD} named them
      */
     public record Turns(
@@ -52,7 +54,12 @@ public final class CountWind {
             String backOff,
             @Nullable String held,
             @Nullable String unit,
-            @Nullable String insist) {}
+            @Nullable String offered,
+            @Nullable String insist) {
+        List<String> proposed() {
+            return offered == null ? List.of() : List.of(offered.split(" ", -1));
+        }
+    }
 
     /** A doubtful reading: left out, it counts no more and stays in the record; confirmed, nobody asks again. */
     public record LeaveOut(String mark) {
@@ -93,6 +100,8 @@ public final class CountWind {
                 return asked.get();
             }
             List<Fact> facts = new ArrayList<>(facts(tx, context, wind.with(counted), counted));
+            facts.addAll(OfferedCounts.marks(tx, context, wind, wind.with(counted), turns.proposed()));
+            facts.addAll(AboveBand.marks(tx, context, wind.with(counted), Set.of()));
             if (turns.held() != null && held != null && !held.equals(wind.held())) {
                 facts.add(Fact.of("wind.held", new WindHeld(wind.begun().id(), held)));
             }
@@ -197,7 +206,10 @@ public final class CountWind {
             return Decision.unknown("There is no such reading; look again");
         }
         List<Fact> facts = new ArrayList<>(List.of(Fact.of("wind.mark", mark.omitted())));
-        WindStore.find(tx, mark.windId()).ifPresent(wind -> facts.addAll(without(tx, context, wind, mark)));
+        WindStore.find(tx, mark.windId()).ifPresent(wind -> {
+            facts.addAll(without(tx, context, wind, mark));
+            facts.addAll(AboveBand.marks(tx, context, wind.with(mark.omitted()), Set.of()));
+        });
         return new Decision.Decided(facts, Map.of(), WindActions.TOPICS);
     }
 
@@ -219,10 +231,15 @@ public final class CountWind {
     /** It was so: nobody is asked about this reading again. */
     static Decision confirm(Tx tx, ActContext context, LeaveOut was) {
         return HeldDoubts.windOf(was.mark())
-                .filter(wind -> WindStore.find(tx, wind).isPresent())
                 .or(() -> WindStore.mark(tx, was.mark()).map(WindMark::windId))
-                .map(wind -> Decision.decided(
-                        WindActions.TOPICS, Fact.of("wind.confirmed", new WindConfirmed(was.mark(), wind))))
+                .flatMap(wind -> WindStore.find(tx, wind))
+                .<Decision>map(wind -> {
+                    List<Fact> facts = new ArrayList<>(List.of(Fact.of(
+                            "wind.confirmed",
+                            new WindConfirmed(was.mark(), wind.begun().id()))));
+                    facts.addAll(AboveBand.marks(tx, context, wind, Set.of(was.mark())));
+                    return new Decision.Decided(facts, Map.of(), WindActions.TOPICS);
+                })
                 .orElseGet(() -> Decision.unknown("There is no such reading; look again"));
     }
 }

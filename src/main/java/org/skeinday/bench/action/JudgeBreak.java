@@ -9,13 +9,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.MotorParted;
 import org.skeinday.attempt.store.BreakRecord;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.evidence.Measured;
-import org.skeinday.evidence.Source;
+import org.skeinday.evidence.ToldOfBreak;
 import org.skeinday.evidence.ValueMarked;
+import org.skeinday.evidence.ValueMarks;
 import org.skeinday.evidence.store.EvidenceStore;
 import org.skeinday.motor.BreakCause;
 import org.skeinday.motor.MotorStep;
@@ -88,7 +90,7 @@ public final class JudgeBreak {
             }
             MotorStep told = broke.by(cause);
             List<Fact> facts = new ArrayList<>(List.of(Fact.of("motor.step.told", told)));
-            facts.add(mark(context, broke, Measured.FLIGHT, null));
+            facts.add(mark(tx, context, broke, Measured.FLIGHT, null));
             parted(tx, context, told).ifPresent(facts::add);
             return new Decision.Decided(facts, Map.of(), TOPICS);
         } catch (IllegalArgumentException e) {
@@ -104,14 +106,12 @@ public final class JudgeBreak {
         if (told.seen() != null && !told.seen().equals(seen(tx, broke))) {
             return new Decision.Outdated(meanwhile(tx, context, broke));
         }
-        List<Fact> facts = new WindWorth(tx)
-                .told(broke).doubts().stream()
-                        .map(doubt -> mark(
-                                context,
-                                broke,
-                                doubt.about(),
-                                doubt.about() == Measured.CRANK_TURNS ? broke.motorTurns() : broke.torqueNmm()))
-                        .toList();
+        ToldOfBreak of = new WindWorth(tx).told(broke);
+        ValueMarks marks = EvidenceStore.of(tx, broke.id());
+        List<Fact> facts = Stream.of(Measured.CRANK_TURNS, Measured.PEAK_TORQUE)
+                .filter(what -> !of.open(what, marks).isEmpty())
+                .map(what -> mark(tx, context, broke, what, of.number(what)))
+                .toList();
         return facts.isEmpty()
                 ? Decision.refused("cause", "Nothing of this break waits to be confirmed")
                 : new Decision.Decided(facts, Map.of(), TOPICS);
@@ -141,18 +141,9 @@ public final class JudgeBreak {
                 : ", at " + SECOND.format(Instant.ofEpochMilli(ms).atZone(zone)) + ",";
     }
 
-    /** Who said it, or that a number was so. */
-    private static Fact mark(ActContext context, MotorStep broke, Measured what, @Nullable Double number) {
-        return Fact.of(
-                "flight.marked",
-                new ValueMarked(
-                        broke.id(),
-                        what.word(),
-                        number,
-                        Source.TYPED.word(),
-                        true,
-                        context.personOrNull(),
-                        context.now().toEpochMilli()));
+    /** Who said it, or that a number was so, wherever it came from. */
+    private static Fact mark(Tx tx, ActContext context, MotorStep broke, Measured what, @Nullable Double number) {
+        return Confirms.mark(tx, context, broke.id(), what, number);
     }
 
     /** The attempt in which it broke says the same. */

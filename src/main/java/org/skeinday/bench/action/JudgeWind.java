@@ -1,24 +1,26 @@
 package org.skeinday.bench.action;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.evidence.Measured;
-import org.skeinday.evidence.Source;
-import org.skeinday.evidence.ValueMarked;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
 import org.skeinday.platform.record.Decision;
 import org.skeinday.platform.record.Fact;
+import org.skeinday.units.Torque;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindConfirmed;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindJudged;
+import org.skeinday.winding.store.CountedTurns;
 import org.skeinday.winding.store.WindStore;
 import org.skeinday.winding.store.WindWorth;
 
@@ -54,7 +56,8 @@ public final class JudgeWind {
         WindCounted counted = wind.counted();
         return (counted == null ? "" : counted.stopCrankTurns())
                 + (worth.count(wind).isPresent() ? "?" : "")
-                + " " + worth.openReadings(wind).size()
+                + " " + worth.askedReadings(wind).size()
+                + (worth.offered(wind).isEmpty() ? "" : " " + worth.offered(wind))
                 + " " + worth.leftOut(wind);
     }
 
@@ -104,35 +107,28 @@ public final class JudgeWind {
                 .forEach(doubt -> facts.add(Fact.of(
                         "wind.confirmed",
                         new WindConfirmed(doubt.markId(), wind.begun().id()))));
-        WindCounted counted = wind.counted();
-        if (counted != null && worth.count(wind).isPresent()) {
-            double turns = counted.stopCrankTurns();
-            Stream.concat(Stream.of(wind.begun().id()), flight(tx, wind, turns).stream())
-                    .forEach(of -> facts.add(mark(context, of, turns)));
+        if (worth.isAboveBand(wind)) {
+            Double peak = wind.peakTorque().map(Torque::newtonMillimetres).orElse(null);
+            facts.add(Confirms.mark(tx, context, wind.begun().id(), Measured.PEAK_TORQUE, peak));
         }
+        Set<Measured> numbers = new HashSet<>(worth.offered(wind));
+        worth.count(wind).ifPresent(doubt -> numbers.add(Measured.CRANK_TURNS));
+        CountedTurns.of(wind).forEach((what, turns) -> {
+            if (numbers.contains(what)) {
+                Stream.concat(Stream.of(wind.begun().id()), flight(tx, wind, what, turns).stream())
+                        .forEach(of -> facts.add(Confirms.mark(tx, context, of, what, turns)));
+            }
+        });
         return facts.isEmpty()
                 ? Decision.refused("Nothing of this wind waits to be confirmed")
                 : new Decision.Decided(facts, Map.of(), WindActions.TOPICS);
     }
 
     /** The flight that says the same number. */
-    private static Optional<String> flight(Tx tx, Wind wind, double turns) {
+    private static Optional<String> flight(Tx tx, Wind wind, Measured what, Double turns) {
         return Optional.ofNullable(wind.begun().attemptId())
                 .flatMap(id -> FlownStore.find(tx, id))
-                .filter(f -> f.stopCrankTurns() != null && f.stopCrankTurns() == turns)
+                .filter(f -> turns.equals(f.number(what)))
                 .map(f -> f.id());
-    }
-
-    private static Fact mark(ActContext context, String of, double turns) {
-        return Fact.of(
-                "flight.marked",
-                new ValueMarked(
-                        of,
-                        Measured.CRANK_TURNS.word(),
-                        turns,
-                        Source.TYPED.word(),
-                        true,
-                        context.personOrNull(),
-                        context.now().toEpochMilli()));
     }
 }

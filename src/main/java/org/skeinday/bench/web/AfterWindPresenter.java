@@ -2,11 +2,15 @@ package org.skeinday.bench.web;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.store.BreakRecord;
+import org.skeinday.evidence.Measured;
+import org.skeinday.evidence.store.EvidenceStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormErrors;
@@ -29,13 +33,16 @@ final class AfterWindPresenter {
         Set<String> confirmed = WindStore.confirmed(tx, done.begun().id());
         List<BenchView.Line> figures =
                 Apart.made("What this wind came to", () -> figures(done, beside, units), AfterWindPresenter::only);
+        String atFull = first(counted == null ? null : counted.atFullCrankTurns(), planned.atFull());
+        String stop = first(counted == null ? null : counted.stopCrankTurns(), planned.stop());
+        String backOff = backOff(tx, done, counted, planned.asPlanned());
         return new WindingView.After(
-                form.typedOr("atFull", first(counted == null ? null : counted.atFullCrankTurns(), planned.atFull())),
-                form.typedOr("stop", first(counted == null ? null : counted.stopCrankTurns(), planned.stop())),
-                form.typedOr("backOff", backOff(tx, done, counted, planned.asPlanned())),
+                form.typedOr("atFull", atFull),
+                form.typedOr("stop", stop),
+                form.typedOr("backOff", backOff),
                 counted != null,
                 counted == null && planned.asPlanned(),
-                doubts(done, beside, confirmed),
+                doubts(done, beside, confirmed, isPeakConfirmed(tx, done)),
                 figures,
                 planned.lead(),
                 done.broke().isPresent(),
@@ -45,7 +52,15 @@ final class AfterWindPresenter {
                                 done.held().stream().map(HeldRead::typed).collect(Collectors.joining("; "))),
                         form.typedOr("unit", units.torqueUnitTyped()).replace('-', '·'),
                         form.typedOr("unit", units.torqueUnitTyped())),
+                counted != null || planned.asPlanned() ? Map.of() : offered(atFull, stop, backOff),
                 form);
+    }
+
+    /** What the form fills in without anybody having said it. */
+    private static Map<String, String> offered(String atFull, String stop, String backOff) {
+        Map<String, String> offered = new TreeMap<>(Map.of("atFull", atFull, "stop", stop, "backOff", backOff));
+        offered.values().removeIf(String::isEmpty);
+        return offered;
     }
 
     private static List<BenchView.Line> figures(Wind done, BesideWinding beside, UnitSystem units) {
@@ -65,14 +80,24 @@ final class AfterWindPresenter {
         return List.of(new BenchView.Line("figures", words));
     }
 
+    /** What is above the band is confirmed all together in Evening. */
+    private static boolean isPeakConfirmed(Tx tx, Wind done) {
+        return done.peakTorque()
+                .filter(peak -> EvidenceStore.of(tx, done.begun().id())
+                        .isConfirmed(Measured.PEAK_TORQUE, peak.newtonMillimetres()))
+                .isPresent();
+    }
+
     /** With the band of earlier winds; where that cannot be had, what this wind alone says is asked all the same. */
-    private static List<WindingView.DoubtLine> doubts(Wind done, BesideWinding beside, Set<String> confirmed) {
+    private static List<WindingView.DoubtLine> doubts(
+            Wind done, BesideWinding beside, Set<String> confirmed, boolean bandConfirmed) {
         List<Doubt> doubts = Apart.made(
                 "Marks against earlier winds of the batch",
                 () -> MarkDoubts.of(done, beside.band()),
                 words -> MarkDoubts.of(done, Optional.empty()));
         return doubts.stream()
                 .filter(d -> !confirmed.contains(d.markId()))
+                .filter(d -> d.kind() != Doubt.Kind.ABOVE_BAND || !bandConfirmed)
                 .map(d -> new WindingView.DoubtLine(d.markId(), d.words()))
                 .toList();
     }

@@ -4,26 +4,28 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.skeinday.bench.action.JudgeWind;
 import org.skeinday.evidence.Doubted;
+import org.skeinday.evidence.Measured;
+import org.skeinday.evidence.NotCounted;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
-import org.skeinday.winding.Doubt;
+import org.skeinday.units.PlainNumber;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindCounted;
+import org.skeinday.winding.store.CountedTurns;
 import org.skeinday.winding.store.WindStore;
 import org.skeinday.winding.store.WindWorth;
 
 /** Which winds wait for a word, and for which. */
 public final class WindQuestions {
-    /** Of winds for attempts so many are looked through, the last: each was asked about on its own page. */
-    private static final int LAST = 40;
-
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d.M. HH:mm");
 
     private final Tx tx;
@@ -36,24 +38,36 @@ public final class WindQuestions {
         this.worth = new WindWorth(tx);
     }
 
-    /** The last first. @param flights that ask about their own turns */
+    /** All of them, the oldest first. @param flights that ask about their own turns */
     public List<WindQuestion> open(Set<String> flights) {
-        List<WindQuestion> questions = new ArrayList<>(WindStore.countedToAsk(tx, LAST).stream()
-                .filter(wind -> worth.leftOut(wind).isEmpty())
+        return WindStore.countedToAsk(tx).stream()
                 .flatMap(wind -> open(wind, flights).stream())
-                .toList());
-        Collections.reverse(questions);
-        return List.copyOf(questions);
+                .toList();
     }
 
     private List<WindQuestion> open(Wind wind, Set<String> flights) {
         boolean ofFlight = wind.broke().isEmpty()
                 && flights.contains(String.valueOf(wind.begun().attemptId()));
-        List<String> asked = Stream.concat(
-                        ofFlight ? Stream.of() : worth.count(wind).map(Doubted::words).stream(),
-                        worth.openReadings(wind).stream().map(Doubt::words))
-                .toList();
+        List<String> asked = new ArrayList<>();
+        if (!ofFlight) {
+            worth.count(wind).map(Doubted::words).ifPresent(asked::add);
+        }
+        String offered = offered(wind, ofFlight);
+        if (!offered.isEmpty()) {
+            asked.add(offered);
+        }
+        asked.addAll(worth.askedReadings(wind));
         return asked.isEmpty() ? List.of() : List.of(question(wind, String.join(". ", asked), false));
+    }
+
+    /** The flight asks about its own turns; of those at full stretch the wind alone knows. */
+    private String offered(Wind wind, boolean ofFlight) {
+        Map<Measured, Double> turns = CountedTurns.of(wind);
+        String words = worth.offered(wind).stream()
+                .filter(what -> !ofFlight || what == Measured.AT_FULL)
+                .map(what -> what.words() + " " + PlainNumber.of(Objects.requireNonNull(turns.get(what))))
+                .collect(Collectors.joining(", "));
+        return words.isEmpty() ? "" : NotCounted.OFFERED.words() + ": " + words;
     }
 
     /** Of one motor without an attempt: what waits for a word, and what was left out. */

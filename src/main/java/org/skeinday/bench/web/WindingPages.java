@@ -115,6 +115,7 @@ public final class WindingPages {
         for (String field : List.of("wind", "atFull", "stop", "backOff", AskedOnce.FIELD)) {
             content.put(field, typed.typed(field));
         }
+        content.put("offered", OfferedTurns.of(typed));
         if (typed.typed().containsKey("held")) {
             content.put("held", typed.typed("held"));
             content.put("unit", typed.typed("unit"));

@@ -1,6 +1,7 @@
 package org.skeinday.bench.web;
 
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.web.NowView;
 import org.skeinday.attempt.web.WindingPlaces;
@@ -252,6 +253,7 @@ public record WindingView(
      * @param asPlanned whether the planned turns may be confirmed with one tap
      * @param lead what is asked for, while nobody has counted
      * @param broke whether the turns are those at a break
+     * @param offered what the form proposes, by its field: as long as nobody changes it or says that it was so, it is offered
      */
     public record After(
             String atFull,
@@ -264,6 +266,7 @@ public record WindingView(
             String lead,
             boolean broke,
             Held held,
+            Map<String, String> offered,
             FormErrors form) {
         public String wrong(String field) {
             return form.message(field);

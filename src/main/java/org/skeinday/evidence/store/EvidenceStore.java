@@ -4,7 +4,6 @@ import static org.skeinday.platform.db.schema.Tables.EVIDENCE_MARK;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.jooq.Condition;
 import org.jooq.impl.DSL;
 import org.skeinday.evidence.ValueMarked;
@@ -28,9 +27,7 @@ public final class EvidenceStore {
 
     /** By flight; who has none is not there. */
     public static Map<String, ValueMarks> byFlight(Tx tx) {
-        return all(tx).stream()
-                .collect(Collectors.groupingBy(
-                        ValueMarked::flightId, Collectors.collectingAndThen(Collectors.toList(), ValueMarks::of)));
+        return ValueMarks.byFlight(all(tx));
     }
 
     public static List<ValueMarked> all(Tx tx) {

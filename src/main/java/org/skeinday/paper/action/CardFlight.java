@@ -59,7 +59,7 @@ final class CardFlight {
 
     private static String field(Measured what) {
         return switch (what) {
-            case CRANK_TURNS, FLIGHT -> "stop-count";
+            case CRANK_TURNS, AT_FULL, FLIGHT -> "stop-count";
             case PEAK_TORQUE -> "peak-torque";
             case LAUNCH_TORQUE -> "launch-torque";
             case BACK_OFF -> "back-off";

@@ -140,7 +140,7 @@ final class OpenQuestions {
         return switch (what) {
             case PEAK_TORQUE, LAUNCH_TORQUE -> units.torque(Torque.ofNewtonMillimetres(number));
             case TIME -> new FlightTime(Math.round(number)).text(0);
-            case CRANK_TURNS, BACK_OFF, REMAINING, FLIGHT -> PlainNumber.of(Objects.requireNonNull(number));
+            case CRANK_TURNS, AT_FULL, BACK_OFF, REMAINING, FLIGHT -> PlainNumber.of(Objects.requireNonNull(number));
         };
     }
 }

@@ -1,10 +1,13 @@
 package org.skeinday.winding.store;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.skeinday.evidence.ValueMarked;
 import org.skeinday.motor.BreakEvidence;
 import org.skeinday.motor.BreakTest;
 import org.skeinday.motor.MotorAdded;
@@ -12,6 +15,7 @@ import org.skeinday.motor.MotorStep;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.units.Torque;
 import org.skeinday.winding.MotorBreak;
 import org.skeinday.winding.MotorTrials;
 import org.skeinday.winding.Wind;
@@ -61,19 +65,48 @@ public final class BreakEvidenceStore {
         return broken(tx, motor, new WindWorth(tx));
     }
 
-    /** The break of every motor that is broken, with the word of its wind that it was a test: files have no winds. */
-    public static List<MotorStep> steps(Tx tx) {
-        var worth = new WindWorth(tx);
-        return MotorLifeStore.breaks(tx).stream()
-                .map(step -> step.test() == null && isTest(tx, step, worth) ? step.asTest() : step)
-                .toList();
+    /**
+     * Breaks as files have them, which have no winds.
+     *
+     * @param steps the break of every motor that is broken, with the word of its wind that it was a test
+     * @param marks what was said of all numbers of the record, and of what is asked about winds that broke
+     */
+    public record Told(List<MotorStep> steps, List<ValueMarked> marks) {}
+
+    /** As many queries for many breaks as for one. @param all motors of the record */
+    public static Told told(Tx tx, List<MotorAdded> all, WindWorth worth) {
+        List<MotorStep> broke = MotorLifeStore.breaks(tx);
+        Map<String, MotorAdded> motors = all.stream().collect(Collectors.toMap(MotorAdded::id, m -> m));
+        Map<String, Wind> winds = broke.isEmpty()
+                ? Map.of()
+                : WindStore.brokenBy(tx, broke.stream().map(MotorStep::motorId).toList());
+        List<MotorStep> steps = new ArrayList<>();
+        List<ValueMarked> marks = new ArrayList<>(worth.marks());
+        for (MotorStep step : broke) {
+            MotorAdded motor = motors.get(step.motorId());
+            Wind wind = winds.get(step.motorId());
+            MotorBreak read = motor == null || wind == null ? null : MotorBreak.of(motor, step, wind);
+            MotorStep told = read == null ? step : asRead(step, read);
+            steps.add(read != null && step.test() == null && read.test() ? told.asTest() : told);
+            if (wind != null) {
+                marks.addAll(AskedOfBreak.of(told, worth.asked(wind), worth.confirmedCount(wind)));
+            }
+        }
+        return new Told(List.copyOf(steps), List.copyOf(marks));
     }
 
-    private static boolean isTest(Tx tx, MotorStep step, WindWorth worth) {
-        return MotorStore.find(tx, step.motorId())
-                .flatMap(motor -> broken(tx, motor, worth))
-                .filter(MotorBreak::test)
-                .isPresent();
+    /** What was left out of its wind afterwards, or was never counted, is none of its numbers. */
+    private static MotorStep asRead(MotorStep step, MotorBreak read) {
+        Torque torque = read.torque();
+        Double nmm = torque == null ? null : (Double) torque.newtonMillimetres();
+        boolean same = Objects.equals(nmm, step.torqueNmm()) && Objects.equals(read.motorTurns(), step.motorTurns());
+        return same
+                ? step
+                : step.brokeAt(
+                        read.motorTurns(),
+                        nmm,
+                        Objects.equals(nmm, step.torqueNmm()) ? step.torqueTyped() : null,
+                        read.meter());
     }
 
     /** The same where what winds are worth is read already. */
@@ -84,9 +117,8 @@ public final class BreakEvidenceStore {
     /** The step says whether it broke; its wind, where there is one, how: readings may be left out afterwards. */
     private static Optional<MotorBreak> broken(Tx tx, MotorAdded motor, WindWorth worth) {
         return MotorLifeStore.breakOf(tx, motor.id())
-                .map(step -> WindStore.ofMotor(tx, motor.id()).stream()
-                        .filter(wind -> wind.broke().isPresent())
-                        .reduce((a, b) -> b)
+                .map(step -> Optional.ofNullable(
+                                WindStore.brokenBy(tx, List.of(motor.id())).get(motor.id()))
                         .map(wind -> MotorBreak.of(motor, step, wind).asking(worth.asked(wind)))
                         .orElseGet(() -> MotorBreak.of(motor, step).asking(worth.asked(step))));
     }

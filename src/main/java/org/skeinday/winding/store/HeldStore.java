@@ -1,7 +1,6 @@
 package org.skeinday.winding.store;
 
 import static org.skeinday.platform.db.schema.Tables.WINDING_HELD;
-import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,14 +8,26 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.HeldRead;
+import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindHeld;
+import org.skeinday.winding.WindJudged;
 
 /** What was typed of holds. */
 public final class HeldStore {
     private HeldStore() {}
 
-    /** Of each attempt its last wind's, under the attempt's id; what came with a file stands there by itself. */
-    public static List<WindHeld> byAttempt(Tx tx) {
+    /**
+     * As files have it, which have attempts and no winds.
+     *
+     * @param readings of each attempt those of its last wind, under the attempt's id
+     * @param leftOut attempts whose readings enter no fit though nothing of the readings themselves says so, and why
+     */
+    public record Told(List<WindHeld> readings, List<WindJudged> leftOut) {
+        public static final Told NOTHING = new Told(List.of(), List.of());
+    }
+
+    /** What came with a file stands there by itself. */
+    public static Told byAttempt(Tx tx, WindWorth worth) {
         Map<String, List<HeldRead>> byWind =
                 tx.sql().selectFrom(WINDING_HELD).orderBy(WINDING_HELD.WIND_ID, WINDING_HELD.SECONDS).fetch().stream()
                         .collect(Collectors.groupingBy(
@@ -26,17 +37,31 @@ public final class HeldStore {
                                         r -> new HeldRead(
                                                 r.getSeconds(), r.getTorqueNmm(), r.getResolutionNmm(), r.getTyped()),
                                         Collectors.toList())));
+        if (byWind.isEmpty()) {
+            return Told.NOTHING;
+        }
         Map<String, WindHeld> byAttempt = new LinkedHashMap<>();
-        byWind.forEach((wind, read) -> byAttempt.put(wind, new WindHeld(wind, read)));
-        tx.sql()
-                .select(WINDING_WIND.ID, WINDING_WIND.ATTEMPT_ID)
-                .from(WINDING_WIND)
-                .where(WINDING_WIND.ID.in(byWind.keySet()).and(WINDING_WIND.ATTEMPT_ID.isNotNull()))
-                .orderBy(WINDING_WIND.AT_MS, WINDING_WIND.ID)
-                .forEach(r -> {
-                    byAttempt.remove(r.value1());
-                    byAttempt.put(r.value2(), new WindHeld(r.value2(), byWind.getOrDefault(r.value1(), List.of())));
-                });
-        return List.copyOf(byAttempt.values());
+        Map<String, WindJudged> leftOut = new LinkedHashMap<>();
+        byWind.forEach((wind, read) -> {
+            byAttempt.put(wind, new WindHeld(wind, read));
+            leaveOut(leftOut, wind, worth.leftOut(wind));
+        });
+        for (Wind wind : WindStore.ofIds(tx, byWind.keySet())) {
+            String attempt = wind.begun().attemptId();
+            byAttempt.remove(wind.begun().id());
+            leftOut.remove(wind.begun().id());
+            if (attempt != null) {
+                byAttempt.put(attempt, new WindHeld(attempt, wind.held()));
+                leftOut.remove(attempt);
+                leaveOut(leftOut, attempt, worth.besideTheHold(wind));
+            }
+        }
+        return new Told(List.copyOf(byAttempt.values()), List.copyOf(leftOut.values()));
+    }
+
+    private static void leaveOut(Map<String, WindJudged> leftOut, String attempt, String why) {
+        if (!why.isEmpty()) {
+            leftOut.put(attempt, new WindJudged(attempt, why, null, 0));
+        }
     }
 }

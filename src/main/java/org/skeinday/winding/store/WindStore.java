@@ -5,6 +5,7 @@ import static org.skeinday.platform.db.schema.Tables.WINDING_CONFIRMED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_COUNTED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_FLOOR_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_HELD;
+import static org.skeinday.platform.db.schema.Tables.WINDING_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PACED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PHASE;
@@ -12,6 +13,7 @@ import static org.skeinday.platform.db.schema.Tables.WINDING_UNDONE;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WINDER;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -102,6 +104,20 @@ public final class WindStore {
         return of(tx, WINDING_WIND.MOTOR_ID.eq(motor));
     }
 
+    /** As they were begun; of ids that are of no wind none. */
+    static List<Wind> ofIds(Tx tx, Set<String> ids) {
+        return of(tx, WINDING_WIND.ID.in(ids));
+    }
+
+    /** Of each of these motors that broke in a wind that was read, the last such wind, by motor. */
+    static Map<String, Wind> brokenBy(Tx tx, List<String> motors) {
+        Map<String, Wind> broke = new HashMap<>();
+        of(tx, WINDING_WIND.MOTOR_ID.in(motors)).stream()
+                .filter(wind -> wind.broke().isPresent())
+                .forEach(wind -> broke.put(wind.begun().motorId(), wind));
+        return broke;
+    }
+
     /** Every wind of a batch's motors whose turns were counted. */
     public static List<Wind> countedOfBatch(Tx tx, String batch) {
         return of(
@@ -121,18 +137,15 @@ public final class WindStore {
                 .toList();
     }
 
-    /** Every counted wind outside any attempt and the last of those in attempts, as they were begun. @param most of the latter */
-    public static List<Wind> countedToAsk(Tx tx, int most) {
+    /** Every counted wind that nobody has left out, as they were begun. */
+    public static List<Wind> countedToAsk(Tx tx) {
         Condition counted =
                 WINDING_WIND.ID.in(DSL.select(WINDING_COUNTED.WIND_ID).from(WINDING_COUNTED));
-        List<String> last = tx.sql()
-                .select(WINDING_WIND.ID)
-                .from(WINDING_WIND)
-                .where(counted.and(WINDING_WIND.ATTEMPT_ID.isNotNull()))
-                .orderBy(WINDING_WIND.AT_MS.desc(), WINDING_WIND.ID.desc())
-                .limit(most)
-                .fetch(WINDING_WIND.ID);
-        return of(tx, counted.and(WINDING_WIND.ATTEMPT_ID.isNull().or(WINDING_WIND.ID.in(last))));
+        return of(
+                tx,
+                counted.and(WINDING_WIND.ID.notIn(DSL.select(WINDING_JUDGED.WIND_ID)
+                        .from(WINDING_JUDGED)
+                        .where(WINDING_JUDGED.REASON.isNotNull()))));
     }
 
     /** How every wind was begun, in that order, without what was read of it: one query. */

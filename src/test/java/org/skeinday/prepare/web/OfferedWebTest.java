@@ -138,6 +138,7 @@ class OfferedWebTest {
         HttpResponse<String> taken = log(Map.of("remaining", "330", "insist", codes));
         assertEquals(200, taken.statusCode(), taken.body());
         assertTrue(taken.body().contains("turns remaining doubted: More turns are left"), taken.body());
+        assertTrue(taken.body().contains("crank turns doubted: More turns are left"), "which of the two is wrong?");
         String evening = laptop.get("/evening").body();
         assertTrue(evening.contains("to be confirmed"), evening);
         Map<String, String> so = Map.of(

@@ -184,9 +184,9 @@ class FlightRowStoreTest {
     @Test
     void a_judgement_makes_a_row_invalid_and_valid_again() {
         season.fill(1, 0);
-        season.take("attempt.judged", new FlightJudged("attempt0", "touched a wall", 12_000L, false));
+        season.take("attempt.judged", new FlightJudged("attempt0", "touched a wall", 12_000L, false, null));
         assertFalse(row("attempt0").counts());
-        season.take("attempt.judged", new FlightJudged("attempt0", null, null, false));
+        season.take("attempt.judged", new FlightJudged("attempt0", null, null, false, null));
         assertTrue(row("attempt0").counts());
     }
 
@@ -203,7 +203,7 @@ class FlightRowStoreTest {
         assertEquals("undecided: 1 contact", row("attempt0").flight().counts().words());
         assertEquals(
                 "left out: touched a wall", row("attempt1").flight().counts().words());
-        season.take("attempt.judged", new FlightJudged("attempt0", null, null, true));
+        season.take("attempt.judged", new FlightJudged("attempt0", null, null, true, null));
         assertTrue(row("attempt0").counts());
     }
 

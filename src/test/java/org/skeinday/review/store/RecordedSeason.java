@@ -19,6 +19,7 @@ import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.store.ContestFacts;
 import org.skeinday.dayplan.store.PlanStore;
+import org.skeinday.evidence.store.EvidenceStore;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorFacts;
@@ -51,6 +52,7 @@ public final class RecordedSeason {
         all.addAll(AttemptFacts.kinds());
         all.addAll(PlanStore.kinds());
         all.addAll(ReviewFacts.kinds());
+        all.addAll(EvidenceStore.kinds());
         all.forEach(k -> kinds.put(k.kind(), k));
     }
 

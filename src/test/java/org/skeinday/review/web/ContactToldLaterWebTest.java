@@ -105,6 +105,27 @@ class ContactToldLaterWebTest {
     }
 
     @Test
+    void a_word_about_one_contact_decides_nothing_of_a_second_that_is_told_later() throws Exception {
+        contacts(1);
+        said("counts", "", "undecided");
+        counts("counts");
+        contacts(2);
+        counts("undecided: 2 contacts");
+        byFiles("undecided");
+        said("counts", "", "undecided");
+        contacts(1);
+        counts("counts");
+        byFiles("yes");
+    }
+
+    /** As the bundle of files says it. */
+    private void byFiles(String word) throws Exception {
+        String bundle = laptop.get("/export.json").body();
+        assertTrue(bundle.matches("(?s).*\"counts\" ?: ?\"" + word + "\".*"), bundle);
+        assertEquals(word.equals("undecided"), bundle.contains("\"undecided\""), bundle);
+    }
+
+    @Test
     void enter_in_a_field_of_a_flight_s_page_saves_its_turns_and_decides_nothing() throws Exception {
         contacts(1);
         String address = "/evening/flight/" + flight;

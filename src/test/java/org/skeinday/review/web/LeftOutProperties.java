@@ -94,13 +94,14 @@ class LeftOutProperties {
         contacts.put(flight, words);
         boolean open = expected.get(flight).startsWith("undecided")
                 || expected.get(flight).equals("counts");
-        if (open && !decided.getOrDefault(flight, false)) {
-            expected.put(flight, words.isEmpty() ? "counts" : "undecided: " + words);
+        if (open) {
+            boolean known = count <= decided.getOrDefault(flight, 0);
+            expected.put(flight, known ? "counts" : "undecided: " + words);
         }
     }
 
-    /** Whether a contact that was known then was decided of, and nothing else said since. */
-    private final Map<String, Boolean> decided = new HashMap<>();
+    /** How many contacts were known when the last word was said: of a later one nobody has decided. */
+    private final Map<String, Integer> decided = new HashMap<>();
 
     private String seen(String flight) {
         String now = expected.get(flight);
@@ -138,9 +139,12 @@ class LeftOutProperties {
         boolean takesIn = verdict.equals("counts") && !was.equals("counts");
         expected.put(flight, verdict.equals("counts") ? "counts" : "left out: " + reason);
         if (takesIn || verdict.equals("left-out")) {
-            decided.put(
-                    flight, verdict.equals("counts") && !contacts.get(flight).isEmpty());
+            decided.put(flight, verdict.equals("counts") ? count(contacts.get(flight)) : 0);
         }
+    }
+
+    private static int count(String contacts) {
+        return contacts.isEmpty() || contacts.equals("none") ? 0 : Integer.parseInt(contacts.replaceFirst(" .*", ""));
     }
 
     /** Of a form that showed something else. */
@@ -179,7 +183,7 @@ class LeftOutProperties {
         for (String flight : expected.keySet()) {
             JsonNode word = judged.getOrDefault(flight, Json.MAPPER.createObjectNode());
             String contact = noted.getOrDefault(flight, "none");
-            boolean open = !contact.equals("none") && !word.path("ofContact").asBoolean();
+            boolean open = count(contact) > word.path("contacts").asInt();
             String reason = word.path("reason").asText("");
             counts.put(flight, !reason.isEmpty() ? "left out: " + reason : open ? "undecided: " + contact : "counts");
         }
