@@ -3,71 +3,44 @@ package org.skeinday;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import java.util.zip.GZIPInputStream;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.skeinday.platform.record.ActStore;
-import org.skeinday.platform.record.Json;
 
 /**
  * Journals that a program wrote before its classes and their words were renamed mean what they meant. Each stands beside
  * the tables that the program of then had made of it; together they hold 87 kinds of facts.
  */
 class EarlierProgramTest {
-    private static final Path JOURNALS = Path.of("src/test/resources/earlier/journals.txt.gz");
-    private static final String NEXT_FILE = "=== ";
 
     /** Tables that are made of facts of before, and were not there then. */
     private static final Set<String> MADE_SINCE = Set.of("attempt_planned");
     /** Since then those of the watches that count: a watch that was taken out moves them. */
     private static final Set<String> OF_WATCHES_THAT_COUNT = Set.of("released_at_ms", "landed_at_ms");
 
-    /** Text by day and name of file. */
-    private static Map<String, Map<String, String>> days;
-
     @TempDir
     Path root;
 
-    @BeforeAll
-    static void read() throws IOException {
-        days = new TreeMap<>();
-        try (InputStream in = new GZIPInputStream(Files.newInputStream(JOURNALS))) {
-            String all = "\n" + new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            for (String part : all.substring(1 + NEXT_FILE.length()).split("\n" + NEXT_FILE, -1)) {
-                int end = part.indexOf('\n');
-                String[] place = part.substring(0, end).split("/", -1);
-                String text = part.substring(end + 1);
-                days.computeIfAbsent(place[0], d -> new TreeMap<>())
-                        .put(place[1], text.endsWith("\n") ? text : text + "\n");
-            }
-        }
-    }
-
     static Stream<String> days() {
-        return days.keySet().stream();
+        return EarlierJournals.days();
     }
 
     @ParameterizedTest
     @MethodSource("days")
     void a_journal_gives_the_tables_that_it_gave(String day) throws IOException {
-        Map<String, List<String>> were = TableText.read(days.get(day).get("tables.txt"));
+        Map<String, List<String>> were = TableText.read(EarlierJournals.text(day, "tables.txt"));
         try (ActStore record = ActStore.open(folder(day), Catalogue.projection(), Clock.systemUTC())) {
             for (Map.Entry<String, List<String>> table : were.entrySet()) {
                 String columns = table.getValue().get(0);
@@ -97,24 +70,13 @@ class EarlierProgramTest {
     }
 
     private Path folder(String day) throws IOException {
-        Path folder = Files.createDirectories(root.resolve("day"));
-        for (String file : List.of("journal.jsonl", "people.json", "skeinday-folder.txt")) {
-            Files.writeString(folder.resolve(file), days.get(day).get(file));
-        }
-        return folder;
+        return EarlierJournals.into(root.resolve("day"), day);
     }
 
     @Test
-    void nearly_every_kind_of_fact_is_among_them() throws IOException {
+    void nearly_every_kind_of_fact_is_among_them() {
         var kinds = new TreeSet<String>();
-        for (Map<String, String> day : days.values()) {
-            for (String line : day.get("journal.jsonl").lines().toList()) {
-                Json.MAPPER
-                        .readTree(line)
-                        .path("facts")
-                        .forEach(fact -> kinds.add(fact.path("kind").asText()));
-            }
-        }
+        days().forEach(day -> kinds.addAll(EarlierJournals.kinds(day)));
         assertEquals(87, kinds.size(), kinds.toString());
     }
 }

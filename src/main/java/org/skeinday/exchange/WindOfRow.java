@@ -10,6 +10,7 @@ import org.skeinday.motor.StopRule;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindPhase;
+import org.skeinday.winding.WindWinder;
 
 /**
  * The wind of an attempt whose hold was read, as far as its row knows it, under the attempt's own id: readings of a hold are of
@@ -47,6 +48,8 @@ final class WindOfRow {
         context.take(row, "wind.begun", () -> begun(attempt, motor, on, ratio, at));
         context.take(row, "wind.phase", () -> new WindPhase(id + "-stopped", id, WindPhase.STOPPED, 1, at));
         context.take(row, "wind.phase", () -> new WindPhase(id + "-off", id, WindPhase.OFF_METER, 2, at));
+        // whose hands did it the row does not say: no clearance is earned by a file
+        context.take(row, "wind.winder", () -> new WindWinder(id, WindWinder.NOBODY));
         context.take(row, "wind.counted", () -> new WindCounted(id, null, stop, off, false));
     }
 

@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.skeinday.Visitor;
-import org.skeinday.platform.http.Routes;
 
 /** Every page that can be reached by reading: from each route, and along every link and every part that refreshes. */
 final class Crawl {
@@ -32,13 +31,18 @@ final class Crawl {
     private final Map<String, HttpResponse<String>> pages = new LinkedHashMap<>();
 
     static Crawl of(House house, Visitor who) throws Exception {
+        return from(
+                house.rights().stream()
+                        .filter(right -> right.method().equals("GET"))
+                        .map(house::filled)
+                        .toList(),
+                who);
+    }
+
+    /** The same from these addresses on. */
+    static Crawl from(List<String> first, Visitor who) throws Exception {
         Crawl crawl = new Crawl();
-        Deque<String> open = new ArrayDeque<>();
-        for (Routes.Right right : house.rights()) {
-            if (right.method().equals("GET")) {
-                open.add(house.filled(right));
-            }
-        }
+        Deque<String> open = new ArrayDeque<>(first);
         Set<String> known = new HashSet<>(open);
         Map<String, Integer> alike = new HashMap<>();
         while (!open.isEmpty()) {

@@ -20,6 +20,7 @@ import org.skeinday.exchange.RandomDay;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindPhase;
+import org.skeinday.winding.WindWinder;
 
 class ExchangeProperties {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-09T08:00:01.234Z"), ZoneId.systemDefault());
@@ -71,7 +72,10 @@ class ExchangeProperties {
     private static int told(DayFiles.Read read) {
         return (int) read.facts().stream()
                 .map(DayFiles.Named::body)
-                .filter(f -> !(f instanceof WindBegun || f instanceof WindPhase || f instanceof WindCounted))
+                .filter(f -> !(f instanceof WindBegun
+                        || f instanceof WindPhase
+                        || f instanceof WindWinder
+                        || f instanceof WindCounted))
                 .count();
     }
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.skeinday.attempt.store.CleanWinds;
 import org.skeinday.bench.web.WindQuestion;
 import org.skeinday.bench.web.WindQuestions;
 import org.skeinday.motor.store.BatchStore;
@@ -79,6 +80,7 @@ class HoldsOfFilesTest {
         taken(row("landed", READ, ""));
         assertEquals(1, holds().size());
         assertTrue(holds().get(0).hold().bleed() > 0, "it fell");
+        assertEquals(Map.of(), CleanWinds.byPerson(tx), "no clearance is earned by a file");
     }
 
     @ParameterizedTest

@@ -97,6 +97,12 @@ public final class FlightWorth {
             return Decision.refused(
                     "verdict", "A flight counts or is left out, but this said '" + told.verdict() + "'");
         }
+        if (told.verdict().equals(COUNTS) && flight.counts().because() == NotCounted.STEERED) {
+            return Decision.refused(
+                    "verdict",
+                    "It was steered: " + flight.counts().detail()
+                            + ". Such a flight says nothing of model and motor; if it was not, correct that in its record");
+        }
         var form = new TypedFields();
         String reason = told.verdict().equals(COUNTS) ? "" : reason(form, "reason", told.reason());
         @Nullable Long contact = reason.isEmpty() ? null : contact(form, told.contact());

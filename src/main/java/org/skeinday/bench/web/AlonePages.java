@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.skeinday.attempt.store.MotorUseStore;
+import org.skeinday.attempt.web.ForecastWords;
 import org.skeinday.attempt.web.MotorDemand;
 import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.motor.MotorLife;
@@ -62,13 +63,22 @@ public final class AlonePages {
     }
 
     private void count(Context ctx) {
-        page.fragment(ctx, "bench/_alone.jte", alone(ctx, WindingPages.counted(ctx, forms)));
+        ForecastWords before = figures(ctx);
+        FormErrors form = WindingPages.counted(ctx, forms);
+        page.fragment(ctx, "bench/_alone.jte", alone(ctx, form.doing(before.changed(figures(ctx)))));
     }
 
     private void judge(Context ctx) {
-        FormErrors form = FormActs.errors(ctx, windWord(ctx, forms), "judge");
+        ForecastWords before = figures(ctx);
+        FormErrors word = FormActs.errors(ctx, windWord(ctx, forms), "judge");
+        FormErrors form = word.doing(before.changed(figures(ctx)));
         String reason = form.message("reason");
         page.fragment(ctx, "bench/_alone.jte", alone(ctx, reason.isEmpty() ? form : form.with("judge", reason)));
+    }
+
+    /** What the record makes of the motor's batch. */
+    private ForecastWords figures(Context ctx) {
+        return ForecastWords.ofMotor(record, ctx.pathParam("motor"), ReaderUnits.of(ctx));
     }
 
     /** What the form of a wind that waits for a word says of it. */

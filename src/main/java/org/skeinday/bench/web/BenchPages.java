@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.store.MotorUseStore;
+import org.skeinday.attempt.web.ForecastWords;
 import org.skeinday.attempt.web.MotorDemand;
 import org.skeinday.attempt.web.PageWords;
 import org.skeinday.bench.BenchOrder;
@@ -120,8 +121,11 @@ public final class BenchPages {
     }
 
     private void judgeBreak(Context ctx) {
-        FormErrors form = FormActs.errors(ctx, breakWord(ctx, forms, ctx.pathParam("motor")), "cause");
-        page.fragment(ctx, "bench/_motor.jte", motor(ctx, form));
+        String motor = ctx.pathParam("motor");
+        ForecastWords before = ForecastWords.ofMotor(record, motor, ReaderUnits.of(ctx));
+        FormErrors form = FormActs.errors(ctx, breakWord(ctx, forms, motor), "cause");
+        String did = before.changed(ForecastWords.ofMotor(record, motor, ReaderUnits.of(ctx)));
+        page.fragment(ctx, "bench/_motor.jte", motor(ctx, form.doing(did)));
     }
 
     /** What the form of a break says of it: its cause, or that its numbers were so. */
@@ -170,7 +174,8 @@ public final class BenchPages {
                 steps,
                 role.covers(Role.CAPTAIN),
                 BreakWords.of(tx, life.motor(), role.covers(Role.COACH), form.message("cause"))
-                        .orElse(null));
+                        .orElse(null),
+                form.did());
     }
 
     private void change(Context ctx) {

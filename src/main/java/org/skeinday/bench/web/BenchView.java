@@ -73,14 +73,15 @@ public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean c
 
     public record Jump(String id, String words) {}
 
-    /** One motor's page. @param batch its batch's id @param broke how it broke; null while it is whole */
+    /** One motor's page. @param batch its batch's id @param broke how it broke; null while it is whole @param did what the last word did to figures of its batch, in words */
     public record Motor(
             Row row,
             String batch,
             List<Line> facts,
             List<Line> steps,
             boolean mayAct,
-            @Nullable Broke broke) {}
+            @Nullable Broke broke,
+            String did) {}
 
     /**
      * What is known of a break.

@@ -95,17 +95,11 @@ public final class WindingPages {
 
     private void count(Context ctx) {
         refuseUnknownFlight(ctx);
-        String attempt = attemptOfWind(FormErrors.of(ctx).typed("wind"));
-        ForecastWords before = ForecastWords.of(record, attempt);
+        String wind = FormErrors.of(ctx).typed("wind");
+        ForecastWords before = ForecastWords.ofWind(record, wind, ReaderUnits.of(ctx));
         FormErrors form = counted(ctx, forms);
-        page.fragment(
-                ctx, "bench/_winding.jte", view(ctx, form.doing(before.changed(ForecastWords.of(record, attempt)))));
-    }
-
-    private String attemptOfWind(String wind) {
-        return record.read(tx -> WindStore.find(tx, wind)
-                .map(found -> String.valueOf(found.begun().attemptId()))
-                .orElse(""));
+        String changed = before.changed(ForecastWords.ofWind(record, wind, ReaderUnits.of(ctx)));
+        page.fragment(ctx, "bench/_winding.jte", view(ctx, form.doing(changed)));
     }
 
     /** The crank turns of a wind, for an attempt or without one. */

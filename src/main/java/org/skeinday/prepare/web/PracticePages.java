@@ -16,6 +16,7 @@ import org.skeinday.attempt.web.ForecastWords;
 import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.ModelNote;
+import org.skeinday.contest.store.StationStore;
 import org.skeinday.exchange.Column;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
@@ -28,6 +29,7 @@ import org.skeinday.platform.record.Answer;
 import org.skeinday.prepare.Sheet;
 import org.skeinday.prepare.action.PutRow;
 import org.skeinday.units.FlightTime;
+import org.skeinday.units.PlainNumber;
 
 /** Practice: a flight in one row and twenty seconds, the last values offered. */
 public final class PracticePages {
@@ -50,6 +52,9 @@ public final class PracticePages {
 
     /** What is measured anew on each flight, and so is no measurement as long as the form only proposes it. */
     private static final List<String> MEASURED = List.of("crank turns", "launch torque", "back off");
+
+    /** Of the winder, and no matter of the last flight: another place may be at work by now. */
+    private static final String RATIO = "ratio";
 
     private static final String IT_WAS_SO = "Saved: it was so.";
     private static final int SHOWN = 12;
@@ -122,6 +127,8 @@ public final class PracticePages {
         cells.remove("stop torque");
         cells.keySet().retainAll(COLUMNS); // where its numbers came from is not the last one's matter
         ROW.forEach(column -> cells.put(column, typed.getOrDefault(column, "")));
+        Optional<String> ratio = ratioAtWork();
+        ratio.ifPresent(turns -> cells.put(RATIO, turns));
         practice(day).ifPresent(event -> cells.put("event", event.name()));
         cells.put("flown", DayRows.moment(desk.clock().millis(), desk.zone()));
         var put = new PutRow.Put(
@@ -135,7 +142,10 @@ public final class PracticePages {
         Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty()) {
-            String saved = "Saved: " + typed.get("motor") + ", " + time(typed.getOrDefault("time", ""));
+            String saved = "Saved: " + typed.get("motor") + ", " + time(typed.getOrDefault("time", ""))
+                    + (ratio.isPresent() || !cells.containsKey(RATIO)
+                            ? ""
+                            : "; " + cells.get(RATIO) + " motor turns to a crank turn, as on the flight before");
             desk.page().fragment(ctx, "prepare/_practice.jte", view(ctx, saved, "", Map.of(), Map.of(), Set.of()));
             return;
         }
@@ -147,6 +157,14 @@ public final class PracticePages {
                         ctx,
                         "prepare/_practice.jte",
                         view(ctx, "", problem, typed, wrong, Set.copyOf(ctx.formParams("so"))));
+    }
+
+    /** Of the winder at the place at work; empty where nobody counted its turns. */
+    private Optional<String> ratioAtWork() {
+        return desk.record()
+                .read(StationStore::atWork)
+                .flatMap(place -> Optional.ofNullable(place.winderRatio()))
+                .map(PlainNumber::of);
     }
 
     /** Columns whose text is what the form proposed, without those of which somebody said that it was so this time. */

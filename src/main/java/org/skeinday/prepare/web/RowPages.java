@@ -106,16 +106,26 @@ final class RowPages {
                 desk.zone().getId(),
                 null,
                 RowForm.param(ctx, AskedOnce.FIELD));
-        ForecastWords before = ForecastWords.of(desk.record(), id);
+        ForecastWords before = figures(ctx, thing, id);
         Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);
         if (words.isEmpty() && answer instanceof Answer.Saved saved) {
-            desk.did().say(id, before.changed(ForecastWords.of(desk.record(), id)));
+            desk.did().say(id, before.changed(figures(ctx, thing, id)));
             ctx.header("HX-Redirect", after(ctx, thing, SavedRow.of(desk, thing, id, saved.actId(), typed)));
             ctx.status(204);
             return;
         }
         again(ctx, thing, answer, words, typed);
+    }
+
+    /** What pages show that rests on such a row. */
+    private ForecastWords figures(Context ctx, Sheet thing, String id) {
+        return switch (thing) {
+            case MOTORS -> ForecastWords.ofMotor(desk.record(), id, ReaderUnits.of(ctx));
+            case BATCHES -> ForecastWords.ofBatch(desk.record(), id, ReaderUnits.of(ctx));
+            case STATIONS -> ForecastWords.ofAll(desk.record(), ReaderUnits.of(ctx));
+            default -> ForecastWords.of(desk.record(), id);
+        };
     }
 
     /** To the list, or on to the next one like this. */

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.action.AfterFlight;
 import org.skeinday.attempt.action.AskedOnce;
@@ -74,11 +75,19 @@ public final class EveningPages {
         });
         routes.post("/evening/wind", Role.CAPTAIN, ctx -> {
             routes.refuseAdvice();
-            answered(ctx, AlonePages.windWord(ctx, forms));
+            String wind = FormErrors.of(ctx).typed("wind");
+            answered(
+                    ctx,
+                    () -> ForecastWords.ofWind(record, wind, ReaderUnits.of(ctx)),
+                    () -> AlonePages.windWord(ctx, forms));
         });
         routes.post("/evening/break", Role.COACH, ctx -> {
             routes.refuseAdvice();
-            answered(ctx, BenchPages.breakWord(ctx, forms, FormErrors.of(ctx).typed("motor")));
+            String motor = FormErrors.of(ctx).typed("motor");
+            answered(
+                    ctx,
+                    () -> ForecastWords.ofMotor(record, motor, ReaderUnits.of(ctx)),
+                    () -> BenchPages.breakWord(ctx, forms, motor));
         });
         routes.post("/evening/change", Role.CAPTAIN, ctx -> {
             routes.refuseAdvice();
@@ -260,12 +269,14 @@ public final class EveningPages {
     }
 
     /** One word about a wind or a break that waits for it. */
-    private void answered(Context ctx, Answer answer) {
-        String problem = FormActs.words(ctx, answer);
+    private void answered(Context ctx, Supplier<ForecastWords> figures, Supplier<Answer> word) {
+        ForecastWords before = figures.get();
+        String problem = FormActs.words(ctx, word.get());
+        String said = problem.isEmpty() ? ("Saved. " + before.changed(figures.get())).strip() : "";
         page.fragment(
                 ctx,
                 "review/_evening.jte",
-                evening(ctx).apply(EveningPresenter::view).said(problem.isEmpty() ? "Saved." : "", problem));
+                evening(ctx).apply(EveningPresenter::view).said(said, problem));
     }
 
     private void change(Context ctx) {

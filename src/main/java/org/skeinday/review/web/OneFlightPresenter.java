@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.action.FlightWorth;
+import org.skeinday.evidence.NotCounted;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.review.Figure;
 import org.skeinday.review.FlightRow;
@@ -35,6 +36,7 @@ final class OneFlightPresenter {
                 attempt,
                 row.flight().counts().words(),
                 row.counts(),
+                row.flight().counts().because() == NotCounted.STEERED,
                 figures(),
                 form.typedOr("remaining", remaining == null ? "" : PlainNumber.of(remaining)),
                 form.typedOr(

@@ -9,6 +9,7 @@ import org.skeinday.platform.http.FormErrors;
  * @param attempt whether it is an official one
  * @param counts whether it enters averages, in words
  * @param valid whether it does
+ * @param steered whether it was steered: then no word makes it count
  * @param spoilt why it is left out
  * @param numbers that wait to be confirmed
  * @param changed what the last correction did to a forecast, empty for nothing
@@ -21,6 +22,7 @@ public record OneFlightView(
         boolean attempt,
         String counts,
         boolean valid,
+        boolean steered,
         List<Line> figures,
         String remaining,
         String spoilt,

@@ -73,6 +73,10 @@ final class JournalUses {
                         fact.path("windId").asText(),
                         fact.path("stopCrankTurns").asInt());
             case "flight.flown" -> flights.add(fact);
+            case "flight.changed" -> {
+                flights.removeIf(flight -> id(flight).equals(id(fact)));
+                flights.add(fact);
+            }
             default -> {}
         }
     }

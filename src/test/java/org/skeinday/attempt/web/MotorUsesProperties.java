@@ -172,6 +172,7 @@ class MotorUsesProperties {
                         "close",
                         "practice",
                         "practice",
+                        "correct",
                         "card",
                         "card",
                         "alone",
@@ -192,6 +193,7 @@ class MotorUsesProperties {
             case "take back" -> form("/attempt/take-back", Map.of());
             case "alone" -> tapped("wind.alone", content().put("motor", motor).put("stop", "count"));
             case "count alone" -> form("/winding/motor/" + motor + "/count", counted(turns));
+            case "correct" -> correct(turns);
             case "practice" ->
                 form(
                         "/practice",
@@ -219,6 +221,16 @@ class MotorUsesProperties {
         if (called.find() && !called.group(1).equals(attempt)) {
             attempt = called.group(1);
             CalledForTests.letWind(laptop, attempt);
+        }
+    }
+
+    /** The turns of one practice flight, typed anew in Prepare. */
+    private void correct(String turns) throws Exception {
+        Matcher row = Pattern.compile("href=\"(/prepare/flights/row/[^\"]+)\"")
+                .matcher(laptop.get("/prepare/flights").body());
+        if (row.find()) {
+            String id = row.group(1).replaceFirst(".*/", "");
+            new FilledForms(laptop).save("flights", row.group(1), Map.of("id", id, "crank-turns", turns));
         }
     }
 

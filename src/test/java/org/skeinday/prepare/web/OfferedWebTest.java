@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -18,6 +19,7 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.fault.CalledForTests;
+import org.skeinday.prepare.FilledForms;
 
 /** What the form of practice only proposed is no measurement, and what is unlikely is asked about once. */
 @Timeout(90)
@@ -77,6 +79,33 @@ class OfferedWebTest {
             fields.put(column, text);
         }
         return fields;
+    }
+
+    @Test
+    void the_winder_is_that_of_the_place_at_work_and_where_its_turns_are_not_counted_the_copy_is_said()
+            throws Exception {
+        String first = log(Map.of()).body();
+        assertFalse(first.contains("as on the flight before"), first);
+        var forms = new FilledForms(laptop);
+        for (String place : List.of("Table by the door", "Spare post")) {
+            forms.save("stations", forms.row("stations", place), Map.of("winder-ratio", "4"));
+        }
+        log(Map.of("time", "1:49", "crank-turns", "400"));
+        assertTrue(ratios().contains("4"), ratios().toString());
+        for (String place : List.of("Table by the door", "Spare post")) {
+            forms.save("stations", forms.row("stations", place), Map.of("winder-ratio", ""));
+        }
+        String third = log(Map.of("time", "1:50", "crank-turns", "400")).body();
+        assertTrue(third.contains("4 motor turns to a crank turn, as on the flight before"), third);
+    }
+
+    /** Of every practice flight, as the bundle of files has it. */
+    private List<String> ratios() throws Exception {
+        return Pattern.compile("\"ratio\" ?: ?([0-9.]+)")
+                .matcher(laptop.get("/export.json").body())
+                .results()
+                .map(found -> found.group(1))
+                .toList();
     }
 
     @Test

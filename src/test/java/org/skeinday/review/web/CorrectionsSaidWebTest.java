@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -18,6 +19,7 @@ import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
 import org.skeinday.fault.CalledForTests;
+import org.skeinday.platform.record.Json;
 import org.skeinday.prepare.FilledForms;
 
 /** What a correction does to the forecast is said where it is made, on every page where one can be made. */
@@ -86,6 +88,45 @@ class CorrectionsSaidWebTest {
         String list = saved.headers().firstValue("HX-Redirect").orElseThrow();
         says(SAID, laptop.get(list));
         assertFalse(laptop.get(list).body().contains("changed from "), "said once");
+    }
+
+    private String broken(String motor) throws Exception {
+        String id = laptop.newId();
+        laptop.tapAs(
+                id,
+                "wind.alone",
+                Json.MAPPER.createObjectNode().put("motor", motor).put("stop", "breaking"));
+        laptop.tap("wind.mark", of(id).put("step", 1).put("elapsedMs", 4_000));
+        laptop.tap("wind.phase", of(id).put("phase", "broke").put("elapsedMs", 9_000));
+        return id + "-0";
+    }
+
+    private static ObjectNode of(String begun) {
+        return Json.MAPPER.createObjectNode().put("wind", begun + "-0");
+    }
+
+    @Test
+    void a_break_says_what_it_does_to_k_limits_and_risk_where_it_is_counted_judged_and_its_motor_corrected()
+            throws Exception {
+        String row = new FilledForms(laptop).row("motors", "B4");
+        String b4 = row.replaceFirst(".*/", "");
+        Map<String, String> turns = Map.of("wind", broken(b4), "atFull", "", "stop", "220", "backOff", "");
+        var counted = laptop.form("/winding/motor/" + b4 + "/count", turns);
+        says("K of batch B changed from ", counted);
+        says("Torque at break of batch B on ", counted);
+        String bench = laptop.get("/bench/motor/" + b4).body();
+        String seen = CalledForTests.value(bench, "name=\"seen\" value=\"([^\"]*)\"");
+        var judged = laptop.form("/bench/motor/" + b4 + "/break", Map.of("cause", "accident", "seen", seen));
+        says("K of batch B changed from ", judged);
+        seen = CalledForTests.value(judged.body(), "name=\"seen\" value=\"([^\"]*)\"");
+        says(
+                "K of batch B changed from ",
+                laptop.form("/evening/break", Map.of("motor", b4, "cause", "test", "seen", seen)));
+        var forms = new FilledForms(laptop);
+        var saved = forms.save("motors", row, Map.of("id", b4, "mass", "2.2"));
+        assertEquals(204, saved.statusCode(), saved.body());
+        String list = saved.headers().firstValue("HX-Redirect").orElseThrow();
+        says("K of batch B changed from ", laptop.get(list));
     }
 
     @Test
