@@ -53,4 +53,14 @@ public final class OfficialFlights {
     public static FlightTally tally(List<AttemptNow> own, Scoring scoring) {
         return scoring.tally(of(own));
     }
+
+    /** Flights that are still to be called: those that the rules leave, without those that are under way. */
+    public static int toCome(List<AttemptNow> own, Scoring scoring) {
+        long underWay = own.stream()
+                .filter(attempt -> attempt.state().isOpen())
+                .map(attempt -> attempt.number().rule())
+                .distinct()
+                .count();
+        return Math.max(0, tally(own, scoring).flightsLeft() - (int) underWay);
+    }
 }

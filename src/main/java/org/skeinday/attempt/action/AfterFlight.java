@@ -79,7 +79,8 @@ public final class AfterFlight {
             return Decision.unknown("There is no such attempt; look again");
         }
         if (now.state().isBeforeRelease() || now.state() == State.PLANNED) {
-            return Decision.refused("stop", "The three numbers are told after the release");
+            return Decision.refused(
+                    "stop", PhaseGate.wrong(tx, context, now, "The three numbers are told after the release"));
         }
         var form = new TypedFields();
         @Nullable Integer stop = form.read("stop", alone.stop(), CrankTurns::atStop);

@@ -75,7 +75,7 @@ public final class PhaseGate {
     }
 
     /** The same as a decision: whoever comes second within seconds is told who was quicker. */
-    static Decision wrongNow(Tx tx, ActContext context, AttemptNow now, String why) {
+    public static Decision wrongNow(Tx tx, ActContext context, AttemptNow now, String why) {
         String words = wrong(tx, context, now, why);
         return isJustMovedByAnother(tx, context, now.id()) ? new Decision.Outdated(words) : Decision.refused(words);
     }

@@ -65,7 +65,7 @@ final class ChoicePresenter {
     }
 
     ChoiceView view() {
-        int left = Math.min(today.tally(entry).flightsLeft(), AttemptsLeft.MOST_ATTEMPTS);
+        int left = Math.min(today.toCome(entry), AttemptsLeft.MOST_ATTEMPTS);
         List<ModelAdded> models = ModelStore.ofEntry(tx, entry.id());
         var atHand = new MotorsAtHand(tx);
         List<MotorAdded> motors = atHand.free(entry);
@@ -73,7 +73,7 @@ final class ChoicePresenter {
         if (left == 0 || models.isEmpty() || motors.isEmpty()) {
             missing.add(
                     left == 0
-                            ? "No attempt is left."
+                            ? "No attempt is left to call."
                             : models.isEmpty()
                                     ? "The entry has no model: name one in Prepare."
                                     : "No motor can be flown now.");

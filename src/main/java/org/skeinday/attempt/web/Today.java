@@ -119,6 +119,11 @@ record Today(
         return tally(entry).flightsLeft() > 0;
     }
 
+    /** Flights that it may still call after the one that is under way. */
+    int toCome(EntryAdded entry) {
+        return OfficialFlights.toCome(of(entry), scoring());
+    }
+
     /** What its attempts are as flights of the contest. */
     FlightTally tally(EntryAdded entry) {
         return OfficialFlights.tally(of(entry), scoring());

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.CalledAttempt;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
@@ -101,10 +102,13 @@ public final class BeginWind {
                 .flatMap(entry -> WhyNotFly.wrongMotor(tx, entry, motor))
                 .or(life::whyNotFlown);
         if (no.isPresent()) {
-            return Decision.refused(no.get());
+            return attempt.state() == State.CALLED && !isStopped(tx, attempt)
+                    ? Decision.refused(no.get())
+                    : PhaseGate.wrongNow(tx, context, attempt, no.get());
         }
         if (isBegun(tx, attempt.id(), motor)) {
-            return Decision.refused("This wind was begun already, on another device: it is read there");
+            return PhaseGate.wrongNow(
+                    tx, context, attempt, "This wind was begun already, on another device: it is read there");
         }
         long calledMs = attempt.calledAtMs() == null ? 0 : attempt.calledAtMs();
         long atMs = TapTime.of(context, begin.serverMs(), begin.boundMs(), calledMs);
@@ -137,6 +141,13 @@ public final class BeginWind {
                 .map(assigned -> assigned.people().get(0))
                 .orElse(WindWinder.NOBODY);
         return List.of(Fact.of("wind.begun", begun), Fact.of("wind.winder", new WindWinder(begun.id(), person)));
+    }
+
+    /** Its motor broke, and nobody has taken the spare. */
+    private static boolean isStopped(Tx tx, AttemptNow attempt) {
+        return LiveAttempts.find(tx, attempt.id())
+                .filter(live -> live.phase().name() == AttemptPhase.Name.BROKE)
+                .isPresent();
     }
 
     /** A motor that was run back since may be wound once more. */

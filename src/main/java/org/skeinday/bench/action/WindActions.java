@@ -8,7 +8,10 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.AttemptActs;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WindingAttempt;
 import org.skeinday.attempt.action.BreakMotor;
@@ -112,7 +115,7 @@ public final class WindActions {
             if (isOver(tx, wind)) { // kept as evidence; it moves nothing any more
                 return new Decision.Decided(facts, Map.of(), TOPICS);
             }
-            acted(context, wind, phase.phase()).ifPresent(facts::add);
+            acted(tx, context, wind, phase.phase()).ifPresent(facts::add);
             BrokenMotor.goes(tx, context, wind, fact).ifPresent(facts::add);
             if (phase.phase().equals(WindPhase.OFF_METER) && wind.broke().isPresent()) {
                 BreakMotor.safe(tx, context, wind).ifPresent(facts::add);
@@ -134,11 +137,20 @@ public final class WindActions {
                 .isPresent();
     }
 
-    /** What moves its attempt, for whoever comes second. */
-    private static Optional<Fact> acted(ActContext context, Wind wind, String phase) {
-        String attempt = wind.begun().attemptId();
+    /** What moves its attempt, for whoever comes second; what its phase does not have is kept, and moves nothing. */
+    private static Optional<Fact> acted(Tx tx, ActContext context, Wind wind, String phase) {
         AttemptAct act = MOVES.get(phase);
-        return attempt == null || act == null ? Optional.empty() : Optional.of(PhaseGate.acted(context, attempt, act));
+        return act == null
+                ? Optional.empty()
+                : Optional.ofNullable(wind.begun().attemptId())
+                        .flatMap(attempt -> LiveAttempts.find(tx, attempt))
+                        .filter(live -> AttemptActs.of(live).contains(act) || isBrokenBefore(live, act))
+                        .map(live -> PhaseGate.acted(context, live.id(), act));
+    }
+
+    /** The break was a mistake: winding goes on. */
+    private static boolean isBrokenBefore(LiveAttempt live, AttemptAct act) {
+        return act == AttemptAct.MORE_TURNS && live.phase().name() == AttemptPhase.Name.BROKE;
     }
 
     /** The motor is wound from the stop on, and its attempt holds. */

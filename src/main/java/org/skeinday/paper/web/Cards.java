@@ -75,8 +75,7 @@ final class Cards {
                 List<AttemptNow> own = attempts.stream()
                         .filter(a -> a.entryId().equals(entry.id()))
                         .toList();
-                long open = own.stream().filter(a -> a.state().isOpen()).count();
-                long left = OfficialFlights.tally(own, scoring).flightsLeft() - open;
+                int left = OfficialFlights.toCome(own, scoring);
                 List<MotorAdded> motors = atHand.own(entry);
                 List<MotorAdded> flyable = atHand.offers(entry, ModelStore.ofEntry(tx, entry.id())).stream()
                         .map(MotorsAtHand.Offer::motor)

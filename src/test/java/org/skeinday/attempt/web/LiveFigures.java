@@ -122,6 +122,7 @@ final class LiveFigures {
                 page,
                 html,
                 List.of("<h1>[^<]+<span class=\"state now\">([\\d:.]+)<", "Official time: ([\\d:.]+\\d)"));
+        put("judged", page, html, "(Released [^.<]*(?:window|window of [^.<]*))[.<]");
         put("rule number", page, html, "<h1>[^<]*?, (attempt \\d+(?:, \\d+\\w\\w try)?)");
         put("winds and reads", page, html, "<dt>winds / reads</dt><dd>([^<]+)<");
         put("wound at", page, html, "<dt>wound at</dt><dd>([^<]+)<");
@@ -144,7 +145,8 @@ final class LiveFigures {
         patterns.forEach(pattern -> put(figure, page, html, pattern));
     }
 
-    private void put(String figure, String page, String html, String pattern) {
+    /** What the first place says where the pattern fits; nothing where it fits nowhere. */
+    void put(String figure, String page, String html, String pattern) {
         Matcher value = Pattern.compile(pattern).matcher(html);
         if (value.find()) {
             found.computeIfAbsent(figure, f -> new LinkedHashMap<>())
