@@ -1,5 +1,8 @@
 package org.skeinday.attempt.web;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.Map;
 import org.skeinday.Visitor;
@@ -16,7 +19,9 @@ final class ReadOnce {
     String at(String address) throws Exception {
         String html = read.get(address);
         if (html == null) {
-            html = who.get(address).body();
+            HttpResponse<String> answer = who.get(address);
+            assertEquals(200, answer.statusCode(), address);
+            html = answer.body();
             read.put(address, html);
         }
         return html;
