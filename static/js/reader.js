@@ -155,6 +155,7 @@ function start(place) {
     set(find('phase'), broke ? '' : WORDS[state.phase]);
     set(find('word'), broke ? 'Broke. Hands off. Check people.' : turning() ? word(told, state.level, about) : '');
     set(find('near'), near(told, state, turning()));
+    find('near-dot').hidden = !find('near').textContent;
     const at = turning() ? placeOf(told, about) : { label: '', at: '', next: state.phase === 'stopped' && told.backOff ? `back off ${told.backOff} crank turns at least` : '' };
     for (const name of ['label', 'at', 'next']) set(find(`place-${name}`), at[name]);
     set(find('turns'), turning() ? turnsWords(told, about) : '');
