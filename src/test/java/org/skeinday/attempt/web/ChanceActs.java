@@ -117,7 +117,7 @@ final class ChanceActs {
             case "landed" -> List.of("type-1", "type-2", "close");
             case "provisional" -> List.of("sign", "reopen", "call");
             case "broke" -> List.of("safe", "parted", "spare");
-            case "run back" -> List.of("run-back");
+            case "to be run back" -> List.of("run-back");
             case "signed" -> List.of("reopen", "call");
             default -> List.of("call");
         };
@@ -171,7 +171,8 @@ final class ChanceActs {
     private boolean judge(SplittableRandom random) throws Exception {
         String verdict = List.of("failed", "left-out", "counts").get(random.nextInt(3));
         return form(
-                "/watch/judge", Map.of("slot", "" + random.nextInt(1, 3), "verdict", verdict, "judged", "it stood still"));
+                "/watch/judge",
+                Map.of("slot", "" + random.nextInt(1, 3), "verdict", verdict, "judged", "it stood still"));
     }
 
     private boolean sign(SplittableRandom random) throws Exception {
@@ -179,9 +180,7 @@ final class ChanceActs {
                 .matcher(laptop.get("/attempt/" + attempt).body());
         String as = List.of("captain", "watch-1", "watch-2").get(random.nextInt(3));
         return seen.find()
-                && form(
-                        "/attempt/" + attempt + "/sign",
-                        Map.of("as", as, "seen", seen.group(1), "pin", Demo.PIN));
+                && form("/attempt/" + attempt + "/sign", Map.of("as", as, "seen", seen.group(1), "pin", Demo.PIN));
     }
 
     private boolean moveWindow(SplittableRandom random) throws Exception {

@@ -48,7 +48,8 @@ final class NextFigures {
     }
 
     private void pair(String card, String figure, String one, String other) {
-        Matcher both = Pattern.compile("<dt>" + one + "</dt><dd>([^<]+)</dd></div><div><dt>" + other + "</dt><dd>([^<]+)<")
+        Matcher both = Pattern.compile(
+                        "<dt>" + one + "</dt><dd>([^<]+)</dd></div><div><dt>" + other + "</dt><dd>([^<]+)<")
                 .matcher(card);
         if (both.find()) {
             figures.put(figure, "cards", both.group(1) + " / " + both.group(2), "(.+)");

@@ -154,8 +154,7 @@ final class StagedAttempt implements AutoCloseable {
         ObjectNode content =
                 Json.MAPPER.createObjectNode().put("attempt", attempt).put("motor", motor);
         assertEquals(
-                "saved",
-                laptop.tapAs(id, "wind.begin", content).path("state").asText());
+                "saved", laptop.tapAs(id, "wind.begin", content).path("state").asText());
         wind = id + "-0";
     }
 

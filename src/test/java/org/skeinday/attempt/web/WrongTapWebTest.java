@@ -37,8 +37,8 @@ class WrongTapWebTest {
     private static final Set<Stage> NOT_WOUND =
             Set.of(Stage.IN_THE_AIR, Stage.LANDED, Stage.VOID, Stage.OFFICIAL, Stage.RUN_BACK);
 
-    private static final Set<Stage> NOT_FLOWN = Set.of(
-            Stage.BROKE, Stage.SAFE, Stage.PARTED, Stage.RUN_BACK, Stage.ABANDONED, Stage.VOID, Stage.OFFICIAL);
+    private static final Set<Stage> NOT_FLOWN =
+            Set.of(Stage.BROKE, Stage.SAFE, Stage.PARTED, Stage.RUN_BACK, Stage.ABANDONED, Stage.VOID, Stage.OFFICIAL);
 
     @TempDir
     Path root;
@@ -81,9 +81,8 @@ class WrongTapWebTest {
         for (Map.Entry<String, ObjectNode> tap : seen(stage)) {
             int lines = Files.readAllLines(journal).size();
             JsonNode answer = device.tap(tap.getKey(), tap.getValue());
-            String added = String.join("\n", Files.readAllLines(journal).stream()
-                    .skip(lines)
-                    .toList());
+            String added = String.join(
+                    "\n", Files.readAllLines(journal).stream().skip(lines).toList());
             boolean kept = answer.path("state").asText().equals("saved") && !added.isEmpty();
             if (!kept || added.contains("attempt.moved") || added.contains("attempt.acted")) {
                 wrong.put(tap.getKey() + tap.getValue(), answer + added);
@@ -107,7 +106,8 @@ class WrongTapWebTest {
                     content().put("motor", day.motor("B2")).put("seenMotor", day.motor));
         }
         if (stage != Stage.CALLED) {
-            String post = new FilledForms(day.laptop).row("stations", "Spare post").replaceFirst(".*/", "");
+            String post =
+                    new FilledForms(day.laptop).row("stations", "Spare post").replaceFirst(".*/", "");
             taps.put("attempt.station", content().put("station", post));
         }
         return taps;
