@@ -112,6 +112,26 @@ class UncoveredBrowserIT {
     }
 
     @Test
+    void where_the_attempt_stands_is_whole_beside_the_keys_of_a_watch_on_a_phone_held_sideways() throws Exception {
+        try (App app = Demo.start(root.resolve("day"))) {
+            Visitor captain = new Visitor(app.port(), "", 112);
+            String attempt = CalledForTests.callWithItsMotor(captain);
+            CalledForTests.letWind(captain, attempt);
+            for (String to : List.of("winding", "holding", "released")) {
+                captain.form("/attempt/move", Map.of("attempt", attempt, "to", to));
+            }
+            ChromeDriver sideways = Browsers.of(Browsers.Size.SIDEWAYS);
+            sideways.get("http://localhost:" + app.port() + "/timing");
+            Sight.waitFor(sideways, ".phases .now", "in the air");
+            Browsers.shot(sideways, "watch-strip-sideways");
+            assertEquals(true, sideways.executeScript("""
+                    const right = (of) => document.querySelector(of).getBoundingClientRect().right;
+                    return right('.phases .now') <= innerWidth - document.querySelector('.watch-hand').offsetWidth;
+                    """));
+        }
+    }
+
+    @Test
     void while_a_model_is_held_the_captains_keys_are_whole_on_a_phone_held_sideways() throws Exception {
         try (App app = Demo.start(root.resolve("day"))) {
             Visitor captain = new Visitor(app.port(), "", 111);

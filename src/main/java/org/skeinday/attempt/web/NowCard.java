@@ -38,6 +38,11 @@ public record NowCard(
         return live.phase().name() == AttemptPhase.Name.NEXT;
     }
 
+    /** Class of the shape of its state: as the strip has it, what people come first for does not look like going on. */
+    public String look() {
+        return isToCall() ? "" : live.phase().name().isUrgent() ? "blocked" : "now";
+    }
+
     /** Since when the model is held aloft, epoch ms; 0 while it flies free. */
     public long caughtSinceMs() {
         return live.phase() instanceof AttemptPhase.InTheAir flies && flies.caughtMs() != null
