@@ -104,6 +104,13 @@ class AloftWebTest {
         assertSays(laptop.get("/now").body(), "steered with a balloon");
         String winding = laptop.get("/winding/part?flight=" + attempt).body();
         assertSays(winding, "value=\"steered with a balloon\"");
+        String evening = laptop.get("/evening/flight/" + attempt).body();
+        assertSays(evening, "A flight that was steered says nothing of model and motor");
+        assertFalse(evening.contains("It counts"), "no key that would do nothing");
+        var word = laptop.form(
+                "/evening/word",
+                Map.of("flight", attempt, "verdict", "counts", "reason", "", "seen", "steered with a balloon"));
+        assertSays(word.body(), "It was steered: steered with a balloon");
     }
 
     private void rules(String ifCaught, String again) throws Exception {
