@@ -31,7 +31,7 @@ class WindAloneWebTest {
 
     @BeforeEach
     void start() throws Exception {
-        app = Demo.start(root.resolve("day"));
+        app = Demo.startWithUndo(root.resolve("day"));
         laptop = new Visitor(app.port(), "", 81);
     }
 
