@@ -1,6 +1,5 @@
 package org.skeinday.house;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -42,7 +41,9 @@ class AskThePhaseTest {
     void no_more_pages_than_before_ask_the_record_for_a_state() {
         Map<String, Long> asking = asking(".web");
         long all = asking.values().stream().mapToLong(Long::longValue).sum();
-        assertEquals(STILL_ASK, all, () -> "ask LiveAttempt for the phase; the state is asked in " + asking);
+        assertTrue(
+                all <= STILL_ASK,
+                () -> all + " for " + STILL_ASK + ": ask LiveAttempt for the phase; the state is asked in " + asking);
     }
 
     @Test
