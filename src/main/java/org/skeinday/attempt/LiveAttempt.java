@@ -156,6 +156,11 @@ public record LiveAttempt(
         return Math.max(0, (freedMs == null ? downMs : freedMs) - fromMs);
     }
 
+    /** Called and not released yet, whether its motor is whole or just broke. */
+    public boolean isToFly() {
+        return phase.name().isBeforeRelease() || phase instanceof AttemptPhase.Broke broke && !broke.givenUp();
+    }
+
     /** For how long it has been, or was, held at a time in the air; null when nothing holds or held it. */
     public @Nullable Long heldMs(long nowMs) {
         if (phase instanceof AttemptPhase.InTheAir flies && flies.caughtMs() != null) {

@@ -12,7 +12,6 @@ import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.OneNumber;
 import org.skeinday.attempt.PhaseWords;
-import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchMark;
 import org.skeinday.attempt.WatchMarked;
 import org.skeinday.contest.EntryAdded;
@@ -168,10 +167,14 @@ public final class PageWords {
     static String times(Today today, EntryAdded entry) {
         FlightTally tally = today.tally(entry);
         String words = today.of(entry).stream()
-                .filter(a -> a.state() != State.SCRUBBED && !a.state().isOpen())
+                .filter(a -> isFlownOrVoid(today.live(a.id()).phase().name()))
                 .map(a -> cellWithNote(today.live(a.id()), today.event(), tally, a.flownAgain()))
                 .collect(Collectors.joining(", "));
         return words.isEmpty() ? "none yet" : words;
+    }
+
+    private static boolean isFlownOrVoid(AttemptPhase.Name name) {
+        return name == AttemptPhase.Name.OFFICIAL || name == AttemptPhase.Name.VOID;
     }
 
     /** With best and worst dropped where the flight rules ask for it. */

@@ -135,9 +135,9 @@ final class WindingPresenter {
                 entry + ", " + flown.number().words() + " · motor "
                         + life.motor().tag(),
                 flown.id(),
-                flown.state().isBeforeRelease() ? problem(flown) : "",
+                isToFly() ? problem(flown) : "",
                 Stream.concat(lines().stream(), people.stream()).toList(),
-                !flown.state().isBeforeRelease() || wind != null && isBrokenAndCleared(wind),
+                !isToFly() || wind != null && isBrokenAndCleared(wind),
                 new Speaks(who.named("reads"), who.named("winds")),
                 nameOf);
         return view(about, device, quiet, nowMs, form);
@@ -191,6 +191,10 @@ final class WindingPresenter {
         return phase instanceof AttemptPhase.Broke broke
                 ? broke.where() == null
                 : phase.name().isUrgent();
+    }
+
+    private boolean isToFly() {
+        return at != null && at.isToFly();
     }
 
     /** As soon as anybody says that everyone is unhurt, its turns can be told. */
