@@ -19,6 +19,8 @@ import org.skeinday.winding.Wind;
  * @param timed its watches
  * @param watchesWanted as many as the rules ask for
  * @param signaturesMissing that are still owed for its time; 0 where none are asked for
+ * @param windowOpenMs when the window that it flies in opened at an official's word; null while nobody tapped that, and where
+ *     windows are those of the day
  */
 public record AttemptEvidence(
         AttemptNow now,
@@ -31,7 +33,8 @@ public record AttemptEvidence(
         boolean turnsOn,
         Timed timed,
         int watchesWanted,
-        int signaturesMissing) {
+        int signaturesMissing,
+        @Nullable Long windowOpenMs) {
     /**
      * What people said after a motor parted. Moments are ms since 1970 UTC.
      *

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Fact {@code hall.stopped}: everything in the hall stands still. Moments are ms since 1970 UTC.
  *
+ * @param eventId at hand; {@link #PRACTICE} where none was
  * @param reason a word of {@link StopReason}
  * @param words what else was said; empty for nothing
  * @param resumedAtMs when it went on; null while it stands still
@@ -17,6 +18,9 @@ public record HallStopped(
         String words,
         @Nullable String personId,
         @Nullable Long resumedAtMs) {
+    /** In the place of an event: nobody prepares for one, and motors are wound for practice. */
+    public static final String PRACTICE = "";
+
     public HallStopped {
         StopReason.of(reason);
     }

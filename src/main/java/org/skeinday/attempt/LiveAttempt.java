@@ -16,6 +16,8 @@ import org.skeinday.winding.Wind;
  *
  * @param id empty for one that is to be called
  * @param wind which wind of the attempt it is in, or comes next; from 1
+ * @param windowOpenMs when its window opened at an official's word, ms since 1970 UTC; null while it did not, and where
+ *     windows are those of the day
  */
 public record LiveAttempt(
         String id,
@@ -25,12 +27,13 @@ public record LiveAttempt(
         @Nullable String motorId,
         int wind,
         DayKind day,
-        AttemptPhase phase) {
+        AttemptPhase phase,
+        @Nullable Long windowOpenMs) {
 
     /** One that is to be called, with what is assigned to it. */
     public static LiveAttempt next(
             String entryId, AttemptNumber number, @Nullable String modelId, @Nullable String motorId, DayKind day) {
-        return new LiveAttempt("", entryId, number, modelId, motorId, 1, day, new AttemptPhase.Next());
+        return new LiveAttempt("", entryId, number, modelId, motorId, 1, day, new AttemptPhase.Next(), null);
     }
 
     /** The one function from the record to the phase. */
@@ -44,7 +47,13 @@ public record LiveAttempt(
                 now.motorId(),
                 known.windsOver() + 1,
                 known.day(),
-                phase(known));
+                phase(known),
+                known.windowOpenMs());
+    }
+
+    /** Called, and nothing is wound yet in the window that an official let begin. */
+    boolean waitsInWindow() {
+        return windowOpenMs != null && phase.name() == AttemptPhase.Name.CALLED;
     }
 
     private static AttemptPhase phase(AttemptEvidence known) {

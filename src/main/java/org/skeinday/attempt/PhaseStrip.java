@@ -30,13 +30,17 @@ public record PhaseStrip(List<Step> steps) {
         steps = List.copyOf(steps);
     }
 
-    /** At practice nobody is called. */
+    /** At practice nobody is called; elsewhere the window opens at an official's word. */
     public static PhaseStrip of(LiveAttempt attempt) {
         DayKind day = attempt.day();
         AttemptPhase phase = attempt.phase();
         Name at = onTheWay(phase.name());
         List<Step> steps = new ArrayList<>();
         for (Name step : day == DayKind.PRACTICE ? WAY.subList(1, WAY.size()) : WAY) {
+            if (step == Name.CALLED && day == DayKind.VISITING) {
+                steps.addAll(untilTheWindowOpens(attempt, at));
+                continue;
+            }
             boolean here = step == at;
             steps.add(new Step(
                     here ? phase.name() : step,
@@ -44,6 +48,20 @@ public record PhaseStrip(List<Step> steps) {
                     here ? PhaseWords.of(attempt) : words(step, attempt)));
         }
         return new PhaseStrip(steps);
+    }
+
+    /** Called, and then the window; who flew without anybody tapping it has no such step. */
+    private static List<Step> untilTheWindowOpens(LiveAttempt attempt, Name at) {
+        boolean open = attempt.windowOpenMs() != null;
+        boolean here = at == Name.CALLED;
+        Mark called = mark(Name.CALLED, at, attempt.phase());
+        Step call = new Step(
+                Name.CALLED, here && open ? Mark.DONE : called, PhaseWords.bare(Name.CALLED, attempt.day()));
+        if (!open && WAY.indexOf(at) > WAY.indexOf(Name.HOLDING)) {
+            return List.of(call);
+        }
+        Mark window = !open ? Mark.LATER : here ? Mark.NOW : Mark.DONE;
+        return List.of(call, new Step(Name.CALLED, window, PhaseWords.WINDOW_OPEN));
     }
 
     /** Of a step that is done, or comes. */

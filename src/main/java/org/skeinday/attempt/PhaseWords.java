@@ -6,6 +6,9 @@ import org.skeinday.contest.DayKind;
 
 /** The one place that says a phase in words, and what can be done in it: pages, files of the wall and refusals. */
 public final class PhaseWords {
+    /** Elsewhere, from the official's word until the first turn. */
+    static final String WINDOW_OPEN = "window open";
+
     private PhaseWords() {}
 
     /** As a state: next, called, winding, winding, 2nd, holding, in the air, landed, announced … */
@@ -13,6 +16,9 @@ public final class PhaseWords {
         AttemptPhase phase = attempt.phase();
         if (phase.name() == Name.WINDING) {
             return winding(attempt.wind());
+        }
+        if (attempt.waitsInWindow()) {
+            return WINDOW_OPEN;
         }
         return isProvisional(phase) ? "provisional" : bare(phase.name(), attempt.day());
     }
@@ -94,6 +100,7 @@ public final class PhaseWords {
         return switch (attempt.phase().name()) {
             case BROKE -> "stopped: its motor broke";
             case RUN_BACK -> "given up and its motor still has turns on";
+            case CALLED -> bare(Name.CALLED, attempt.day()) + (attempt.waitsInWindow() ? " and its window is open" : "");
             default -> of(attempt);
         };
     }

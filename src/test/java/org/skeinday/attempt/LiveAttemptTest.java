@@ -26,6 +26,7 @@ class LiveAttemptTest {
     private boolean turnsOn;
     private Aloft aloft = Aloft.free("a");
     private DayKind day = DayKind.HOSTING;
+    private @Nullable Long windowOpen;
     private int missing;
     private final List<Wind> winds = new ArrayList<>();
     private final List<AttemptEvidence.BreakTold> breaks = new ArrayList<>();
@@ -66,7 +67,8 @@ class LiveAttemptTest {
                         List.of(),
                         new Marks(marks)),
                 2,
-                missing));
+                missing,
+                windowOpen));
     }
 
     private AttemptPhase.Name phase() {
@@ -414,6 +416,31 @@ class LiveAttemptTest {
         assertEquals("called✓ winding✓ holding✓ in the air✓ void× announced…", strip());
         state = State.CLOSED;
         assertEquals("called✓ winding✓ holding✓ in the air✓ landed✓ announced✓", strip());
+    }
+
+    @Test
+    void elsewhere_the_window_opens_between_the_call_and_the_first_turn() {
+        day = DayKind.VISITING;
+        assertEquals("called! window open… winding… holding… in the air… landed… announced…", strip());
+        windowOpen = 50L;
+        assertEquals("called✓ window open! winding… holding… in the air… landed… announced…", strip());
+        assertEquals("window open", PhaseWords.of(live()));
+        assertTrue(PhaseWords.wrongPhase(live(), Hands.CAPTAIN).startsWith("This attempt is called and its window is"));
+        in(State.WINDING, 100, null);
+        assertEquals("called✓ window open✓ winding! holding… in the air… landed… announced…", strip());
+        windowOpen = null;
+        assertEquals(
+                "called✓ window open… winding! holding… in the air… landed… announced…",
+                strip(),
+                "wound before the official's word, which can still be tapped");
+        state = State.LANDED;
+        assertEquals("called✓ winding✓ holding✓ in the air✓ landed! announced…", strip(), "nobody tapped it");
+        windowOpen = 50L;
+        assertEquals("called✓ window open✓ winding✓ holding✓ in the air✓ landed! announced…", strip());
+        var next = LiveAttempt.next("t", AttemptNumber.plain(2), null, null, DayKind.VISITING);
+        assertEquals("called", PhaseStrip.of(next).steps().get(0).words());
+        assertEquals(PhaseStrip.Mark.LATER, PhaseStrip.of(next).steps().get(1).mark());
+        assertEquals("window open", PhaseStrip.of(next).steps().get(1).words());
     }
 
     private String strip() {

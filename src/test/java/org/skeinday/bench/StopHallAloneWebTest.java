@@ -198,4 +198,41 @@ class StopHallAloneWebTest {
         assertEquals(200, laptop.form("/hall/resume", Map.of("stop", stop)).statusCode());
         assertFalse(first().contains(RUN_BACK));
     }
+
+    @Test
+    void on_a_practice_evening_without_an_event_the_hall_is_stopped_and_what_is_wound_is_run_back() throws Exception {
+        FilledForms forms = new FilledForms(laptop);
+        var practice = forms.save("events", forms.row("events", "Saltmarsh Rotor Day"), Map.of("kind", "practice"));
+        assertEquals(204, practice.statusCode(), practice.body());
+        for (String page : new String[] {"/now", "/bench"}) {
+            assertTrue(laptop.get(page).body().contains("hx-post=\"/hall/stop\""), page);
+        }
+        assertFalse(phone.get("/bench").body().contains("hx-post=\"/hall/stop\""), "a helper says stop aloud");
+        String b1 = motor("B1");
+        begin(b1);
+        stopHall();
+        assertTrue(first().contains("The hall is stopped: fire"), first());
+        assertTrue(first().contains("Motor B1, without an attempt"), first());
+        JsonNode another = phone.tap("wind.alone", content().put("motor", motor("B4")).put("stop", "count"));
+        assertTrue(another.toString().contains("The hall is stopped (fire or alarm)"), another.toString());
+        HttpResponse<String> answer = runBack(b1, "40");
+        assertEquals(200, answer.statusCode(), answer.body());
+        assertFalse(first().contains(RUN_BACK), "answered");
+        app.close();
+        app = Demo.startEmpty(root.resolve("day"), clock);
+        laptop = new Visitor(app.port(), "", 85);
+        assertTrue(first().contains("The hall is stopped: fire"), "a restart changes nothing");
+        var hosting = new FilledForms(laptop)
+                .save(
+                        "events",
+                        new FilledForms(laptop).row("events", "Saltmarsh Rotor Day"),
+                        Map.of("kind", "hosting"));
+        assertEquals(204, hosting.statusCode(), hosting.body());
+        assertTrue(first().contains("The hall is stopped: fire"), "nor does an event that is prepared meanwhile");
+        String stop = org.skeinday.fault.CalledForTests.value(
+                laptop.get("/first").body(), "name=\"stop\" value=\"([^\"]+)\"");
+        assertEquals(200, laptop.form("/hall/resume", Map.of("stop", stop)).statusCode());
+        assertFalse(first().contains("The hall is stopped"));
+        begin(motor("B4"));
+    }
 }

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
+import org.skeinday.attempt.HallStopped;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.store.HallStops;
+import org.skeinday.attempt.store.Stations;
 import org.skeinday.attempt.store.WoundAlone;
 import org.skeinday.attempt.store.WoundBeside;
 import org.skeinday.contest.EventAdded;
@@ -36,11 +38,8 @@ final class RunBackAlone {
     private RunBackAlone() {}
 
     static Decision decide(Tx tx, ActContext context, Told told) {
-        EventAdded event = EventStore.next(tx).orElse(null);
-        if (event == null) {
-            return Decision.refused("There is no day whose motors could be wound");
-        }
-        WoundBeside beside = WoundBeside.now(tx, event.id()).stream()
+        String event = EventStore.next(tx).map(EventAdded::id).orElse(HallStopped.PRACTICE);
+        WoundBeside beside = WoundBeside.now(tx, event).stream()
                 .filter(w -> w.motor().equals(told.motor()))
                 .findFirst()
                 .orElse(null);
@@ -58,15 +57,14 @@ final class RunBackAlone {
                 ? before(context, wound)
                 : RunBackMotor.withTurns(
                         told.turns(),
-                        turns -> new Decision.Decided(
-                                facts(tx, context, event, wound, turns), Map.of(), PhaseGate.FIRST));
+                        turns -> new Decision.Decided(facts(tx, context, wound, turns), Map.of(), PhaseGate.FIRST));
     }
 
     /** As the page that asks has it: what it asks for can be answered for as long as it asks. */
-    private static List<WoundAlone> wound(Tx tx, EventAdded event, ActContext context) {
-        return HallStops.now(tx, event.id())
+    private static List<WoundAlone> wound(Tx tx, String event, ActContext context) {
+        return HallStops.now(tx)
                 .map(stop -> WoundAlone.since(tx, stop))
-                .orElseGet(() -> WoundAlone.now(tx, event.id(), context.now().toEpochMilli()));
+                .orElseGet(() -> WoundAlone.now(tx, event, context.now().toEpochMilli()));
     }
 
     /** Nobody counted: the wind is over without turns, so that no fit believes a number that somebody made up. */
@@ -81,9 +79,9 @@ final class RunBackAlone {
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }
 
-    private static List<Fact> facts(Tx tx, ActContext context, EventAdded event, WoundAlone wound, double crankTurns) {
+    private static List<Fact> facts(Tx tx, ActContext context, WoundAlone wound, double crankTurns) {
         @Nullable Wind wind = wound.wind();
-        double ratio = wind == null ? event.winderRatio() : wind.begun().ratio();
+        double ratio = wind == null ? Stations.usualRatio(tx) : wind.begun().ratio();
         boolean use = MotorUses.isUse(crankTurns * ratio, RunBackMotor.breakingTurns(tx, wound.life()));
         List<Fact> facts = new ArrayList<>(wind == null ? List.of() : ended(context, wind, crankTurns));
         facts.addAll(RunBackMotor.motor(context, wound.life(), use));

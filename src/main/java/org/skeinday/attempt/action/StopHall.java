@@ -21,8 +21,8 @@ import org.skeinday.platform.record.Fact;
 
 /**
  * Everything stands still: nothing is called or wound, what is wound is run back, what flies is timed to its end, windows
- * wait. When it goes on, each window that had not closed has moved by as long as it stood still,
- * but for those that were set meanwhile.
+ * wait. When it goes on, each window of the day that had not closed has moved by as long as it stood still,
+ * but for those that were set meanwhile. On a practice evening the hall is stopped as on any day.
  */
 public final class StopHall {
     private static final Set<String> EVERYWHERE = Set.of("attempts", "motors", "winds", "checks", "first", "prepare");
@@ -35,17 +35,13 @@ public final class StopHall {
 
     private StopHall() {}
 
-    /** Whose stop it was is told by the event's own id. */
+    /** Whose stop it was is told by the event's own id; on a practice evening by the hall's. */
     static String ofDay(Tx tx) {
-        return EventStore.next(tx).map(EventAdded::id).orElse("");
+        return EventStore.next(tx).map(EventAdded::id).orElse("hall");
     }
 
     static Decision stop(Tx tx, ActContext context, Stop stop) {
-        EventAdded event = EventStore.next(tx).orElse(null);
-        if (event == null) {
-            return Decision.refused("There is no day whose hall could be stopped");
-        }
-        HallStopped stands = HallStops.now(tx, event.id()).orElse(null);
+        HallStopped stands = HallStops.now(tx).orElse(null);
         if (stands != null) {
             return new Decision.Outdated("The hall is stopped already: " + stands.why() + ".");
         }
@@ -57,7 +53,7 @@ public final class StopHall {
         try {
             fact = new HallStopped(
                     context.ownId(),
-                    event.id(),
+                    EventStore.next(tx).map(EventAdded::id).orElse(HallStopped.PRACTICE),
                     context.now().toEpochMilli(),
                     stop.reason(),
                     words,
@@ -67,12 +63,12 @@ public final class StopHall {
             return Decision.refused("stop-words", String.valueOf(e.getMessage()));
         }
         List<Fact> facts =
-                List.of(Fact.of("hall.stopped", fact), PhaseGate.acted(context, event.id(), "Stop the hall"));
+                List.of(Fact.of("hall.stopped", fact), PhaseGate.acted(context, ofDay(tx), "Stop the hall"));
         return new Decision.Decided(facts, Map.of(), EVERYWHERE);
     }
 
     static Decision resume(Tx tx, ActContext context, Resume resume) {
-        Optional<HallStopped> now = EventStore.next(tx).flatMap(event -> HallStops.now(tx, event.id()));
+        Optional<HallStopped> now = HallStops.now(tx);
         if (now.filter(stop -> stop.id().equals(resume.stop())).isEmpty()) {
             return new Decision.Outdated("The hall goes on already: look again.");
         }
@@ -87,14 +83,22 @@ public final class StopHall {
             }
         }
         facts.add(Fact.of("hall.resumed", new HallResumed(stop.id(), atMs)));
-        facts.add(PhaseGate.acted(context, stop.eventId(), "The hall goes on"));
+        facts.add(PhaseGate.acted(context, ofDay(tx), "The hall goes on"));
         return new Decision.Decided(facts, Map.of(), EVERYWHERE);
     }
 
     /** Why nothing begins while the hall stands still; empty while it does not. */
     public static Optional<Decision> refused(Tx tx, String event) {
-        return HallStops.now(tx, event)
-                .map(stop -> Decision.refused(
-                        "The hall is stopped (" + stop.why() + "): nothing is called or wound before it goes on"));
+        return HallStops.now(tx, event).map(StopHall::refused);
+    }
+
+    /** The same for what belongs to no event: winds for practice and break tests. */
+    public static Optional<Decision> refused(Tx tx) {
+        return HallStops.now(tx).map(StopHall::refused);
+    }
+
+    private static Decision refused(HallStopped stop) {
+        return Decision.refused(
+                "The hall is stopped (" + stop.why() + "): nothing is called or wound before it goes on");
     }
 }

@@ -17,6 +17,9 @@ import org.skeinday.platform.db.Tx;
  * for nothing.
  */
 public final class HallWindows {
+    /** Own default: what opens later than that after a stop is of another day, and does not wait for the hall of this one. */
+    private static final long OTHER_DAY_MS = 12 * 3_600_000L;
+
     private final @Nullable HallStopped stop;
     /** As they were when it was stopped. */
     private final Set<WindowAdded> before;
@@ -71,12 +74,15 @@ public final class HallWindows {
 
     /**
      * The window if the hall went on then. One that was open keeps what it had left; one that was to come, its length and
-     * its distance to the others; one that had closed stays closed.
+     * its distance to the others; one that had closed stays closed, and one of another day stays where it is.
      *
      * @param atMs ms since 1970 UTC; before the stop as at the stop
      */
     public WindowAdded goingOn(WindowAdded window, long atMs) {
-        if (stop == null || window.closesAtMs() <= stop.atMs() || !before.contains(window)) {
+        if (stop == null
+                || window.closesAtMs() <= stop.atMs()
+                || window.opensAtMs() > stop.atMs() + OTHER_DAY_MS
+                || !before.contains(window)) {
             return window;
         }
         long byMs = wholeSeconds(Math.max(0, atMs - stop.atMs()));

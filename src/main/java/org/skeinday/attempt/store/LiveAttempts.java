@@ -15,6 +15,7 @@ import org.jooq.Record1;
 import org.jooq.Select;
 import org.jooq.impl.DSL;
 import org.skeinday.attempt.AttemptEvidence;
+import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.Marks;
@@ -73,6 +74,7 @@ public final class LiveAttempts {
         private final Map<String, List<TurnsRunBack>> runBacks;
         private final Map<String, Timed> timed;
         private final Map<String, Integer> missing;
+        private final OpenedWindows opened;
 
         /** @param rows these attempts with all others of their entries */
         Reading(Tx tx, Condition which, List<AttemptRecord> rows) {
@@ -86,6 +88,7 @@ public final class LiveAttempts {
             this.runBacks = BreakRecord.runBacks(tx, ids);
             this.timed = WatchStore.timed(tx, ids);
             this.missing = ResultRecord.missing(tx, ids, timed);
+            this.opened = OpenedWindows.of(tx, events.values());
         }
 
         private static Map<String, EventAdded> events(Tx tx, List<AttemptRecord> rows) {
@@ -118,8 +121,9 @@ public final class LiveAttempts {
             String id = r.getId();
             EventAdded event = Objects.requireNonNull(events.get(r.getEventId()));
             boolean signs = event.dayKind() == DayKind.HOSTING && State.of(r.getState()) == State.CLOSED;
+            AttemptNow now = AttemptStore.value(r, numbers);
             return new AttemptEvidence(
-                    AttemptStore.value(r, numbers),
+                    now,
                     event.dayKind(),
                     new StepTimes(
                             id,
@@ -135,7 +139,8 @@ public final class LiveAttempts {
                     r.getTurnsOn(),
                     timed.getOrDefault(id, NOTHING),
                     event.timekeepers(),
-                    signs ? missing.getOrDefault(id, 0) : 0);
+                    signs ? missing.getOrDefault(id, 0) : 0,
+                    opened.of(now).orElse(null));
         }
     }
 }

@@ -14,6 +14,7 @@ import org.skeinday.attempt.State;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.StationAdded;
+import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
@@ -27,6 +28,9 @@ import org.skeinday.units.UnitSystem;
  * was checked was checked there; from the first crank turn on so does what its meter and its winder are.
  */
 public final class Stations {
+    /** Where no event tells the winder (common practice). */
+    private static final double USUAL_RATIO = 10;
+
     private final List<StationAdded> all;
     private final PlacesThen known;
     private final List<Row> attempts;
@@ -90,6 +94,11 @@ public final class Stations {
     /** Motor turns of one crank turn there; the event's where nobody has counted the winder's own. */
     public static double ratio(Optional<StationAdded> station, EventAdded event) {
         return station.map(StationAdded::winderRatio).orElse(event.winderRatio());
+    }
+
+    /** Motor turns of one crank turn where no place is known: of the event at hand, else as most winders have it. */
+    public static double usualRatio(Tx tx) {
+        return EventStore.next(tx).map(EventAdded::winderRatio).orElse(USUAL_RATIO);
     }
 
     /** By attempt id: of the winder at its place, as far as the place is known and the winder's turns were counted. */

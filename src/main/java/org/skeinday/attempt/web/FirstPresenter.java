@@ -27,18 +27,20 @@ final class FirstPresenter {
     private FirstPresenter() {}
 
     static List<FirstView.Item> items(Tx tx) {
-        return EventStore.next(tx).stream()
-                .flatMap(event -> Stream.concat(
-                        mayComeFirst(tx, event.id())
-                                .flatMap(id -> LiveAttempts.evidence(tx, id).stream())
-                                .flatMap(known -> item(tx, known).stream()),
-                        Stream.concat(changed(tx, event.id()), alone(tx, event.id()))))
+        return Stream.concat(
+                        EventStore.next(tx).stream()
+                                .flatMap(event -> Stream.concat(
+                                        mayComeFirst(tx, event.id())
+                                                .flatMap(id -> LiveAttempts.evidence(tx, id).stream())
+                                                .flatMap(known -> item(tx, known).stream()),
+                                        changed(tx, event.id()))),
+                        alone(tx))
                 .toList();
     }
 
-    /** While the hall stands still, what was wound on the bench or for practice is run back too. */
-    private static Stream<FirstView.Item> alone(Tx tx, String event) {
-        return HallStops.now(tx, event).stream()
+    /** While the hall stands still, what was wound on the bench or for practice is run back too, with or without an event. */
+    private static Stream<FirstView.Item> alone(Tx tx) {
+        return HallStops.now(tx).stream()
                 .flatMap(stop -> WoundAlone.since(tx, stop).stream())
                 .map(wound -> new FirstView.Item(
                         FirstView.Ask.RUN_BACK,
@@ -64,8 +66,7 @@ final class FirstPresenter {
 
     /** Null while the hall goes on. */
     static FirstView.@Nullable Stop stop(Tx tx, boolean mayResume) {
-        return EventStore.next(tx)
-                .flatMap(event -> HallStops.now(tx, event.id()))
+        return HallStops.now(tx)
                 .map(stop -> new FirstView.Stop(stop.id(), stop.why(), stop.atMs(), mayResume))
                 .orElse(null);
     }

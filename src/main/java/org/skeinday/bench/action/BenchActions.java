@@ -11,7 +11,7 @@ import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.action.BrokenMotor;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.MotorsInHand;
-import org.skeinday.contest.EventAdded;
+import org.skeinday.attempt.store.Stations;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.TeamUnits;
 import org.skeinday.evidence.Doubted;
@@ -45,9 +45,6 @@ public final class BenchActions {
     private static final Set<String> IN_HAND = Set.of("motors", "attempts", "winds", "checks", "first");
 
     private static final int LONGEST_REASON = 400;
-
-    /** Where no event tells the winder (common practice). */
-    private static final double USUAL_RATIO = 10;
 
     private BenchActions() {}
 
@@ -180,16 +177,16 @@ public final class BenchActions {
     }
 
     private static Set<String> topics(Tx tx, MotorLife life) {
-        boolean first = EventStore.next(tx)
-                .filter(event -> MotorsInHand.byMotor(tx, event.id())
-                                .containsKey(life.motor().id())
-                        || HallStops.now(tx, event.id()).isPresent())
-                .isPresent();
+        boolean first = HallStops.now(tx).isPresent()
+                || EventStore.next(tx)
+                        .filter(event -> MotorsInHand.byMotor(tx, event.id())
+                                .containsKey(life.motor().id()))
+                        .isPresent();
         return first ? IN_HAND : TOPICS;
     }
 
     static double ratio(Tx tx) {
-        return EventStore.next(tx).map(EventAdded::winderRatio).orElse(USUAL_RATIO);
+        return Stations.usualRatio(tx);
     }
 
     static Decision undo(Tx tx, ActContext context, Undo undo) {

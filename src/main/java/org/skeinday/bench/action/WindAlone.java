@@ -138,7 +138,7 @@ public final class WindAlone {
         if (no.isPresent()) {
             return Decision.refused(no.get());
         }
-        Optional<Decision> stopped = EventStore.next(tx).flatMap(event -> StopHall.refused(tx, event.id()));
+        Optional<Decision> stopped = StopHall.refused(tx);
         if (stopped.isPresent()) {
             return stopped.get();
         }

@@ -19,6 +19,7 @@ import org.skeinday.attempt.PhaseStrip;
 import org.skeinday.attempt.store.Aims;
 import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.HallWindows;
 import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.store.Stations;
 import org.skeinday.attempt.store.StepsStore;
@@ -34,7 +35,6 @@ import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.contest.store.ModelStore;
-import org.skeinday.contest.store.WindowStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.paper.AttemptCard;
 import org.skeinday.paper.AttemptCard.Line;
@@ -51,15 +51,18 @@ final class Cards {
     private final EventAdded event;
     private final UnitSystem units;
     private final UnaryOperator<String> nameOf;
+    private final long nowMs;
     private final MotorUses uses;
     private final BackwardSum sum;
     private final Scoring scoring;
 
-    Cards(Tx tx, EventAdded event, UnitSystem units, UnaryOperator<String> nameOf) {
+    /** @param nowMs until which a window waits while the hall stands still, ms since 1970 UTC */
+    Cards(Tx tx, EventAdded event, UnitSystem units, UnaryOperator<String> nameOf, long nowMs) {
         this.tx = tx;
         this.event = event;
         this.units = units;
         this.nameOf = nameOf;
+        this.nowMs = nowMs;
         this.uses = MotorUseStore.all(tx);
         FlightRules rules = FlightRulesStore.of(tx, event.id());
         this.scoring = Scoring.of(event, rules);
@@ -189,11 +192,9 @@ final class Cards {
                 .forEach(mark -> marks.add(new Line(String.valueOf(mark.crankTurns()), units.length(mark.distance()))));
     }
 
-    /** As minutes after the window opens: the card stays right when the window moves. */
+    /** As minutes after the window opens: the card stays right when the window moves. One that was open waits with the hall. */
     private String latest(EntryAdded entry) {
-        return WindowStore.ofEvent(tx, event.id()).stream()
-                .filter(w -> w.entryId() == null || w.entryId().equals(entry.id()))
-                .findFirst()
+        return HallWindows.of(tx, event.id(), entry.id(), nowMs)
                 .map(this::minutes)
                 .orElse(event.windowMinutes() == 0 ? "any time" : minutes(event.windowMinutes() * 60_000L));
     }

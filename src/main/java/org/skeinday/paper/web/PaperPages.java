@@ -73,7 +73,7 @@ public final class PaperPages {
 
     private CardsView cards(Context ctx) {
         List<AttemptCard> cards = record.read(tx -> EventStore.next(tx)
-                .map(event -> new Cards(tx, event, ReaderUnits.of(ctx), record.people()::name).all())
+                .map(event -> new Cards(tx, event, ReaderUnits.of(ctx), record.people()::name, clock.millis()).all())
                 .orElse(List.of()));
         String none = cards.isEmpty()
                 ? "There is no own entry with an attempt left. Enter your team in Prepare, page Entries, and mark it own."

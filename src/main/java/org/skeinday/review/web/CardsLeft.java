@@ -4,12 +4,12 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.HallWindows;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
 import org.skeinday.contest.store.FlightRulesStore;
-import org.skeinday.contest.store.WindowStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.review.FlightRow;
 import org.skeinday.review.Named;
@@ -54,11 +54,9 @@ final class CardsLeft {
                 .toList();
     }
 
-    /** Whether its window has closed; an entry without one may have flown at any time. */
+    /** Whether its window has closed, which waits while the hall stands still; an entry without one may have flown at any time. */
     private boolean hasFlown(EntryAdded entry) {
-        return WindowStore.ofEvent(tx, entry.eventId()).stream()
-                .filter(w -> w.entryId() == null || w.entryId().equals(entry.id()))
-                .findFirst()
+        return HallWindows.of(tx, entry.eventId(), entry.id(), nowMs)
                 .map(w -> w.closesAtMs() <= nowMs)
                 .orElse(true);
     }

@@ -14,7 +14,7 @@ import org.skeinday.contest.FlightRules;
 /** The large key is the way on, never the way back. */
 class CardActsTest {
     private static List<String> keys(AttemptPhase phase, boolean stopped) {
-        var live = new LiveAttempt("a", "e", AttemptNumber.plain(1), null, "m", 1, DayKind.HOSTING, phase);
+        var live = new LiveAttempt("a", "e", AttemptNumber.plain(1), null, "m", 1, DayKind.HOSTING, phase, null);
         return CardActs.deeds(live, FlightRules.usual("event"), Optional.empty(), false, stopped, 0).stream()
                 .map(NowView.Deed::word)
                 .toList();

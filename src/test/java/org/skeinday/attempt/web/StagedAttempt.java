@@ -53,7 +53,7 @@ final class StagedAttempt implements AutoCloseable {
         }
 
         Set<AttemptAct> acts() {
-            var live = new LiveAttempt("a", "e", AttemptNumber.plain(1), null, "m", 1, DayKind.HOSTING, phase);
+            var live = new LiveAttempt("a", "e", AttemptNumber.plain(1), null, "m", 1, DayKind.HOSTING, phase, null);
             Set<AttemptAct> acts = EnumSet.noneOf(AttemptAct.class);
             Stream.of(Hands.values()).forEach(hands -> acts.addAll(AttemptActs.of(live, hands)));
             return acts;

@@ -125,6 +125,41 @@ class StartWindowWebTest {
     }
 
     @Test
+    void every_page_has_the_open_window_in_its_strip_until_the_motor_is_wound() throws Exception {
+        kind("visiting");
+        String motor = value(laptop.get("/now").body(), "(?s)name=\"motor\".*?<option value=\"([^\"]+)\"");
+        String called = laptop.form("/attempt/call", Map.of("entry", entry, "motor", motor))
+                .body();
+        String attempt = value(called, "name=\"attempt\" value=\"([^\"]+)\"");
+        String title = value(called, "<h1>([^<]+?) <");
+        phase("called", attempt, title);
+        assertTrue(laptop.get("/now").body().contains(">window open</li>"), "it comes");
+        laptop.form("/window/starts", Map.of("entry", entry));
+        phase("window open", attempt, title);
+        moved(laptop, "-5", opens(laptop.get("/now").body()));
+        phase("window open", attempt, title);
+        CalledForTests.letWind(laptop, attempt);
+        laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "winding"));
+        phase("winding", attempt, title);
+        for (String to : new String[] {"holding", "released", "landed"}) {
+            laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to));
+        }
+        phase("landed", attempt, title);
+        assertTrue(
+                laptop.get("/attempt/" + attempt).body().contains("<li class=\"done\">window open</li>"),
+                "it was open when the model went");
+        kind("hosting");
+        assertFalse(laptop.get("/attempt/" + attempt).body().contains("window open</li>"), "a window of the day");
+    }
+
+    private void phase(String words, String attempt, String title) throws Exception {
+        LiveFigures figures = LiveFigures.of(laptop, attempt, title);
+        assertEquals(Map.of(), figures.different());
+        assertEquals(words, figures.said("phase", "record"));
+        assertTrue(figures.pagesWith("phase") >= 6, figures.toString());
+    }
+
+    @Test
     void when_hosting_the_windows_are_those_of_the_day() throws Exception {
         kind("hosting");
         assertFalse(laptop.get("/now").body().contains("Window starts now"));

@@ -156,6 +156,46 @@ class StopHallWebTest {
                 200, laptop.form("/attempt/call", Map.of("entry", nextEntry())).statusCode());
     }
 
+    @Test
+    void the_latest_start_on_a_card_and_the_cards_that_are_missed_wait_as_the_windows_do() throws Exception {
+        String attempt = holding();
+        for (String to : new String[] {"released", "landed"}) {
+            laptop.form("/attempt/move", Map.of("attempt", attempt, "to", to));
+        }
+        long before = latestStart();
+        stopHall("floor", "");
+        clock.stepBy(Duration.ofMinutes(60));
+        assertEquals(before + 60 * 60, latestStart(), 2, "seconds after the window opened");
+        String missed = "Curlew: 2 of 3 attempts are not in the record";
+        assertFalse(laptop.get("/evening").body().contains(missed), "its window has not closed");
+        goOn();
+        assertFalse(laptop.get("/evening").body().contains(missed), "it goes on with what it had left");
+        clock.stepBy(Duration.ofMinutes(11));
+        assertTrue(
+                laptop.get("/evening").body().contains(missed),
+                laptop.get("/evening").body());
+    }
+
+    /** Of Curlew's first card, seconds after the window opens. */
+    private long latestStart() throws Exception {
+        String[] parts = value(
+                        laptop.get("/cards").body(),
+                        "(?s)<h1>Curlew, attempt.*?<dt>Latest start</dt><dd>(\\d+:\\d\\d) after opening")
+                .split(":");
+        return Long.parseLong(parts[0]) * 60 + Long.parseLong(parts[1]);
+    }
+
+    @Test
+    void windows_of_another_day_do_not_wait_for_the_hall_of_a_practice_evening() throws Exception {
+        new FilledForms(laptop).window("Avocet", clock, 3 * 24 * 60, 3 * 24 * 60 + 10);
+        String avocet = window("Avocet");
+        stopHall("lights", "");
+        clock.stepBy(Duration.ofMinutes(7));
+        assertEquals(avocet, window("Avocet"));
+        goOn();
+        assertEquals(avocet, window("Avocet"));
+    }
+
     private String nextEntry() throws Exception {
         return value(laptop.get("/now").body(), "name=\"entry\" value=\"([^\"]+)\"");
     }
