@@ -55,8 +55,8 @@ public record PhaseStrip(List<Step> steps) {
         boolean open = attempt.windowOpenMs() != null;
         boolean here = at == Name.CALLED;
         Mark called = mark(Name.CALLED, at, attempt.phase());
-        Step call = new Step(
-                Name.CALLED, here && open ? Mark.DONE : called, PhaseWords.bare(Name.CALLED, attempt.day()));
+        Step call =
+                new Step(Name.CALLED, here && open ? Mark.DONE : called, PhaseWords.bare(Name.CALLED, attempt.day()));
         if (!open && WAY.indexOf(at) > WAY.indexOf(Name.HOLDING)) {
             return List.of(call);
         }

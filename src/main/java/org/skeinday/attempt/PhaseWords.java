@@ -100,7 +100,8 @@ public final class PhaseWords {
         return switch (attempt.phase().name()) {
             case BROKE -> "stopped: its motor broke";
             case RUN_BACK -> "given up and its motor still has turns on";
-            case CALLED -> bare(Name.CALLED, attempt.day()) + (attempt.waitsInWindow() ? " and its window is open" : "");
+            case CALLED ->
+                bare(Name.CALLED, attempt.day()) + (attempt.waitsInWindow() ? " and its window is open" : "");
             default -> of(attempt);
         };
     }

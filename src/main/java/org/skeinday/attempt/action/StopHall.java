@@ -62,8 +62,7 @@ public final class StopHall {
         } catch (IllegalArgumentException e) {
             return Decision.refused("stop-words", String.valueOf(e.getMessage()));
         }
-        List<Fact> facts =
-                List.of(Fact.of("hall.stopped", fact), PhaseGate.acted(context, ofDay(tx), "Stop the hall"));
+        List<Fact> facts = List.of(Fact.of("hall.stopped", fact), PhaseGate.acted(context, ofDay(tx), "Stop the hall"));
         return new Decision.Decided(facts, Map.of(), EVERYWHERE);
     }
 

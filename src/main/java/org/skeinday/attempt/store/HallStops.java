@@ -34,9 +34,7 @@ public final class HallStops {
 
     /** That lasts now, whatever people work on: the event at hand, or practice without one. */
     public static Optional<HallStopped> now(Tx tx) {
-        return EventStore.next(tx)
-                .map(event -> now(tx, event.id()))
-                .orElseGet(() -> first(tx, DSL.noCondition()));
+        return EventStore.next(tx).map(event -> now(tx, event.id())).orElseGet(() -> first(tx, DSL.noCondition()));
     }
 
     /** That lasts now for this event: its own, or one from before anybody prepared an event. */

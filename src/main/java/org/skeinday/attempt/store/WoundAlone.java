@@ -27,6 +27,11 @@ public record WoundAlone(MotorLife life, @Nullable Wind wind) {
         return life.motor();
     }
 
+    /** Whether it is known to be wound at this winding place. @param station id */
+    public boolean isAt(String station) {
+        return wind != null && station.equals(wind.begun().stationId());
+    }
+
     /** While the hall stands still nothing is forgotten: a wind is as old as it was when the hall was stopped. */
     public static List<WoundAlone> since(Tx tx, HallStopped stop) {
         return now(tx, stop.eventId(), stop.atMs());

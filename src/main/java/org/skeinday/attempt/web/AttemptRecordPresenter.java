@@ -116,10 +116,13 @@ final class AttemptRecordPresenter {
         }
         lines.add(new NowView.Line("called", moment(attempt.calledAtMs())));
         EntryStore.find(tx, attempt.entryId()).filter(EntryAdded::own).ifPresent(entry -> lines.addAll(people(entry)));
-        WindingPlaces.line(tx, attempt).ifPresent(lines::add);
+        WindPlaces places = WindPlaces.of(tx, attempt);
+        if (!places.differ()) {
+            WindingPlaces.line(tx, attempt).ifPresent(lines::add);
+        }
         lines.addAll(GateWords.earlier(tx, attempt, nameOf, zone));
         lines.addAll(GateWords.passes(tx, attempt, nameOf));
-        lines.addAll(WindsTold.of(tx, attempt.id(), zone));
+        lines.addAll(WindsTold.of(tx, attempt.id(), zone, places));
         lines.add(new NowView.Line("released", moment(attempt.releasedAtMs())));
         if (!untold) {
             lines.add(new NowView.Line("landed", moment(attempt.landedAtMs())));

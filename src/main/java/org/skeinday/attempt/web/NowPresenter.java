@@ -188,7 +188,7 @@ final class NowPresenter {
                 List.of(),
                 List.of(),
                 spares ? new CardToCall(tx, today, sum, units, nameOf).spares(entry, attempt, quiet) : List.of(),
-                WindingPlaces.of(tx, attempt),
+                WindingPlaces.of(tx, attempt, nowMs),
                 CardActs.judges(live, today.event().timekeepers()),
                 CardActs.judges(live, today.event().timekeepers()).isEmpty()
                         ? List.of()

@@ -7,7 +7,9 @@ import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.Stations;
+import org.skeinday.attempt.store.WoundAlone;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.EventStore;
@@ -31,47 +33,65 @@ public record WindingPlaces(String at, List<Other> others) {
     /** @param beside ids of the attempts that are there, parted by blanks: whoever comes second is told of one that is new */
     public record Other(String id, String words, String beside) {}
 
-    public static WindingPlaces of(Tx tx, AttemptNow attempt) {
-        return Apart.made(WHAT, () -> choices(tx, attempt), words -> ONE); // the line beside it says so
+    /** @param nowMs until which a wind without an attempt counts as under way, ms since 1970 UTC */
+    public static WindingPlaces of(Tx tx, AttemptNow attempt, long nowMs) {
+        return Apart.made(WHAT, () -> choices(tx, attempt, nowMs), words -> ONE); // the line beside it says so
     }
 
-    private static WindingPlaces choices(Tx tx, AttemptNow attempt) {
+    private static WindingPlaces choices(Tx tx, AttemptNow attempt, long nowMs) {
         boolean own = EntryStore.find(tx, attempt.entryId()).orElseThrow().own();
         if (!own || attempt.state() != State.CALLED) {
             return ONE;
         }
         Stations places = Stations.in(tx, attempt.eventId());
         Optional<StationAdded> at = places.of(attempt);
+        List<WoundAlone> alone = WoundAlone.now(tx, attempt.eventId(), nowMs);
         return new WindingPlaces(
                 at.map(StationAdded::id).orElse(""),
                 places.all().stream()
                         .filter(station -> at.filter(station::equals).isEmpty())
-                        .map(station -> other(tx, station, places.openAt(station, attempt)))
+                        .map(station -> other(tx, station, places.openAt(station, attempt), alone))
                         .toList());
     }
 
-    private static Other other(Tx tx, StationAdded station, List<String> there) {
-        return new Other(station.id(), words(station) + taken(tx, there), String.join(" ", there));
+    private static Other other(Tx tx, StationAdded station, List<String> there, List<WoundAlone> alone) {
+        return new Other(
+                station.id(), words(station) + taken(tx, there) + wound(station, alone), String.join(" ", there));
     }
 
-    /** All of them, for a motor that is wound without an attempt; empty where there are not two. */
-    public static List<NowView.Choice> all(Tx tx) {
-        return Apart.made(WHAT, () -> choices(tx), words -> List.of());
+    /** For practice, or until it breaks: whoever chooses sees that somebody cranks there. */
+    private static String wound(StationAdded station, List<WoundAlone> alone) {
+        return alone.stream()
+                .filter(one -> one.isAt(station.id()))
+                .map(one -> " · motor " + one.motor().tag() + " is wound there without an attempt")
+                .collect(Collectors.joining());
     }
 
-    private static List<NowView.Choice> choices(Tx tx) {
+    /**
+     * All of them, for a motor that is wound without an attempt; empty where there are not two.
+     *
+     * @param nowMs until which another such wind counts as under way, ms since 1970 UTC
+     */
+    public static List<NowView.Choice> all(Tx tx, long nowMs) {
+        return Apart.made(WHAT, () -> choices(tx, nowMs), words -> List.of());
+    }
+
+    private static List<NowView.Choice> choices(Tx tx, long nowMs) {
         List<StationAdded> stations = StationStore.all(tx);
         if (stations.size() < 2) {
             return List.of();
         }
-        Optional<Stations> places = EventStore.next(tx).map(event -> Stations.in(tx, event.id()));
+        Optional<EventAdded> event = EventStore.next(tx);
+        Optional<Stations> places = event.map(one -> Stations.in(tx, one.id()));
+        List<WoundAlone> alone = WoundAlone.now(tx, event.map(EventAdded::id).orElse(""), nowMs);
         return stations.stream()
                 .map(station -> new NowView.Choice(
                         station.id(),
                         words(station)
                                 + taken(
                                         tx,
-                                        places.map(all -> all.openAt(station)).orElse(List.of()))))
+                                        places.map(all -> all.openAt(station)).orElse(List.of()))
+                                + wound(station, alone)))
                 .toList();
     }
 

@@ -28,16 +28,18 @@ final class WindsTold {
 
     private final Tx tx;
     private final AttemptEvidence known;
+    private final WindPlaces places;
 
-    private WindsTold(Tx tx, AttemptEvidence known) {
+    private WindsTold(Tx tx, AttemptEvidence known, WindPlaces places) {
         this.tx = tx;
         this.known = known;
+        this.places = places;
     }
 
     /** @param end how a wind ended, empty for its beginning */
     private record Told(long atMs, String end, String motor, String words) {
-        static Told begun(long atMs, String motor) {
-            return new Told(atMs, "", motor, "");
+        static Told begun(long atMs, String motor, String words) {
+            return new Told(atMs, "", motor, words);
         }
 
         boolean begins() {
@@ -45,9 +47,9 @@ final class WindsTold {
         }
     }
 
-    static List<NowView.Line> of(Tx tx, String attempt, ZoneId zone) {
+    static List<NowView.Line> of(Tx tx, String attempt, ZoneId zone, WindPlaces places) {
         return LiveAttempts.evidence(tx, attempt)
-                .map(known -> new WindsTold(tx, known).lines(zone))
+                .map(known -> new WindsTold(tx, known, places).lines(zone))
                 .orElse(List.of());
     }
 
@@ -55,7 +57,7 @@ final class WindsTold {
         List<Told> all = new ArrayList<>();
         known.winds()
                 .forEach(wind ->
-                        all.add(Told.begun(wind.begun().atMs(), wind.begun().motorId())));
+                        all.add(Told.begun(wind.begun().atMs(), wind.begun().motorId(), at(wind))));
         unread().ifPresent(all::add);
         known.runBacks().forEach(back -> all.add(runBack(back)));
         broken().forEach(motor -> broke(motor).ifPresent(all::add));
@@ -85,7 +87,11 @@ final class WindsTold {
         @Nullable String motor = known.now().motorId();
         return atMs == null || motor == null || known.presentWind().isPresent() || isRead(motor, atMs)
                 ? Optional.empty()
-                : Optional.of(Told.begun(atMs, motor));
+                : Optional.of(Told.begun(atMs, motor, ""));
+    }
+
+    private String at(Wind wind) {
+        return places.at(wind).map(name -> ", at " + name).orElse("");
     }
 
     private boolean isRead(String motor, long fromMs) {

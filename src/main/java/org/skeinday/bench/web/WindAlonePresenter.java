@@ -109,7 +109,7 @@ final class WindAlonePresenter {
 
     /** Where else it could be wound, each with the address of this page there. */
     private List<AloneView.Elsewhere> others(Asked asked, String address, Optional<StationAdded> at) {
-        return WindingPlaces.all(tx).stream()
+        return WindingPlaces.all(tx, nowMs).stream()
                 .filter(choice ->
                         at.filter(place -> place.id().equals(choice.id())).isEmpty())
                 .map(choice -> new AloneView.Elsewhere(

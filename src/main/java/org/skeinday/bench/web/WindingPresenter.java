@@ -217,7 +217,7 @@ final class WindingPresenter {
                 flown != null && at != null && AttemptActs.of(at, Hands.READER).contains(AttemptAct.TAKE_SPARE)
                         ? beside.spares(flown)
                         : List.of(),
-                before && flown != null ? WindingPlaces.of(tx, flown) : WindingPlaces.ONE,
+                before && flown != null ? WindingPlaces.of(tx, flown, nowMs) : WindingPlaces.ONE,
                 List.of(),
                 wind == null || over ? new WindingView.Hold(0, "") : beside.hold(heldSince(), quiet, nowMs),
                 "",

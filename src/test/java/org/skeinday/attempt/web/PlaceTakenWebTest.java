@@ -59,6 +59,27 @@ class PlaceTakenWebTest extends TwoPlacesDay {
                 laptop.get("/now?attempt=" + second.attempt()).body());
     }
 
+    @Test
+    void the_record_names_the_place_of_each_wind() throws Exception {
+        stopped(begin(curlew));
+        String motor = value(keys(curlew), "data-of");
+        String page = laptop.get("/attempt/" + curlew.attempt()).body();
+        says("<dt>wound at</dt><dd>" + POST + "<", page);
+        says(", at Spare post<", page);
+        var back =
+                laptop.form("/attempt/run-back", Map.of("attempt", curlew.attempt(), "motor", motor, "turns", "100"));
+        assertEquals(200, back.statusCode(), back.body());
+        saved(choose(curlew, "Table by the door"));
+        says(
+                "<dt>wound at</dt><dd>" + TABLE + "<",
+                laptop.get("/attempt/" + curlew.attempt()).body());
+        begin(curlew);
+        page = laptop.get("/attempt/" + curlew.attempt()).body();
+        says(", at Spare post<", page);
+        says(", at Table by the door<", page);
+        saysNot("<dt>wound at</dt>", page);
+    }
+
     private static String value(String keys, String name) {
         return org.skeinday.fault.CalledForTests.value(keys, name + "=\"([^\"]+)\"");
     }

@@ -61,6 +61,26 @@ class PracticePlaceWebTest extends TwoPlacesDay {
     }
 
     @Test
+    void whoever_chooses_a_place_sees_that_somebody_winds_there_without_an_attempt() throws Exception {
+        String there = TABLE + " · Avocet is called there";
+        String wound = " · motor B1 is wound there without an attempt";
+        String curlewsPage = "/now?attempt=" + curlew.attempt();
+        says(there, laptop.get(curlewsPage).body());
+        saysNot(wound, laptop.get(curlewsPage).body());
+        String id = laptop.newId();
+        saved(begin(id, motor("B1"), place("Table by the door")));
+        says(there + wound, laptop.get(curlewsPage).body());
+        says(there + wound, keys(curlew));
+        says(there + wound, laptop.get("/winding/motor/" + motor("B4")).body());
+        says(
+                POST + " · Curlew is called there",
+                laptop.get("/winding/motor/" + motor("B4") + "?place=" + place("Table by the door"))
+                        .body());
+        saved(reader.tap("wind.phase", wind(id + "-0").put("phase", "broke").put("elapsedMs", 50_000)));
+        saysNot(wound, laptop.get(curlewsPage).body());
+    }
+
+    @Test
     void a_break_test_stays_of_the_meter_and_the_winder_that_it_was_made_with() throws Exception {
         String b1 = motor("B1");
         JsonNode unknown = begin(laptop.newId(), b1, "nowhere");
