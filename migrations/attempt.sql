@@ -296,3 +296,14 @@ create table attempt_station (
   winder_ratio double precision,
   output_turns varchar(10)
 );
+-- Attempts that were flown with another motor than the record had, with the reason.
+create table attempt_motor_corrected (
+  id varchar(80) primary key,
+  attempt_id varchar(80) not null,
+  motor_id varchar(80) not null,
+  before_id varchar(80),
+  reason varchar(400) not null,
+  at_ms bigint not null,
+  person_id varchar(80),
+  device varchar(80) not null
+);

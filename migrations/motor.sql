@@ -59,6 +59,15 @@ create table motor_step (
   undone boolean default false not null
 );
 create index motor_step_of on motor_step (motor_id, at_ms);
+-- Breaks that were none after all, with the reason: the step itself is undone.
+create table motor_break_mistaken (
+  id varchar(80) primary key,
+  motor_id varchar(80) not null,
+  reason varchar(400) not null,
+  at_ms bigint not null,
+  person_id varchar(80),
+  device varchar(80) not null
+);
 create table motor_now (
   motor_id varchar(80) primary key,
   step_id varchar(80) not null

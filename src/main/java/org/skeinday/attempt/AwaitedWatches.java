@@ -13,8 +13,9 @@ import java.util.stream.IntStream;
  *
  * @param missing places that have neither a time nor a word of the captain's
  * @param differ whether the watches that have one are in doubt
+ * @param elsewhere whether the officials' time counts, so that nobody here decides
  */
-public record AwaitedWatches(List<Integer> missing, boolean differ) {
+public record AwaitedWatches(List<Integer> missing, boolean differ, boolean elsewhere) {
     public AwaitedWatches {
         missing = List.copyOf(missing);
     }
@@ -22,8 +23,9 @@ public record AwaitedWatches(List<Integer> missing, boolean differ) {
     /**
      * @param wanted as many watches as the rules ask for
      * @param differ whether what there is needs a person
+     * @param elsewhere whether the officials' time counts
      */
-    public static AwaitedWatches of(Timed timed, int wanted, boolean differ) {
+    public static AwaitedWatches of(Timed timed, int wanted, boolean differ, boolean elsewhere) {
         Set<Integer> told = new TreeSet<>(Readings.setAside(timed.judged()));
         Readings.thatCount(timed.readings()).forEach(reading -> told.add(reading.slot()));
         return new AwaitedWatches(
@@ -31,7 +33,8 @@ public record AwaitedWatches(List<Integer> missing, boolean differ) {
                         .filter(slot -> !told.contains(slot))
                         .boxed()
                         .toList(),
-                differ);
+                differ,
+                elsewhere);
     }
 
     /** Whether each watch has told what it has: before that nobody who times sees what another has measured. */
@@ -42,7 +45,12 @@ public record AwaitedWatches(List<Integer> missing, boolean differ) {
     /** What and who; empty when nothing is waited for. @param who the person at a place, empty where nobody is named */
     public Optional<String> words(IntFunction<String> who) {
         if (missing.isEmpty()) {
-            return differ ? Optional.of("the captain: the watches are in doubt") : Optional.empty();
+            return !differ
+                    ? Optional.empty()
+                    : Optional.of(
+                            elsewhere
+                                    ? "the host: our watches are in doubt, and the announced time counts"
+                                    : "the captain: the watches are in doubt");
         }
         return Optional.of("the time of "
                 + missing.stream()

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.skeinday.evidence.Doubted;
+import org.skeinday.evidence.Unlikely;
 import org.skeinday.units.FlightTime;
 
 /**
@@ -26,14 +29,39 @@ public final class ElapsedDoubts {
         Set<Integer> aside = Readings.setAside(timed.judged());
         Optional<WatchMarked> release = timed.marks().release(aside).filter(mark -> mark.boundMs() != null);
         List<String> doubts = new ArrayList<>();
-        for (ReadingTaken reading : Readings.thatCount(timed.readings())) {
-            if (timed.judged().stream().anyMatch(word -> word.slot() == reading.slot())) {
+        for (ReadingTaken reading : Readings.thatCount(timed)) {
+            if (JudgedReadings.word(reading, timed).isPresent()) {
                 continue;
             }
             release.flatMap(mark -> tooLong(reading, mark)).ifPresent(doubts::add);
             doublePress(reading).ifPresent(doubts::add);
         }
         return doubts;
+    }
+
+    /**
+     * The same of a time that was taken all the same: it is a doubted number of its flight until somebody confirms it.
+     *
+     * @param officialMs null while it has none
+     * @param releasedMs when a watch saw it go, null where nobody knows to a bound
+     */
+    public static Optional<Doubted> official(
+            @Nullable Long officialMs, @Nullable Long releasedMs, List<ReadingTaken> readings) {
+        if (officialMs == null || releasedMs == null || readings.isEmpty()) {
+            return Optional.empty();
+        }
+        long lastMs = 0;
+        for (ReadingTaken reading : readings) {
+            Long at = reading.atMs();
+            lastMs = Math.max(lastMs, at == null ? Long.MAX_VALUE : at);
+        }
+        long passed = Math.max(0, lastMs - releasedMs);
+        return lastMs == Long.MAX_VALUE || officialMs <= passed + 2 * SLACK_MS
+                ? Optional.empty()
+                : Optional.of(new Doubted(
+                        Unlikely.LONGER_THAN_PASSED,
+                        new FlightTime(officialMs).text(1) + " is longer than had passed since the release, "
+                                + new FlightTime(passed / TENTH_MS * TENTH_MS).text(1)));
     }
 
     /** A release whose moment nobody knows to a bound says nothing of what has passed. */

@@ -50,7 +50,7 @@ public final class Readings {
             doubts.add(
                     "Watch " + slot + " says that its landing was a mistake and the model still flies. Wait for it.");
         }
-        thatCount(timed.readings()).stream()
+        thatCount(timed).stream()
                 .filter(r -> r.slot() == slot)
                 .map(r -> held(r, timed.marks(), hold))
                 .flatMap(Optional::stream)
@@ -79,9 +79,8 @@ public final class Readings {
         if (caught == null || freed != null && !hold.endsAtOnce() && freed - caught < hold.watchedMs()) {
             return Optional.empty();
         }
-        Set<Integer> aside = setAside(timed.judged());
-        String without = thatCount(timed.readings()).stream()
-                .filter(r -> !aside.contains(r.slot())
+        String without = thatCount(timed).stream()
+                .filter(r -> !JudgedReadings.isAside(r, timed)
                         && timed.marks().held(r.slot()).isEmpty())
                 .map(r -> "watch " + r.slot())
                 .collect(Collectors.joining(", "));
@@ -106,17 +105,23 @@ public final class Readings {
     /** One entry for each timekeeper who is heard of, after what the captain decided of the watches. */
     public static Watches watches(Timed timed, Optional<HoldRule> hold) {
         TreeMap<Integer, WatchReading> watches = new TreeMap<>();
-        thatCount(timed.readings()).forEach(r -> watches.put(r.slot(), counted(r, timed.marks(), hold)));
-        last(timed.judged()).values().forEach(word -> {
-            String name = String.valueOf(word.slot());
-            if (word.says() == WatchVerdict.FAILED) {
-                watches.put(word.slot(), new WatchReading.Failed(name, word.reason()));
-            } else if (word.says() == WatchVerdict.LEFT_OUT
-                    && watches.get(word.slot()) instanceof WatchReading.Counted counted) {
-                watches.put(word.slot(), counted.leaveOut("the captain", word.reason()));
-            }
-        });
+        last(timed.judged()).values().stream()
+                .filter(word -> word.says() == WatchVerdict.FAILED)
+                .forEach(word -> watches.put(word.slot(), failed(word)));
+        thatCount(timed).forEach(r -> watches.put(r.slot(), judged(r, timed, hold)));
         return new Watches(List.copyOf(watches.values()));
+    }
+
+    private static WatchReading judged(ReadingTaken reading, Timed timed, Optional<HoldRule> hold) {
+        WatchReading.Counted counted = counted(reading, timed.marks(), hold);
+        WatchJudged word = JudgedReadings.word(reading, timed).orElse(null);
+        return word == null || word.says() == WatchVerdict.COUNTS
+                ? counted
+                : word.says() == WatchVerdict.FAILED ? failed(word) : counted.leaveOut("the captain", word.reason());
+    }
+
+    private static WatchReading failed(WatchJudged word) {
+        return new WatchReading.Failed(String.valueOf(word.slot()), word.reason());
     }
 
     private static WatchReading.Counted counted(ReadingTaken reading, Marks marks, Optional<HoldRule> hold) {
@@ -142,7 +147,7 @@ public final class Readings {
     /** Where watches that count saw it land: each by its own release and duration. */
     public static Stream<WatchMarked> landings(Timed timed) {
         Set<Integer> without = setAside(timed.judged());
-        return thatCount(timed.readings()).stream()
+        return thatCount(timed).stream()
                 .filter(r -> !without.contains(r.slot()))
                 .flatMap(r -> timed.marks().release(r.slot()).stream().map(m -> m.movedBy(r.durationMs())));
     }
@@ -168,6 +173,7 @@ public final class Readings {
         for (WatchReading.Counted watch : watches(timed, hold).counted()) {
             List<String> times = timed.readings().stream()
                     .filter(r -> watch.watch().equals(String.valueOf(r.slot())) && !corrected.contains(r.id()))
+                    .filter(r -> !JudgedReadings.isAside(r, timed))
                     .map(r -> new FlightTime(r.durationMs()).text(2))
                     .toList();
             if (times.size() > 1) {
@@ -190,7 +196,7 @@ public final class Readings {
                 .toList();
     }
 
-    private static Set<String> corrected(List<ReadingTaken> all) {
+    static Set<String> corrected(List<ReadingTaken> all) {
         Set<String> corrected = new HashSet<>();
         all.forEach(reading -> {
             if (reading.corrects() != null) {
@@ -198,6 +204,20 @@ public final class Readings {
             }
         });
         return corrected;
+    }
+
+    /**
+     * One for each timekeeper's place, in the order of places: the last that no later one corrects and that the captain has
+     * not set aside; where all of them are, the last.
+     */
+    public static List<ReadingTaken> thatCount(Timed timed) {
+        TreeMap<Integer, ReadingTaken> bySlot = new TreeMap<>();
+        thatCount(timed.readings()).forEach(r -> bySlot.put(r.slot(), r));
+        Set<String> corrected = corrected(timed.readings());
+        timed.readings().stream()
+                .filter(r -> !corrected.contains(r.id()) && !JudgedReadings.isAside(r, timed))
+                .forEach(r -> bySlot.put(r.slot(), r));
+        return new ArrayList<>(bySlot.values());
     }
 
     /** @param all as they came in; @return one for each timekeeper's place, in the order of places */

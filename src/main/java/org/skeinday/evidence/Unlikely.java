@@ -13,7 +13,9 @@ public enum Unlikely {
     HELD_ABOVE_PEAK(Measured.PEAK_TORQUE),
     TURNS_BEYOND_BREAKING(Measured.CRANK_TURNS),
     UNUSUAL_TIME(Measured.TIME),
-    UNUSUAL_SPEED(Measured.TIME, Measured.CRANK_TURNS);
+    UNUSUAL_SPEED(Measured.TIME, Measured.CRANK_TURNS),
+    /** By what the server itself saw. */
+    LONGER_THAN_PASSED(Measured.TIME);
 
     private final List<Measured> numbers;
 

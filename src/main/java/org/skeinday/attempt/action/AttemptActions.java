@@ -58,6 +58,7 @@ public final class AttemptActions {
                         AnnounceTime.Announce.class,
                         AnnounceTime::decide,
                         a -> SaidMeanwhile.announced(a.attempt())),
+                new ActKind<>("attempt.motor-was", CorrectMotor.Flown.class, CorrectMotor::decide),
                 quicker.told("hall.stop", StopHall.Stop.class, StopHall::stop, (tx, stop) -> StopHall.ofDay(tx)),
                 quicker.told("hall.resume", StopHall.Resume.class, StopHall::resume, (tx, stop) -> StopHall.ofDay(tx)),
                 quicker.told(

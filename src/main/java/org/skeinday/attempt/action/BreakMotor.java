@@ -11,6 +11,7 @@ import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.MotorParted;
 import org.skeinday.attempt.PeopleSafe;
+import org.skeinday.attempt.State;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.motor.BreakPlace;
 import org.skeinday.motor.MotorStep;
@@ -69,7 +70,10 @@ public final class BreakMotor {
         if (broke.motor() != null && !broke.motor().equals(motor)) {
             return new Decision.Outdated(OTHER_MOTOR);
         }
-        List<Fact> facts = new ArrayList<>(BrokenMotor.seen(tx, context, motor, known.presentWind()));
+        List<Fact> facts = new ArrayList<>(
+                known.now().state() == State.RELEASED
+                        ? BrokenMotor.seenAloft(tx, context, motor)
+                        : BrokenMotor.seen(tx, context, motor, known.presentWind()));
         facts.add(PhaseGate.acted(context, live.id(), AttemptAct.BROKE));
         return new Decision.Decided(facts, Map.of(), PhaseGate.FIRST);
     }

@@ -35,18 +35,28 @@ public final class BrokenMotor {
         };
     }
 
+    /** In the air it is on no meter, and has fewer turns than were wound: nobody measured anything of this break. */
+    static List<Fact> seenAloft(Tx tx, ActContext context, String motor) {
+        return alone(tx, context, motor, new MotorStep.Told("in the air", null, null, null));
+    }
+
+    /** A break that nobody read. */
+    private static List<Fact> alone(Tx tx, ActContext context, String motor, MotorStep.Told told) {
+        var by = new MotorStep.By(context.nextId(), context.now().toEpochMilli(), context.person(), context.device());
+        return MotorLifeStore.find(tx, motor)
+                .filter(life -> life.stage() != MotorStage.BROKEN)
+                .map(life -> Fact.of("motor.step", life.step(MotorDeed.BREAK, by, null, told)))
+                .stream()
+                .toList();
+    }
+
     /** The same as somebody saw it who has no reader's key. @param present its wind, empty where nobody reads it */
     static List<Fact> seen(Tx tx, ActContext context, String motor, Optional<Wind> present) {
         long atMs = context.now().toEpochMilli();
         Optional<Wind> wind = present.filter(w -> w.broke().isEmpty())
                 .flatMap(w -> WindStore.find(tx, w.begun().id()));
         if (wind.isEmpty()) {
-            var by = new MotorStep.By(context.nextId(), atMs, context.person(), context.device());
-            return MotorLifeStore.find(tx, motor)
-                    .filter(life -> life.stage() != MotorStage.BROKEN)
-                    .map(life -> Fact.of("motor.step", broken(life, by)))
-                    .stream()
-                    .toList();
+            return alone(tx, context, motor, MotorStep.Told.NOTHING);
         }
         WindPhase tap = tap(context, wind.get(), WindPhase.BROKE, atMs);
         List<Fact> facts = new ArrayList<>(List.of(Fact.of("wind.phase", tap)));
@@ -61,6 +71,16 @@ public final class BrokenMotor {
         present.filter(w -> w.broke().isPresent()).ifPresent(w -> facts.add(again(context, w, atMs)));
         breaks(tx, motor).forEach(step -> facts.add(Fact.of("motor.step.undone", new Removed(step.id()))));
         return facts;
+    }
+
+    /** The same whenever it is found: the wind that said so is whole, too. */
+    public static List<Fact> wholeAfterAll(Tx tx, ActContext context, String motor) {
+        List<MotorStep> breaks = breaks(tx, motor);
+        Optional<Wind> saidSo = WindStore.ofMotor(tx, motor).stream()
+                .filter(wind -> wind.broke().isPresent())
+                .reduce((earlier, later) -> later)
+                .filter(wind -> breaks.containsAll(breaksSince(tx, wind).toList()));
+        return takenBack(tx, context, motor, saidSo);
     }
 
     /** The last step of a motor is taken back on the Bench: a break goes out of the wind that said so, too. */

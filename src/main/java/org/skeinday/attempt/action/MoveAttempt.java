@@ -63,7 +63,9 @@ public final class MoveAttempt {
     private static Optional<Decision> notWound(Tx tx, AttemptNow attempt) {
         return WhyNotFly.whyNotFlown(tx, attempt.motorId())
                 .map(Decision::refused)
-                .or(() -> WindingGate.refused(tx, attempt).map(waits -> Decision.refused(WindingGate.FIELD, waits)));
+                .or(() -> PlaceHeld.refused(tx, attempt)
+                        .or(() -> WindingGate.refused(tx, attempt))
+                        .map(waits -> Decision.refused(WindingGate.FIELD, waits)));
     }
 
     private static Decision moved(Tx tx, ActContext context, AttemptEvidence known, AttemptAct act) {

@@ -27,9 +27,14 @@ final class RunBackAlone {
      * What was told of it.
      *
      * @param turns crank turns that were on, as typed
+     * @param insist doubts that were asked about, as {@link AskedOnce#FIELD} named them; null where none were
      * @param before "yes" where it was run back before anybody asked, and nobody counted; for a motor that was only cranked
      */
-    record Told(String motor, String turns, @Nullable String before) {
+    record Told(
+            String motor,
+            String turns,
+            @Nullable String before,
+            @Nullable String insist) {
         boolean isFromBefore() {
             return "yes".equals(before);
         }
@@ -44,7 +49,8 @@ final class RunBackAlone {
                 .findFirst()
                 .orElse(null);
         if (beside != null) {
-            return RunBackMotor.withTurns(told.turns(), turns -> RunBackMotor.changed(tx, context, beside, turns));
+            return RunBackMotor.withTurns(
+                    told.turns(), turns -> RunBackMotor.changed(tx, context, beside, turns, told.insist()));
         }
         WoundAlone wound = wound(tx, event, context).stream()
                 .filter(w -> w.motor().id().equals(told.motor()))
@@ -57,7 +63,13 @@ final class RunBackAlone {
                 ? before(context, wound)
                 : RunBackMotor.withTurns(
                         told.turns(),
-                        turns -> new Decision.Decided(facts(tx, context, wound, turns), Map.of(), PhaseGate.FIRST));
+                        turns -> TurnsDoubted.asked(
+                                        RunBackMotor.breakingTurns(tx, wound.life()),
+                                        turns * ratio(tx, wound),
+                                        told.insist(),
+                                        "turns")
+                                .orElseGet(() -> new Decision.Decided(
+                                        facts(tx, context, wound, turns), Map.of(), PhaseGate.FIRST)));
     }
 
     /** As the page that asks has it: what it asks for can be answered for as long as it asks. */
@@ -81,12 +93,16 @@ final class RunBackAlone {
 
     private static List<Fact> facts(Tx tx, ActContext context, WoundAlone wound, double crankTurns) {
         @Nullable Wind wind = wound.wind();
-        double ratio = wind == null ? Stations.usualRatio(tx) : wind.begun().ratio();
-        boolean use = MotorUses.isUse(crankTurns * ratio, RunBackMotor.breakingTurns(tx, wound.life()));
+        boolean use = MotorUses.isUse(crankTurns * ratio(tx, wound), RunBackMotor.breakingTurns(tx, wound.life()));
         List<Fact> facts = new ArrayList<>(wind == null ? List.of() : ended(context, wind, crankTurns));
         facts.addAll(RunBackMotor.motor(context, wound.life(), use));
         facts.add(acted(context, wound));
         return facts;
+    }
+
+    private static double ratio(Tx tx, WoundAlone wound) {
+        @Nullable Wind wind = wound.wind();
+        return wind == null ? Stations.usualRatio(tx) : wind.begun().ratio();
     }
 
     /** No attempt has the motor: who comes second hears by the motor's own id who was quicker. */

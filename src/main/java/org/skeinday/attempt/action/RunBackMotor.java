@@ -46,8 +46,13 @@ final class RunBackMotor {
     /**
      * @param motor that the page showed
      * @param turns crank turns that were on, as typed
+     * @param insist doubts that were asked about, as {@link AskedOnce#FIELD} named them; null where none were
      */
-    record Told(String attempt, String motor, String turns) {}
+    record Told(
+            String attempt,
+            String motor,
+            String turns,
+            @Nullable String insist) {}
 
     private RunBackMotor() {}
 
@@ -67,7 +72,10 @@ final class RunBackMotor {
         if (life == null || !told.motor().equals(life.motor().id())) {
             return new Decision.Outdated("This attempt has another motor by now: look again.");
         }
-        return withTurns(told.turns(), turns -> runBack(tx, context, known, life, turns));
+        return withTurns(
+                told.turns(),
+                turns -> TurnsDoubted.asked(breakingTurns(tx, life), turns * ratio(tx, known), told.insist(), "turns")
+                        .orElseGet(() -> runBack(tx, context, known, life, turns)));
     }
 
     /** What comes of crank turns that were on, as typed; refused where none are said. */
@@ -85,8 +93,7 @@ final class RunBackMotor {
     private static Decision runBack(
             Tx tx, ActContext context, AttemptEvidence known, MotorLife life, double crankTurns) {
         @Nullable Wind wind = known.presentWind().orElse(null);
-        double ratio = wind == null ? ratio(tx, known) : wind.begun().ratio();
-        boolean use = MotorUses.isUse(crankTurns * ratio, breakingTurns(tx, life));
+        boolean use = MotorUses.isUse(crankTurns * ratio(tx, known), breakingTurns(tx, life));
         State state = known.now().state() == State.SCRUBBED ? State.SCRUBBED : State.CALLED;
         List<Fact> facts = new ArrayList<>();
         facts.add(fact(context, known.now(), life, wind, crankTurns, use, state));
@@ -99,10 +106,17 @@ final class RunBackMotor {
     }
 
     /** A motor that the attempt no longer has: what it does with the present one goes on. */
-    static Decision changed(Tx tx, ActContext context, WoundBeside wound, double crankTurns) {
+    static Decision changed(Tx tx, ActContext context, WoundBeside wound, double crankTurns, @Nullable String insist) {
         MotorLife life = MotorLifeStore.find(tx, wound.motor()).orElseThrow();
-        AttemptNow attempt = AttemptStore.find(tx, wound.attempt()).orElseThrow();
         Wind wind = WindStore.find(tx, wound.wind()).orElseThrow();
+        return TurnsDoubted.asked(
+                        breakingTurns(tx, life), crankTurns * wind.begun().ratio(), insist, "turns")
+                .orElseGet(() -> changed(tx, context, wound, life, wind, crankTurns));
+    }
+
+    private static Decision changed(
+            Tx tx, ActContext context, WoundBeside wound, MotorLife life, Wind wind, double crankTurns) {
+        AttemptNow attempt = AttemptStore.find(tx, wound.attempt()).orElseThrow();
         boolean use = MotorUses.isUse(crankTurns * wind.begun().ratio(), breakingTurns(tx, life));
         List<Fact> facts = new ArrayList<>();
         facts.add(fact(context, attempt, life, wind, crankTurns, use, attempt.state()));
@@ -134,7 +148,12 @@ final class RunBackMotor {
                         context.device()));
     }
 
-    private static double ratio(Tx tx, AttemptEvidence known) {
+    /** Of the winder that it was wound by, else of the one at its place. */
+    static double ratio(Tx tx, AttemptEvidence known) {
+        Wind wind = known.presentWind().orElse(null);
+        if (wind != null) {
+            return wind.begun().ratio();
+        }
         EventAdded event = EventStore.find(tx, known.now().eventId()).orElseThrow();
         EntryAdded entry = EntryStore.find(tx, known.now().entryId()).orElseThrow();
         return Stations.ratio(Stations.of(tx, entry, known.now().id()), event);

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.TurnsTakenOff;
+import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.Decision;
@@ -18,8 +19,12 @@ import org.skeinday.winding.CrankTurns;
 final class SomeOff {
     private static final String FIELD = "turns-off";
 
-    /** @param turns crank turns, as typed @param seen what the form showed, as {@link org.skeinday.attempt.Seen} writes it */
-    record Told(String attempt, String turns, @Nullable String seen) {}
+    /** @param turns crank turns, as typed @param seen what the form showed, as {@link org.skeinday.attempt.Seen} writes it @param insist as {@link AskedOnce} has it */
+    record Told(
+            String attempt,
+            String turns,
+            @Nullable String seen,
+            @Nullable String insist) {}
 
     private SomeOff() {}
 
@@ -30,18 +35,28 @@ final class SomeOff {
                 told.attempt(),
                 told.seen(),
                 AttemptAct.SOME_OFF,
-                known -> takenOff(context, known, told.turns()));
+                known -> takenOff(tx, context, known, told));
     }
 
-    private static Decision takenOff(ActContext context, AttemptEvidence known, String typed) {
+    private static Decision takenOff(Tx tx, ActContext context, AttemptEvidence known, Told told) {
         try {
-            Double turns = CrankTurns.part(typed);
+            Double turns = CrankTurns.part(told.turns());
             return turns == null
                     ? Decision.refused(FIELD, "Say how many crank turns were taken off, for example 2")
-                    : new Decision.Decided(facts(context, known, turns), Map.of(), PhaseGate.TOPICS);
+                    : asked(tx, known, turns, told.insist())
+                            .orElseGet(() ->
+                                    new Decision.Decided(facts(context, known, turns), Map.of(), PhaseGate.TOPICS));
         } catch (IllegalArgumentException e) {
             return Decision.refused(FIELD, String.valueOf(e.getMessage()));
         }
+    }
+
+    /** No more comes off than can have been on. */
+    private static Optional<Decision> asked(Tx tx, AttemptEvidence known, double turns, @Nullable String insist) {
+        return Optional.ofNullable(known.now().motorId())
+                .flatMap(motor -> MotorLifeStore.find(tx, motor))
+                .flatMap(life -> TurnsDoubted.asked(
+                        RunBackMotor.breakingTurns(tx, life), turns * RunBackMotor.ratio(tx, known), insist, FIELD));
     }
 
     /** A motor that hung off the meter hangs on it again: the reader's keys go on with it. */

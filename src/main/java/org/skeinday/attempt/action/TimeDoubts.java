@@ -41,6 +41,19 @@ public record TimeDoubts(List<String> found, Watches watches, WatchesRule rule, 
         return new TimeDoubts(found, Readings.watches(timed, rules.hold()), rule, verdict);
     }
 
+    /** Elsewhere the officials' time counts: what is found of our own watches asks nobody here to decide anything. */
+    public List<String> elsewhere() {
+        List<String> ofWindow =
+                verdict.filter(v -> v.side() != ReleaseVerdict.Side.INSIDE).map(v -> v.words() + ".").stream()
+                        .toList();
+        List<String> told = new ArrayList<>(found.size() > ofWindow.size() ? List.of(OURS_IN_DOUBT) : List.of());
+        told.addAll(ofWindow);
+        return told;
+    }
+
+    private static final String OURS_IN_DOUBT =
+            "Our own watches are in doubt. The host decides and the announced time counts; what ours told stands beside it.";
+
     private static Optional<ReleaseVerdict> verdict(Tx tx, AttemptNow attempt, FlightRules rules, Timed timed) {
         return FlightWindows.of(tx, attempt)
                 .map(rules::window)

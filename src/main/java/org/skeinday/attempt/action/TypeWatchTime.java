@@ -8,10 +8,12 @@ import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.JudgedReadings;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.ReleasedAttempt;
+import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.WatchStore;
@@ -124,9 +126,11 @@ public final class TypeWatchTime {
 
     private static ReadingTaken reading(
             Tx tx, ActContext context, String attempt, int slot, FlightTime time, String instead) {
-        Optional<String> before = Readings.thatCount(WatchStore.readings(tx, attempt)).stream()
-                .filter(r ->
-                        r.slot() == slot && (instead.isEmpty() || r.instrument().equals(instead)))
+        Timed timed = WatchStore.timed(tx, attempt);
+        Optional<String> before = Readings.thatCount(timed).stream()
+                .filter(r -> r.slot() == slot
+                        && !JudgedReadings.isAside(r, timed)
+                        && (instead.isEmpty() || r.instrument().equals(instead)))
                 .map(ReadingTaken::id)
                 .findFirst();
         return new ReadingTaken(

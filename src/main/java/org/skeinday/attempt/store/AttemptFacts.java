@@ -53,6 +53,7 @@ public final class AttemptFacts {
     public static List<FactKind> kinds() {
         List<FactKind> kinds = new ArrayList<>(ResultRecord.kinds());
         kinds.addAll(BreakRecord.kinds());
+        kinds.addAll(MotorCorrections.kinds());
         kinds.addAll(Assignments.kinds());
         kinds.addAll(HallStops.kinds());
         kinds.addAll(Stations.kinds());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.UsualFlights;
@@ -56,8 +57,9 @@ public final class FlightDoubts {
     }
 
     private Flight doubting(Flight flight, UsualFlights usual) {
+        List<Doubted> ofWatches = flight.said().doubted();
         return flight.with(flight.said()
-                .doubting(doubts(flight, usual).stream()
+                .doubting(Stream.concat(ofWatches.stream(), doubts(flight, usual).stream())
                         .filter(doubt -> !isAnswered(flight, doubt.about()))
                         .toList()));
     }

@@ -4,9 +4,11 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_STATION;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_MARK;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_ENTRY;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_EVENT;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_STATION;
+import static org.skeinday.platform.db.schema.Tables.MOTOR_STEP;
 import static org.skeinday.platform.db.schema.Tables.WINDING_WIND;
 
 import java.util.ArrayList;
@@ -21,15 +23,20 @@ import org.jooq.Record;
 import org.jooq.Record1;
 import org.jooq.Select;
 import org.jooq.impl.DSL;
+import org.skeinday.attempt.ElapsedDoubts;
 import org.skeinday.attempt.Flight;
+import org.skeinday.attempt.LateReadings;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.TimedBy;
+import org.skeinday.attempt.WatchMark;
 import org.skeinday.contest.DayKind;
+import org.skeinday.evidence.Doubted;
 import org.skeinday.evidence.FlightEvidence;
 import org.skeinday.evidence.ValueMarks;
 import org.skeinday.evidence.store.EvidenceStore;
+import org.skeinday.motor.MotorDeed;
 import org.skeinday.platform.db.Tx;
 
 /** Reads flights with what was counted of their winds: attempts and practice alike. */
@@ -47,6 +54,21 @@ public final class FlownStore {
                     .on(CONTEST_STATION.ID.eq(ATTEMPT_STATION.STATION_ID))
                     .where(ATTEMPT_STATION.ATTEMPT_ID.eq(ATTEMPT.ID))),
             CONTEST_EVENT.WINDER_RATIO);
+
+    /** Whether its motor broke between release and landing, and nobody has found since that it had not. */
+    private static final Field<Boolean> BROKE_ALOFT = DSL.field(DSL.exists(DSL.selectOne()
+            .from(MOTOR_STEP)
+            .where(MOTOR_STEP.MOTOR_ID.eq(ATTEMPT.MOTOR_ID))
+            .and(MOTOR_STEP.DEED.eq(MotorDeed.BREAK.word()).and(MOTOR_STEP.UNDONE.isFalse()))
+            .and(MOTOR_STEP.AT_MS.ge(ATTEMPT.RELEASED_AT_MS))
+            .and(ATTEMPT.LANDED_AT_MS.isNull().or(MOTOR_STEP.AT_MS.le(ATTEMPT.LANDED_AT_MS)))));
+
+    /** When the first watch saw it go, as far as its device knew the server's clock to a bound. */
+    private static final Field<Long> SEEN_RELEASED = DSL.field(DSL.select(DSL.min(ATTEMPT_WATCH_MARK.AT_MS))
+            .from(ATTEMPT_WATCH_MARK)
+            .where(ATTEMPT_WATCH_MARK.ATTEMPT_ID.eq(ATTEMPT.ID))
+            .and(ATTEMPT_WATCH_MARK.WHAT.eq(WatchMark.RELEASED.word()).and(ATTEMPT_WATCH_MARK.STALE.isFalse()))
+            .and(ATTEMPT_WATCH_MARK.BOUND_MS.isNotNull()));
 
     private static final List<String> LEFT_THE_HAND = Stream.of(State.values())
             .filter(State::hasLeftTheHand)
@@ -127,6 +149,8 @@ public final class FlownStore {
                 .select(ATTEMPT.fields())
                 .select(
                         RATIO.as("ratio"),
+                        BROKE_ALOFT.as("broke"),
+                        SEEN_RELEASED.as("seen"),
                         ATTEMPT_NOTE.PEAK_TORQUE_NMM,
                         ATTEMPT_NOTE.BACK_OFF_CRANK_TURNS,
                         ATTEMPT_NOTE.REMAINING_CRANK_TURNS,
@@ -150,9 +174,17 @@ public final class FlownStore {
                 .orderBy(ATTEMPT.RELEASED_AT_MS, ATTEMPT.ID)
                 .fetch(r -> {
                     String id = r.get(ATTEMPT.ID);
-                    FlightEvidence worth =
-                            JudgedFlights.of(r, touched.get(id), marks.getOrDefault(id, ValueMarks.NONE));
-                    return flown(r, readings.getOrDefault(id, List.of()), worth);
+                    FlightEvidence worth = JudgedFlights.of(
+                            r,
+                            touched.get(id),
+                            marks.getOrDefault(id, ValueMarks.NONE),
+                            Boolean.TRUE.equals(r.get("broke", Boolean.class)));
+                    List<ReadingTaken> read = LateReadings.without(
+                            readings.getOrDefault(id, List.of()), r.get(ATTEMPT.STATE), r.get(ATTEMPT.CLOSED_AT_MS));
+                    List<Doubted> passed =
+                            ElapsedDoubts.official(r.get(ATTEMPT.OFFICIAL_MS), r.get("seen", Long.class), read).stream()
+                                    .toList();
+                    return flown(r, read, worth.doubting(passed));
                 });
     }
 

@@ -8,6 +8,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jooq.Record;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Aloft;
@@ -23,14 +25,21 @@ import org.skeinday.evidence.WhatCounts;
 final class JudgedFlights {
     private JudgedFlights() {}
 
-    /** @param touched what its watches marked, null when they marked no contact */
-    static FlightEvidence of(Record r, @Nullable Marks touched, ValueMarks marks) {
+    private static final String BROKE = "its motor broke in the air";
+
+    /**
+     * @param touched what its watches marked, null when they marked no contact
+     * @param broke whether its motor broke in the air: then somebody says what the flight is worth
+     */
+    static FlightEvidence of(Record r, @Nullable Marks touched, ValueMarks marks, boolean broke) {
         Aloft aloft = AloftStore.value(r.into(ATTEMPT));
         Optional<FlightJudged> said = said(r);
         int contacts = contacts(r.get(ATTEMPT_NOTE.CONTACTS), touched, aloft);
         boolean judged = said.filter(word -> word.decidesOfContact(contacts)).isPresent();
         String reason = said.map(FlightJudged::reason).orElse("");
-        String contact = contact(r.get(ATTEMPT_NOTE.CONTACTS), touched, aloft);
+        String contact = Stream.of(contact(r.get(ATTEMPT_NOTE.CONTACTS), touched, aloft), broke ? BROKE : "")
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining("; "));
         return new FlightEvidence(
                 judged,
                 WhatCounts.flight(judged, reason, aloft.saysNothing().orElse(""), contact),

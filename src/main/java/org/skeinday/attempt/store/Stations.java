@@ -24,7 +24,7 @@ import org.skeinday.units.UnitSystem;
 /**
  * At which winding place an attempt is wound, and so with which meter and which winder: the one place for it, from which plans,
  * cards, limits and pages read. What somebody chose, else where it is or was wound, else the entry's last place while it is
- * free, else a free one. A place with a meter goes before one without. From the call on it stays, whatever becomes free: what
+ * free, else a free one. Of free places one with a meter goes before one without. From the call on it stays, whatever becomes free: what
  * was checked was checked there; from the first crank turn on so does what its meter and its winder are.
  */
 public final class Stations {
@@ -154,6 +154,8 @@ public final class Stations {
         return last.filter(station -> isFree(station, attempt))
                 .or(() ->
                         fit.stream().filter(station -> isFree(station, attempt)).findFirst())
+                .or(() ->
+                        all.stream().filter(station -> isFree(station, attempt)).findFirst())
                 .or(() -> last)
                 .or(() -> fit.stream().findFirst());
     }

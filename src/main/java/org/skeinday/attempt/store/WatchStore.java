@@ -18,6 +18,7 @@ import org.jooq.Record1;
 import org.jooq.Select;
 import org.jooq.impl.DSL;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.JudgedReadings;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
@@ -78,10 +79,15 @@ public final class WatchStore {
         return readings(tx, ATTEMPT_READING.ATTEMPT_ID.eq(attemptId).and(STANDS));
     }
 
-    /** Times of watches that have sent several, none as a correction of another: a person chooses, and may choose anew. */
+    /** Times of watches that have sent several, none as a correction of another and none left out: a person chooses, and may choose anew. */
     public static List<ReadingTaken> toChooseFrom(Tx tx, String attemptId) {
-        return Readings.severalOfOne(
-                readings(tx, ATTEMPT_READING.ATTEMPT_ID.eq(attemptId).and(NOT_TAKEN_BACK)));
+        var timed = new Timed(
+                readings(tx, ATTEMPT_READING.ATTEMPT_ID.eq(attemptId).and(NOT_TAKEN_BACK)),
+                judged(tx, attemptId),
+                new Marks(List.of()));
+        return Readings.severalOfOne(timed.readings().stream()
+                .filter(reading -> !JudgedReadings.isAside(reading, timed))
+                .toList());
     }
 
     /** The same with landings that were taken back and times that were set aside: for files and disputes. */

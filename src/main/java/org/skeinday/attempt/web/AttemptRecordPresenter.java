@@ -18,13 +18,17 @@ import org.skeinday.attempt.AttemptReopened;
 import org.skeinday.attempt.AttemptSigned;
 import org.skeinday.attempt.AttemptVerdict;
 import org.skeinday.attempt.Hands;
+import org.skeinday.attempt.JudgedReadings;
+import org.skeinday.attempt.LateReadings;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Signatures;
+import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.WatchJudged;
 import org.skeinday.attempt.WatchMark;
+import org.skeinday.attempt.WatchVerdict;
 import org.skeinday.attempt.action.ResultActions;
 import org.skeinday.attempt.action.SaidMeanwhile;
 import org.skeinday.attempt.action.TimeDoubts;
@@ -99,6 +103,7 @@ final class AttemptRecordPresenter {
                 types,
                 SaidMeanwhile.seenWatches(tx, attempt.id(), types),
                 live.isCaught() && FlightRulesStore.of(tx, event.id()).hold().isPresent(),
+                FlownMotor.shown(tx, attempt, captain),
                 ResultActions.until(tx, event, attempt).orElse(0L),
                 form);
     }
@@ -116,6 +121,7 @@ final class AttemptRecordPresenter {
         }
         lines.add(new NowView.Line("called", moment(attempt.calledAtMs())));
         EntryStore.find(tx, attempt.entryId()).filter(EntryAdded::own).ifPresent(entry -> lines.addAll(people(entry)));
+        lines.addAll(FlownMotor.lines(tx, attempt, nameOf, zone));
         WindPlaces places = WindPlaces.of(tx, attempt);
         if (!places.differ()) {
             WindingPlaces.line(tx, attempt).ifPresent(lines::add);
@@ -174,7 +180,8 @@ final class AttemptRecordPresenter {
         List<ReadingTaken> before = WatchStore.readings(tx, attempt.id()).stream()
                 .filter(r -> !cameLate(r))
                 .toList();
-        List<String> counting = org.skeinday.attempt.Readings.thatCount(before).stream()
+        Timed timed = new Timed(before, WatchStore.judged(tx, attempt.id()), WatchStore.marks(tx, attempt.id()));
+        List<String> counting = org.skeinday.attempt.Readings.thatCount(timed).stream()
                 .map(ReadingTaken::id)
                 .toList();
         Map<Integer, WatchJudged> chosen = WatchStore.judged(tx, attempt.id()).stream()
@@ -186,8 +193,23 @@ final class AttemptRecordPresenter {
                         new FlightTime(r.durationMs()).text(2)
                                 + (cameLate(r)
                                         ? " – came in after the closing"
-                                        : counting.contains(r.id()) ? "" : notCounting(r, chosen.get(r.slot())))))
+                                        : aside(r, timed)
+                                                .orElse(
+                                                        counting.contains(r.id())
+                                                                ? ""
+                                                                : notCounting(r, chosen.get(r.slot()))))))
                 .toList();
+    }
+
+    /** What the captain has said against this reading; empty for nothing, and where it was corrected. */
+    private static Optional<String> aside(ReadingTaken reading, Timed timed) {
+        return timed.readings().contains(reading) && JudgedReadings.isAside(reading, timed)
+                ? JudgedReadings.word(reading, timed)
+                        .map(word -> (word.says() == WatchVerdict.FAILED
+                                        ? " – its watch failed, says the captain: "
+                                        : " – left out by the captain: ")
+                                + word.reason())
+                : Optional.empty();
     }
 
     /** @param word by which another of its watch was chosen; null where nobody chose */
@@ -202,9 +224,7 @@ final class AttemptRecordPresenter {
     }
 
     private boolean cameLate(ReadingTaken reading) {
-        Long closed = attempt.closedAtMs();
-        Long at = reading.atMs();
-        return closed != null && at != null && at > closed && is(AttemptPhase.Name.OFFICIAL);
+        return LateReadings.isLate(reading, attempt);
     }
 
     private List<NowView.Line> marks() {

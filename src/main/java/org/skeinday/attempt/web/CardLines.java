@@ -18,6 +18,7 @@ import org.skeinday.attempt.store.Stations;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
+import org.skeinday.contest.store.ModelStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
 import org.skeinday.units.PlainNumber;
@@ -82,6 +83,13 @@ final class CardLines {
             WindingPlaces.line(tx, attempt).ifPresent(lines::add);
         }
         lines.addAll(GateWords.passes(tx, attempt, nameOf));
+        if (live.phase().name() == AttemptPhase.Name.CALLED && entry.own() && attempt.motorId() == null) {
+            lines.add(
+                    MotorsAtHand.offersOrNone(tx, entry, ModelStore.ofEntry(tx, entry.id()))
+                                    .isEmpty()
+                            ? NoMotor.line(tx, entry, true)
+                            : new NowView.Line("motor", "none is named yet: take one under Another motor"));
+        }
         if (live.phase().name() == AttemptPhase.Name.CALLED && entry.own()) {
             lines.addAll(HallLines.apart(tx, attempt.eventId(), () -> Stations.of(tx, entry, attempt.id()), units));
         }
@@ -90,7 +98,7 @@ final class CardLines {
             takenOff(attempt).ifPresent(lines::add);
         }
         aloft(attempt, live).ifPresent(lines::add);
-        Announced.of(AttemptStore.note(tx, attempt.id()), timed.readings(), untold)
+        Announced.of(tx, attempt, today.event(), untold)
                 .ifPresent(words -> lines.add(new NowView.Line(ANNOUNCED, words)));
         if (live.phase().name().isBeforeRelease() && entry.own() && !quiet) {
             Apart.made("What is left of the window", () -> left(attempt, live, entry, nowMs), CardLines::beside)

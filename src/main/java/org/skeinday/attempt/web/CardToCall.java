@@ -107,7 +107,8 @@ final class CardToCall {
                         entry.own()
                                 ? WhoDoesWhat.of(tx, entry, live.number(), nameOf)
                                         .choices(tx, entry.eventId())
-                                : List.of()));
+                                : List.of(),
+                        ""));
     }
 
     /** Other motors for an attempt, in the order in which they would be taken. @param quiet whether nothing is advised */
@@ -137,6 +138,9 @@ final class CardToCall {
         List<NowView.Line> lines = new ArrayList<>();
         if (motors.size() > 1 && motors.get(1).isFree()) {
             lines.add(new NowView.Line("spare", motors.get(1).motor().tag()));
+        }
+        if (entry.own() && motors.isEmpty()) {
+            lines.add(NoMotor.line(tx, entry, false));
         }
         if (entry.own()) {
             if (TermsStore.of(tx, today.event().id()).asksForQuiet()) {

@@ -3,6 +3,7 @@ package org.skeinday.attempt.web;
 import io.javalin.http.Context;
 import java.util.HashMap;
 import java.util.Map;
+import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.FormErrors;
@@ -58,9 +59,14 @@ public final class FirstPages {
     /** Of a motor that no attempt has in hand. */
     private void runBack(Context ctx) {
         Map<String, String> content = Map.of(
-                "motor", NowPages.field(ctx, "motor"),
-                "turns", NowPages.field(ctx, "turns"),
-                "before", NowPages.field(ctx, "before"));
+                "motor",
+                NowPages.field(ctx, "motor"),
+                "turns",
+                NowPages.field(ctx, "turns"),
+                AskedOnce.FIELD,
+                NowPages.field(ctx, AskedOnce.FIELD),
+                "before",
+                NowPages.field(ctx, "before"));
         stop(ctx, "motor.run-back", content);
     }
 
@@ -70,6 +76,9 @@ public final class FirstPages {
                 "motor", NowPages.field(ctx, "motor")));
         if (!field.isEmpty()) {
             content.put(field, NowPages.field(ctx, field));
+        }
+        if (field.equals("turns")) {
+            content.put(AskedOnce.FIELD, NowPages.field(ctx, AskedOnce.FIELD));
         }
         if (field.equals("place")) {
             content.put("seen", NowPages.field(ctx, "where-seen"));

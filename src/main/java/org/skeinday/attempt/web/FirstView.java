@@ -75,6 +75,13 @@ public record FirstView(
         return form.message("") + (beside ? "" : form.message("turns") + form.message("place"));
     }
 
+    /** Whether turns of a motor are asked about that nothing here asks for: they were told on another page. */
+    public boolean asksAlone() {
+        return !form.message("insist").isEmpty()
+                && !form.message("turns").isEmpty()
+                && items.stream().noneMatch(this::shows);
+    }
+
     /** Whether its own form has the field that is wrong. */
     private boolean shows(Item item) {
         return item.about().equals(about)

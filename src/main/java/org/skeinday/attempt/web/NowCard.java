@@ -114,6 +114,7 @@ public record NowCard(
      * @param announces whether the time of officials elsewhere is typed in here
      * @param said when what can be said anew was said last
      * @param hands who can do what; empty where nobody can be named any more
+     * @param broke id of the break of its motor that can be taken back with a reason; empty where there is none
      * @param choose whether motors and fractions can be chosen for the attempts left
      */
     public record Acts(
@@ -129,7 +130,8 @@ public record NowCard(
             boolean announces,
             boolean choose,
             Said said,
-            List<NowView.Hand> hands) {}
+            List<NowView.Hand> hands,
+            String broke) {}
 
     /** When people, the announced time and each hand watch's time were said last, as {@code SaidMeanwhile} writes it. */
     public record Said(String hands, String announced, String watches) {}

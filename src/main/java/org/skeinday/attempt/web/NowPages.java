@@ -72,6 +72,12 @@ public final class NowPages {
                                 field(ctx, "again").equals("yes"))));
         plain(routes, "/attempt/broke", "attempt.broke", "attempt");
         plain(routes, "/attempt/not-broken", "attempt.not-broken", "attempt", "motor");
+        plain(
+                routes,
+                "/attempt/not-broken-after-all",
+                "motor.not-broken",
+                Map.of("mistake", "reason", "break", "seen"),
+                "motor");
         routes.post(
                 "/attempt/take-motor",
                 Role.CAPTAIN,
@@ -103,7 +109,14 @@ public final class NowPages {
         plain(routes, "/window/starts", "window.start", "entry");
         routes.post("/window/moved", Role.CAPTAIN, ctx -> deed(ctx, "window.move", moved(ctx)));
         plain(routes, "/attempt/more-turns", "attempt.more-turns", "attempt", "seen");
-        plain(routes, "/attempt/some-off", "attempt.some-off", Map.of("turns-off", "turns"), "attempt", "seen");
+        plain(
+                routes,
+                "/attempt/some-off",
+                "attempt.some-off",
+                Map.of("turns-off", "turns"),
+                "attempt",
+                "seen",
+                AskedOnce.FIELD);
         plain(routes, "/attempt/take-back", "attempt.take-back", "attempt", "seen");
         plain(routes, "/attempt/collision", "attempt.collision", Map.of("to", "say"), "attempt");
         routes.post("/attempt/aloft", Role.CAPTAIN, ctx -> deed(ctx, "attempt.aloft", aloft(ctx)));

@@ -29,6 +29,8 @@ import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
 import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.MotorStep;
+import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
@@ -138,7 +140,9 @@ final class NowPresenter {
             WatchesTold told,
             List<NowView.Line> lines,
             long nowMs) {
-        List<String> found = told.doubts().map(TimeDoubts::found).orElse(List.of());
+        List<String> found = told.doubts()
+                .map(doubts -> live.day() == DayKind.VISITING ? doubts.elsewhere() : doubts.found())
+                .orElse(List.of());
         boolean saidOutside =
                 quiet.isEmpty() && told.doubts().filter(NowPresenter::isOutside).isPresent();
         List<String> cautions = new ArrayList<>(found(found, quiet.isPresent(), collision, nowMs));
@@ -199,7 +203,23 @@ final class NowPresenter {
                 said(attempt, live),
                 entry.own() && live.phase().name() == AttemptPhase.Name.CALLED
                         ? WhoDoesWhat.of(tx, entry, attempt.number(), nameOf).choices(tx, entry.eventId())
-                        : List.of());
+                        : List.of(),
+                broke(live));
+    }
+
+    /** Before the release the phase itself has the key. */
+    private String broke(LiveAttempt live) {
+        String motor = live.motorId();
+        return motor == null
+                        || live.phase().name().isBeforeRelease()
+                        || CardActs.of(live).contains(AttemptAct.NOT_BROKEN)
+                ? ""
+                : Apart.made(
+                        "Whether its motor broke",
+                        () -> MotorLifeStore.breakOf(tx, motor)
+                                .map(MotorStep::id)
+                                .orElse(""),
+                        words -> "");
     }
 
     private NowCard.Said said(AttemptNow attempt, LiveAttempt live) {

@@ -2,6 +2,7 @@ package org.skeinday.attempt.web;
 
 import io.javalin.http.Context;
 import java.time.Clock;
+import org.skeinday.attempt.action.CorrectMotor;
 import org.skeinday.attempt.action.ResultActions;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.device.web.PinGate;
@@ -55,6 +56,17 @@ public final class RecordPages {
                 "/attempt/{id}/type-time",
                 Role.TIMEKEEPER,
                 ctx -> deed(ctx, "watch.type", NowPages.typedTime(ctx, ctx.pathParam("id"))));
+        routes.post(
+                "/attempt/{id}/motor",
+                Role.CAPTAIN,
+                ctx -> deed(
+                        ctx,
+                        "attempt.motor-was",
+                        new CorrectMotor.Flown(
+                                ctx.pathParam("id"),
+                                NowPages.field(ctx, CorrectMotor.MOTOR),
+                                NowPages.field(ctx, "seen"),
+                                NowPages.field(ctx, CorrectMotor.WHY))));
         routes.post("/attempt/{id}/reopen", Role.CAPTAIN, this::reopen);
     }
 

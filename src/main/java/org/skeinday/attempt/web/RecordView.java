@@ -1,6 +1,7 @@
 package org.skeinday.attempt.web;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.steps.web.StripView;
 
@@ -17,6 +18,7 @@ import org.skeinday.steps.web.StripView;
  * @param typesTimes how many watches the reader may type the time of; 0 for none
  * @param typedSeen when the time of each watch was typed last, as {@code SaidMeanwhile} writes it
  * @param caught whether a time may be the one at the catch
+ * @param flown which motor was flown, to be corrected; null where it cannot be
  * @param until epoch ms when the time to protest is over, 0 for never or no result
  */
 public record RecordView(
@@ -38,6 +40,7 @@ public record RecordView(
         int typesTimes,
         String typedSeen,
         boolean caught,
+        FlownMotor.@Nullable Shown flown,
         long until,
         FormErrors form) {
 

@@ -21,7 +21,7 @@ final class WatchWords {
 
     /** Who is ready, then what each has read. @param wanted as many watches as the rules ask for */
     static String watches(Tx tx, AttemptNow attempt, Timed timed, int wanted) {
-        List<ReadingTaken> readings = Readings.thatCount(timed.readings());
+        List<ReadingTaken> readings = Readings.thatCount(timed);
         if (readings.isEmpty()) {
             int ready = timed.marks().ready().size();
             int taken = WatchStore.watches(tx, attempt.id()).size();

@@ -6,7 +6,9 @@ import org.skeinday.attempt.AwaitedWatches;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.action.TimeDoubts;
+import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.platform.db.Tx;
 
@@ -21,8 +23,11 @@ record WatchesTold(Timed timed, AwaitedWatches awaited, boolean hidden, Optional
     static WatchesTold of(Tx tx, AttemptNow attempt, EventAdded event, Optional<TimeDoubts> doubts, boolean captain) {
         Timed timed = WatchStore.timed(tx, attempt.id());
         boolean landed = attempt.state() == State.LANDED;
-        boolean differ = landed && doubts.filter(d -> !d.found().isEmpty()).isPresent();
-        AwaitedWatches awaited = AwaitedWatches.of(timed, event.timekeepers(), differ);
+        boolean elsewhere = event.dayKind() == DayKind.VISITING;
+        boolean differ = landed
+                && doubts.filter(d -> !d.found().isEmpty()).isPresent()
+                && !(elsewhere && AttemptStore.note(tx, attempt.id()).announcedMs() != null);
+        AwaitedWatches awaited = AwaitedWatches.of(timed, event.timekeepers(), differ, elsewhere);
         boolean flown = landed || attempt.state() == State.RELEASED;
         boolean hidden = flown && !captain && !awaited.areAllIn();
         return new WatchesTold(timed, awaited, hidden, hidden ? Optional.empty() : doubts);

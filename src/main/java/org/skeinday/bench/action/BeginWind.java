@@ -15,6 +15,7 @@ import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.ChooseStation;
 import org.skeinday.attempt.action.GiveUpAttempt;
 import org.skeinday.attempt.action.PhaseGate;
+import org.skeinday.attempt.action.PlaceHeld;
 import org.skeinday.attempt.action.StopHall;
 import org.skeinday.attempt.action.WhyNotFly;
 import org.skeinday.attempt.action.WindingGate;
@@ -113,14 +114,16 @@ public final class BeginWind {
         long calledMs = attempt.calledAtMs() == null ? 0 : attempt.calledAtMs();
         long atMs = TapTime.of(context, begin.serverMs(), begin.boundMs(), calledMs);
         boolean toCome = context.now().toEpochMilli() - atMs < HAPPENED_MS; // what has happened is kept
+        Optional<StationAdded> station = station(tx, attempt, begin);
         Optional<Decision> waits = toCome ? StopHall.refused(tx, attempt.eventId()) : Optional.empty();
         if (waits.isEmpty() && toCome && !spare && attempt.state() == State.CALLED) { // asked of the present motor
-            waits = WindingGate.refused(tx, attempt).map(Decision::refused);
+            waits = station.flatMap(at -> PlaceHeld.refused(tx, attempt, at))
+                    .or(() -> WindingGate.refused(tx, attempt))
+                    .map(Decision::refused);
         }
         if (waits.isPresent()) {
             return waits.get();
         }
-        Optional<StationAdded> station = station(tx, attempt, begin);
         // a late tap of the motor before says nothing of where the present one is wound
         List<Fact> facts = new ArrayList<>(spare ? List.of() : ChooseStation.stays(attempt.id(), station));
         facts.addAll(wound(tx, attempt, begun(tx, context, attempt, life.motor(), station.orElse(null), atMs)));

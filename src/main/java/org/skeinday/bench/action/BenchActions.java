@@ -42,7 +42,7 @@ import org.skeinday.winding.store.KnownBounds;
 public final class BenchActions {
     public static final Set<String> TOPICS = Set.of("motors");
     /** What is done to a motor in hand, or while the hall is stopped, may end a wind and come before everything else. */
-    private static final Set<String> IN_HAND = Set.of("motors", "attempts", "winds", "checks", "first");
+    static final Set<String> IN_HAND = Set.of("motors", "attempts", "winds", "checks", "first");
 
     private static final int LONGEST_REASON = 400;
 
@@ -83,6 +83,8 @@ public final class BenchActions {
         List<ActKind<?>> kinds = new ArrayList<>(JudgeBreak.kinds(people));
         kinds.addAll(List.of(
                 new ActKind<>("bench.step", Step.class, BenchActions::step),
+                new ActKind<>("motor.not-broken", MistakenBreak.NotBroken.class, MistakenBreak::decide),
+                new ActKind<>("motor.break-counted", CountBreak.Told.class, CountBreak::decide),
                 new ActKind<>("bench.undo", Undo.class, BenchActions::undo),
                 new ActKind<>("bench.place", Place.class, BenchActions::place),
                 new ActKind<>("bench.impound", Impound.class, BenchActions::impound),

@@ -6,12 +6,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.web.ForecastWords;
 import org.skeinday.attempt.web.MotorDemand;
 import org.skeinday.attempt.web.PageWords;
 import org.skeinday.bench.BenchOrder;
+import org.skeinday.bench.action.MistakenBreak;
 import org.skeinday.hall.web.ReaderUnits;
 import org.skeinday.motor.BatchAdded;
 import org.skeinday.motor.MotorLife;
@@ -59,6 +62,10 @@ public final class BenchPages {
                 Role.HELPER,
                 ctx -> page.fragment(ctx, "bench/_motor.jte", motor(ctx, FormErrors.none())));
         routes.post("/bench/motor/{motor}/break", Role.COACH, this::judgeBreak);
+        routes.post("/bench/motor/{motor}/not-broken", Role.CAPTAIN, ctx -> {
+            FormErrors form = FormActs.errors(ctx, notBroken(ctx, forms, ctx.pathParam("motor")), MistakenBreak.FIELD);
+            page.fragment(ctx, "bench/_motor.jte", motor(ctx, form));
+        });
         routes.get("/bench/wall", Role.VIEWER, ctx -> page.show(ctx, "Wall", "bench/wall.jte", wall(ctx)));
         routes.get("/bench/wall/part", Role.VIEWER, ctx -> page.fragment(ctx, "bench/_wall.jte", wall(ctx)));
         routes.get(
@@ -142,6 +149,18 @@ public final class BenchPages {
         return forms.submit(ctx, "motor.break-judged", content);
     }
 
+    /** What the form says of a break that was none. */
+    public static Answer notBroken(Context ctx, FormActs forms, String motor) {
+        FormErrors typed = FormErrors.of(ctx);
+        return forms.submit(
+                ctx,
+                "motor.not-broken",
+                Map.of(
+                        "motor", motor,
+                        "reason", typed.typed(MistakenBreak.FIELD),
+                        "seen", typed.typed("break")));
+    }
+
     private BenchView.Motor motor(Context ctx, FormErrors form) {
         return record.read(tx -> MotorLifeStore.find(tx, ctx.pathParam("motor"))
                 .map(life -> motor(ctx, tx, life, form))
@@ -164,18 +183,28 @@ public final class BenchPages {
                         MotorRows.done(
                                 s, s.personId() == null ? null : record.people().name(s.personId()))))
                 .toList();
+        List<BenchView.Line> mistaken = MotorLifeStore.mistaken(tx, motor).stream()
+                .map(m -> new BenchView.Line(
+                        PageWords.clock(m.atMs(), clock.getZone()),
+                        "It did not break (" + m.reason() + ")"
+                                + (m.personId() == null
+                                        ? ""
+                                        : ", " + record.people().name(m.personId()))))
+                .toList();
         int uses = MotorUseStore.all(tx).of(motor);
         List<String> byHand = MotorLifeStore.byHand(tx);
         Role role = Access.callerOf(ctx).role();
+        BenchView.@Nullable Broke broke =
+                BreakWords.of(tx, life.motor(), role.covers(Role.COACH), form).orElse(null);
         return new BenchView.Motor(
                 rows(ctx).row(life, needs, byHand, uses),
                 life.motor().batchId(),
                 facts,
-                steps,
+                Stream.concat(mistaken.stream(), steps.stream()).toList(),
                 role.covers(Role.CAPTAIN),
-                BreakWords.of(tx, life.motor(), role.covers(Role.COACH), form.message("cause"))
-                        .orElse(null),
-                form.did());
+                broke,
+                form.did(),
+                broke == null ? form.message(MistakenBreak.FIELD) + form.message("cause") : "");
     }
 
     private void change(Context ctx) {

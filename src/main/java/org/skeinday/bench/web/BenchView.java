@@ -73,7 +73,7 @@ public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean c
 
     public record Jump(String id, String words) {}
 
-    /** One motor's page. @param batch its batch's id @param broke how it broke; null while it is whole @param did what the last word did to figures of its batch, in words */
+    /** One motor's page. @param batch its batch's id @param broke how it broke; null while it is whole @param did what the last word did to figures of its batch, in words @param problem what no form here shows */
     public record Motor(
             Row row,
             String batch,
@@ -81,7 +81,8 @@ public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean c
             List<Line> steps,
             boolean mayAct,
             @Nullable Broke broke,
-            String did) {}
+            String did,
+            String problem) {}
 
     /**
      * What is known of a break.
@@ -92,9 +93,19 @@ public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean c
      * @param asked what is asked about its numbers, empty for nothing
      * @param typed whether those were typed, and not counted in a wind that was read
      * @param mayJudge whether the coach looks
+     * @param step id of the break, for who finds that there was none
+     * @param mistake what is wrong with what they said
      */
     public record Broke(
-            String about, String cause, String seen, String asked, boolean typed, boolean mayJudge, String wrong) {
+            String about,
+            String cause,
+            String seen,
+            String asked,
+            boolean typed,
+            boolean mayJudge,
+            String wrong,
+            String step,
+            String mistake) {
         public List<BreakCause> causes() {
             return List.of(BreakCause.values());
         }

@@ -42,6 +42,7 @@ public final class BreakQuestions {
                         asked,
                         step.cause().map(BreakCause::word).orElse(""),
                         JudgeBreak.seen(tx, step),
+                        step.id(),
                         judged));
     }
 

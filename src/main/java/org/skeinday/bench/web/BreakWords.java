@@ -4,12 +4,14 @@ import java.util.Locale;
 import java.util.Optional;
 import org.skeinday.attempt.web.PageWords;
 import org.skeinday.bench.action.JudgeBreak;
+import org.skeinday.bench.action.MistakenBreak;
 import org.skeinday.motor.BreakCause;
 import org.skeinday.motor.BreakPlace;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorStep;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.FormErrors;
 import org.skeinday.winding.MotorBreak;
 import org.skeinday.winding.store.BreakEvidenceStore;
 
@@ -17,8 +19,8 @@ import org.skeinday.winding.store.BreakEvidenceStore;
 final class BreakWords {
     private BreakWords() {}
 
-    /** Empty while the motor is whole. @param wrong with what the coach has just said */
-    static Optional<BenchView.Broke> of(Tx tx, MotorAdded motor, boolean coach, String wrong) {
+    /** Empty while the motor is whole. @param form with what was just said */
+    static Optional<BenchView.Broke> of(Tx tx, MotorAdded motor, boolean coach, FormErrors form) {
         return BreakEvidenceStore.of(tx, motor)
                 .map(broke -> new BenchView.Broke(
                         turns(broke) + said(broke) + "."
@@ -35,7 +37,11 @@ final class BreakWords {
                         broke.asked().words(),
                         !broke.read(),
                         coach,
-                        wrong));
+                        form.message("cause"),
+                        MotorLifeStore.breakOf(tx, motor.id())
+                                .map(MotorStep::id)
+                                .orElse(""),
+                        form.message(MistakenBreak.FIELD)));
     }
 
     private static String turns(MotorBreak broke) {

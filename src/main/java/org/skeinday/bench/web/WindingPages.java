@@ -18,6 +18,7 @@ import org.skeinday.attempt.web.ForecastWords;
 import org.skeinday.attempt.web.MotorDemand;
 import org.skeinday.attempt.web.WhoDoesWhat;
 import org.skeinday.attempt.web.WindingPlaces;
+import org.skeinday.bench.action.CountBreak;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.hall.web.ReaderUnits;
@@ -78,6 +79,16 @@ public final class WindingPages {
                 "/winding/unread",
                 Role.HELPER,
                 ctx -> told(ctx, "wind.unread", "stop", "stop", "backOff", "peak", "launch", "unit", AskedOnce.FIELD));
+        routes.post(
+                "/winding/broke-at",
+                Role.HELPER,
+                ctx -> told(
+                        ctx,
+                        "motor.break-counted",
+                        CountBreak.FIELD,
+                        Map.of(CountBreak.FIELD, "turns", "break", "seen"),
+                        "motor",
+                        AskedOnce.FIELD));
         routes.post(
                 "/winding/landed",
                 Role.HELPER,

@@ -28,6 +28,8 @@ import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.MotorLife;
+import org.skeinday.motor.MotorStep;
+import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormErrors;
@@ -171,8 +173,20 @@ final class WindingPresenter {
                 more(own, over, quiet, nowMs, form),
                 at == null
                         ? WindingView.At.NOWHERE
-                        : new WindingView.At(Strips.of(at), runBack, comesFirst(at.phase())),
+                        : new WindingView.At(Strips.of(at), runBack, comesFirst(at.phase()), unreadBreak()),
                 form);
+    }
+
+    private String unreadBreak() {
+        return wind != null || !isBroken()
+                ? ""
+                : Apart.made(
+                        "At how many turns it broke",
+                        () -> MotorLifeStore.breakOf(tx, life.motor().id())
+                                .filter(step -> step.motorTurns() == null)
+                                .map(MotorStep::id)
+                                .orElse(""),
+                        words -> "");
     }
 
     private Optional<Long> heldSince() {
@@ -234,6 +248,9 @@ final class WindingPresenter {
     private String problem(AttemptNow flown) {
         if (wind != null && wind.broke().isPresent()) {
             return "";
+        }
+        if (isBroken()) {
+            return life.motor().tag() + " broke. For this attempt another motor is taken.";
         }
         return life.whyNotFlown().orElse(wind == null ? wrongWay(flown) : "");
     }

@@ -48,9 +48,10 @@ public record WindingView(
      * @param strip no step without an attempt
      * @param done ids of winds of this motor that are over, for a device that still shows one
      * @param first whether something comes before everything else, on top of the page
+     * @param unread id of a break of its motor whose wind nobody read, and whose turns nobody has told; empty for none
      */
-    public record At(StripView strip, String done, boolean first) {
-        static final At NOWHERE = new At(StripView.NONE, "", false);
+    public record At(StripView strip, String done, boolean first, String unread) {
+        static final At NOWHERE = new At(StripView.NONE, "", false, "");
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.skeinday.motor.store;
 
+import static org.skeinday.platform.db.schema.Tables.MOTOR_BREAK_MISTAKEN;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_CLOCK_JUMP;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_NOW;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_PLACE;
@@ -9,6 +10,7 @@ import static org.skeinday.platform.db.schema.Tables.MOTOR_WAIT;
 
 import java.util.List;
 import org.jooq.impl.DSL;
+import org.skeinday.motor.BreakMistaken;
 import org.skeinday.motor.ClockJump;
 import org.skeinday.motor.MotorPlaced;
 import org.skeinday.motor.MotorStep;
@@ -27,6 +29,7 @@ public final class MotorLifeFacts {
                 FactKind.of("motor.step", MotorStep.class, MotorLifeFacts::step),
                 FactKind.of("motor.step.told", MotorStep.class, Rows.change(MOTOR_STEP)),
                 FactKind.of("motor.step.undone", Removed.class, MotorLifeFacts::undone),
+                FactKind.of("motor.break-mistaken", BreakMistaken.class, Rows.put(MOTOR_BREAK_MISTAKEN)),
                 FactKind.of("motor.wait", Wait.class, Rows.put(MOTOR_WAIT)),
                 FactKind.of("motor.placed", MotorPlaced.class, MotorLifeFacts::placed),
                 FactKind.of("clock.jumped", ClockJump.class, MotorLifeFacts::jumped),

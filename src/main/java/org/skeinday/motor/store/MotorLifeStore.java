@@ -1,6 +1,7 @@
 package org.skeinday.motor.store;
 
 import static org.skeinday.platform.db.schema.Tables.MOTOR;
+import static org.skeinday.platform.db.schema.Tables.MOTOR_BREAK_MISTAKEN;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_CLOCK_JUMP;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_NOW;
 import static org.skeinday.platform.db.schema.Tables.MOTOR_PLACE;
@@ -20,6 +21,7 @@ import java.util.stream.Collectors;
 import org.jooq.Condition;
 import org.jooq.Field;
 import org.jooq.impl.DSL;
+import org.skeinday.motor.BreakMistaken;
 import org.skeinday.motor.ClockJump;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorDeed;
@@ -106,6 +108,15 @@ public final class MotorLifeStore {
         return stepsOf(tx, motor).stream()
                 .filter(step -> step.deed().equals(MotorDeed.BREAK.word()))
                 .findFirst();
+    }
+
+    /** Breaks of a motor that were none after all, the last first. */
+    public static List<BreakMistaken> mistaken(Tx tx, String motor) {
+        return tx.sql()
+                .selectFrom(MOTOR_BREAK_MISTAKEN)
+                .where(MOTOR_BREAK_MISTAKEN.MOTOR_ID.eq(motor))
+                .orderBy(MOTOR_BREAK_MISTAKEN.AT_MS.desc(), MOTOR_BREAK_MISTAKEN.ID.desc())
+                .fetchInto(BreakMistaken.class);
     }
 
     /** Of every motor that is broken, its last break. */

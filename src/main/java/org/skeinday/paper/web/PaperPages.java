@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.LateReadings;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.store.AttemptStore;
@@ -120,7 +121,7 @@ public final class PaperPages {
         List<DisputeView.Line> lines = new ArrayList<>();
         lines.add(new DisputeView.Line("Released", moment(attempt.releasedAtMs())));
         lines.add(new DisputeView.Line(
-                "Announced", Announced.of(noted, readings, false).orElse("nothing announced yet")));
+                "Announced", Announced.of(tx, attempt, event, false).orElse("nothing announced yet")));
         lines.add(new DisputeView.Line("Announced at", moment(noted.announcedAtMs())));
         long until = Announced.until(terms, noted);
         lines.add(new DisputeView.Line("To protest until", until == Long.MAX_VALUE ? "not known" : moment(until)));
@@ -130,21 +131,23 @@ public final class PaperPages {
                 entry + ", " + attempt.number().words(),
                 event.name() + ", " + event.day(),
                 lines,
-                readings.stream().map(this::watch).toList());
+                readings.stream()
+                        .map(reading -> watch(reading, LateReadings.isLate(reading, attempt)))
+                        .toList());
     }
 
     private static String text(@org.jspecify.annotations.Nullable String text) {
         return text == null ? "" : text;
     }
 
-    private DisputeView.Line watch(ReadingTaken reading) {
+    private DisputeView.Line watch(ReadingTaken reading, boolean late) {
         String who = reading.personId() == null || reading.personId().isEmpty()
                 ? ""
                 : ", " + record.people().name(reading.personId());
         return new DisputeView.Line(
                 "Watch " + reading.slot() + who
                         + (reading.instrument().equals("watch") ? ", hand watch" : ", on a device"),
-                new FlightTime(reading.durationMs()).text(2));
+                new FlightTime(reading.durationMs()).text(2) + (late ? " – came in after the closing" : ""));
     }
 
     private String moment(@org.jspecify.annotations.Nullable Long ms) {

@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalLong;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -18,12 +17,16 @@ import org.skeinday.attempt.AttemptImported;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.Flight;
+import org.skeinday.attempt.JudgedReadings;
+import org.skeinday.attempt.LateReadings;
+import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.Part;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.StepTimes;
+import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.WatchJudged;
 import org.skeinday.attempt.store.AttemptNumbers;
 import org.skeinday.attempt.store.AttemptStore;
@@ -121,7 +124,7 @@ final class FlightRowReader {
                 flown(flight, event, attempt),
                 wound(flight, practice),
                 conditions(flight, event),
-                watches(flight.id()),
+                attempt == null ? List.of() : watches(attempt),
                 attempt == null ? List.of() : steps(attempt));
     }
 
@@ -195,10 +198,15 @@ final class FlightRowReader {
         return value == null || !(value >= least && value <= most) ? null : value;
     }
 
-    private List<Long> watches(String attempt) {
-        Set<Integer> aside = Readings.setAside(judged.getOrDefault(attempt, List.of()));
-        return Readings.thatCount(readings.getOrDefault(attempt, List.of())).stream()
-                .filter(r -> !aside.contains(r.slot()))
+    /** Those that its time rests on. */
+    private List<Long> watches(AttemptImported of) {
+        String attempt = of.id();
+        var timed = new Timed(
+                LateReadings.without(readings.getOrDefault(attempt, List.of()), of.state(), of.closedAtMs()),
+                judged.getOrDefault(attempt, List.of()),
+                new Marks(List.of()));
+        return Readings.thatCount(timed).stream()
+                .filter(r -> !JudgedReadings.isAside(r, timed))
                 .map(ReadingTaken::durationMs)
                 .toList();
     }

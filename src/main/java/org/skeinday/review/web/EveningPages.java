@@ -89,6 +89,14 @@ public final class EveningPages {
                     () -> ForecastWords.ofMotor(record, motor, ReaderUnits.of(ctx)),
                     () -> BenchPages.breakWord(ctx, forms, motor));
         });
+        routes.post("/evening/not-broken", Role.COACH, ctx -> {
+            routes.refuseAdvice();
+            String motor = FormErrors.of(ctx).typed("motor");
+            answered(
+                    ctx,
+                    () -> ForecastWords.ofMotor(record, motor, ReaderUnits.of(ctx)),
+                    () -> BenchPages.notBroken(ctx, forms, motor));
+        });
         routes.post("/evening/change", Role.CAPTAIN, ctx -> {
             routes.refuseAdvice();
             change(ctx);

@@ -25,6 +25,7 @@ import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindHeld;
 import org.skeinday.winding.WindJudged;
 import org.skeinday.winding.WindMark;
+import org.skeinday.winding.WindMotor;
 import org.skeinday.winding.WindPaced;
 import org.skeinday.winding.WindPhase;
 import org.skeinday.winding.WindReader;
@@ -48,6 +49,7 @@ public final class WindFacts {
                 FactKind.of("wind.judged", WindJudged.class, Rows.put(WINDING_JUDGED)),
                 FactKind.of("wind.floor-mark", FloorMarkReached.class, Rows.into(WINDING_FLOOR_MARK)),
                 FactKind.of("wind.undone", WindUndone.class, WindFacts::undone),
+                FactKind.of("wind.motor", WindMotor.class, WindFacts::motor),
                 FactKind.of("wind.reader", WindReader.class, WindFacts::reader));
     }
 
@@ -63,6 +65,14 @@ public final class WindFacts {
                     .set(WINDING_HELD.TYPED, read.typed())
                     .execute();
         }
+    }
+
+    private static void motor(Tx tx, WindMotor fact) {
+        tx.sql()
+                .update(WINDING_WIND)
+                .set(WINDING_WIND.MOTOR_ID, fact.motorId())
+                .where(WINDING_WIND.ID.eq(fact.windId()))
+                .execute();
     }
 
     private static void reader(Tx tx, WindReader fact) {

@@ -215,6 +215,53 @@ class HandWatchWebTest {
         assertEquals(early, value(record(), "<dt>released</dt><dd>([^<]+)<"));
     }
 
+    /** What the captain said of a reading stays with it: a time that is typed for the same watch later is another reading. */
+    @Test
+    void a_time_typed_for_a_watch_that_was_left_out_takes_no_verdict_over() throws Exception {
+        tap(one, "watch.release", 1, null);
+        tap(two, "watch.release", 2, null);
+        clock.stepBy(Duration.ofMillis(18_400));
+        tap(one, "watch.landing", 1, 10_300);
+        tap(two, "watch.landing", 2, 18_400);
+        says(
+                200,
+                "left out by the captain",
+                laptop.form(
+                        "/watch/judge",
+                        Map.of(
+                                "attempt",
+                                attempt,
+                                "slot",
+                                "2",
+                                "verdict",
+                                "left-out",
+                                "judged",
+                                "it was pressed late")));
+        clock.stepBy(Duration.ofMillis(5_000));
+        says(200, "2: 0:10.52", typed(laptop, "/attempt/type-time", attempt, 2, "0:10.52"));
+        assertEquals(200, close("").statusCode(), "both agree, nothing is asked");
+        String said = record();
+        assertTrue(said.contains("0:18.40 – left out by the captain: it was pressed late"), said);
+        assertFalse(said.contains("0:10.52 –"), said);
+        assertFalse(said.contains("watch 2, 0:10.52, left out"), said);
+        assertFalse(said.contains("corrected or taken back"), said);
+        assertTrue(said.contains("Watches 0:10.30, 0:10.52; longer 0:10.52"), said);
+    }
+
+    /** A time that cannot be is taken with a reason, and is a doubted number of its flight until somebody confirms it. */
+    @Test
+    void a_time_longer_than_had_passed_enters_no_fit_until_it_is_confirmed() throws Exception {
+        tap(one, "watch.release", 1, null);
+        tap(two, "watch.release", 2, null);
+        clock.stepBy(Duration.ofMillis(17_000));
+        tap(one, "watch.landing", 1, 30_100);
+        tap(two, "watch.landing", 2, 30_200);
+        says(422, "had passed since the release", close(""));
+        assertEquals(200, close("both say so").statusCode());
+        says(200, "is longer than had passed since the release", laptop.get("/evening/flight/" + attempt));
+        says(200, "has numbers to be confirmed", laptop.get("/evening"));
+    }
+
     private static int seconds(String clockTime) {
         String[] parts = clockTime.replaceAll("[^0-9:]", "").split(":");
         return Integer.parseInt(parts[1]) * 60 + Integer.parseInt(parts[2]);

@@ -203,7 +203,9 @@ class QuietWebTest {
         assertTrue(wrong.body().contains("value=\"1:61\"") && wrong.body().contains("two digits of seconds"));
         var noted = laptop.form("/attempt/announce", Map.of("attempt", attempt, "announced", "1:00.9"));
         assertEquals(200, noted.statusCode(), noted.body());
-        assertTrue(noted.body().contains("1:00.90; ours 1:01.21: 0.31 s less than ours"), noted.body());
+        assertTrue(
+                noted.body().contains("1:00.90; ours 1:01.21, by the rule 1:01.2: 0.30 s less than ours"),
+                noted.body());
         assertTrue(noted.body().contains("To protest: <b data-until="), "30 minutes by the terms");
         String dispute = laptop.get("/dispute/" + attempt).body();
         for (String words : List.of("1:01.21", "1:00.90", "contact 5.2 | protest 9.1", "Witness", "To protest until")) {

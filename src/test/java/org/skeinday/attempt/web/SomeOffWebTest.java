@@ -1,6 +1,7 @@
 package org.skeinday.attempt.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -98,8 +99,36 @@ class SomeOffWebTest {
         says("data-phase-now=\"backed-off\"", reader.get("/winding/part").body()); // on the meter again
         assertEquals(since, held());
         says("<dt>taken off</dt><dd>3.5 crank turns</dd>", laptop.get("/now").body());
+        says(
+                "<dt>taken off</dt><dd>3.5 crank turns</dd>",
+                laptop.get("/attempt/" + attempt).body());
         laptop.form("/attempt/move", Map.of("attempt", attempt, "to", "released"));
         says("name=\"backOff\" value=\"5.5\"", reader.get("/winding").body()); // 2 as planned, and these
+    }
+
+    /** What no motor holds has not been on it: asked once, on Now and where the turns are asked for after it was given up. */
+    @Test
+    void turns_that_no_motor_holds_are_asked_about_where_they_come_off() throws Exception {
+        HttpResponse<String> off = someOff("5000");
+        assertEquals(422, off.statusCode());
+        says("50000 motor turns: such a motor breaks at about", off.body());
+        says("turns-beyond-breaking", off.body());
+        String motor = CalledForTests.value(reader.get("/winding/part").body(), "data-of=\"([^\"]+)\"");
+        Map<String, String> many = Map.of("attempt", attempt, "motor", motor, "turns", "9000");
+        HttpResponse<String> held = laptop.form("/attempt/run-back", many);
+        assertEquals(422, held.statusCode());
+        says("90000 motor turns: such a motor breaks at about", held.body());
+        says("id=\"turns-again\"", held.body()); // the form of Now stands on another part of the page
+        laptop.form("/attempt/give-up", Map.of("attempt", attempt, "reason", "the window is over"));
+        HttpResponse<String> asked = laptop.form("/attempt/run-back", many);
+        assertEquals(422, asked.statusCode());
+        says("name=\"insist\" value=\"turns-beyond-breaking\"", asked.body());
+        assertFalse(asked.body().contains("id=\"turns-again\""), asked.body());
+        says("Run it back: how many turns are on?", laptop.get("/first").body());
+        Map<String, String> insisted = new java.util.HashMap<>(many);
+        insisted.put("insist", "turns-beyond-breaking");
+        assertEquals(200, laptop.form("/attempt/run-back", insisted).statusCode());
+        assertEquals("", laptop.get("/first").body().strip());
     }
 
     @Test

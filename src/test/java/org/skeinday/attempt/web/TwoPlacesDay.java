@@ -43,6 +43,13 @@ abstract class TwoPlacesDay {
         app = Demo.start(root.resolve("day"));
         laptop = new Visitor(app.port(), "", seed);
         reader = Demo.joined(app, "helper", "", seed + 50);
+        describePost();
+        curlew = called("Curlew");
+        avocet = called("Avocet");
+    }
+
+    /** The second place gets a meter and a winder of its own; without that it has neither. */
+    void describePost() throws Exception {
         Map<String, String> post = Map.of(
                 "winder-ratio", "20",
                 "ratio-checked", "2026-05-02",
@@ -54,8 +61,6 @@ abstract class TwoPlacesDay {
         var forms = new FilledForms(laptop);
         var prepared = forms.save("stations", forms.row("stations", "Spare post"), post);
         assertEquals(204, prepared.statusCode(), prepared.body());
-        curlew = called("Curlew");
-        avocet = called("Avocet");
     }
 
     @AfterEach
