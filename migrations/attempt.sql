@@ -262,6 +262,16 @@ create table attempt_hand (
   person_id varchar(80) not null,
   primary key (entry_id, number, task)
 );
+-- What the attempt card that was printed last of each attempt of the rules shows, line by line, with ids of people.
+create table attempt_card_line (
+  entry_id varchar(80) not null,
+  rule int not null,
+  place int not null,
+  label varchar(60) not null,
+  shown varchar(400) not null,
+  at_ms bigint not null,
+  primary key (entry_id, rule, place)
+);
 -- When the whole hall was stopped, and why; it stands still until it goes on.
 create table attempt_hall_stop (
   id varchar(80) primary key,

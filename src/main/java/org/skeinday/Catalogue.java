@@ -37,6 +37,7 @@ import org.skeinday.hall.store.PlaceStore;
 import org.skeinday.motor.store.MotorFacts;
 import org.skeinday.motor.store.MotorLifeFacts;
 import org.skeinday.paper.action.KeyIn;
+import org.skeinday.paper.action.PrintCards;
 import org.skeinday.platform.http.NavItem;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.record.ActKind;
@@ -145,6 +146,7 @@ public final class Catalogue {
         kinds.addAll(TakeHistory.kinds(record.people()::names));
         kinds.addAll(PutRow.kinds(record.people()::names));
         kinds.addAll(KeyIn.kinds(record.people()::names));
+        kinds.addAll(PrintCards.kinds());
         return kinds;
     }
 }

@@ -130,7 +130,7 @@ record Pages(
     }
 
     private void paper(Routes routes) {
-        new PaperPages(desk.record(), desk.page(), desk.clock(), address).register(routes);
+        new PaperPages(desk.record(), desk.forms(), desk.page(), desk.clock(), address).register(routes);
         new GuidePages(desk.page(), Guide.ALL).register(routes);
         new KeyInPages(desk.record(), desk.forms(), desk.page(), desk.clock()).register(routes);
     }

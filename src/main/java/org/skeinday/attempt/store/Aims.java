@@ -37,13 +37,20 @@ public final class Aims {
      */
     public static MotorPlan plan(
             Tx tx, EntryAdded entry, @Nullable String attempt, MotorAdded motor, @Nullable ModelAdded model, int uses) {
-        return at(tx, entry, attempt, motor, model, uses, Stations.of(tx, entry, attempt));
+        return at(tx, entry, attempt, number(tx, entry, attempt), motor, model, uses, Stations.of(tx, entry, attempt));
+    }
+
+    /** The same for an attempt that is still to be called, next or later: whoever winds that one. */
+    public static MotorPlan planAhead(
+            Tx tx, EntryAdded entry, AttemptNumber number, MotorAdded motor, @Nullable ModelAdded model, int uses) {
+        return at(tx, entry, null, number, motor, model, uses, Stations.of(tx, entry, null));
     }
 
     private static MotorPlan at(
             Tx tx,
             EntryAdded entry,
             @Nullable String attempt,
+            AttemptNumber number,
             MotorAdded motor,
             @Nullable ModelAdded model,
             int uses,
@@ -56,7 +63,7 @@ public final class Aims {
                 BatchStore.find(tx, motor.batchId()).orElse(null),
                 model,
                 uses,
-                of(tx, entry, attempt, motor, station));
+                of(tx, entry, attempt, number, motor, station));
     }
 
     /** The same by the uses on record: from the call to the release its plan stands, whatever its own wind adds. */
@@ -73,7 +80,7 @@ public final class Aims {
             MotorAdded motor,
             @Nullable ModelAdded model,
             Optional<StationAdded> station) {
-        return at(tx, entry, attempt, motor, model, uses(tx, attempt, motor), station);
+        return at(tx, entry, attempt, number(tx, entry, attempt), motor, model, uses(tx, attempt, motor), station);
     }
 
     private static int uses(Tx tx, @Nullable String attempt, MotorAdded motor) {
@@ -82,12 +89,17 @@ public final class Aims {
     }
 
     private static Aim of(
-            Tx tx, EntryAdded entry, @Nullable String attempt, MotorAdded motor, Optional<StationAdded> station) {
+            Tx tx,
+            EntryAdded entry,
+            @Nullable String attempt,
+            AttemptNumber number,
+            MotorAdded motor,
+            Optional<StationAdded> station) {
         String meter = station.map(StationAdded::meter).orElse("");
         AttemptAimed wanted = attempt == null
                 ? AttemptStore.lastAim(tx, entry.id()).orElse(AttemptAimed.nothing(""))
                 : AttemptStore.aim(tx, attempt);
-        Level level = level(tx, entry, number(tx, entry, attempt));
+        Level level = level(tx, entry, number);
         Double typed = wanted.ceilingNmm();
         Ceiling ceiling = typed == null
                 ? fromBreakTests(tx, motor, meter, level)

@@ -56,6 +56,7 @@ public final class AttemptFacts {
         kinds.addAll(MotorCorrections.kinds());
         kinds.addAll(Assignments.kinds());
         kinds.addAll(HallStops.kinds());
+        kinds.addAll(PrintedCards.kinds());
         kinds.addAll(Stations.kinds());
         kinds.addAll(List.of(
                 FactKind.of("attempt.called", AttemptCalled.class, AttemptFacts::called),

@@ -36,7 +36,7 @@ public final class PageWords {
     }
 
     /** With seconds. */
-    static String second(long ms, ZoneId zone) {
+    public static String second(long ms, ZoneId zone) {
         return DateTimeFormatter.ofPattern("HH:mm:ss")
                 .format(Instant.ofEpochMilli(ms).atZone(zone));
     }

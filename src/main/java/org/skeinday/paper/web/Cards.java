@@ -138,7 +138,7 @@ final class Cards {
         WindingPlaces.next(tx, entry).ifPresent(l -> lines.add(new Line(capital(l.label()), l.value())));
         Optional<MotorPlan> plan = motor.map(m -> Apart.made(
                 "The winding plan",
-                () -> Aims.plan(tx, entry, null, m, model, uses.of(m.id())),
+                () -> Aims.planAhead(tx, entry, number, m, model, uses.of(m.id())),
                 words -> MotorPlan.none("cannot be computed just now")));
         List<Line> marks = new ArrayList<>();
         UnitSystem there = Stations.units(tx, entry, null, units);
@@ -146,6 +146,8 @@ final class Cards {
         lines.add(new Line("Latest start", latest(entry)));
         HallLines.air(tx, units).forEach(l -> lines.add(new Line(capital(l.label()), l.value())));
         return new AttemptCard(
+                entry.id(),
+                number.rule(),
                 entry.name() + ", " + number.words(),
                 event.name(),
                 motor.map(m -> m.turns().withArrow()).orElse(""),

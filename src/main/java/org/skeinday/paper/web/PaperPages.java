@@ -26,7 +26,9 @@ import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.BatchStore;
 import org.skeinday.motor.store.MotorStore;
 import org.skeinday.paper.AttemptCard;
+import org.skeinday.paper.action.PrintCards;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.FormActs;
 import org.skeinday.platform.http.Page;
 import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
@@ -51,20 +53,33 @@ public final class PaperPages {
             "Latest start passed: run it back, take the next window.");
 
     private final ActStore record;
+    private final FormActs forms;
     private final Page page;
     private final Clock clock;
     private final Supplier<String> address;
 
     /** @param address that tablets reach the laptop by, for the tags' codes */
-    public PaperPages(ActStore record, Page page, Clock clock, Supplier<String> address) {
+    public PaperPages(ActStore record, FormActs forms, Page page, Clock clock, Supplier<String> address) {
         this.record = record;
+        this.forms = forms;
         this.page = page;
         this.clock = clock;
         this.address = address;
     }
 
     public void register(Routes routes) {
-        routes.advice("/cards", Role.CAPTAIN, ctx -> page.show(ctx, "Attempt cards", "paper/cards.jte", cards(ctx)));
+        routes.advice(
+                "/cards",
+                Role.CAPTAIN,
+                ctx -> page.show(ctx, "Attempt cards", "paper/cards.jte", cards(ctx, "", false)));
+        routes.advice(
+                "/cards/printed",
+                Role.CAPTAIN,
+                ctx -> page.fragment(ctx, "paper/_printed.jte", record.read(this::onPaper)));
+        routes.post("/cards/print", Role.CAPTAIN, ctx -> {
+            routes.refuseAdvice();
+            print(ctx);
+        });
         routes.get("/tags", Role.CAPTAIN, ctx -> page.show(ctx, "Motor tags", "paper/tags.jte", tags(ctx)));
         routes.advice(
                 "/dispute/{attempt}",
@@ -72,14 +87,38 @@ public final class PaperPages {
                 ctx -> page.show(ctx, "For a dispute", "paper/dispute.jte", dispute(ctx.pathParam("attempt"))));
     }
 
-    private CardsView cards(Context ctx) {
+    /** The record keeps what the cards show before they are printed, so that a page can say what has changed since. */
+    private void print(Context ctx) {
+        List<PrintCards.Card> shown = record.read(
+                tx -> EventStore.next(tx).map(event -> printed(tx, event).now()).orElse(List.of()));
+        String wrong = FormActs.words(ctx, forms.submit(ctx, "card.print", new PrintCards.Print(shown)));
+        page.fragment(ctx, "paper/_cards.jte", cards(ctx, wrong, wrong.isEmpty()));
+    }
+
+    private PrintedPresenter printed(Tx tx, EventAdded event) {
+        return new PrintedPresenter(tx, event, clock.getZone(), clock.millis());
+    }
+
+    private List<CardsView.Printed> onPaper(Tx tx) {
+        return EventStore.next(tx).map(event -> printed(tx, event).view()).orElse(List.of());
+    }
+
+    private CardsView cards(Context ctx, String wrong, boolean prints) {
         List<AttemptCard> cards = record.read(tx -> EventStore.next(tx)
                 .map(event -> new Cards(tx, event, ReaderUnits.of(ctx), record.people()::name, clock.millis()).all())
                 .orElse(List.of()));
         String none = cards.isEmpty()
                 ? "There is no own entry with an attempt left. Enter your team in Prepare, page Entries, and mark it own."
                 : "";
-        return new CardsView(cards, ABORT_RULES, moment(clock.millis()), none, CAUTIONS);
+        return new CardsView(
+                cards,
+                ABORT_RULES,
+                moment(clock.millis()),
+                none,
+                CAUTIONS,
+                prints ? List.of() : record.read(this::onPaper), // the list beside the cards hears of it by itself
+                wrong,
+                prints);
     }
 
     private TagsView tags(Context ctx) {
