@@ -38,7 +38,9 @@ final class LiveFigures {
         String results = pages.at("/results");
         figures.cell(results, attempt, title);
         figures.strip("results", results, attempt);
-        figures.strip("day", pages.at("/day/part"), attempt);
+        String day = pages.at("/day/part");
+        figures.strip("day", day, attempt);
+        figures.put("motor", "day, motors", day, "<dt>" + title + "</dt><dd>motor ([^,<]+)[,<]");
         figures.onBench(pages.at("/bench/part"), title);
         figures.onWall(pages.at("/results/wall/part"), title);
         figures.put(

@@ -115,10 +115,14 @@ abstract class TwoPlacesDay {
     }
 
     String begin(Side side) throws Exception {
+        return begin(reader, side);
+    }
+
+    String begin(Visitor who, Side side) throws Exception {
         CalledForTests.letWind(laptop, side.attempt());
         String keys = keys(side);
-        String id = reader.newId();
-        saved(reader.tapAs(
+        String id = who.newId();
+        saved(who.tapAs(
                 id,
                 "wind.begin",
                 about(side)
