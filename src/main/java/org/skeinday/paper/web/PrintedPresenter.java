@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.CardPrinted;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.PrintedCards;
 import org.skeinday.attempt.web.PageWords;
 import org.skeinday.contest.EntryAdded;
@@ -78,11 +79,17 @@ final class PrintedPresenter {
                 .findFirst()
                 .map(one -> CardChanges.of(card.lines(), one.lines()))
                 .or(() -> attempts.stream()
-                        .filter(a -> a.state().isOpen()
-                                && a.entryId().equals(card.entryId())
-                                && a.number().rule() == card.rule())
+                        .filter(a -> a.entryId().equals(card.entryId())
+                                && a.number().rule() == card.rule()
+                                && isUnderWay(a))
                         .findFirst()
                         .map(open -> motorChanged(card, open)));
+    }
+
+    private boolean isUnderWay(AttemptNow attempt) {
+        return LiveAttempts.find(tx, attempt.id())
+                .filter(live -> !live.phase().name().isOver())
+                .isPresent();
     }
 
     /** Once it is called, Now has all of it; the paper is still held by whoever fetches the motor. */
