@@ -79,9 +79,8 @@ final class PrintedPresenter {
                 .findFirst()
                 .map(one -> CardChanges.of(card.lines(), one.lines()))
                 .or(() -> attempts.stream()
-                        .filter(a -> a.entryId().equals(card.entryId())
-                                && a.number().rule() == card.rule()
-                                && isUnderWay(a))
+                        .filter(a ->
+                                a.entryId().equals(card.entryId()) && a.number().rule() == card.rule() && isUnderWay(a))
                         .findFirst()
                         .map(open -> motorChanged(card, open)));
     }
