@@ -252,6 +252,7 @@ create table attempt_planned (
   motor varchar(80),
   winds varchar(80),
   loads varchar(80),
+  wind_ms bigint,
   primary key (event_id, name)
 );
 -- Who does what of an attempt, as somebody said for this one.
@@ -271,6 +272,13 @@ create table attempt_card_line (
   shown varchar(400) not null,
   at_ms bigint not null,
   primary key (entry_id, rule, place)
+);
+-- Who did what of an attempt, as it was assigned when winding began; nobody where nobody was named.
+create table attempt_hand_kept (
+  attempt_id varchar(80) not null,
+  task varchar(20) not null,
+  person_id varchar(80) not null,
+  primary key (attempt_id, task)
 );
 -- When the whole hall was stopped, and why; it stands still until it goes on.
 create table attempt_hall_stop (

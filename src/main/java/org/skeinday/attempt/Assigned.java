@@ -10,6 +10,8 @@ import java.util.List;
 public record Assigned(List<String> people, Source source) {
     /** Who says so; the first that says anything holds. */
     public enum Source {
+        /** It was so when winding began: nothing that is said later changes it. */
+        KEPT,
         /** Somebody said it for this attempt. */
         BY_HAND,
         /** The plan of the day in force. */

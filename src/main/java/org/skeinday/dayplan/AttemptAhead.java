@@ -19,6 +19,7 @@ import org.skeinday.units.Preconditions;
  * @param motors that may be used, 0 for the best, then 1 and so on; only the one that is, once it is wound; empty when
  *     any will do
  * @param benchSeconds what its motor, handed in until the window opens, needs inside it before it is wound; 0 for nothing
+ * @param motorFrom from when the first of its motors may be wound, where none may be at once; 0 where one may
  * @param begun its parts that have started, in order from the first
  */
 public record AttemptAhead(
@@ -29,7 +30,8 @@ public record AttemptAhead(
         boolean counts,
         SortedMap<String, Integer> motors,
         List<Begun> begun,
-        long benchSeconds) {
+        long benchSeconds,
+        long motorFrom) {
     /**
      * @param end null while it runs
      * @param who does or did what the part asks a person for; null when nobody knows
@@ -66,18 +68,19 @@ public record AttemptAhead(
             boolean counts,
             SortedMap<String, Integer> motors,
             List<Begun> begun) {
-        this(entry, number, opens, closes, counts, motors, begun, 0);
+        this(entry, number, opens, closes, counts, motors, begun, 0, 0);
     }
 
     /** The same with so many seconds of bench work inside the window. */
     public AttemptAhead withBench(long seconds) {
-        return new AttemptAhead(entry, number, opens, closes, counts, motors, begun, seconds);
+        return new AttemptAhead(entry, number, opens, closes, counts, motors, begun, seconds, motorFrom);
     }
 
     public AttemptAhead {
         PlanTime.span("The bench work inside the window", benchSeconds);
         Preconditions.named("An entry", entry);
         Preconditions.within("The number of an attempt", (long) number, 1, 1000);
+        PlanTime.time("When a motor may be wound", motorFrom);
         PlanTime.time("The opening of a window", opens);
         PlanTime.time("The closing of a window", closes);
         if (opens != null && closes != null && closes < opens) {

@@ -30,11 +30,15 @@ final class PartTimes {
         return begun.end() == null ? Math.max(planned, now - begun.start()) : begun.end() - begun.start();
     }
 
-    /** Winding begins inside the window, and so does preparing where the bench has work left. */
+    /**
+     * Winding begins inside the window, with a motor that may be wound; so does preparing begin inside it where the bench has
+     * work left.
+     */
     long earliest(AttemptAhead attempt, Part part) {
         Long opens = attempt.opens();
         boolean inside = part == Part.WIND || part == Part.PREPARE && attempt.benchSeconds() > 0;
-        return inside && opens != null ? Math.max(now, opens) : now;
+        long motor = part == Part.WIND ? Math.max(now, attempt.motorFrom()) : now;
+        return inside && opens != null ? Math.max(motor, opens) : motor;
     }
 
     /** Null where the window does not close, and for all parts but the flight. */

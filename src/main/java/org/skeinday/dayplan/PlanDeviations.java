@@ -107,7 +107,7 @@ public final class PlanDeviations {
     private void overrun(Task task, PlanTaken.Planned before) {
         long longer = task.duration() - (before.endMs() - before.startMs()) / 1000;
         long later = Objects.requireNonNull(task.fixedStart()) - (before.startMs() - zeroMs) / 1000;
-        if (longer >= WORTH) {
+        if (longer >= WORTH && later + longer >= WORTH) { // what began early may take longer, if it ends as planned
             said.add(task.id() + " takes " + words.lasting(longer) + " longer");
         } else if (later >= WORTH) {
             said.add(task.id() + " began " + words.lasting(later) + " later");

@@ -8,6 +8,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.Part;
 
 /** The plan in force after news, in its own order, with what is late pushed back: often good enough, always near. */
 final class PushedBack {
@@ -15,6 +16,7 @@ final class PushedBack {
 
     /** @return null when a task of an attempt is new, or when in this order something cannot be kept */
     static @Nullable DayPlan of(PlanProblem problem, DayPlan inForce) {
+        Map<String, Long> ahead = aheadOfPlan(problem, inForce);
         Map<String, Long> starts = new TreeMap<>();
         SortedMap<String, List<String>> people = new TreeMap<>(inForce.people());
         for (Task task : problem.tasks()) {
@@ -27,7 +29,9 @@ final class PushedBack {
                     task.id(),
                     fixed != null
                             ? fixed
-                            : before == null ? task.earliestStart() : Math.max(before, task.earliestStart()));
+                            : before == null
+                                    ? task.earliestStart()
+                                    : Math.max(before - ahead(task, ahead), task.earliestStart()));
             if (before == null) {
                 namedPeople(task).ifPresent(who -> people.put(task.id(), who));
             }
@@ -35,6 +39,27 @@ final class PushedBack {
         push(Arcs.of(problem, new DayPlan(new TreeMap<>(starts), people, inForce.motors())), starts);
         DayPlan plan = new DayPlan(new TreeMap<>(starts), people, inForce.motors());
         return PlanCheck.faults(problem, plan).isEmpty() ? plan : null;
+    }
+
+    /**
+     * By how much attempts are ahead of their plan, by chain: what is wound is loaded and flown at once, and does not wait for
+     * the time that was planned. Who is only called early still winds as planned.
+     */
+    private static Map<String, Long> aheadOfPlan(PlanProblem problem, DayPlan inForce) {
+        Map<String, Long> ahead = new TreeMap<>();
+        for (Task task : problem.tasks()) { // of parts in their order the last that has begun says it
+            Long planned = inForce.starts().get(task.id());
+            Long began = task.fixedStart();
+            Part part = PartTask.parse(task.id()).part();
+            if (task.chain() != null && planned != null && began != null && part != null && part != Part.PREPARE) {
+                ahead.put(task.chain(), Math.max(0, planned - began));
+            }
+        }
+        return ahead;
+    }
+
+    private static long ahead(Task task, Map<String, Long> ahead) {
+        return task.chain() == null ? 0 : ahead.getOrDefault(task.chain(), 0L);
     }
 
     /** A repair or a retrieval: no part of an attempt, where there are attempts. */

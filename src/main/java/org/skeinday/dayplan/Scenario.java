@@ -106,7 +106,8 @@ public record Scenario(
                 attempt.counts(),
                 attempt.motors(),
                 attempt.begun(),
-                attempt.benchSeconds());
+                attempt.benchSeconds(),
+                attempt.motorFrom());
     }
 
     private static AttemptAhead without(AttemptAhead attempt, String motor) {
@@ -123,7 +124,8 @@ public record Scenario(
                 attempt.counts(),
                 motors,
                 attempt.begun(),
-                attempt.benchSeconds());
+                attempt.benchSeconds(),
+                attempt.motorFrom());
     }
 
     private Map<Part, Estimate> longer(Change change) {

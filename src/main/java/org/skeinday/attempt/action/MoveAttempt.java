@@ -79,6 +79,7 @@ public final class MoveAttempt {
             MotorGoes.with(tx, context, known.now(), State.of(fact.state()), atMs)
                     .ifPresent(facts::add);
         });
+        facts.addAll(HandsThen.kept(tx, known.now()));
         if (act == AttemptAct.FIRST_TURN) {
             facts.addAll(ChooseStation.stays(tx, known.now()));
         }

@@ -224,6 +224,7 @@ public final class WatchActions {
             return facts;
         }
         if (attempt instanceof Attempt.BeforeRelease before) {
+            facts.addAll(HandsThen.kept(tx, now));
             facts.add(Fact.of("attempt.moved", before.release(releasedAtMs)));
             facts.add(FlightWindows.kept(tx, now, releasedAtMs));
             MotorGoes.with(tx, context, now, State.RELEASED, releasedAtMs).ifPresent(facts::add);

@@ -1,6 +1,8 @@
 package org.skeinday.attempt.store;
 
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_HAND;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_HAND_KEPT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_PLANNED;
 
 import java.util.HashMap;
@@ -8,10 +10,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jooq.Condition;
+import org.jooq.Record3;
+import org.jooq.Result;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Assigned;
 import org.skeinday.attempt.AttemptNumber;
+import org.skeinday.attempt.HandKept;
 import org.skeinday.attempt.HandNamed;
+import org.skeinday.attempt.State;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EntryTask;
@@ -23,8 +30,9 @@ import org.skeinday.platform.db.schema.tables.records.AttemptPlannedRecord;
 import org.skeinday.platform.record.FactKind;
 
 /**
- * Who does what of an attempt, and with which motor the plan of the day has it: said by hand for this attempt, else by the
- * plan in force, else for the entry. The one place for it, from which every page reads.
+ * Who does what of an attempt, and with which motor the plan of the day has it: from the first crank turn on as it was then,
+ * before it as said by hand for this attempt, else by the plan in force, else for the entry. The one place for it, from which
+ * every page reads.
  */
 public final class Assignments {
     /** Tasks of an attempt that a person is named for; who times is told by the watches. */
@@ -42,15 +50,19 @@ public final class Assignments {
      * @param motor its tag
      * @param winds id of a person
      * @param loads id of a person
+     * @param windMs when winding is to begin, ms since 1970 UTC
      */
     public record Planned(
             String name,
             @Nullable String motor,
             @Nullable String winds,
-            @Nullable String loads) {}
+            @Nullable String loads,
+            @Nullable Long windMs) {}
 
     public static List<FactKind> kinds() {
-        return List.of(FactKind.of("attempt.hand", HandNamed.class, Assignments::named));
+        return List.of(
+                FactKind.of("attempt.hand", HandNamed.class, Assignments::named),
+                FactKind.of("attempt.hand-kept", HandKept.class, Rows.put(ATTEMPT_HAND_KEPT)));
     }
 
     private static void named(Tx tx, HandNamed fact) {
@@ -74,8 +86,9 @@ public final class Assignments {
                             ATTEMPT_PLANNED.NAME,
                             ATTEMPT_PLANNED.MOTOR,
                             ATTEMPT_PLANNED.WINDS,
-                            ATTEMPT_PLANNED.LOADS)
-                    .values(event, one.name(), one.motor(), one.winds(), one.loads())
+                            ATTEMPT_PLANNED.LOADS,
+                            ATTEMPT_PLANNED.WIND_MS)
+                    .values(event, one.name(), one.motor(), one.winds(), one.loads(), one.windMs())
                     .execute();
         }
     }
@@ -109,10 +122,46 @@ public final class Assignments {
                 .findFirst();
     }
 
-    /** What is said of one attempt, read once for all its tasks. @param hands person by task */
-    private record Said(Map<String, String> hands, Optional<AttemptPlannedRecord> plan, List<EntryTask> entry) {
+    /** Who this task was assigned to when winding began, by attempt; empty where nobody was named. */
+    public static Map<String, String> kept(Tx tx, String task) {
+        return kept(tx, ATTEMPT_HAND_KEPT.TASK.eq(task))
+                .intoMap(ATTEMPT_HAND_KEPT.ATTEMPT_ID, ATTEMPT_HAND_KEPT.PERSON_ID);
+    }
+
+    /** Of what is called again, with a spare or since a start was taken back, people may be named anew. */
+    private static Result<Record3<String, String, String>> kept(Tx tx, Condition which) {
+        return tx.sql()
+                .select(ATTEMPT_HAND_KEPT.ATTEMPT_ID, ATTEMPT_HAND_KEPT.TASK, ATTEMPT_HAND_KEPT.PERSON_ID)
+                .from(ATTEMPT_HAND_KEPT)
+                .join(ATTEMPT)
+                .on(ATTEMPT.ID.eq(ATTEMPT_HAND_KEPT.ATTEMPT_ID))
+                .where(which)
+                .and(ATTEMPT.STATE.ne(State.CALLED.word()))
+                .fetch();
+    }
+
+    /**
+     * What is said of one attempt, read once for all its tasks.
+     *
+     * @param kept person by task as winding began, empty before; nobody where nobody was named
+     * @param hands person by task
+     */
+    private record Said(
+            Map<String, String> kept,
+            Map<String, String> hands,
+            Optional<AttemptPlannedRecord> plan,
+            List<EntryTask> entry) {
         static Said read(Tx tx, EntryAdded entry, AttemptNumber number) {
-            return new Said(hands(tx, entry, number), planned(tx, entry, number), EntryStore.tasksOf(tx, entry.id()));
+            Map<String, String> kept = Assignments.kept(
+                            tx, ATTEMPT.ENTRY_ID.eq(entry.id()).and(ATTEMPT.NUMBER.eq(number.running())))
+                    .intoMap(ATTEMPT_HAND_KEPT.TASK, ATTEMPT_HAND_KEPT.PERSON_ID);
+            return kept.isEmpty()
+                    ? new Said(
+                            kept,
+                            hands(tx, entry, number),
+                            planned(tx, entry, number),
+                            EntryStore.tasksOf(tx, entry.id()))
+                    : new Said(kept, Map.of(), Optional.empty(), List.of());
         }
 
         /** What was said of a try holds for the next one of the same attempt, until somebody says otherwise. */
@@ -132,6 +181,12 @@ public final class Assignments {
         }
 
         Optional<Assigned> of(String task) {
+            String then = kept.get(task);
+            if (then != null) {
+                return then.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(new Assigned(List.of(then), Assigned.Source.KEPT));
+            }
             return Optional.ofNullable(hands.get(task))
                     .map(person -> new Assigned(List.of(person), Assigned.Source.BY_HAND))
                     .or(() -> byPlan(task).map(person -> new Assigned(List.of(person), Assigned.Source.PLAN)))
@@ -154,6 +209,16 @@ public final class Assignments {
     /** Tag of the motor that the plan in force has for an attempt; empty where it names none. */
     public static Optional<String> plannedMotor(Tx tx, EntryAdded entry, AttemptNumber number) {
         return planned(tx, entry, number).map(AttemptPlannedRecord::getMotor);
+    }
+
+    /** When the plan in force has winding begin, ms since 1970 UTC, by entry's name and the rules' number; empty without a plan. */
+    public static Map<String, Long> plannedWinds(Tx tx, String event) {
+        return tx.sql()
+                .select(ATTEMPT_PLANNED.NAME, ATTEMPT_PLANNED.WIND_MS)
+                .from(ATTEMPT_PLANNED)
+                .where(ATTEMPT_PLANNED.EVENT_ID.eq(event))
+                .and(ATTEMPT_PLANNED.WIND_MS.isNotNull())
+                .fetchMap(ATTEMPT_PLANNED.NAME, ATTEMPT_PLANNED.WIND_MS);
     }
 
     /** The plan speaks of the rules' attempts: what it says holds for the next try as well. */

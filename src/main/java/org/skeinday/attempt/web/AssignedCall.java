@@ -20,7 +20,8 @@ final class AssignedCall {
         Optional<EntryAdded> own = EntryStore.find(tx, entryId).filter(EntryAdded::own);
         List<ModelAdded> models =
                 own.map(entry -> ModelStore.ofEntry(tx, entry.id())).orElse(List.of());
-        String motor = own.flatMap(entry -> MotorsAtHand.assigned(MotorsAtHand.offersOrNone(tx, entry, models)))
+        String motor = own.filter(entry -> ComingMotor.next(tx, entry).isEmpty())
+                .flatMap(entry -> MotorsAtHand.assigned(MotorsAtHand.offersOrNone(tx, entry, models)))
                 .map(MotorAdded::id)
                 .orElse(null);
         return new CallAttempt.Call(

@@ -172,7 +172,7 @@ final class AttemptRecordPresenter {
     /** Once it is flown or given up, a plan or an entry that is changed later must not rewrite who did what. */
     private List<NowView.Line> people(EntryAdded entry) {
         WhoDoesWhat who = WhoDoesWhat.of(tx, entry, attempt.number(), nameOf);
-        return live.isToFly() ? who.lines() : who.saidByHand();
+        return live.isToFly() ? who.lines() : who.then();
     }
 
     private List<NowView.Line> readings() {

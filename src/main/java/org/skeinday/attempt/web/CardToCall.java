@@ -55,7 +55,10 @@ final class CardToCall {
     NowCard of(EntryAdded entry, long nowMs) {
         List<ModelAdded> models = ModelStore.ofEntry(tx, entry.id());
         List<MotorsAtHand.Offer> motors = entry.own() ? MotorsAtHand.offersOrNone(tx, entry, models) : List.of();
-        @Nullable MotorAdded motor = MotorsAtHand.assigned(motors).orElse(null);
+        Optional<ComingMotor> coming = entry.own() ? ComingMotor.next(tx, entry) : Optional.empty();
+        @Nullable
+        MotorAdded motor =
+                coming.isPresent() ? null : MotorsAtHand.assigned(motors).orElse(null);
         NowView.@Nullable Plan plan = motor == null
                 ? null
                 : PlanLines.of(tx, entry, null, motor, models.isEmpty() ? null : models.get(0), units);
@@ -73,7 +76,7 @@ final class CardToCall {
                 OneNumber.of(live, today.flightWindow(entry), latestStart(entry, window), OptionalLong.empty(), nowMs),
                 WindowClock.of(tx, today, entry, nowMs),
                 plan,
-                lines(entry, motors, window, nowMs),
+                lines(entry, motors, coming.isPresent() ? 0 : 1, window, nowMs),
                 new NowCard.Missing(
                         "",
                         isLate(entry, window, nowMs) ? List.of(TOO_LATE) : List.of(),
@@ -89,7 +92,7 @@ final class CardToCall {
                         models.stream()
                                 .map(m -> new NowView.Choice(m.id(), m.name()))
                                 .toList(),
-                        choices(motors),
+                        choices(motors, coming),
                         List.of(),
                         WindingPlaces.ONE,
                         List.of(),
@@ -133,11 +136,12 @@ final class CardToCall {
                         .isPresent();
     }
 
+    /** @param spare which of the motors that can be flown it is: the first where the planned one is not ready */
     private List<NowView.Line> lines(
-            EntryAdded entry, List<MotorsAtHand.Offer> motors, Optional<WindowAdded> window, long nowMs) {
+            EntryAdded entry, List<MotorsAtHand.Offer> motors, int spare, Optional<WindowAdded> window, long nowMs) {
         List<NowView.Line> lines = new ArrayList<>();
-        if (motors.size() > 1 && motors.get(1).isFree()) {
-            lines.add(new NowView.Line("spare", motors.get(1).motor().tag()));
+        if (motors.size() > spare && motors.get(spare).isFree()) {
+            lines.add(new NowView.Line("spare", motors.get(spare).motor().tag()));
         }
         if (entry.own() && motors.isEmpty()) {
             lines.add(NoMotor.line(tx, entry, false));
@@ -160,11 +164,16 @@ final class CardToCall {
         return lines;
     }
 
-    /** The first is what it is called with unless somebody chooses: none that another entry needs. */
-    private List<NowView.Choice> choices(List<MotorsAtHand.Offer> motors) {
+    /** The first is what it is called with unless somebody chooses: none that another entry needs, or while the plan's waits. */
+    private List<NowView.Choice> choices(List<MotorsAtHand.Offer> motors, Optional<ComingMotor> coming) {
         List<NowView.Choice> choices =
                 new ArrayList<>(motors.stream().map(this::choice).toList());
-        if (!motors.isEmpty() && MotorsAtHand.assigned(motors).isEmpty()) {
+        if (coming.isPresent()) {
+            choices.add(
+                    0,
+                    new NowView.Choice(
+                            "", "none yet, by the plan: " + coming.get().words()));
+        } else if (!motors.isEmpty() && MotorsAtHand.assigned(motors).isEmpty()) {
             choices.add(0, NONE_FREE);
         }
         return choices;

@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.MotorChoice;
 import org.skeinday.attempt.MotorShares;
@@ -38,7 +40,14 @@ public final class MotorsAtHand {
             new FlightForecast.NotKnown("it cannot be computed just now, the log has the reason");
 
     private final Tx tx;
+    private final List<MotorLife> all;
+
+    /** Without those that are out or gritty. */
     private final List<MotorLife> motors;
+
+    /** By event. */
+    private final Map<String, Set<String>> inHand = new HashMap<>();
+
     private final MotorUses uses;
     private final ForecastFlights flights;
 
@@ -66,16 +75,58 @@ public final class MotorsAtHand {
     /** Reads the motors once, for every entry that is asked about. */
     public MotorsAtHand(Tx tx) {
         this.tx = tx;
-        this.motors = MotorLifeStore.all(tx).stream()
+        this.all = MotorLifeStore.all(tx);
+        this.motors = all.stream()
                 .filter(life -> !life.stage().isOut() && life.stage() != MotorStage.GRITTY)
                 .toList();
         this.uses = MotorUseStore.all(tx);
         this.flights = new ForecastFlights(tx, uses);
     }
 
-    /** Those that it may fly with when its window comes: as {@link #offers}, and those that are handed in until then. */
+    /**
+     * Those that it may fly with when its window comes: as {@link #offers}, and those that are handed in until then; after them
+     * what other entries need, last what was just wound or flown and comes ready later.
+     */
     public List<MotorLife> planned(EntryAdded entry, List<ModelAdded> models) {
-        return ranked(entry, models, motors).stream().map(Ranked::life).toList();
+        return ranked(entry, models, motors).stream()
+                .map(Ranked::life)
+                .sorted(Comparator.comparingInt(life ->
+                        comesLater(entry, life) ? 2 : neededBy(life, entry).isPresent() ? 1 : 0))
+                .toList();
+    }
+
+    /** Just off a wind or a flight: it is run back and rests before it may be wound. What an attempt has in hand is its own. */
+    public boolean comesLater(EntryAdded entry, MotorLife life) {
+        return switch (life.stage()) {
+            case WOUND, ON_MODEL, FLOWN, RUN_BACK, RESTING ->
+                !life.handedIn() && !inHand(entry).contains(life.motor().id());
+            default -> false;
+        };
+    }
+
+    /** The motor that the plan in force has for an attempt and that may not be wound yet; empty where it may, or never. */
+    Optional<MotorLife> plannedLater(EntryAdded entry, AttemptNumber number) {
+        return Assignments.plannedMotor(tx, entry, number)
+                .flatMap(tag -> fitting(entry, motors).stream()
+                        .filter(life -> life.motor().tag().equals(tag))
+                        .findFirst())
+                .filter(life -> !isFlyable(entry, life));
+    }
+
+    /** All that turn as its model does and are its own or, where it has declared none, the team's, whatever their state. */
+    List<MotorLife> fitting(EntryAdded entry) {
+        return fitting(entry, all);
+    }
+
+    private List<MotorLife> fitting(EntryAdded entry, List<MotorLife> among) {
+        return ranked(entry, ModelStore.ofEntry(tx, entry.id()), among).stream()
+                .map(Ranked::life)
+                .toList();
+    }
+
+    /** Name of the other entry whose next motor or spare it is. */
+    Optional<String> neededBy(MotorLife life, EntryAdded notThis) {
+        return shares(notThis).neededBy(life.motor().id(), notThis.id()).map(this::name);
     }
 
     /** The same for a page that people work on: none where it cannot be found out, which the log then says why. */
@@ -100,13 +151,21 @@ public final class MotorsAtHand {
     }
 
     /**
-     * What is assigned to it and to no other entry: the motor of the attempt that it calls next, the spare, further ones; the
-     * spare first where an attempt has its motor. Fewer where the team has no more.
+     * What is assigned to it and to no other entry: the motor of the attempt that it calls next, also where the plan in force
+     * has one that comes ready later, the spare, further ones; the spare first where an attempt has its motor. Fewer where the
+     * team has no more.
      */
     public List<MotorAdded> own(EntryAdded entry) {
-        return shares(entry).of(entry.id()).stream()
-                .flatMap(id -> motors.stream().map(MotorLife::motor).filter(m -> m.id().equals(id)))
-                .toList();
+        Stream<MotorAdded> planned = isUnderWay(entry)
+                ? Stream.empty()
+                : plannedLater(entry, AttemptNumbers.next(tx, entry)).map(MotorLife::motor).stream();
+        Stream<MotorAdded> shared = shares(entry).of(entry.id()).stream()
+                .flatMap(id -> motors.stream().map(MotorLife::motor).filter(m -> m.id().equals(id)));
+        return Stream.concat(planned, shared).toList();
+    }
+
+    private boolean isUnderWay(EntryAdded entry) {
+        return today().filter(day -> day.hasMotorInHand(entry)).isPresent();
     }
 
     /**
@@ -159,7 +218,7 @@ public final class MotorsAtHand {
                 .toList();
         return new MotorShares.Asks(
                 entry.id(),
-                today().filter(day -> day.hasMotorInHand(entry)).isPresent(),
+                isUnderWay(entry),
                 Assignments.plannedMotor(tx, entry, AttemptNumbers.next(tx, entry))
                         .flatMap(tag ->
                                 free.stream().filter(m -> m.tag().equals(tag)).findFirst())
@@ -169,15 +228,23 @@ public final class MotorsAtHand {
     }
 
     private List<Ranked> flyable(EntryAdded entry, List<ModelAdded> models) {
-        Set<String> inHand = MotorsInHand.byMotor(tx, entry.eventId()).keySet();
         return ranked(
                 entry,
                 models,
-                motors.stream()
-                        .filter(life -> life.whyNotFlown().isEmpty())
-                        .filter(life -> !life.stage().isLoaded() && life.stage() != MotorStage.FLOWN)
-                        .filter(life -> !inHand.contains(life.motor().id()))
-                        .toList());
+                motors.stream().filter(life -> isFlyable(entry, life)).toList());
+    }
+
+    boolean isFlyable(EntryAdded entry, MotorLife life) {
+        return life.whyNotFlown().isEmpty()
+                && !life.stage().isOut()
+                && !life.stage().isLoaded()
+                && life.stage() != MotorStage.FLOWN
+                && !inHand(entry).contains(life.motor().id());
+    }
+
+    Set<String> inHand(EntryAdded entry) {
+        return inHand.computeIfAbsent(
+                entry.eventId(), event -> MotorsInHand.byMotor(tx, event).keySet());
     }
 
     private List<Ranked> ranked(EntryAdded entry, List<ModelAdded> models, List<MotorLife> among) {

@@ -16,8 +16,9 @@ import org.skeinday.platform.db.Tx;
  * @param title entry and attempt
  * @param motor its tag; empty for none
  * @param spare its tag; empty for none
+ * @param first what keeps the motor that the plan has, as a sentence without its end; empty where it may be wound at once
  */
-public record NextMotors(String title, String motor, String spare) {
+public record NextMotors(String title, String motor, String spare, String first) {
     /** Of the event at hand, in the order in which the attempts come. */
     public static List<NextMotors> read(Tx tx) {
         return Today.read(tx).stream()
@@ -40,13 +41,20 @@ public record NextMotors(String title, String motor, String spare) {
                         .orElseGet(() ->
                                 entry.name() + ", " + today.nextNumber(entry).words()),
                 tags.isEmpty() ? "" : tags.get(0),
-                tags.size() < 2 ? "" : tags.get(1));
+                tags.size() < 2 ? "" : tags.get(1),
+                open.isPresent()
+                        ? ""
+                        : ComingMotor.of(tx, atHand, entry, today.nextNumber(entry))
+                                .map(ComingMotor::words)
+                                .orElse(""));
     }
 
     /** Both, as a page says them. */
     public String words() {
         return motor.isEmpty()
                 ? "no motor that can be flown"
-                : "motor " + motor + (spare.isEmpty() ? ", no spare" : ", spare " + spare);
+                : "motor " + motor
+                        + (spare.isEmpty() ? ", no spare" : ", spare " + spare)
+                        + (first.isEmpty() ? "" : ": " + first);
     }
 }

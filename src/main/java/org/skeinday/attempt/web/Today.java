@@ -18,6 +18,7 @@ import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Protest;
 import org.skeinday.attempt.ResultSheet;
+import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.FlightWindows;
 import org.skeinday.attempt.store.HallWindows;
 import org.skeinday.attempt.store.LiveAttempts;
@@ -39,6 +40,7 @@ import org.skeinday.timing.FlightWindow;
  * The day at hand as one snapshot: the latest event that is no practice, its entries, windows and attempts.
  *
  * @param hall whether it stands still: then no window runs
+ * @param plannedWinds when the plan in force has winding begin, by entry's name and the rules' number
  */
 record Today(
         EventAdded event,
@@ -48,6 +50,7 @@ record Today(
         List<AttemptNow> attempts,
         Map<String, LiveAttempt> byId,
         HallWindows hall,
+        Map<String, Long> plannedWinds,
         long nowMs) {
 
     static final String NO_EVENT = "There is no day yet. On the page Prepare a coach sets one up in about ten minutes.";
@@ -72,6 +75,7 @@ record Today(
                 known.stream().map(AttemptEvidence::now).toList(),
                 known.stream().map(LiveAttempt::of).collect(Collectors.toMap(LiveAttempt::id, Function.identity())),
                 HallWindows.of(tx, event.id()),
+                Assignments.plannedWinds(tx, event.id()),
                 nowMs);
     }
 
@@ -245,43 +249,19 @@ record Today(
                 : "Every entry has had its attempts.";
     }
 
-    private static int callOrder(EntryAdded entry) {
+    static int callOrder(EntryAdded entry) {
         Integer order = entry.callOrder();
         return order == null ? Integer.MAX_VALUE : order;
     }
 
-    /** In one window all fly in turn: who has had fewer comes first. */
-    private int flightsHad(EntryAdded entry) {
-        return event.attempts() - tally(entry).flightsLeft();
-    }
-
-    /**
-     * The entry whose window closes first among those still to come; within one window who has had fewer flights, then by
-     * the call order, own entries before others.
-     */
+    /** The entry whose attempt comes next. */
     Optional<EntryAdded> nextEntry(long nowMs) {
-        return entries.stream()
-                .filter(this::hasAttemptLeft)
-                .filter(e -> window(e, nowMs).map(w -> w.closesAtMs() > nowMs).orElse(true))
-                .min(byTurn());
-    }
-
-    private Comparator<EntryAdded> byTurn() {
-        return Comparator.comparingLong(
-                        (EntryAdded e) -> window(e).map(WindowAdded::closesAtMs).orElse(Long.MAX_VALUE))
-                .thenComparing(this::flightsHad)
-                .thenComparing(Today::callOrder)
-                .thenComparing(e -> !e.own())
-                .thenComparing(EntryAdded::name);
+        return new TurnOrder(this).next(nowMs);
     }
 
     /** Own entries that may still fly, in the order in which their next attempts come. */
     List<EntryAdded> ownByTurn() {
-        return entries.stream()
-                .filter(EntryAdded::own)
-                .filter(this::mayStillFly)
-                .sorted(byTurn())
-                .toList();
+        return new TurnOrder(this).own();
     }
 
     /** Whether an attempt of it is under way that has a motor. */

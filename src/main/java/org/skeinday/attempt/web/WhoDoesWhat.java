@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.skeinday.attempt.Assigned;
 import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.store.Assignments;
@@ -50,8 +51,24 @@ public final class WhoDoesWhat {
                 new NowView.Line("loads / releases", who("loads") + " / " + who("releases")));
     }
 
-    /** Those whom somebody named for this attempt before its winding began: nothing that comes later changes it. */
-    List<NowView.Line> saidByHand() {
+    /** Of an attempt that is over: what nothing that comes later changes, which records of before say of hands alone. */
+    List<NowView.Line> then() {
+        boolean kept = byTask.values().stream().anyMatch(task -> task.source() == Assigned.Source.KEPT);
+        return kept
+                ? List.of(
+                        new NowView.Line("wound / read", named("winds", "reads")),
+                        new NowView.Line("loaded / released", named("loads", "releases")))
+                : saidByHand();
+    }
+
+    /** A dash where nobody was. */
+    private String named(String one, String other) {
+        return Stream.of(one, other)
+                .map(task -> assigned(task).isNamed() ? who(task) : "\u2013")
+                .collect(Collectors.joining(" / "));
+    }
+
+    private List<NowView.Line> saidByHand() {
         String said = byTask.entrySet().stream()
                 .filter(task -> task.getValue().source() == Assigned.Source.BY_HAND)
                 .map(task -> task.getKey() + " " + who(task.getKey()))

@@ -14,6 +14,7 @@ import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.ChooseStation;
 import org.skeinday.attempt.action.GiveUpAttempt;
+import org.skeinday.attempt.action.HandsThen;
 import org.skeinday.attempt.action.PhaseGate;
 import org.skeinday.attempt.action.PlaceHeld;
 import org.skeinday.attempt.action.StopHall;
@@ -128,6 +129,7 @@ public final class BeginWind {
         List<Fact> facts = new ArrayList<>(spare ? List.of() : ChooseStation.stays(attempt.id(), station));
         facts.addAll(wound(tx, attempt, begun(tx, context, attempt, life.motor(), station.orElse(null), atMs)));
         if (!spare && Attempt.of(attempt) instanceof CalledAttempt called) {
+            facts.addAll(HandsThen.kept(tx, attempt));
             facts.add(Fact.of("attempt.moved", called.startWinding(atMs)));
             facts.add(PhaseGate.acted(context, attempt.id(), AttemptAct.FIRST_TURN));
         }

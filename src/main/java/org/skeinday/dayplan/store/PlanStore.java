@@ -151,7 +151,8 @@ public final class PlanStore {
                 about.attempt(),
                 task.motor(),
                 about.part() == Part.WIND ? first : null,
-                about.part() == Part.LOAD ? first : null);
+                about.part() == Part.LOAD ? first : null,
+                about.part() == Part.WIND ? (Long) task.startMs() : null);
     }
 
     private static Assignments.Planned both(Assignments.Planned one, Assignments.Planned other) {
@@ -159,10 +160,11 @@ public final class PlanStore {
                 one.name(),
                 either(one.motor(), other.motor()),
                 either(one.winds(), other.winds()),
-                either(one.loads(), other.loads()));
+                either(one.loads(), other.loads()),
+                either(one.windMs(), other.windMs()));
     }
 
-    private static @Nullable String either(@Nullable String one, @Nullable String other) {
+    private static <T> @Nullable T either(@Nullable T one, @Nullable T other) {
         return one == null ? other : one;
     }
 

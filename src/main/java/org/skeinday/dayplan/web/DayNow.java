@@ -23,6 +23,7 @@ import org.skeinday.platform.db.Tx;
  * @param crew ids of everybody who helps with the event
  * @param entryNames of own entries, by id
  * @param isOnlyOthers whether there are entries and none of them is own
+ * @param ready when motors that may not be wound at once may be, ms since 1970 UTC, by tag
  * @param taken the plan in force, null before the first
  */
 record DayNow(
@@ -34,6 +35,7 @@ record DayNow(
         List<String> crew,
         SortedMap<String, String> entryNames,
         boolean isOnlyOthers,
+        SortedMap<String, Long> ready,
         @Nullable PlanTaken taken) {
     static Optional<DayNow> read(Tx tx, long nowMs) {
         return EventStore.next(tx).map(event -> new PlanDayReader(tx, event, nowMs).read());

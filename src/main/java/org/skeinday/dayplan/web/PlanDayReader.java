@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -65,6 +66,7 @@ final class PlanDayReader {
     private final List<AttemptNow> attempts;
     private final Map<String, StepTimes> told = new TreeMap<>();
     private final MotorsAtHand motors;
+    private final Map<Wait.Name, Wait> waits;
     private final List<Setback> setbacks;
     private final @Nullable PlanTaken taken;
     private final List<EntryAdded> entries;
@@ -78,6 +80,7 @@ final class PlanDayReader {
         this.rules = FlightRulesStore.of(tx, event.id());
         this.attempts = AttemptStore.ofEvent(tx, event.id());
         this.motors = new MotorsAtHand(tx);
+        this.waits = MotorLifeStore.waits(tx);
         this.taken = PlanStore.inForce(tx, event.id()).orElse(null);
         this.setbacks = PlanStore.setbacks(tx, event.id());
         List<EntryAdded> all = EntryStore.ofEvent(tx, event.id());
@@ -106,6 +109,7 @@ final class PlanDayReader {
                 helpers.stream().map(CrewAdded::personId).distinct().toList(),
                 names,
                 isOnlyOthers,
+                ready(),
                 taken);
     }
 
@@ -178,7 +182,30 @@ final class PlanDayReader {
                         ? List.of()
                         : new PartsBegun(tx, taken, setbacks, nowMs)
                                 .of(told.get(open.id()), zero, flies.entry(), number),
-                open == null ? benchSeconds(flies.motors()) : 0);
+                open == null ? benchSeconds(flies.motors()) : 0,
+                open == null ? motorFrom(flies, zero) : 0);
+    }
+
+    /** Where all of its motors are just off a wind or a flight: when the first of them may be wound again, in seconds. */
+    private long motorFrom(Flies flies, long zero) {
+        boolean later = flies.motors().stream().allMatch(life -> motors.comesLater(flies.entry(), life));
+        OptionalLong least = flies.motors().stream().mapToLong(this::leastS).min();
+        return later && least.isPresent() ? (nowMs - zero) / 1000 + least.getAsLong() : 0;
+    }
+
+    private long leastS(MotorLife life) {
+        return BenchWork.of(life, waits, nowMs).leastS();
+    }
+
+    /** Those that may not be wound at once, with when they may, ms since 1970 UTC, by tag. */
+    private SortedMap<String, Long> ready() {
+        SortedMap<String, Long> ready = new TreeMap<>();
+        for (EntryAdded entry : entries) {
+            motors.planned(entry, ModelStore.ofEntry(tx, entry.id())).stream()
+                    .filter(life -> motors.comesLater(entry, life) && leastS(life) > 0)
+                    .forEach(life -> ready.put(life.motor().tag(), nowMs + leastS(life) * 1000));
+        }
+        return ready;
     }
 
     /** The least that any of these needs, where all are handed in: nothing may be done to them before. */
@@ -186,11 +213,7 @@ final class PlanDayReader {
         if (planned.isEmpty() || !planned.stream().allMatch(MotorLife::handedIn)) {
             return 0;
         }
-        Map<Wait.Name, Wait> waits = MotorLifeStore.waits(tx);
-        return planned.stream()
-                .mapToLong(life -> BenchWork.of(life, waits, nowMs).leastS())
-                .min()
-                .orElse(0);
+        return planned.stream().mapToLong(this::leastS).min().orElse(0);
     }
 
     private SortedMap<String, Integer> ranked(List<MotorLife> hand, @Nullable AttemptNow open) {

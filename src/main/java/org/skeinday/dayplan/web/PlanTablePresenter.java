@@ -34,10 +34,20 @@ final class PlanTablePresenter {
                 words.clock(task.startMs()) + " – " + words.clock(task.endMs()),
                 words.task(task.task()),
                 words.people(task),
-                task.motor() == null ? "" : task.motor(),
+                motor(task),
                 latest.isEmpty() || begun ? "" : words.clock(day.ms(latest.getAsLong())),
                 left.isEmpty() || begun ? "" : DayWords.lasting(left.getAsLong()),
                 task.endMs() <= nowMs ? "done" : task.startMs() <= nowMs ? "now" : "");
+    }
+
+    /** With when it may be wound, where it may not be at once: by then, or later than planned. */
+    private String motor(PlanTaken.Planned task) {
+        String motor = task.motor();
+        Long ready = motor == null ? null : day.ready().get(motor);
+        if (motor == null || ready == null || task.startMs() < nowMs) {
+            return motor == null ? "" : motor;
+        }
+        return motor + (ready <= task.startMs() ? ", ready from " : ", not ready before ") + words.clock(ready);
     }
 
     /** What a person does from now on; an absence is nothing that is done. @param person id, empty for nobody */

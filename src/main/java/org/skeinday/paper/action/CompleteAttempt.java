@@ -15,6 +15,7 @@ import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.action.CameFrom;
+import org.skeinday.attempt.action.HandsThen;
 import org.skeinday.attempt.action.PhaseGate;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlightWindows;
@@ -104,6 +105,7 @@ final class CompleteAttempt {
         long atMs = context.now().toEpochMilli();
         Attempt attempt = Attempt.of(now);
         if (attempt instanceof Attempt.BeforeRelease before) {
+            facts.addAll(HandsThen.kept(tx, now));
             String motor = card.motorId();
             if (motor != null && !motor.equals(now.motorId())) {
                 facts.add(Fact.of("attempt.motor", before.take(motor, atMs)));

@@ -2,7 +2,9 @@ package org.skeinday.paper.web;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +25,7 @@ import org.skeinday.attempt.store.HallWindows;
 import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.store.Stations;
 import org.skeinday.attempt.store.StepsStore;
+import org.skeinday.attempt.web.ComingMotor;
 import org.skeinday.attempt.web.HallLines;
 import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.attempt.web.WhoDoesWhat;
@@ -35,6 +38,7 @@ import org.skeinday.contest.WindowAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.FlightRulesStore;
 import org.skeinday.contest.store.ModelStore;
+import org.skeinday.motor.Direction;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.paper.AttemptCard;
 import org.skeinday.paper.AttemptCard.Line;
@@ -84,10 +88,17 @@ final class Cards {
                         .map(MotorsAtHand.Offer::motor)
                         .toList();
                 AttemptNumber number = next(own);
+                Map<String, Integer> onCards = new HashMap<>();
                 for (int i = 0; i < left; i++) {
                     List<MotorAdded> order = plannedFirst(entry, number, motors, flyable, i);
-                    cards.add(card(
-                            entry, number, motor(order, 0), order.size() > 1 ? motor(order, 1) : Optional.empty()));
+                    Optional<ComingMotor> coming = ComingMotor.of(tx, atHand, entry, number);
+                    coming.ifPresent(planned -> first(order, planned.motor()));
+                    Optional<MotorAdded> first = motor(order, 0);
+                    Optional<MotorAdded> spare = order.size() > 1 ? motor(order, 1) : Optional.empty();
+                    String how = coming.map(ComingMotor::words)
+                            .orElseGet(() -> first.isPresent() ? "" : ComingMotor.whyNone(tx, atHand, entry));
+                    cards.add(card(entry, number, new Flown(first, spare, how, onCards)));
+                    first.ifPresent(motor -> onCards.merge(motor.id(), 1, Integer::sum));
                     number = number.following();
                 }
             }
@@ -109,11 +120,28 @@ final class Cards {
         Assignments.plannedMotor(tx, entry, number)
                 .flatMap(
                         tag -> flyable.stream().filter(m -> m.tag().equals(tag)).findFirst())
-                .ifPresent(planned -> {
-                    order.remove(planned);
-                    order.add(0, planned);
-                });
+                .ifPresent(planned -> first(order, planned));
         return order;
+    }
+
+    private static void first(List<MotorAdded> order, MotorAdded motor) {
+        order.remove(motor);
+        order.add(0, motor);
+    }
+
+    /**
+     * With what the attempt of a card is flown.
+     *
+     * @param how why there is no motor, or what keeps the one that the plan has; empty for nothing
+     * @param onCards how often earlier cards of the entry have a motor, by its id
+     */
+    private record Flown(
+            Optional<MotorAdded> motor, Optional<MotorAdded> spare, String how, Map<String, Integer> onCards) {
+        /** In the line of the motor. @param named the motor with its use */
+        String words(Optional<String> named) {
+            return named.map(motor -> how.isEmpty() ? motor : motor + ". " + how)
+                    .orElse("none can be flown now: " + how);
+        }
     }
 
     private static Optional<MotorAdded> motor(List<MotorAdded> motors, int i) {
@@ -121,24 +149,30 @@ final class Cards {
     }
 
     /** The use that its next winding will be: the plan on the card is made for it. */
-    private String withUse(MotorAdded motor) {
-        return motor.tag() + ", use " + (uses.of(motor.id()) + 1);
+    private String withUse(MotorAdded motor, Map<String, Integer> onCards) {
+        return motor.tag() + ", use " + (uses(motor, onCards) + 1);
     }
 
-    private AttemptCard card(
-            EntryAdded entry, AttemptNumber number, Optional<MotorAdded> motor, Optional<MotorAdded> spare) {
+    /** When earlier cards are flown as they say. */
+    private int uses(MotorAdded motor, Map<String, Integer> onCards) {
+        return uses.of(motor.id()) + onCards.getOrDefault(motor.id(), 0);
+    }
+
+    private AttemptCard card(EntryAdded entry, AttemptNumber number, Flown flown) {
+        Optional<MotorAdded> motor = flown.motor();
         @Nullable
         ModelAdded model =
                 ModelStore.ofEntry(tx, entry.id()).stream().findFirst().orElse(null);
         List<Line> lines = new ArrayList<>();
         lines.add(new Line("Model", model == null ? "" : model.name()));
-        lines.add(new Line("Motor", motor.map(this::withUse).orElse("")));
-        lines.add(new Line("Spare", spare.map(this::withUse).orElse("")));
+        lines.add(new Line("Motor", flown.words(motor.map(m -> withUse(m, flown.onCards())))));
+        lines.add(new Line(
+                "Spare", flown.spare().map(m -> withUse(m, flown.onCards())).orElse("")));
         tasks(entry, number, lines);
         WindingPlaces.next(tx, entry).ifPresent(l -> lines.add(new Line(capital(l.label()), l.value())));
         Optional<MotorPlan> plan = motor.map(m -> Apart.made(
                 "The winding plan",
-                () -> Aims.planAhead(tx, entry, number, m, model, uses.of(m.id())),
+                () -> Aims.planAhead(tx, entry, number, m, model, uses(m, flown.onCards())),
                 words -> MotorPlan.none("cannot be computed just now")));
         List<Line> marks = new ArrayList<>();
         UnitSystem there = Stations.units(tx, entry, null, units);
@@ -150,7 +184,10 @@ final class Cards {
                 number.rule(),
                 entry.name() + ", " + number.words(),
                 event.name(),
-                motor.map(m -> m.turns().withArrow()).orElse(""),
+                motor.map(MotorAdded::turns)
+                        .or(() -> Optional.ofNullable(model).map(ModelAdded::turns))
+                        .map(Direction::withArrow)
+                        .orElse(""),
                 lines,
                 marks,
                 CardOrder.after(event).stream().map(CardOrder::label).toList(),

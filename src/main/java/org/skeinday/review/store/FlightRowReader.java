@@ -28,6 +28,7 @@ import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.StepTimes;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.WatchJudged;
+import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptNumbers;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlightStore;
@@ -72,7 +73,11 @@ final class FlightRowReader {
     private final Map<String, StepTimes> steps;
     private final Map<String, List<ReadingTaken>> readings;
     private final Map<String, List<WatchJudged>> judged;
-    private final Map<String, String> winders = new HashMap<>();
+    private final Map<String, String> winders;
+
+    /** By entry, for attempts whose record does not keep who wound. */
+    private final Map<String, String> usualWinders = new HashMap<>();
+
     private final Map<String, WindBegun> winds = new HashMap<>();
     private final Map<String, Long> planned = new HashMap<>();
     private final MotorUses uses;
@@ -100,9 +105,10 @@ final class FlightRowReader {
         this.steps = by(StepsStore.ofOwn(tx), StepTimes::attempt);
         this.readings = OwnReadings.standing(tx);
         this.judged = OwnReadings.judged(tx);
+        this.winders = Assignments.kept(tx, WINDS);
         EntryStore.tasks(tx).stream()
                 .filter(t -> t.task().equals(WINDS))
-                .forEach(t -> winders.put(t.entryId(), t.personId()));
+                .forEach(t -> usualWinders.put(t.entryId(), t.personId()));
         WindStore.begun(tx).stream()
                 .filter(w -> w.attemptId() != null)
                 .forEach(w -> winds.put(w.attemptId() + " " + w.motorId(), w));
@@ -147,7 +153,7 @@ final class FlightRowReader {
 
     private FlightContext flown(Flight flight, @Nullable EventAdded event, @Nullable AttemptImported attempt) {
         @Nullable EntryAdded entry = attempt == null ? null : entries.get(attempt.entryId());
-        @Nullable String winder = entry == null ? null : winders.get(entry.id());
+        @Nullable String winder = entry == null ? null : winder(flight, entry);
         String motor = String.valueOf(flight.motorId());
         return new FlightContext(
                 event == null ? null : new Named(event.id(), event.name()),
@@ -155,7 +161,12 @@ final class FlightRowReader {
                 models.get(String.valueOf(flight.modelId())),
                 motors.motor(motor),
                 motors.batch(motor),
-                winder == null ? null : new Named(winder, people.getOrDefault(winder, "someone")));
+                winder == null || winder.isEmpty() ? null : new Named(winder, people.getOrDefault(winder, "someone")));
+    }
+
+    private @Nullable String winder(Flight flight, EntryAdded entry) {
+        @Nullable String then = winders.get(flight.id());
+        return then == null ? usualWinders.get(entry.id()) : then;
     }
 
     private Wound wound(Flight flight, @Nullable PracticeFlown practice) {
