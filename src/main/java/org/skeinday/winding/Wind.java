@@ -125,26 +125,12 @@ public record Wind(
      * stop was not tapped, the back-off tells it. Empty while it is wound.
      */
     public Optional<Long> heldSince() {
-        WindTimes times = WindTimes.said(phases);
-        Long last = times.stopped() == null ? times.backedOff() : times.stopped();
-        String as = times.stopped() == null ? WindPhase.BACKED_OFF : WindPhase.STOPPED;
-        return phases.stream()
-                .filter(tap -> tap.phase().equals(as) && last != null && tap.elapsedMs() == last)
-                .map(WindPhase::atMs)
-                .findFirst();
+        return WindHold.since(phases);
     }
 
     /** Whether somebody said that more turns go on after all, and no last turn since. */
     public boolean turnsGoOn() {
-        boolean broke = false;
-        boolean again = false;
-        for (WindPhase tap : phases) {
-            boolean takesBack = broke && tap.phase().equals(WindPhase.AGAIN); // a mistaken break puts nothing on
-            broke = tap.phase().equals(WindPhase.BROKE) || broke && !takesBack;
-            again = tap.phase().equals(WindPhase.AGAIN) && !takesBack
-                    || again && !tap.phase().equals(WindPhase.STOPPED);
-        }
-        return again && heldSince().isEmpty();
+        return WindHold.turnsGoOn(phases);
     }
 
     /** Whether its turns enter fits; of what was read of the needle the doubts have a word too. */

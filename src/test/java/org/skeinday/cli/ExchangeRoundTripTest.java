@@ -244,6 +244,6 @@ class ExchangeRoundTripTest {
                 CLOCK,
                 new SecureRandom());
         assertEquals(List.of(), taken.errors());
-        assertTrue(export(one).get("motors.csv").contains("Z1,A,Reedbank Rotors,cw,18 in,1.6 g,,0,,,,,,,,,\n"));
+        assertTrue(export(one).get("motors.csv").contains("Z1,A,Reedbank Rotors,cw,18 in,1.6 g,,0,,,,,,,,,,,\n"));
     }
 }

@@ -6,16 +6,12 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.action.AimActions;
 import org.skeinday.attempt.action.AskedOnce;
-import org.skeinday.attempt.action.CallAttempt;
 import org.skeinday.attempt.action.GiveUpAttempt;
 import org.skeinday.attempt.action.JudgeWatch;
-import org.skeinday.attempt.action.TypeWatchTime;
-import org.skeinday.attempt.store.Assignments;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.TermsStore;
@@ -57,7 +53,7 @@ public final class NowPages {
         routes.get("/", Role.VIEWER, ctx -> page.show(ctx, "Now", "attempt/now.jte", alike(ctx)));
         routes.get("/now", Role.VIEWER, this::fresh);
         routes.advice("/attempt/plan", Role.VIEWER, this::plan);
-        routes.post("/attempt/call", Role.CAPTAIN, ctx -> deed(ctx, "attempt.call", call(ctx)));
+        routes.post("/attempt/call", Role.CAPTAIN, ctx -> deed(ctx, "attempt.call", NowForms.call(record, ctx)));
         plain(routes, "/attempt/move", "attempt.move", "attempt", "to", "seen");
         routes.post(
                 "/attempt/give-up",
@@ -104,10 +100,10 @@ public final class NowPages {
         routes.post(
                 "/attempt/type-time",
                 Role.CAPTAIN,
-                ctx -> deed(ctx, "watch.type", typedTime(ctx, field(ctx, "attempt"))));
-        routes.post("/attempt/name-hands", Role.CAPTAIN, ctx -> deed(ctx, "attempt.name-hands", hands(ctx)));
+                ctx -> deed(ctx, "watch.type", NowForms.typedTime(ctx, field(ctx, "attempt"))));
+        routes.post("/attempt/name-hands", Role.CAPTAIN, ctx -> deed(ctx, "attempt.name-hands", NowForms.hands(ctx)));
         plain(routes, "/window/starts", "window.start", "entry");
-        routes.post("/window/moved", Role.CAPTAIN, ctx -> deed(ctx, "window.move", moved(ctx)));
+        routes.post("/window/moved", Role.CAPTAIN, ctx -> deed(ctx, "window.move", NowForms.moved(ctx)));
         plain(routes, "/attempt/more-turns", "attempt.more-turns", "attempt", "seen");
         plain(
                 routes,
@@ -119,7 +115,7 @@ public final class NowPages {
                 AskedOnce.FIELD);
         plain(routes, "/attempt/take-back", "attempt.take-back", "attempt", "seen");
         plain(routes, "/attempt/collision", "attempt.collision", Map.of("to", "say"), "attempt");
-        routes.post("/attempt/aloft", Role.CAPTAIN, ctx -> deed(ctx, "attempt.aloft", aloft(ctx)));
+        routes.post("/attempt/aloft", Role.CAPTAIN, ctx -> deed(ctx, "attempt.aloft", NowForms.aloft(ctx)));
         plain(routes, "/event/use", "event.use", "event");
         plain(
                 routes,
@@ -143,62 +139,6 @@ public final class NowPages {
             renamed.forEach((name, inAct) -> content.put(inAct, field(ctx, name)));
             deed(ctx, kind, content);
         });
-    }
-
-    private CallAttempt.Call call(Context ctx) {
-        String number = field(ctx, "number");
-        String entry = field(ctx, "entry");
-        Integer offered = number.matches("\\d{1,3}") ? Integer.valueOf(number) : null;
-        return field(ctx, "assigned").equals("yes")
-                ? record.read(tx -> AssignedCall.of(tx, entry, offered))
-                : new CallAttempt.Call(entry, ctx.formParam("model"), ctx.formParam("motor"), offered);
-    }
-
-    private static Map<String, Object> moved(Context ctx) {
-        String seconds = field(ctx, "seconds");
-        String seen = field(ctx, "seen");
-        return Map.of(
-                "entry", field(ctx, "entry"),
-                "seconds", seconds.matches("-?\\d{1,3}") ? Integer.parseInt(seconds) : 0,
-                "seen", seen.matches("\\d{1,15}") ? Long.parseLong(seen) : 0);
-    }
-
-    private static Map<String, Object> hands(Context ctx) {
-        String number = field(ctx, "number");
-        return Map.of(
-                "entry", field(ctx, "entry"),
-                "number", number.matches("\\d{1,3}") ? Integer.parseInt(number) : 0,
-                "seen", field(ctx, "hands-seen"),
-                "people",
-                        Assignments.TASKS.stream()
-                                .collect(Collectors.toMap(task -> task, task -> field(ctx, "hand-" + task))));
-    }
-
-    private static Map<String, Object> aloft(Context ctx) {
-        boolean byPerson = field(ctx, "to").equals("caught-by-person");
-        return Map.of(
-                "attempt",
-                field(ctx, "attempt"),
-                "say",
-                byPerson ? "caught" : field(ctx, "to"),
-                "by",
-                byPerson ? "person" : "building",
-                "with",
-                field(ctx, "steered"));
-    }
-
-    /** What {@code _type-time.jte} sends. */
-    static TypeWatchTime.Typed typedTime(Context ctx, String attempt) {
-        String typedSlot = field(ctx, "typed-slot");
-        int slot = typedSlot.matches("[1-9]") ? Integer.parseInt(typedSlot) : 0;
-        String[] seen = field(ctx, "typed-seen").split(" ", -1);
-        return new TypeWatchTime.Typed(
-                attempt,
-                slot,
-                field(ctx, "typed"),
-                field(ctx, "typed-at"),
-                field(ctx, AskedOnce.FIELD),
-                slot > 0 && slot <= seen.length ? seen[slot - 1] : "");
     }
 
     static String field(Context ctx, String name) {

@@ -55,7 +55,7 @@ public final class RecordPages {
         routes.post(
                 "/attempt/{id}/type-time",
                 Role.TIMEKEEPER,
-                ctx -> deed(ctx, "watch.type", NowPages.typedTime(ctx, ctx.pathParam("id"))));
+                ctx -> deed(ctx, "watch.type", NowForms.typedTime(ctx, ctx.pathParam("id"))));
         routes.post(
                 "/attempt/{id}/motor",
                 Role.CAPTAIN,

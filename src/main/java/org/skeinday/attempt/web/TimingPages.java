@@ -5,7 +5,6 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptActs;
 import org.skeinday.attempt.AttemptNow;
@@ -14,7 +13,6 @@ import org.skeinday.attempt.AttemptSigned;
 import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.Marks;
-import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.action.ResultActions;
@@ -69,7 +67,7 @@ public final class TimingPages {
                         FormActs.errors(
                                 ctx,
                                 forms.submit(
-                                        ctx, "watch.type", NowPages.typedTime(ctx, NowPages.field(ctx, "attempt"))),
+                                        ctx, "watch.type", NowForms.typedTime(ctx, NowPages.field(ctx, "attempt"))),
                                 "")));
         routes.post("/watch/sign", Role.TIMEKEEPER, this::sign);
     }
@@ -111,7 +109,7 @@ public final class TimingPages {
     private TimingView view(Context ctx, FormErrors form) {
         Caller caller = Access.callerOf(ctx);
         return record.read(tx -> Today.read(tx, clock.millis())
-                .flatMap(today -> toTime(tx, today, caller, asked(ctx))
+                .flatMap(today -> OwnWatch.toTime(tx, today, caller, asked(ctx))
                         .map(attempt -> view(tx, today, attempt, caller, askedSlot(ctx), form)))
                 .orElse(nobody(form)));
     }
@@ -162,10 +160,6 @@ public final class TimingPages {
         return today.live(attempt.id()).phase().name();
     }
 
-    private static boolean isWatchOf(Tx tx, AttemptNow attempt, Caller caller) {
-        return !WatchStore.everWatched(tx, attempt.id(), caller.device()).isEmpty();
-    }
-
     /** The attempt that was chosen beside another one, or that the form was about. */
     private static String asked(Context ctx) {
         String chosen = ctx.queryParam("attempt");
@@ -179,29 +173,9 @@ public final class TimingPages {
         return slot.matches("[1-3]") ? Integer.parseInt(slot) : 0;
     }
 
-    /**
-     * The one that was chosen where this device has a watch of it; what it times in the air, whoever is called meanwhile; else the one that was chosen, the one that it has a
-     * watch of, the most urgent one; else the one that this device has just timed: its reading stays in sight.
-     */
-    private static Optional<AttemptNow> toTime(Tx tx, Today today, Caller caller, String asked) {
-        return today.open().stream()
-                .filter(a -> a.id().equals(asked) && isWatchOf(tx, a, caller))
-                .findFirst()
-                .or(() -> today.attempts().stream()
-                        .filter(a -> name(today, a) == AttemptPhase.Name.IN_THE_AIR && isWatchOf(tx, a, caller))
-                        .findFirst())
-                .or(() ->
-                        today.open().stream().filter(a -> a.id().equals(asked)).findFirst())
-                .or(() -> today.open().stream()
-                        .filter(a -> !name(today, a).hasFlown() && isWatchOf(tx, a, caller))
-                        .findFirst())
-                .or(today::underWay)
-                .or(() -> AttemptStore.lastTimedBy(tx, today.event().id(), caller.device()));
-    }
-
     private TimingView view(Tx tx, Today today, AttemptNow attempt, Caller caller, int asked, FormErrors form) {
         List<WatchTaken> taken = WatchStore.watches(tx, attempt.id());
-        int slot = ownPlace(tx, attempt, taken, caller, asked);
+        int slot = OwnWatch.place(tx, attempt, taken, caller, asked);
         boolean givenOver = slot > 0
                 && taken.stream().noneMatch(w -> w.slot() == slot && w.device().equals(caller.device()));
         EntryAdded entry = today.entry(attempt.entryId());
@@ -230,7 +204,7 @@ public final class TimingPages {
                 SaidMeanwhile.seenWatches(tx, attempt.id(), typesTimes(today, attempt)),
                 today.live(attempt.id()).isCaught() && today.rules().hold().isPresent(),
                 places(today.event().timekeepers(), taken),
-                otherWatches(tx, today, attempt, slot, caller),
+                OwnWatch.others(tx, today, attempt, slot, caller),
                 name == AttemptPhase.Name.IN_THE_AIR && slot > 0 ? List.of() : today.beside(attempt.id()));
     }
 
@@ -282,30 +256,6 @@ public final class TimingPages {
             return -1;
         }
         return ResultRecord.signatures(tx, attempt.id()).lacks(AttemptSigned.watch(slot)) ? official : -1;
-    }
-
-    /** A place taken over by another device stays in sight here: what is tapped on it is evidence too. */
-    private static int ownPlace(Tx tx, AttemptNow attempt, List<WatchTaken> now, Caller caller, int asked) {
-        List<Integer> own = Stream.concat(
-                        now.stream(), WatchStore.everWatched(tx, attempt.id(), caller.device()).stream())
-                .filter(w -> w.device().equals(caller.device()))
-                .map(WatchTaken::slot)
-                .toList();
-        return own.contains(asked) ? asked : own.stream().findFirst().orElse(0);
-    }
-
-    /** The laptop may hold two watches, of one attempt or of two: each is one tap away, and none is forgotten. */
-    private static List<NowView.Choice> otherWatches(Tx tx, Today today, AttemptNow shown, int slot, Caller caller) {
-        return today.attempts().stream()
-                .filter(a -> today.isOpen(a) || name(today, a) == AttemptPhase.Name.LANDED)
-                .flatMap(a -> WatchStore.watches(tx, a.id()).stream()
-                        .filter(w -> w.device().equals(caller.device()))
-                        .filter(w -> !a.id().equals(shown.id()) || w.slot() != slot)
-                        .map(w -> new NowView.Choice(
-                                "attempt=" + a.id() + "&slot=" + w.slot(),
-                                "watch " + w.slot() + " of " + today.title(a) + ": "
-                                        + PhaseWords.of(today.live(a.id())))))
-                .toList();
     }
 
     private List<TimingView.Place> places(int timekeepers, List<WatchTaken> taken) {

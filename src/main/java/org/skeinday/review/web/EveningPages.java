@@ -6,10 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
-import org.skeinday.attempt.action.AfterFlight;
-import org.skeinday.attempt.action.AskedOnce;
-import org.skeinday.attempt.action.FlightWorth;
 import org.skeinday.attempt.web.ForecastWords;
 import org.skeinday.bench.web.AlonePages;
 import org.skeinday.bench.web.BenchPages;
@@ -46,6 +42,7 @@ public final class EveningPages {
     }
 
     public void register(Routes routes) {
+        new OneFlightPages(record, forms, page, clock).register(routes);
         routes.advice(
                 "/evening",
                 Role.CAPTAIN,
@@ -57,18 +54,6 @@ public final class EveningPages {
                 ctx -> page.show(
                         ctx, "Pictures", "review/pictures.jte", evening(ctx).apply(EveningPresenter::pictures)));
         routes.advice("/evening/compare", Role.CAPTAIN, this::compare);
-        routes.advice(
-                "/evening/flight/{id}",
-                Role.CAPTAIN,
-                ctx -> page.show(ctx, "Flight", "review/flight.jte", flight(ctx, FormErrors.none(), "", null)));
-        routes.post("/evening/flight/{id}", Role.CAPTAIN, ctx -> {
-            routes.refuseAdvice();
-            judge(ctx);
-        });
-        routes.post("/evening/flight/{id}/so", Role.CAPTAIN, ctx -> {
-            routes.refuseAdvice();
-            confirm(ctx);
-        });
         routes.post("/evening/word", Role.CAPTAIN, ctx -> {
             routes.refuseAdvice();
             word(ctx);
@@ -154,122 +139,16 @@ public final class EveningPages {
         page.show(ctx, "Side by side", "review/compare.jte", view);
     }
 
-    /** @param said what the last word did; empty when none was just taken */
-    private OneFlightView flight(Context ctx, FormErrors form, String problem, @Nullable String said) {
-        String id = ctx.pathParam("id");
-        FlightRow row = rows().stream()
-                .filter(r -> r.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> Refusal.notFound("There is no such flight in the record."));
-        return new OneFlightPresenter(row, clock.getZone(), ReaderUnits.of(ctx))
-                .view(form, problem, said != null, said == null ? "" : said);
-    }
-
-    /** What is forecast from a flight, to be held against what it is after a correction. */
-    private ForecastWords forecast(String flight) {
-        return ForecastWords.of(record, flight);
-    }
-
-    /** Whether a flight counts, both ways; what was counted of an official one goes with it. */
-    private void judge(Context ctx) {
-        FormErrors typed = FormErrors.of(ctx);
-        String id = ctx.pathParam("id");
-        if (typed.typed("verdict").equals("turns")) {
-            turns(ctx, typed, id);
-            return;
-        }
-        boolean valid = typed.typed("verdict").equals("valid");
-        if (!valid && typed.typed("spoilt").isBlank()) {
-            ctx.status(422);
-            form(ctx, typed.with("spoilt", "Say why it says nothing of model and motor"), "");
-            return;
-        }
-        ForecastWords before = forecast(id);
-        Answer answer = ctx.formParam("remaining") == null
-                ? forms.submit(
-                        ctx, "flight.counts", decided(typed, id, valid ? FlightWorth.COUNTS : FlightWorth.LEFT_OUT))
-                : forms.submit(ctx, "flight.told", told(typed, id, valid));
-        answered(ctx, typed, answer, before);
-    }
-
-    /** The turns left, and nothing of whether it counts: a word about that which was typed beside them waits for its key. */
-    private void turns(Context ctx, FormErrors typed, String id) {
-        OneFlightView shown = flight(ctx, FormErrors.none(), "", null);
-        if (!typed.typed("spoilt").strip().equals(shown.spoilt())
-                || !typed.typed("contact").strip().equals(shown.contact())) {
-            ctx.status(422);
-            form(ctx, typed.with("spoilt", "Say by one of the two keys whether it counts or is left out"), "");
-            return;
-        }
-        ForecastWords before = forecast(id);
-        var told = new AfterFlight.Landed(
-                id,
-                typed.typed("remaining"),
-                shown.seen().equals(FlightWorth.UNDECIDED) ? "" : shown.seen(),
-                "",
-                typed.typed().get("seen"),
-                "later",
-                typed.typed(AskedOnce.FIELD));
-        answered(ctx, typed, forms.submit(ctx, "flight.told", told), before);
-    }
-
-    private static AfterFlight.Landed told(FormErrors typed, String id, boolean valid) {
-        return new AfterFlight.Landed(
-                id,
-                typed.typed("remaining"),
-                valid ? "" : typed.typed("spoilt"),
-                valid ? "" : typed.typed("contact"),
-                typed.typed().get("seen"),
-                "yes",
-                typed.typed(AskedOnce.FIELD));
-    }
-
-    private static FlightWorth.Decided decided(FormErrors typed, String id, String verdict) {
-        String reason = typed.typedOr("reason", typed.typed("spoilt"));
-        return new FlightWorth.Decided(
-                id, verdict, reason, typed.typed("contact"), typed.typed().get("seen"));
-    }
-
-    private void confirm(Context ctx) {
-        FormErrors typed = FormErrors.of(ctx);
-        String id = ctx.pathParam("id");
-        ForecastWords before = forecast(id);
-        answered(ctx, typed, forms.submit(ctx, "flight.confirm", confirmed(ctx, id)), before);
-    }
-
-    private static FlightWorth.Confirmed confirmed(Context ctx, String flight) {
-        try {
-            return new FlightWorth.Confirmed(flight, FlightWorth.numbers(ctx.formParams("number")));
-        } catch (IllegalArgumentException e) {
-            throw Refusal.malformed("That is no number of a flight. Load the page again and repeat it.");
-        }
-    }
-
-    private void answered(Context ctx, FormErrors typed, Answer answer, ForecastWords before) {
-        String words = FormActs.words(ctx, answer);
-        if (words.isEmpty()) {
-            String changed = before.changed(forecast(ctx.pathParam("id")));
-            page.fragment(ctx, "review/_flight.jte", flight(ctx, FormErrors.none(), "", changed));
-            return;
-        }
-        Map<String, String> wrong = answer instanceof Answer.Refused refused ? refused.fields() : Map.of();
-        form(ctx, typed.withAll(wrong), wrong.isEmpty() ? words : "");
-    }
-
-    private void form(Context ctx, FormErrors typed, String problem) {
-        page.fragment(ctx, "review/_flight.jte", flight(ctx, typed, problem, null));
-    }
-
     /** One word about a flight that waits for it, said beside the others. */
     private void word(Context ctx) {
         FormErrors typed = FormErrors.of(ctx);
         String id = typed.typed("flight");
-        ForecastWords before = forecast(id);
+        ForecastWords before = ForecastWords.of(record, id);
         Answer answer = ctx.formParam("number") == null
-                ? forms.submit(ctx, "flight.counts", decided(typed, id, typed.typed("verdict")))
-                : forms.submit(ctx, "flight.confirm", confirmed(ctx, id));
+                ? forms.submit(ctx, "flight.counts", OneFlightPages.decided(typed, id, typed.typed("verdict")))
+                : forms.submit(ctx, "flight.confirm", OneFlightPages.confirmed(ctx, id));
         String problem = FormActs.words(ctx, answer);
-        String said = problem.isEmpty() ? ("Saved. " + before.changed(forecast(id))).strip() : "";
+        String said = problem.isEmpty() ? ("Saved. " + before.changed(ForecastWords.of(record, id))).strip() : "";
         page.fragment(
                 ctx,
                 "review/_evening.jte",

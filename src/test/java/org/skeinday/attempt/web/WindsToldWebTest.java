@@ -136,9 +136,9 @@ class WindsToldWebTest {
         }
         assertEquals(
                 List.of(
-                        "wind 1: motor A3",
+                        "wind 1: motor A3, at Table by the door",
                         "wind 1, broke: motor A3, at the knot",
-                        "wind 2: motor B2",
+                        "wind 2: motor B2, at Table by the door",
                         "wind 2, run back: motor B2, with 120 crank turns on"),
                 told);
     }

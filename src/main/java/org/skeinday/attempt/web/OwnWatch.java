@@ -1,0 +1,68 @@
+package org.skeinday.attempt.web;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.PhaseWords;
+import org.skeinday.attempt.WatchTaken;
+import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Caller;
+
+/** Which attempt a device times, and with which of its watches. */
+final class OwnWatch {
+    private OwnWatch() {}
+
+    /**
+     * The one that was chosen where this device has a watch of it; what it times in the air, whoever is called meanwhile; else
+     * the one that was chosen, the one that it has a watch of, the most urgent one; else the one that this device has just
+     * timed: its reading stays in sight.
+     */
+    static Optional<AttemptNow> toTime(Tx tx, Today today, Caller caller, String asked) {
+        return today.open().stream()
+                .filter(a -> a.id().equals(asked) && isWatchOf(tx, a, caller))
+                .findFirst()
+                .or(() -> today.attempts().stream()
+                        .filter(a -> today.live(a.id()).phase().name() == AttemptPhase.Name.IN_THE_AIR
+                                && isWatchOf(tx, a, caller))
+                        .findFirst())
+                .or(() ->
+                        today.open().stream().filter(a -> a.id().equals(asked)).findFirst())
+                .or(() -> today.open().stream()
+                        .filter(a -> !today.live(a.id()).phase().name().hasFlown() && isWatchOf(tx, a, caller))
+                        .findFirst())
+                .or(today::underWay)
+                .or(() -> AttemptStore.lastTimedBy(tx, today.event().id(), caller.device()));
+    }
+
+    /** A place taken over by another device stays in sight here: what is tapped on it is evidence too. */
+    static int place(Tx tx, AttemptNow attempt, List<WatchTaken> now, Caller caller, int asked) {
+        List<Integer> own = Stream.concat(
+                        now.stream(), WatchStore.everWatched(tx, attempt.id(), caller.device()).stream())
+                .filter(w -> w.device().equals(caller.device()))
+                .map(WatchTaken::slot)
+                .toList();
+        return own.contains(asked) ? asked : own.stream().findFirst().orElse(0);
+    }
+
+    /** The laptop may hold two watches, of one attempt or of two: each is one tap away, and none is forgotten. */
+    static List<NowView.Choice> others(Tx tx, Today today, AttemptNow shown, int slot, Caller caller) {
+        return today.attempts().stream()
+                .filter(a -> today.isOpen(a) || today.live(a.id()).phase().name() == AttemptPhase.Name.LANDED)
+                .flatMap(a -> WatchStore.watches(tx, a.id()).stream()
+                        .filter(w -> w.device().equals(caller.device()))
+                        .filter(w -> !a.id().equals(shown.id()) || w.slot() != slot)
+                        .map(w -> new NowView.Choice(
+                                "attempt=" + a.id() + "&slot=" + w.slot(),
+                                "watch " + w.slot() + " of " + today.title(a) + ": "
+                                        + PhaseWords.of(today.live(a.id())))))
+                .toList();
+    }
+
+    private static boolean isWatchOf(Tx tx, AttemptNow attempt, Caller caller) {
+        return !WatchStore.everWatched(tx, attempt.id(), caller.device()).isEmpty();
+    }
+}
