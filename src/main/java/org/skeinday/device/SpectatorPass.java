@@ -1,7 +1,5 @@
 package org.skeinday.device;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,8 +31,7 @@ public record SpectatorPass(String code, String own) {
 
     /** Whether a code is the one of this link. Takes the same time whatever is wrong with it. */
     public static boolean fits(JoinCode link, String code) {
-        return MessageDigest.isEqual(
-                codeOf(link).getBytes(StandardCharsets.UTF_8), code.getBytes(StandardCharsets.UTF_8));
+        return JoinCode.isSame(codeOf(link), code);
     }
 
     /** As its cookie holds it. */

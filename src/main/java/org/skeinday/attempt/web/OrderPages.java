@@ -2,8 +2,11 @@ package org.skeinday.attempt.web;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.contest.EntryAdded;
@@ -43,13 +46,16 @@ public final class OrderPages {
     }
 
     private OrderView view(Today today, long nowMs) {
-        Predicate<EntryAdded> canFly = entry ->
-                called(today, entry).isPresent() || (today.mayStillFly(entry) && !hasClosed(today, entry, nowMs));
+        Map<String, AttemptNow> called = today.open().stream()
+                .collect(Collectors.toMap(AttemptNow::entryId, Function.identity(), (urgent, other) -> urgent));
+        Map<Boolean, List<OrderView.Turn>> byOver = today.byWindow().stream()
+                .map(entry -> stand(today, entry, called.get(entry.id()), nowMs))
+                .collect(Collectors.partitioningBy(Stand::over, Collectors.mapping(Stand::turn, Collectors.toList())));
         return new OrderView(
                 finding(today, nowMs),
                 today.event().name() + (today.stopped() ? ". The hall stands still: no window runs." : ""),
-                turns(today, canFly, nowMs),
-                turns(today, canFly.negate(), nowMs));
+                byOver.getOrDefault(false, List.of()),
+                byOver.getOrDefault(true, List.of()));
     }
 
     private static String finding(Today today, long nowMs) {
@@ -61,42 +67,28 @@ public final class OrderPages {
                 .orElseGet(today::whyNone);
     }
 
-    private List<OrderView.Turn> turns(Today today, Predicate<EntryAdded> which, long nowMs) {
-        return today.byWindow().stream()
-                .filter(which)
-                .map(entry -> turn(today, entry, nowMs))
-                .toList();
-    }
+    /** @param over whether it cannot fly any more */
+    private record Stand(OrderView.Turn turn, boolean over) {}
 
-    private OrderView.Turn turn(Today today, EntryAdded entry, long nowMs) {
-        Optional<AttemptNow> called = called(today, entry);
-        return new OrderView.Turn(
-                today.window(entry, nowMs).map(this::hours).orElse(""),
+    private Stand stand(Today today, EntryAdded entry, @Nullable AttemptNow called, long nowMs) {
+        Optional<WindowAdded> window = today.window(entry, nowMs);
+        boolean hasHad = !today.mayStillFly(entry);
+        boolean closed = window.filter(w -> w.closesAtMs() <= nowMs).isPresent();
+        String state = called != null
+                ? PhaseWords.of(today.live(called.id())) + ", "
+                        + called.number().words()
+                : hasHad
+                        ? "has had its attempts"
+                        : closed
+                                ? "the window has closed"
+                                : today.nextNumber(entry).words() + " is next";
+        OrderView.Turn turn = new OrderView.Turn(
+                window.map(this::hours).orElse(""),
                 entry.name(),
                 entry.team().equals(entry.name()) ? "" : entry.team(),
-                called.map(a -> PhaseWords.of(today.live(a.id())) + ", "
-                                + a.number().words())
-                        .orElseGet(() -> waits(today, entry, nowMs)),
-                called.isPresent());
-    }
-
-    private static String waits(Today today, EntryAdded entry, long nowMs) {
-        if (!today.mayStillFly(entry)) {
-            return "has had its attempts";
-        }
-        return hasClosed(today, entry, nowMs)
-                ? "the window has closed"
-                : today.nextNumber(entry).words() + " is next";
-    }
-
-    private static Optional<AttemptNow> called(Today today, EntryAdded entry) {
-        return today.open().stream().filter(a -> a.entryId().equals(entry.id())).findFirst();
-    }
-
-    private static boolean hasClosed(Today today, EntryAdded entry, long nowMs) {
-        return today.window(entry, nowMs)
-                .filter(window -> window.closesAtMs() <= nowMs)
-                .isPresent();
+                state,
+                called != null);
+        return new Stand(turn, called == null && (hasHad || closed));
     }
 
     private String hours(WindowAdded window) {

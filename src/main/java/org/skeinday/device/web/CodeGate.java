@@ -1,8 +1,7 @@
 package org.skeinday.device.web;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
 import java.time.Clock;
+import org.skeinday.device.JoinCode;
 import org.skeinday.device.TypedCode;
 
 /**
@@ -85,7 +84,6 @@ final class CodeGate {
 
     /** In a time that does not tell how much of it was right; nothing is the same as an empty secret. */
     private static boolean isSame(String one, String secret) {
-        return !secret.isEmpty()
-                && MessageDigest.isEqual(one.getBytes(StandardCharsets.UTF_8), secret.getBytes(StandardCharsets.UTF_8));
+        return !secret.isEmpty() && JoinCode.isSame(one, secret);
     }
 }
