@@ -23,7 +23,7 @@ public final class AttemptActions {
     /** A motor goes with the attempt. */
     static final Set<String> MOVED = Set.of("attempts", "motors");
 
-    static final int LONGEST_REASON = 400;
+    public static final int LONGEST_REASON = 400;
 
     private AttemptActions() {}
 
@@ -79,7 +79,7 @@ public final class AttemptActions {
     static final String SAY_WHY = "Say why: it stays in the record";
 
     /** What is wrong with words that must be there and fit the record; empty when nothing is. */
-    static Optional<Decision> wrongWords(String field, String words, String ifEmpty) {
+    public static Optional<Decision> wrongWords(String field, String words, String ifEmpty) {
         if (words.isEmpty()) {
             return Optional.of(Decision.refused(field, ifEmpty));
         }
@@ -88,7 +88,7 @@ public final class AttemptActions {
                 : Optional.empty();
     }
 
-    static String tooLong(String reason) {
+    public static String tooLong(String reason) {
         return "A reason has at most " + LONGEST_REASON + " characters, this one has " + reason.length();
     }
 

@@ -35,7 +35,6 @@ public final class FlightWorth {
     public static final String UNDECIDED = "undecided";
 
     private static final Set<String> TOPICS = Set.of("attempts", "winds", "motors");
-    private static final int LONGEST_REASON = 400;
 
     private FlightWorth() {}
 
@@ -115,8 +114,8 @@ public final class FlightWorth {
 
     static String reason(TypedFields form, String field, String typed) {
         String reason = typed.strip();
-        if (reason.length() > LONGEST_REASON) {
-            form.wrong(field, "A reason has at most 400 characters, this one has " + reason.length());
+        if (reason.length() > AttemptActions.LONGEST_REASON) {
+            form.wrong(field, AttemptActions.tooLong(reason));
         }
         return reason;
     }

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.action.AskedOnce;
+import org.skeinday.attempt.action.AttemptActions;
 import org.skeinday.attempt.action.BrokenMotor;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.MotorsInHand;
@@ -43,8 +44,6 @@ public final class BenchActions {
     public static final Set<String> TOPICS = Set.of("motors");
     /** What is done to a motor in hand, or while the hall is stopped, may end a wind and come before everything else. */
     static final Set<String> IN_HAND = Set.of("motors", "attempts", "winds", "checks", "first");
-
-    private static final int LONGEST_REASON = 400;
 
     private BenchActions() {}
 
@@ -111,8 +110,8 @@ public final class BenchActions {
         long sinceMs = life.step() == null ? 0 : life.step().atMs();
         long atMs = TapTime.of(context, step.serverMs(), step.boundMs(), sinceMs);
         String reason = step.reason() == null ? "" : step.reason().strip();
-        if (reason.length() > LONGEST_REASON) {
-            return Decision.refused("reason", "A reason has at most 400 characters, this one has " + reason.length());
+        if (reason.length() > AttemptActions.LONGEST_REASON) {
+            return Decision.refused("reason", AttemptActions.tooLong(reason));
         }
         if (reason.isEmpty() && life.needsReason(deed, atMs)) {
             return Decision.refused(

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.action.AttemptActions;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.evidence.Measured;
 import org.skeinday.platform.db.Tx;
@@ -29,8 +30,6 @@ public final class JudgeWind {
     public static final String SO = "so";
     public static final String LEFT_OUT = "left-out";
     public static final String COUNTS = "counts";
-
-    private static final int LONGEST_REASON = 400;
 
     /**
      * One word about a wind.
@@ -86,13 +85,9 @@ public final class JudgeWind {
     }
 
     private static Decision leftOut(ActContext context, Wind wind, String reason) {
-        if (reason.isEmpty()) {
-            return Decision.refused(
-                    "reason", "Say why it is left out: a wind is left out for a reason that all can read");
-        }
-        return reason.length() > LONGEST_REASON
-                ? Decision.refused("reason", "A reason has at most 400 characters, this one has " + reason.length())
-                : judged(context, wind, reason);
+        return AttemptActions.wrongWords(
+                        "reason", reason, "Say why it is left out: a wind is left out for a reason that all can read")
+                .orElseGet(() -> judged(context, wind, reason));
     }
 
     private static Decision judged(ActContext context, Wind wind, @Nullable String reason) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.action.AttemptActions;
 import org.skeinday.attempt.action.BrokenMotor;
 import org.skeinday.motor.BreakMistaken;
 import org.skeinday.motor.MotorLife;
@@ -23,8 +24,6 @@ import org.skeinday.platform.record.Fact;
 public final class MistakenBreak {
     /** The field of a form beside which a refusal stands. */
     public static final String FIELD = "mistake";
-
-    private static final int LONGEST_REASON = 400;
 
     /** @param seen id of the break that the page showed; null where it named none */
     record NotBroken(String motor, String reason, @Nullable String seen) {}
@@ -49,14 +48,17 @@ public final class MistakenBreak {
             return new Decision.Outdated(
                     life.motor().tag() + " was said to be broken anew meanwhile. Look again, then decide.");
         }
-        return wrong(told.reason()).map(no -> Decision.refused(FIELD, no)).orElseGet(() -> {
+        String reason = told.reason().strip();
+        Optional<Decision> wrong = AttemptActions.wrongWords(
+                FIELD, reason, "Say how it is known that the motor did not break: it stays in the record");
+        return wrong.orElseGet(() -> {
             List<Fact> facts = new ArrayList<>(BrokenMotor.wholeAfterAll(tx, context, told.motor()));
             facts.add(Fact.of(
                     "motor.break-mistaken",
                     new BreakMistaken(
                             broke.id(),
                             told.motor(),
-                            told.reason().strip(),
+                            reason,
                             context.now().toEpochMilli(),
                             context.personOrNull(),
                             context.device())));
@@ -67,14 +69,5 @@ public final class MistakenBreak {
     private static boolean isSaid(Tx tx, NotBroken told) {
         return MotorLifeStore.mistaken(tx, told.motor()).stream()
                 .anyMatch(mistake -> mistake.id().equals(told.seen()));
-    }
-
-    private static Optional<String> wrong(String reason) {
-        int length = reason.strip().length();
-        return length == 0
-                ? Optional.of("Say how it is known that the motor did not break: it stays in the record")
-                : length > LONGEST_REASON
-                        ? Optional.of("A reason has at most 400 characters, this one has " + length)
-                        : Optional.empty();
     }
 }
