@@ -17,6 +17,7 @@ import org.skeinday.attempt.action.UseEvent;
 import org.skeinday.attempt.action.WatchActions;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.AttemptFacts;
+import org.skeinday.audit.store.AuditStore;
 import org.skeinday.bench.action.BenchActions;
 import org.skeinday.bench.action.WatchHook;
 import org.skeinday.bench.action.WindActions;
@@ -115,7 +116,7 @@ public final class Catalogue {
         kinds.addAll(PlanStore.kinds());
         kinds.addAll(ReviewFacts.kinds());
         kinds.addAll(DeviceStore.factKinds());
-        return new Projection(kinds);
+        return new Projection(kinds, AuditStore::note);
     }
 
     public static List<ActKind<?>> actKinds(ActStore record) {

@@ -13,6 +13,7 @@ import org.skeinday.attempt.web.RecordPages;
 import org.skeinday.attempt.web.ResultPages;
 import org.skeinday.attempt.web.TimingPages;
 import org.skeinday.attempt.web.WallPages;
+import org.skeinday.audit.web.AuditPages;
 import org.skeinday.bench.web.AlonePages;
 import org.skeinday.bench.web.BenchPages;
 import org.skeinday.bench.web.WindingPages;
@@ -132,6 +133,7 @@ record Pages(
     private void paper(Routes routes) {
         new PaperPages(desk.record(), desk.forms(), desk.page(), desk.clock(), address).register(routes);
         new GuidePages(desk.page(), Guide.ALL).register(routes);
+        new AuditPages(desk.record(), desk.page(), desk.clock()).register(routes);
         new KeyInPages(desk.record(), desk.forms(), desk.page(), desk.clock()).register(routes);
     }
 }

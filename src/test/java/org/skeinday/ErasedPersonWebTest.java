@@ -28,6 +28,7 @@ class ErasedPersonWebTest {
         "/day",
         "/results",
         "/desk",
+        "/audit",
         "/checks",
         "/devices",
         "/bench",

@@ -26,6 +26,7 @@ class FaultyFigureWebTest {
             "/checks",
             "/results",
             "/desk",
+            "/audit",
             "/hall");
 
     /** One after the other, each on top of the one before. */

@@ -35,6 +35,7 @@ class EveryScreenBrowserIT {
             "/timing",
             "/results",
             "/desk",
+            "/audit",
             "/practice",
             "/evening",
             "/hall",

@@ -35,6 +35,7 @@ class PagesBrowserIT {
             "/prepare/rules/new",
             "/results/wall",
             "/desk",
+            "/audit",
             "/practice",
             "/making",
             "/inspection",

@@ -25,6 +25,7 @@ class PolicyBrowserIT {
             "/timing",
             "/results",
             "/desk",
+            "/audit",
             "/evening",
             "/prepare",
             "/prepare/entries",

@@ -43,7 +43,8 @@ final class HouseRules {
             "review",
             "exchange",
             "prepare",
-            "paper");
+            "paper",
+            "audit");
 
     /** A ring appears only when needed: those that are there today. */
     static final List<String> RINGS = List.of(
@@ -75,7 +76,9 @@ final class HouseRules {
             "prepare.action",
             "prepare.web",
             "paper.action",
-            "paper.web");
+            "paper.web",
+            "audit.store",
+            "audit.web");
 
     static final List<String> PLATFORM =
             List.of("platform.record", "platform.db", "platform.folder", "platform.http", "platform.live");

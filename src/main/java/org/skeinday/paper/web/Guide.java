@@ -84,6 +84,11 @@ public final class Guide {
                     "Each time leads to its record: every reading, and how the time came about.",
                     "What is signed changes only when it is opened again, with a reason."),
             help(
+                    "Audit",
+                    "/audit",
+                    "Every change of rules, windows, entries, rights, results and signatures: by whom, when and why.",
+                    "Each says what it was before; nothing is changed without standing here."),
+            help(
                     "Practice",
                     "/practice",
                     "One row for each flight; the last values are offered, the time is what is typed.",

@@ -34,7 +34,8 @@ final class Schema {
             "hall",
             "steps",
             "dayplan",
-            "review");
+            "review",
+            "audit");
 
     private static final String TEXT = ROOMS.stream().map(Schema::text).collect(Collectors.joining("\n"));
     private static final String HASH = hash(TEXT);

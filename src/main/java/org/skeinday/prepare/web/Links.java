@@ -20,6 +20,10 @@ final class Links {
                     "/desk",
                     "Chief's desk",
                     "Hosting: doubts, times to sign, protests, what came late or was corrected."),
+            new OverviewView.Link(
+                    "/audit",
+                    "Audit",
+                    "Every change of rules, windows, entries, rights, results and signatures, by whom and why."),
             new OverviewView.Link("/inspection", "Inspection", "Mass as inspected, margin under the limit, handed in."),
             new OverviewView.Link("/devices", "Devices", "Who joined; lend the laptop, a new PIN, stop the program."),
             new OverviewView.Link("/people", "People", "Whose names are kept; erase one for good."),
