@@ -69,7 +69,7 @@ public record FlightEvidence(
     /** What speaks against this number alone, whether the flight counts or not. */
     public Counts measured(Measured what, @Nullable Double number) {
         String doubt = doubted.stream()
-                .filter(d -> d.concerns(what))
+                .filter(d -> number != null && d.concerns(what))
                 .map(Doubted::words)
                 .findFirst()
                 .orElse("");

@@ -5,7 +5,7 @@ import java.util.List;
 /** Why a value is asked about where it comes in. Each names the rule that it breaks. */
 public enum Unlikely {
     MORE_OFF_THAN_WOUND(Measured.BACK_OFF, Measured.CRANK_TURNS),
-    MORE_LEFT_THAN_WOUND(Measured.REMAINING, Measured.CRANK_TURNS),
+    MORE_LEFT_THAN_WOUND(Measured.REMAINING, Measured.CRANK_TURNS, Measured.BACK_OFF),
     LAUNCH_ABOVE_PEAK(Measured.LAUNCH_TORQUE, Measured.PEAK_TORQUE),
     PEAK_OFF_THE_METER(Measured.PEAK_TORQUE),
     LAUNCH_OFF_THE_METER(Measured.LAUNCH_TORQUE),
@@ -13,7 +13,7 @@ public enum Unlikely {
     HELD_ABOVE_PEAK(Measured.PEAK_TORQUE),
     TURNS_BEYOND_BREAKING(Measured.CRANK_TURNS),
     UNUSUAL_TIME(Measured.TIME),
-    UNUSUAL_SPEED(Measured.TIME, Measured.CRANK_TURNS),
+    UNUSUAL_SPEED(Measured.TIME, Measured.CRANK_TURNS, Measured.BACK_OFF, Measured.REMAINING),
     /** By what the server itself saw. */
     LONGER_THAN_PASSED(Measured.TIME);
 

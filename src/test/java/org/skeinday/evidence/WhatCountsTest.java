@@ -57,9 +57,17 @@ class WhatCountsTest {
                 NotCounted.DOUBTED, left.measured(Measured.REMAINING, 330.0).because());
         assertEquals(
                 NotCounted.DOUBTED, left.measured(Measured.CRANK_TURNS, 200.0).because());
+        assertEquals(
+                NotCounted.DOUBTED,
+                left.measured(Measured.BACK_OFF, 5.0).because(),
+                "what was taken off is one of them");
+        assertTrue(left.measured(Measured.BACK_OFF, null).isYes(), "where nobody told it, nothing is doubted");
         assertTrue(left.measured(Measured.TIME, 90_000.0).isYes());
         assertEquals(List.of(Measured.LAUNCH_TORQUE, Measured.PEAK_TORQUE), Unlikely.LAUNCH_ABOVE_PEAK.numbers());
-        assertEquals(List.of(Measured.TIME, Measured.CRANK_TURNS), Unlikely.UNUSUAL_SPEED.numbers());
+        assertEquals(
+                List.of(Measured.TIME, Measured.CRANK_TURNS, Measured.BACK_OFF, Measured.REMAINING),
+                Unlikely.UNUSUAL_SPEED.numbers(),
+                "all that the mean speed is made of");
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -84,7 +85,6 @@ public final class AskedOnce {
     }
 
     private static boolean same(Flight told, @Nullable Flight before, Measured what) {
-        Double number = told.number(what);
-        return before != null && number != null && number.equals(before.number(what));
+        return before != null && Objects.equals(told.number(what), before.number(what));
     }
 }
