@@ -325,3 +325,9 @@ create table attempt_motor_corrected (
   person_id varchar(80),
   device varchar(80) not null
 );
+-- Of the uses of its motor that no row tells, how many came after a flight, as a file of a part of a record told it.
+create table attempt_later_uses (
+  flight_id varchar(80) primary key,
+  motor_id varchar(80) not null,
+  uses int not null
+);

@@ -21,20 +21,36 @@ public final class MotorUses {
     private final Map<String, MotorAdded> motors;
     private final Map<String, List<MotorWinding>> windings;
     private final Map<String, Integer> before = new HashMap<>();
+    /** Uses that no row tells, though one tells that there were more before it. */
+    private final Map<String, Integer> missing = new HashMap<>();
 
-    private MotorUses(Map<String, MotorAdded> motors, Map<String, List<MotorWinding>> windings) {
+    /** @param later of uses that no row tells, how many came after a flight, by motor and flight */
+    private MotorUses(
+            Map<String, MotorAdded> motors, Map<String, List<MotorWinding>> windings, Map<String, Integer> later) {
         this.motors = motors;
         this.windings = windings;
         windings.forEach((motor, ofMotor) -> {
-            int uses = atFirst(motor);
-            for (MotorWinding winding : ofMotor) {
-                before.put(key(motor, winding.id()), uses);
-                if (winding.windId() != null) {
-                    before.put(key(motor, winding.windId()), uses);
-                }
-                uses += winding.use() ? 1 : 0;
-            }
+            int least = ofMotor.stream()
+                    .mapToInt(winding -> later.getOrDefault(key(motor, winding.id()), 0))
+                    .min()
+                    .orElse(0);
+            missing.put(motor, Math.max(0, -least));
+            count(motor, ofMotor, later);
         });
+    }
+
+    private void count(String motor, List<MotorWinding> ofMotor, Map<String, Integer> later) {
+        int told = prepared(motor);
+        int rows = 0;
+        for (MotorWinding winding : ofMotor) {
+            Integer after = later.get(key(motor, winding.id()));
+            int untold = after == null ? atFirst(motor) : Math.max(0, told - after);
+            before.put(key(motor, winding.id()), untold + rows);
+            if (winding.windId() != null) {
+                before.put(key(motor, winding.windId()), untold + rows);
+            }
+            rows += winding.use() ? 1 : 0;
+        }
     }
 
     /** @param batches whose K tells the breaking turns of motors that have none of their own */
@@ -45,7 +61,9 @@ public final class MotorUses {
         return new MotorUses(
                 byId,
                 new WindingsOnRecord(evidence, breakingTurns)
-                        .all().stream().collect(Collectors.groupingBy(MotorWinding::motorId)));
+                        .all().stream().collect(Collectors.groupingBy(MotorWinding::motorId)),
+                evidence.later().stream()
+                        .collect(Collectors.toMap(l -> key(l.motorId(), l.flightId()), LaterUses::uses)));
     }
 
     private static @Nullable Double breakingTurns(@Nullable MotorAdded motor, Map<String, BatchAdded> batches) {
@@ -87,6 +105,11 @@ public final class MotorUses {
         return uses == null ? of(motor) : uses;
     }
 
+    /** Whether this winding is on record. @param winding id of an attempt, a practice flight or a wind */
+    public boolean has(String motor, String winding) {
+        return before.containsKey(key(motor, winding));
+    }
+
     /** Which use of the motor this winding was, from 1; one on part turns stands with the use after it. */
     public int number(String motor, String winding) {
         return before(motor, winding) + 1;
@@ -106,6 +129,10 @@ public final class MotorUses {
     }
 
     private int atFirst(String motor) {
+        return prepared(motor) + missing.getOrDefault(motor, 0);
+    }
+
+    private int prepared(String motor) {
         MotorAdded added = motors.get(motor);
         return added == null ? 0 : added.uses();
     }

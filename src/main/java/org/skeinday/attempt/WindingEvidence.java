@@ -16,6 +16,7 @@ import org.skeinday.winding.WindCounted;
  * @param offered ids of attempts, practice flights and winds whose crank turns a form only proposed: what somebody counted
  *     goes before them
  * @param placeRatios by attempt id: motor turns to one crank turn of the winder at its place, as far as that is known
+ * @param later what files of a part of a record told of uses that stand in no row
  */
 public record WindingEvidence(
         List<EventAdded> events,
@@ -25,7 +26,8 @@ public record WindingEvidence(
         Map<String, WindCounted> counted,
         List<TurnsRunBack> runBacks,
         Set<String> offered,
-        Map<String, Double> placeRatios) {
+        Map<String, Double> placeRatios,
+        List<LaterUses> later) {
     /** Of files, which carry attempts with their places and flights alone. */
     public static WindingEvidence ofFiles(
             List<EventAdded> events,
@@ -36,6 +38,12 @@ public record WindingEvidence(
         for (AttemptStation at : places) {
             Optional.ofNullable(at.winderRatio()).ifPresent(ratio -> ratios.put(at.attemptId(), ratio));
         }
-        return new WindingEvidence(events, attempts, flights, List.of(), Map.of(), List.of(), Set.of(), ratios);
+        return new WindingEvidence(
+                events, attempts, flights, List.of(), Map.of(), List.of(), Set.of(), ratios, List.of());
+    }
+
+    /** The same with what files told of uses that stand in no row. */
+    public WindingEvidence with(List<LaterUses> told) {
+        return new WindingEvidence(events, attempts, flights, winds, counted, runBacks, offered, placeRatios, told);
     }
 }

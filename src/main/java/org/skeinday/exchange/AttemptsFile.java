@@ -64,8 +64,12 @@ final class AttemptsFile implements DayFile {
             Column.choice("steered", "", Aloft.STEERED),
             Column.choice(AttemptNotes.COUNTS, "", AttemptNotes.WHETHER_IT_COUNTS));
 
-    private static final List<Column> COLUMNS = HeldCells.after(FlightMarks.after(
-            Stream.concat(OF_FLIGHT.stream(), AttemptPlaces.COLUMNS.stream()).toList()));
+    private static final List<Column> COLUMNS = Stream.concat(
+                    HeldCells.after(FlightMarks.after(Stream.concat(OF_FLIGHT.stream(), AttemptPlaces.COLUMNS.stream())
+                                    .toList()))
+                            .stream(),
+                    Stream.of(UsesOfRows.column()))
+            .toList();
 
     @Override
     public String name() {
@@ -125,6 +129,7 @@ final class AttemptsFile implements DayFile {
                 row.yes("flown again"));
         context.take(row, "attempt.imported", attempt::get);
         AttemptNotes.take(row, context, id);
+        context.uses.take(row, id, motor);
         Optional<AttemptStation> place = AttemptPlaces.take(row, context, id);
         if (HeldCells.take(row, context, id) && !row.isWrong()) {
             Double off = Numbers.decimal(row, "back off", 0, 10_000);
@@ -242,6 +247,7 @@ final class AttemptsFile implements DayFile {
                                     .orElse(Noted.NOTHING)),
                     what -> what != Measured.TIME || attempt.officialMs() != null,
                     cells);
+            UsesOfRows.put(book, attempt.id(), cells);
         }
     }
 

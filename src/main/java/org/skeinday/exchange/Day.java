@@ -12,6 +12,7 @@ import org.skeinday.attempt.FlightJudged;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
+import org.skeinday.attempt.UseNumber;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.contest.CrewAdded;
 import org.skeinday.contest.EntryAdded;
@@ -31,6 +32,7 @@ import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorInspected;
 import org.skeinday.motor.MotorStep;
 import org.skeinday.steps.KnownLists;
+import org.skeinday.winding.WindConfirmed;
 import org.skeinday.winding.WindHeld;
 import org.skeinday.winding.WindJudged;
 
@@ -71,7 +73,9 @@ public record Day(
      * @param places where attempts were wound, as those winding places were then; each with a name
      * @param breaks of motors that are broken, each with what the coach said of it
      * @param held what was read of holds, each under the id of its attempt
+     * @param heldConfirmed readings of holds of which somebody said that they were so, each under the id of its attempt
      * @param heldOut holds that enter no fit, each under the id of its attempt, and why
+     * @param uses which use of its motor each flight was; of a record none, as there its rows tell it
      */
     public record More(
             List<Terms> terms,
@@ -90,7 +94,9 @@ public record Day(
             List<AttemptStation> places,
             List<MotorStep> breaks,
             List<WindHeld> held,
-            List<WindJudged> heldOut) {
+            List<WindConfirmed> heldConfirmed,
+            List<WindJudged> heldOut,
+            List<UseNumber> uses) {
         public static final More NONE = new More(
                 List.of(),
                 List.of(),
@@ -108,7 +114,32 @@ public record Day(
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
+                List.of(),
                 List.of());
+
+        private More with(List<UseNumber> of) {
+            return new More(
+                    terms,
+                    flightRules,
+                    entryMotors,
+                    entryTasks,
+                    stations,
+                    notes,
+                    inspections,
+                    noted,
+                    quiet,
+                    lists,
+                    judged,
+                    aloft,
+                    marks,
+                    places,
+                    breaks,
+                    held,
+                    heldConfirmed,
+                    heldOut,
+                    of);
+        }
     }
 
     /** An empty record. */
@@ -132,8 +163,8 @@ public record Day(
                 .orElseGet(() -> FlightRules.usual(event));
     }
 
-    /** The same with these motors in place of its own. */
-    Day with(List<MotorAdded> others) {
+    /** The same with these motors in place of its own, and with the use that each flight was of its motor. */
+    Day with(List<MotorAdded> others, List<UseNumber> uses) {
         return new Day(
                 events,
                 models,
@@ -149,7 +180,7 @@ public record Day(
                 watches,
                 readings,
                 people,
-                more);
+                more.with(uses));
     }
 
     /** The same without one thing of a file, for a form that changes it: what hangs on it stays. */
@@ -202,7 +233,9 @@ public record Day(
                         more.places,
                         more.breaks,
                         more.held,
-                        more.heldOut));
+                        more.heldConfirmed,
+                        more.heldOut,
+                        more.uses));
     }
 
     /** The same with one motor or flight alone of all of its kind, for one row of its file; other files have few rows. */

@@ -99,14 +99,15 @@ public final class DayFiles {
                 rows.put(file.name(), sheet.rows().size());
             }
         }
-        if (errors.isEmpty() && context.facts().isEmpty()) {
+        List<Named> facts = context.facts();
+        if (errors.isEmpty() && facts.isEmpty()) {
             errors.add(new CellError(
                     "the folder", 0, "", "there is nothing to take in", "give it rows in one or more of " + names()));
         }
         errors.sort(java.util.Comparator.comparing((CellError e) -> order(e.file()))
                 .thenComparing(CellError::file)
                 .thenComparing(CellError::line));
-        return new Read(context.facts(), context.newPeople(), rows, List.copyOf(errors));
+        return new Read(facts, context.newPeople(), rows, List.copyOf(errors));
     }
 
     private static int order(String file) {

@@ -48,7 +48,7 @@ public final class DayPart {
 
     /** All of it. @param uses of the record */
     public static Day whole(Day day, MotorUses uses, ZoneId zone) {
-        return day.with(new PartUses(day, uses, zone).motors(null));
+        return new PartUses(day, uses, zone).told(null);
     }
 
     /** @param uses of the record @param event its id */
@@ -59,7 +59,7 @@ public final class DayPart {
                 .findFirst()
                 .orElseThrow();
         Day part = new DayPart(day, Set.of(event), d -> false, zone, true).day();
-        return part.with(new PartUses(part, uses, zone).motors(on));
+        return new PartUses(part, uses, zone).told(on);
     }
 
     /** @param uses of the record */
@@ -75,7 +75,7 @@ public final class DayPart {
                 .map(EventAdded::id)
                 .collect(Collectors.toSet());
         Day part = new DayPart(day, events, within, zone, false).day();
-        return part.with(new PartUses(part, uses, zone).motors(last));
+        return new PartUses(part, uses, zone).told(last);
     }
 
     private static <T> List<T> kept(List<T> all, Function<T, @Nullable String> id, Set<String> ids) {
@@ -159,7 +159,9 @@ public final class DayPart {
                         kept(more.places(), p -> p.attemptId(), attemptIds),
                         breaks,
                         kept(more.held(), h -> h.windId(), attemptIds),
-                        kept(more.heldOut(), h -> h.windId(), attemptIds)));
+                        kept(more.heldConfirmed(), h -> h.windId(), attemptIds),
+                        kept(more.heldOut(), h -> h.windId(), attemptIds),
+                        more.uses()));
     }
 
     @SafeVarargs

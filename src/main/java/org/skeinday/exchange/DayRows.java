@@ -39,7 +39,9 @@ public final class DayRows {
 
     /** What no form asks. */
     private static boolean isBeside(Column column) {
-        return FlightMarks.NAMES.contains(column.name()) || MotorBreaks.NAMES.contains(column.name());
+        return FlightMarks.NAMES.contains(column.name())
+                || MotorBreaks.NAMES.contains(column.name())
+                || UsesOfRows.isBeside(column);
     }
 
     /** The rows of one file, in the order in which export writes them. */

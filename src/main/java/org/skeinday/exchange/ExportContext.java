@@ -3,9 +3,11 @@ package org.skeinday.exchange;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -25,6 +27,8 @@ import org.skeinday.evidence.ValueMarked;
 import org.skeinday.evidence.ValueMarks;
 import org.skeinday.motor.MotorInspected;
 import org.skeinday.motor.MotorStep;
+import org.skeinday.winding.HeldDoubts;
+import org.skeinday.winding.HeldRead;
 import org.skeinday.winding.WindHeld;
 
 /** A day to be written: its values, with names in place of ids. */
@@ -38,6 +42,8 @@ final class ExportContext {
     private final Map<String, List<ValueMarked>> marks;
     private final Map<String, List<ReadingTaken>> readings;
     private final Map<String, WindHeld> held = new HashMap<>();
+    private final Set<String> heldConfirmed = new HashSet<>();
+    private final Map<String, Integer> uses = new HashMap<>();
     private final Map<String, MotorStep> breaks = new HashMap<>();
     private final Map<String, String> people;
 
@@ -55,6 +61,8 @@ final class ExportContext {
                 .filter(r -> !Boolean.TRUE.equals(r.takenBack()))
                 .collect(Collectors.groupingBy(ReadingTaken::attemptId));
         day.more().held().forEach(h -> held.put(h.windId(), h));
+        day.more().heldConfirmed().forEach(so -> heldConfirmed.add(so.markId()));
+        day.more().uses().forEach(use -> uses.put(use.flightId(), use.number()));
         day.more().breaks().forEach(b -> breaks.put(b.motorId(), b));
         this.people = people(day);
     }
@@ -145,6 +153,16 @@ final class ExportContext {
     /** What was read while the motor of an attempt was held. */
     Optional<WindHeld> held(String attempt) {
         return Optional.ofNullable(held.get(attempt));
+    }
+
+    /** Whether somebody said that this reading of its hold was so. */
+    boolean isConfirmed(String attempt, HeldRead read) {
+        return heldConfirmed.contains(HeldDoubts.id(attempt, read));
+    }
+
+    /** Which use of its motor this flight was, from 1; empty where it was none, or nobody counted on. */
+    String use(String flight) {
+        return Numbers.text(uses.get(flight));
     }
 
     /** Why such readings enter no fit; empty where they do. */

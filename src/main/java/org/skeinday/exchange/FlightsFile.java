@@ -1,6 +1,7 @@
 package org.skeinday.exchange;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.contest.EventAdded;
@@ -9,7 +10,7 @@ import org.skeinday.evidence.ValueMarks;
 
 /** {@code flights.csv}: flights outside any attempt. */
 final class FlightsFile implements DayFile {
-    private static final List<Column> COLUMNS = FlightMarks.after(List.of(
+    private static final List<Column> OF_FLIGHT = FlightMarks.after(List.of(
             Column.text("event", 120),
             Column.text("model", 120),
             Column.text("motor", 40).filled(),
@@ -24,6 +25,9 @@ final class FlightsFile implements DayFile {
             Column.text("note", 400),
             Column.yesNo("valid", "yes"),
             Column.text("reason", 400)));
+
+    private static final List<Column> COLUMNS =
+            Stream.concat(OF_FLIGHT.stream(), Stream.of(UsesOfRows.column())).toList();
 
     @Override
     public String name() {
@@ -81,6 +85,7 @@ final class FlightsFile implements DayFile {
                 valid,
                 row.optional("reason"));
         context.take(row, "flight.flown", () -> flight);
+        context.uses.take(row, id, motor);
         FlightMarks.take(row, context, id, Source.TYPED, flight.flight(ValueMarks.NONE)::number);
     }
 
@@ -114,6 +119,7 @@ final class FlightsFile implements DayFile {
                     flight.flight(ValueMarks.NONE)::number,
                     what -> true,
                     cells);
+            UsesOfRows.put(book, flight.id(), cells);
         }
     }
 }

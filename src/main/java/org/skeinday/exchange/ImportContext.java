@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.skeinday.contest.WindowAdded;
 import org.skeinday.steps.ChecklistRow;
 import org.skeinday.steps.KnownLists;
@@ -49,12 +50,15 @@ final class ImportContext {
     final ModelOverlap busy;
     final Clearances clearances;
     final Moments moments;
+    final UsesOfRows uses = new UsesOfRows();
+    private final Day there;
     private final Set<String> inspected = new HashSet<>();
     private final Supplier<String> newId;
     private final List<DayFiles.Named> facts = new ArrayList<>();
     private final Map<String, String> newPeople = new LinkedHashMap<>();
 
     ImportContext(Day there, Moments moments, Supplier<String> newId) {
+        this.there = there;
         this.moments = moments;
         this.newId = newId;
         this.declared = new Declared(there);
@@ -175,8 +179,9 @@ final class ImportContext {
         });
     }
 
+    /** All of them, with what follows from all rows together. */
     List<DayFiles.Named> facts() {
-        return List.copyOf(facts);
+        return Stream.concat(facts.stream(), uses.facts(there, facts).stream()).toList();
     }
 
     Map<String, String> newPeople() {

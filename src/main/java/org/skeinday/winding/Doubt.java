@@ -17,7 +17,9 @@ public record Doubt(String markId, Kind kind, String words) {
         ABOVE_BAND,
         /** No mark of this meter. */
         BEYOND_METER,
-        /** A typed reading of the hold: off the scale or above the wind's highest torque. */
-        HELD
+        /** A typed reading of the hold, off the scale. */
+        HELD,
+        /** A typed reading of the hold, above the wind's highest torque. */
+        HELD_ABOVE_PEAK
     }
 }

@@ -30,14 +30,19 @@ public final class HeldDoubts {
     static List<Doubt> of(Wind wind) {
         List<Doubt> doubts = new ArrayList<>();
         for (HeldRead read : wind.held()) {
-            doubted(wind, read).ifPresent(d -> doubts.add(new Doubt(id(wind, read), Doubt.Kind.HELD, d.words())));
+            doubted(wind, read)
+                    .ifPresent(d -> doubts.add(new Doubt(id(wind.begun().id(), read), kind(d), d.words())));
         }
         return doubts;
     }
 
-    /** Names one reading with its numbers: another number is asked about anew. */
-    private static String id(Wind wind, HeldRead read) {
-        return wind.begun().id() + HELD + Math.round(read.seconds() * 1e3) + " " + Math.round(read.torqueNmm() * 1e6);
+    private static Doubt.Kind kind(Doubted of) {
+        return of.why() == Unlikely.HELD_ABOVE_PEAK ? Doubt.Kind.HELD_ABOVE_PEAK : Doubt.Kind.HELD;
+    }
+
+    /** Names one reading with its numbers: another number is asked about anew. @param wind its id */
+    public static String id(String wind, HeldRead read) {
+        return wind + HELD + Math.round(read.seconds() * 1e3) + " " + Math.round(read.torqueNmm() * 1e6);
     }
 
     /** The wind that a doubt of a hold is about; empty for a doubt of a mark. */
@@ -49,7 +54,7 @@ public final class HeldDoubts {
     /** The readings without that one. */
     public static List<HeldRead> without(Wind wind, String doubt) {
         return wind.held().stream()
-                .filter(read -> !id(wind, read).equals(doubt))
+                .filter(read -> !id(wind.begun().id(), read).equals(doubt))
                 .toList();
     }
 

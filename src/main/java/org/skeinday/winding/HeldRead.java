@@ -2,6 +2,7 @@ package org.skeinday.winding;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -47,15 +48,21 @@ public record HeldRead(double seconds, double torqueNmm, double resolutionNmm, S
      */
     public static List<HeldRead> parse(String text, String unit, @Nullable Double divisionNmm) {
         List<HeldRead> readings = new ArrayList<>();
-        for (String one : text.split(";|\\R|,\\s+", -1)) {
-            if (!one.isBlank()) {
-                readings.add(one(one.strip(), unit, divisionNmm));
-            }
+        for (String one : parted(text)) {
+            readings.add(one(one, unit, divisionNmm));
         }
         if (readings.size() > MOST) {
             throw new Misread("These are " + readings.size() + " readings", "a hold has at most " + MOST);
         }
         return List.copyOf(readings);
+    }
+
+    /** What stands between commas with a space, semicolons or lines, as it was typed; what is blank is none. */
+    public static List<String> parted(String text) {
+        return Arrays.stream(text.split(";|\\R|,\\s+", -1))
+                .map(String::strip)
+                .filter(one -> !one.isEmpty())
+                .toList();
     }
 
     private static HeldRead one(String typed, String unit, @Nullable Double divisionNmm) {

@@ -61,7 +61,7 @@ public final class MarkDoubts {
      */
     public static int open(Wind wind, Set<String> confirmed) {
         return (int) of(wind, Optional.empty()).stream()
-                .filter(doubt -> doubt.kind() != Doubt.Kind.HELD && !confirmed.contains(doubt.markId()))
+                .filter(doubt -> HeldDoubts.windOf(doubt.markId()).isEmpty() && !confirmed.contains(doubt.markId()))
                 .count();
     }
 

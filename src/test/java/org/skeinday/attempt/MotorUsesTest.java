@@ -30,6 +30,7 @@ class MotorUsesTest {
     private final List<TurnsRunBack> runBacks = new ArrayList<>();
     private final Map<String, Double> placeRatios = new HashMap<>();
     private final Set<String> offered = new TreeSet<>();
+    private final List<LaterUses> later = new ArrayList<>();
     private int usesBefore;
     private @Nullable Integer breakingTurns = 2_000;
 
@@ -59,7 +60,8 @@ class MotorUsesTest {
         var motor =
                 new MotorAdded("A3", "A3", "b", "Reed", "cw", 470, "470 mm", 1.6, "1.6 g", breakingTurns, usesBefore);
         return MotorUses.of(
-                new WindingEvidence(List.of(event), attempts, flights, winds, counted, runBacks, offered, placeRatios),
+                new WindingEvidence(
+                        List.of(event), attempts, flights, winds, counted, runBacks, offered, placeRatios, later),
                 List.of(motor),
                 List.of(new BatchAdded("b", "B", null, null, null, null, null, null)));
     }
@@ -93,8 +95,12 @@ class MotorUsesTest {
     }
 
     private void flight(String id, String at, @Nullable Integer turns) {
-        flights.add(new PracticeFlown(
-                id, "e", null, "A3", at(at), turns, 10, null, null, null, null, null, 90_000, null, null, true, null));
+        flights.add(flown(id, at, turns));
+    }
+
+    private static PracticeFlown flown(String id, String at, @Nullable Integer turns) {
+        return new PracticeFlown(
+                id, "e", null, "A3", at(at), turns, 10, null, null, null, null, null, 90_000, null, null, true, null);
     }
 
     private void wind(String id, @Nullable String attempt, String at, @Nullable Integer turns) {
@@ -104,6 +110,33 @@ class MotorUsesTest {
         if (turns != null) {
             counted.put(id, new WindCounted(id, null, turns, null, false));
         }
+    }
+
+    @Test
+    void uses_that_no_row_tells_stand_where_a_file_told_that_they_were_and_a_correction_moves_what_comes_after() {
+        usesBefore = 3; // two of another day between the two, one after them
+        flight("f", "2026-05-02T18:00", 210);
+        flight("g", "2026-05-04T18:00", 210);
+        later.add(new LaterUses("f", "A3", 3));
+        later.add(new LaterUses("g", "A3", 1));
+        assertEquals(List.of(1, 4), numbers("f", "g"));
+        assertEquals(5, uses().of("A3"));
+        flight("h", "2026-05-09T18:00", 210);
+        assertEquals(6, uses().number("A3", "h"), "a new one comes after all of them");
+        flights.remove(0);
+        flights.add(0, flown("f", "2026-05-02T18:00", 40));
+        assertEquals(List.of(1, 3), numbers("f", "g"), "turns that are no use, so that the next is one less");
+        later.set(0, new LaterUses("f", "B1", 3));
+        assertEquals(4, uses().number("A3", "f"), "of another motor it says nothing");
+    }
+
+    @Test
+    void a_file_that_tells_of_more_uses_before_a_flight_than_of_its_motor_is_believed_for_all_that_come_after() {
+        flight("f", "2026-05-02T18:00", 210);
+        flight("g", "2026-05-04T18:00", 210);
+        later.add(new LaterUses("f", "A3", -5));
+        assertEquals(List.of(6, 7), numbers("f", "g"));
+        assertEquals(7, uses().of("A3"));
     }
 
     @Test

@@ -24,8 +24,8 @@ import org.skeinday.platform.record.Json;
 class EarlierFilesTest {
     private static final Path BUNDLE = Path.of("src/test/resources/earlier/bundle.json");
 
-    /** What files of before do not say: where a flight and its numbers came from, and whether somebody decided of it. */
-    private static final Set<String> MADE_SINCE = Set.of("source", "numbers", "confirmed by", "counts");
+    /** What files of before do not say: where a flight and its numbers came from, whether somebody decided of it, which use it was. */
+    private static final Set<String> MADE_SINCE = Set.of("source", "numbers", "confirmed by", "counts", "use");
 
     @TempDir
     Path root;

@@ -15,7 +15,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.skeinday.TestIds;
+import org.skeinday.attempt.MotorUses;
+import org.skeinday.attempt.WindingEvidence;
+import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayFiles;
+import org.skeinday.exchange.DayPart;
 import org.skeinday.exchange.RandomDay;
 import org.skeinday.winding.WindBegun;
 import org.skeinday.winding.WindCounted;
@@ -44,8 +48,15 @@ class ExchangeProperties {
     @MethodSource("seeds")
     void any_day_comes_through_the_record_as_the_same_bytes_twice(long seed) throws Exception {
         System.out.println("seed " + seed);
-        Map<String, String> texts = DayFiles.write(new RandomDay(seed).day(), ZoneId.systemDefault())
-                .texts();
+        Day day = new RandomDay(seed).day();
+        MotorUses uses = MotorUses.of(
+                WindingEvidence.ofFiles(
+                        day.events(), day.attempts(), day.flights(), day.more().places()),
+                day.motors(),
+                day.batches());
+        ZoneId zone = ZoneId.systemDefault();
+        Map<String, String> texts =
+                DayFiles.write(DayPart.whole(day, uses, zone), zone).texts();
         Map<String, String> first = through("one", texts);
         assertEquals(texts, first, "what the record gives back");
         assertEquals(first, through("two", first), "what a second record gives back");
@@ -60,8 +71,8 @@ class ExchangeProperties {
                 long inner = seed * 1000 + k;
                 var day = new RandomDay(inner).day();
                 var texts = DayFiles.write(day, ZoneId.of(zone)).texts();
-                DayFiles.Read read = DayFiles.read(
-                        texts, org.skeinday.exchange.Day.EMPTY, TestIds.from("id-"), ZoneId.of(zone), Duration.ZERO);
+                DayFiles.Read read =
+                        DayFiles.read(texts, Day.EMPTY, TestIds.from("id-"), ZoneId.of(zone), Duration.ZERO);
                 assertEquals(List.of(), read.errors(), "seed " + inner + " in " + zone);
                 assertEquals(facts(day), told(read), "seed " + inner + " in " + zone);
             }
@@ -79,7 +90,7 @@ class ExchangeProperties {
                 .count();
     }
 
-    private static int facts(org.skeinday.exchange.Day day) {
+    private static int facts(Day day) {
         long idle = day.people().keySet().stream()
                 .filter(id -> day.crew().stream().noneMatch(c -> c.personId().equals(id)))
                 .count();
@@ -100,7 +111,7 @@ class ExchangeProperties {
                 + more(day.more());
     }
 
-    private static int more(org.skeinday.exchange.Day.More more) {
+    private static int more(Day.More more) {
         return more.terms().size()
                 + more.flightRules().size()
                 + more.entryMotors().size()
@@ -117,6 +128,7 @@ class ExchangeProperties {
                 + more.places().size()
                 + more.breaks().size()
                 + more.held().size()
+                + more.heldConfirmed().size()
                 + more.heldOut().size();
     }
 }

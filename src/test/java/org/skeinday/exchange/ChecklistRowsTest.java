@@ -44,7 +44,8 @@ class ChecklistRowsTest {
     private static Day.More more(KnownLists lists) {
         return new Day.More(
                 List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                lists, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+                lists, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of());
     }
 
     private static DayFiles.Read read(String rows) {

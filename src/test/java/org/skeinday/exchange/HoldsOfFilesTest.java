@@ -24,7 +24,9 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.review.HeldWind;
 import org.skeinday.review.store.BatchWindsStore;
 import org.skeinday.review.store.RecordedSeason;
+import org.skeinday.winding.store.HeldStore;
 import org.skeinday.winding.store.WindStore;
+import org.skeinday.winding.store.WindWorth;
 
 /** A hold that comes with files bleeds as it did where it was read. */
 class HoldsOfFilesTest {
@@ -95,6 +97,13 @@ class HoldsOfFilesTest {
         taken(row("landed", READ.replace("0.78", "7.8"), ""));
         assertEquals(1, asked().size());
         assertEquals(List.of(), holds());
+    }
+
+    @Test
+    void a_reading_off_the_scale_that_somebody_confirmed_is_not_asked_about_again_and_goes_out_so() {
+        taken(row("landed", READ.replace("0.78 in-ozf at 0:10", "1.5 in-ozf at 0:10 confirmed"), ""));
+        assertEquals(List.of(), asked());
+        assertEquals(1, HeldStore.byAttempt(tx, new WindWorth(tx)).confirmed().size());
     }
 
     @Test

@@ -43,7 +43,9 @@ import org.skeinday.steps.store.ListStore;
 import org.skeinday.units.EnumWords;
 import org.skeinday.units.Mass;
 import org.skeinday.units.Torque;
+import org.skeinday.winding.HeldDoubts;
 import org.skeinday.winding.HeldRead;
+import org.skeinday.winding.WindConfirmed;
 import org.skeinday.winding.WindHeld;
 import org.skeinday.winding.WindJudged;
 
@@ -156,8 +158,14 @@ final class RandomMore {
                 held,
                 held.stream()
                         .filter(h -> day.maybe())
+                        .map(h -> new WindConfirmed(
+                                HeldDoubts.id(h.windId(), h.readings().get(0)), h.windId()))
+                        .toList(),
+                held.stream()
+                        .filter(h -> day.maybe())
                         .map(h -> new WindJudged(h.windId(), "to a metronome", null, 0))
-                        .toList());
+                        .toList(),
+                List.of());
     }
 
     private MotorStep broke(MotorAdded motor) {

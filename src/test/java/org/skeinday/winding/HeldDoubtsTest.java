@@ -49,7 +49,7 @@ class HeldDoubtsTest {
         Wind wind = wind("7.8 at 0:40; 1.0 at 1:30");
         Doubt doubt = open(wind).get(0);
         assertEquals(1, open(wind).size());
-        assertEquals(Doubt.Kind.HELD, doubt.kind());
+        assertEquals(Doubt.Kind.HELD_ABOVE_PEAK, doubt.kind());
         assertTrue(doubt.words().contains("7.8 mN-m at 0:40"), doubt.words());
         assertEquals(wind.begun().id(), HeldDoubts.windOf(doubt.markId()).orElseThrow());
         assertEquals(of("1.0 at 1:30"), HeldDoubts.without(wind, doubt.markId()));

@@ -3,6 +3,7 @@ package org.skeinday.attempt.store;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_AIM;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_JUDGED;
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_LATER_USES;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
@@ -29,6 +30,7 @@ import org.skeinday.attempt.AttemptTakenBack;
 import org.skeinday.attempt.AttemptVerdict;
 import org.skeinday.attempt.AttemptWound;
 import org.skeinday.attempt.FlightJudged;
+import org.skeinday.attempt.LaterUses;
 import org.skeinday.attempt.MotorTaken;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.Quiet;
@@ -80,6 +82,7 @@ public final class AttemptFacts {
                 FactKind.of("quiet.began", Quiet.class, Rows.put(ATTEMPT_QUIET)),
                 FactKind.of("quiet.ended", Quiet.class, Rows.put(ATTEMPT_QUIET)),
                 FactKind.of("flight.flown", PracticeFlown.class, Rows.into(PRACTICE_FLIGHT)),
+                FactKind.of("flight.later-uses", LaterUses.class, Rows.put(ATTEMPT_LATER_USES)),
                 FactKind.of("flight.changed", PracticeFlown.class, Rows.change(PRACTICE_FLIGHT))));
         return List.copyOf(kinds);
     }

@@ -1,5 +1,6 @@
 package org.skeinday.attempt.store;
 
+import static org.skeinday.platform.db.schema.Tables.ATTEMPT_LATER_USES;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_RUN_BACK;
 
 import java.util.HashMap;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jooq.exception.MappingException;
 import org.skeinday.attempt.AttemptImported;
+import org.skeinday.attempt.LaterUses;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.TurnsRunBack;
@@ -24,7 +26,7 @@ import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.store.WindStore;
 
-/** Reads what tells of windings: ten queries, however many there are. */
+/** Reads what tells of windings: eleven queries, however many there are. */
 public final class MotorUseStore {
     private MotorUseStore() {}
 
@@ -57,7 +59,8 @@ public final class MotorUseStore {
                         .orderBy(ATTEMPT_RUN_BACK.AT_MS, ATTEMPT_RUN_BACK.ID)
                         .fetchInto(TurnsRunBack.class),
                 offered(EvidenceStore.byFlight(tx), attempts, flights, counted),
-                Stations.ratios(tx));
+                Stations.ratios(tx),
+                tx.sql().selectFrom(ATTEMPT_LATER_USES).fetchInto(LaterUses.class));
     }
 
     /** Whose crank turns, as they stand, nobody counted or confirmed. */

@@ -171,7 +171,9 @@ public final class ExchangeDayReader {
                         attempted.places(),
                         breaks.steps(),
                         attempted.held().readings(),
-                        attempted.held().leftOut()));
+                        attempted.held().confirmed(),
+                        attempted.held().leftOut(),
+                        List.of()));
     }
 
     private static <T> List<T> inOrder(List<EventAdded> events, Map<String, List<T>> byEvent) {

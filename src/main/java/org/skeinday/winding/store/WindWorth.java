@@ -22,6 +22,8 @@ import org.skeinday.evidence.store.EvidenceStore;
 import org.skeinday.motor.MotorStep;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.Doubt;
+import org.skeinday.winding.HeldDoubts;
+import org.skeinday.winding.HeldRead;
 import org.skeinday.winding.MarkDoubts;
 import org.skeinday.winding.MotorBreak;
 import org.skeinday.winding.Wind;
@@ -95,8 +97,8 @@ public final class WindWorth {
     }
 
     /**
-     * What keeps its hold out of fits but what follows from its count and the readings of the hold themselves, in words; empty
-     * when nothing does.
+     * What keeps its hold out of fits but what follows from its count and the end of the scale, in words; empty when nothing
+     * does.
      */
     String besideTheHold(Wind wind) {
         int asked = (int) openReadings(wind).stream()
@@ -107,6 +109,11 @@ public final class WindWorth {
                 wind.counted() != null, wind.paced(), leftOut(wind), offered.contains(Measured.CRANK_TURNS), "");
         Counts worth = WhatCounts.readingsOfWind(turns, !offered.isEmpty(), asked + (isAboveBand(wind) ? 1 : 0));
         return worth.isYes() ? "" : leftOut(wind).isEmpty() ? worth.words() : leftOut(wind);
+    }
+
+    /** Whether a person said that this reading of the hold was so. */
+    boolean isConfirmed(String wind, HeldRead read) {
+        return confirmed.getOrDefault(wind, List.of()).contains(HeldDoubts.id(wind, read));
     }
 
     /** Whether it is asked about marks that were above the batch's band. */
