@@ -95,6 +95,24 @@ public record Wind(
                 held);
     }
 
+    /** The same with one mark more. */
+    public Wind and(WindMark more) {
+        List<WindMark> all = new ArrayList<>(marks);
+        all.add(more);
+        return new Wind(begun, phases, all, floor, counted, held);
+    }
+
+    /** The same without what was undone. @param tap id of a mark or a step of winding; of another nothing changes */
+    public Wind without(String tap) {
+        return new Wind(
+                begun,
+                phases.stream().filter(p -> !p.id().equals(tap)).toList(),
+                marks.stream().filter(m -> !m.id().equals(tap)).toList(),
+                floor,
+                counted,
+                held);
+    }
+
     /** The same after one more step of winding. */
     public Wind with(WindPhase tap) {
         List<WindPhase> more = new ArrayList<>(phases);

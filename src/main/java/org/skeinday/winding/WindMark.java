@@ -61,6 +61,11 @@ public record WindMark(
         return new WindMark(id, windId, step, elapsedMs, atMs, true, setTo);
     }
 
+    /** The same, counted again. */
+    public WindMark takenIn() {
+        return new WindMark(id, windId, step, elapsedMs, atMs, false, setTo);
+    }
+
     /** Where the needle stands after it. @param level before, in divisions above zero */
     int levelAfter(int level) {
         return setTo == null ? Math.max(0, level + step) : setTo;

@@ -122,7 +122,7 @@ class WindAloneWebTest {
         laptop.form("/winding/motor/" + b1 + "/count", held);
         String evening = laptop.get("/evening").body();
         assertTrue(evening.contains("7.8 in-ozf at 0:40"), evening);
-        String doubt = CalledForTests.value(winds(b1), "data-tap=\"wind.confirm\" data-mark=\"([^\"]+)\"");
+        String doubt = CalledForTests.value(winds(b1), "name=\"mark\" value=\"([^\"]+)\"");
         var so = laptop.tap("wind.confirm", content().put("mark", doubt));
         assertEquals("saved", so.path("state").asText(), so.toString());
         assertFalse(laptop.get("/evening").body().contains("7.8 in-ozf at 0:40"), "confirmed, nobody asks again");

@@ -50,8 +50,21 @@ final class AboveBand {
         if (asked == said.isAsked(Measured.PEAK_TORQUE, peak)) {
             return List.of();
         }
-        boolean person = !asked && !so.isEmpty();
-        return List.of(Fact.of(
+        return List.of(said(context, wind, peak, asked, !asked && !so.isEmpty()));
+    }
+
+    /** The word that this mark was so is taken back: where it lies above the band, the wind is asked about again. */
+    static List<Fact> askedAgain(Tx tx, ActContext context, Wind wind, String mark) {
+        return wind.peakTorque().stream()
+                .filter(peak -> MarkDoubts.of(wind, band(tx, wind)).stream()
+                        .anyMatch(d ->
+                                d.kind() == Doubt.Kind.ABOVE_BAND && d.markId().equals(mark)))
+                .map(peak -> said(context, wind, peak.newtonMillimetres(), true, false))
+                .toList();
+    }
+
+    private static Fact said(ActContext context, Wind wind, double peak, boolean asked, boolean person) {
+        return Fact.of(
                 "flight.marked",
                 new ValueMarked(
                         wind.begun().id(),
@@ -61,7 +74,7 @@ final class AboveBand {
                         person,
                         person ? context.personOrNull() : null,
                         context.now().toEpochMilli(),
-                        asked ? Boolean.TRUE : null)));
+                        asked ? Boolean.TRUE : null));
     }
 
     private static Optional<DoubleFunction<Optional<BatchBand.Band>>> band(Tx tx, Wind wind) {

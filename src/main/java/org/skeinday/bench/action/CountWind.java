@@ -28,14 +28,12 @@ import org.skeinday.winding.CrankTurns;
 import org.skeinday.winding.HeldDoubts;
 import org.skeinday.winding.HeldRead;
 import org.skeinday.winding.Wind;
-import org.skeinday.winding.WindConfirmed;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.WindHeld;
-import org.skeinday.winding.WindMark;
 import org.skeinday.winding.store.KnownBounds;
 import org.skeinday.winding.store.WindStore;
 
-/** After the wind: its turns, and readings that are left out. */
+/** After the wind: its turns, and what was typed of its hold. */
 public final class CountWind {
     private CountWind() {}
 
@@ -58,15 +56,6 @@ public final class CountWind {
             @Nullable String insist) {
         List<String> proposed() {
             return offered == null ? List.of() : List.of(offered.split(" ", -1));
-        }
-    }
-
-    /** A doubtful reading: left out, it counts no more and stays in the record; confirmed, nobody asks again. */
-    public record LeaveOut(String mark) {
-        public LeaveOut {
-            if (mark == null) { // of what no page has sent
-                throw new IllegalArgumentException("'mark' must name a reading, but was missing");
-            }
         }
     }
 
@@ -191,55 +180,5 @@ public final class CountWind {
 
     private static Fact tapped(ActContext context, String attempt, Measured what, Torque torque) {
         return CameFrom.mark(context, attempt, what, torque.newtonMillimetres(), Source.TAP);
-    }
-
-    static Decision leaveOut(Tx tx, ActContext context, LeaveOut leave) {
-        Optional<Wind> hold = HeldDoubts.windOf(leave.mark()).flatMap(wind -> WindStore.find(tx, wind));
-        if (hold.isPresent()) {
-            List<HeldRead> left = HeldDoubts.without(hold.get(), leave.mark());
-            return Decision.decided(
-                    WindActions.TOPICS,
-                    Fact.of("wind.held", new WindHeld(hold.get().begun().id(), left)));
-        }
-        WindMark mark = WindStore.mark(tx, leave.mark()).orElse(null);
-        if (mark == null) {
-            return Decision.unknown("There is no such reading; look again");
-        }
-        List<Fact> facts = new ArrayList<>(List.of(Fact.of("wind.mark", mark.omitted())));
-        WindStore.find(tx, mark.windId()).ifPresent(wind -> {
-            facts.addAll(without(tx, context, wind, mark));
-            facts.addAll(AboveBand.marks(tx, context, wind.with(mark.omitted()), Set.of()));
-        });
-        return new Decision.Decided(facts, Map.of(), WindActions.TOPICS);
-    }
-
-    /** The torques of its attempt follow at once, unless somebody has typed others since. */
-    private static List<Fact> without(Tx tx, ActContext context, Wind wind, WindMark mark) {
-        WindCounted counted = wind.counted();
-        @Nullable
-        Double launch = wind.launchTorque().map(Torque::newtonMillimetres).orElse(null);
-        String attempt = wind.begun().attemptId();
-        boolean stands = attempt != null
-                && FlownStore.find(tx, attempt)
-                        .map(flown -> Objects.equals(flown.launchTorqueNmm(), launch))
-                        .orElse(true);
-        return counted == null || !stands || wind.broke().isPresent()
-                ? List.of()
-                : ofAttempt(tx, context, wind.with(mark.omitted()), counted);
-    }
-
-    /** It was so: nobody is asked about this reading again. */
-    static Decision confirm(Tx tx, ActContext context, LeaveOut was) {
-        return HeldDoubts.windOf(was.mark())
-                .or(() -> WindStore.mark(tx, was.mark()).map(WindMark::windId))
-                .flatMap(wind -> WindStore.find(tx, wind))
-                .<Decision>map(wind -> {
-                    List<Fact> facts = new ArrayList<>(List.of(Fact.of(
-                            "wind.confirmed",
-                            new WindConfirmed(was.mark(), wind.begun().id()))));
-                    facts.addAll(AboveBand.marks(tx, context, wind, Set.of(was.mark())));
-                    return new Decision.Decided(facts, Map.of(), WindActions.TOPICS);
-                })
-                .orElseGet(() -> Decision.unknown("There is no such reading; look again"));
     }
 }

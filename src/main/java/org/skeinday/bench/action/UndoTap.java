@@ -121,6 +121,7 @@ final class UndoTap {
                 .map(WindPhase::phase)
                 .findFirst()
                 .orElse("");
+        facts.addAll(TorquesFollow.marks(tx, context, wind, wind.without(tap)));
         if (phase.equals(WindPhase.BROKE)) {
             BrokenMotor.notBroken(tx, wind).ifPresent(facts::add);
             if (attempt != null) {

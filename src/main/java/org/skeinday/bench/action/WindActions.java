@@ -68,16 +68,16 @@ public final class WindActions {
     public record TakeOver(String wind) {}
 
     public static List<ActKind<?>> kinds() {
-        return List.of(
+        List<ActKind<?>> kinds = new ArrayList<>(List.of(
                 new ActKind<>("wind.begin", BeginWind.Begin.class, BeginWind::begin),
                 new ActKind<>("wind.alone", WindAlone.Begin.class, WindAlone::begin),
                 new ActKind<>("wind.mark", Mark.class, WindActions::mark),
                 new ActKind<>("wind.phase", Phase.class, WindActions::phase),
                 new ActKind<>("wind.count", CountWind.Turns.class, CountWind::decide),
-                new ActKind<>("wind.leave-out", CountWind.LeaveOut.class, CountWind::leaveOut),
-                new ActKind<>("wind.confirm", CountWind.LeaveOut.class, CountWind::confirm),
                 JudgeWind.kind(),
-                new ActKind<>("wind.take-over", TakeOver.class, WindActions::takeOver));
+                new ActKind<>("wind.take-over", TakeOver.class, WindActions::takeOver)));
+        kinds.addAll(ReadingWord.kinds());
+        return List.copyOf(kinds);
     }
 
     static Decision takeOver(Tx tx, ActContext context, TakeOver over) {
@@ -95,10 +95,17 @@ public final class WindActions {
                 context, mark.serverMs(), mark.boundMs(), wind.begun().atMs());
         try {
             var fact = WindMark.crossed(context.ownId(), mark.wind(), mark.step(), mark.elapsedMs(), atMs);
-            return Decision.decided(NEEDLE, Fact.of("wind.mark", fact));
+            return read(tx, context, wind, fact);
         } catch (IllegalArgumentException e) {
             return Decision.refused(String.valueOf(e.getMessage()));
         }
+    }
+
+    /** A mark that comes in after the turns were counted changes what the wind came to. */
+    static Decision read(Tx tx, ActContext context, Wind wind, WindMark mark) {
+        List<Fact> facts = new ArrayList<>(List.of(Fact.of("wind.mark", mark)));
+        facts.addAll(TorquesFollow.marks(tx, context, wind, wind.and(mark)));
+        return new Decision.Decided(facts, Map.of(), wind.counted() == null ? NEEDLE : TOPICS);
     }
 
     static Decision phase(Tx tx, ActContext context, Phase phase) {
@@ -116,6 +123,7 @@ public final class WindActions {
                 return new Decision.Decided(facts, Map.of(), TOPICS);
             }
             acted(tx, context, wind, phase.phase()).ifPresent(facts::add);
+            facts.addAll(TorquesFollow.marks(tx, context, wind, wind.with(fact)));
             BrokenMotor.goes(tx, context, wind, fact).ifPresent(facts::add);
             if (phase.phase().equals(WindPhase.OFF_METER) && wind.broke().isPresent()) {
                 BreakMotor.safe(tx, context, wind).ifPresent(facts::add);
@@ -130,7 +138,7 @@ public final class WindActions {
     }
 
     /** Its motor was run back since, or wound once more for the attempt. */
-    private static boolean isOver(Tx tx, Wind wind) {
+    static boolean isOver(Tx tx, Wind wind) {
         return Optional.ofNullable(wind.begun().attemptId())
                 .flatMap(attempt -> LiveAttempts.evidence(tx, attempt))
                 .filter(known -> !known.isLastOfItsMotor(wind))

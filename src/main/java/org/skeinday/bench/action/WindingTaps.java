@@ -60,7 +60,7 @@ public final class WindingTaps {
                 TapTime.of(context, set.serverMs(), set.boundMs(), wind.begun().atMs());
         try {
             var fact = WindMark.set(context.ownId(), set.wind(), set.division(), set.elapsedMs(), atMs);
-            return Decision.decided(NEEDLE, Fact.of("wind.mark", fact));
+            return WindActions.read(tx, context, wind, fact);
         } catch (IllegalArgumentException e) {
             return Decision.refused(String.valueOf(e.getMessage()));
         }

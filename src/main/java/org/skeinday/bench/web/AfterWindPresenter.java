@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.store.BreakRecord;
 import org.skeinday.evidence.Measured;
@@ -14,12 +15,14 @@ import org.skeinday.evidence.store.EvidenceStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
 import org.skeinday.platform.http.FormErrors;
+import org.skeinday.units.FlightTime;
 import org.skeinday.units.UnitSystem;
 import org.skeinday.winding.Doubt;
 import org.skeinday.winding.HeldRead;
 import org.skeinday.winding.MarkDoubts;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindCounted;
+import org.skeinday.winding.WindMark;
 import org.skeinday.winding.WindPhase;
 import org.skeinday.winding.store.WindStore;
 
@@ -33,6 +36,8 @@ final class AfterWindPresenter {
         Set<String> confirmed = WindStore.confirmed(tx, done.begun().id());
         List<BenchView.Line> figures =
                 Apart.made("What this wind came to", () -> figures(done, beside, units), AfterWindPresenter::only);
+        List<Doubt> doubts = doubts(done, beside);
+        boolean bandConfirmed = isPeakConfirmed(tx, done);
         String atFull = first(counted == null ? null : counted.atFullCrankTurns(), planned.atFull());
         String stop = first(counted == null ? null : counted.stopCrankTurns(), planned.stop());
         String backOff = backOff(tx, done, counted, planned.asPlanned());
@@ -42,7 +47,8 @@ final class AfterWindPresenter {
                 form.typedOr("backOff", backOff),
                 counted != null,
                 counted == null && planned.asPlanned(),
-                doubts(done, beside, confirmed, isPeakConfirmed(tx, done)),
+                open(doubts, confirmed, bandConfirmed),
+                settled(done, doubts, confirmed),
                 figures,
                 planned.lead(),
                 done.broke().isPresent(),
@@ -89,17 +95,32 @@ final class AfterWindPresenter {
     }
 
     /** With the band of earlier winds; where that cannot be had, what this wind alone says is asked all the same. */
-    private static List<WindingView.DoubtLine> doubts(
-            Wind done, BesideWinding beside, Set<String> confirmed, boolean bandConfirmed) {
-        List<Doubt> doubts = Apart.made(
+    private static List<Doubt> doubts(Wind done, BesideWinding beside) {
+        return Apart.made(
                 "Marks against earlier winds of the batch",
                 () -> MarkDoubts.of(done, beside.band()),
                 words -> MarkDoubts.of(done, Optional.empty()));
+    }
+
+    private static List<WindingView.DoubtLine> open(List<Doubt> doubts, Set<String> confirmed, boolean bandConfirmed) {
         return doubts.stream()
                 .filter(d -> !confirmed.contains(d.markId()))
                 .filter(d -> d.kind() != Doubt.Kind.ABOVE_BAND || !bandConfirmed)
                 .map(d -> new WindingView.DoubtLine(d.markId(), d.words()))
                 .toList();
+    }
+
+    /** What a person said of single readings; of the hold, what was left out is typed again. */
+    private static List<WindingView.DoubtLine> settled(Wind done, List<Doubt> doubts, Set<String> confirmed) {
+        Stream<WindingView.DoubtLine> so = doubts.stream()
+                .filter(d -> confirmed.contains(d.markId()))
+                .map(d -> new WindingView.DoubtLine(d.markId(), d.words() + ": it was so"));
+        Stream<WindingView.DoubtLine> out = done.marks().stream()
+                .filter(WindMark::leftOut)
+                .map(m -> new WindingView.DoubtLine(
+                        m.id(),
+                        "The tap " + new FlightTime(m.elapsedMs()).text(0) + " after the first turn is left out"));
+        return Stream.concat(so, out).toList();
     }
 
     /** As counted, else as planned with what was taken off besides; where it may have ended otherwise what keys told alone. */

@@ -51,6 +51,7 @@ public final class AlonePages {
                 Role.HELPER,
                 ctx -> page.fragment(ctx, "bench/_alone.jte", alone(ctx, FormErrors.none())));
         routes.post("/winding/motor/{motor}/count", Role.HELPER, this::count);
+        routes.post("/winding/motor/{motor}/reading", Role.HELPER, this::reading);
         routes.post("/winding/motor/{motor}/judge", Role.HELPER, this::judge);
         routes.get(
                 "/bench/break-test/{batch}",
@@ -65,6 +66,12 @@ public final class AlonePages {
     private void count(Context ctx) {
         ForecastWords before = figures(ctx);
         FormErrors form = WindingPages.counted(ctx, forms);
+        page.fragment(ctx, "bench/_alone.jte", alone(ctx, form.doing(before.changed(figures(ctx)))));
+    }
+
+    private void reading(Context ctx) {
+        ForecastWords before = figures(ctx);
+        FormErrors form = WindingPages.readingWord(ctx, forms);
         page.fragment(ctx, "bench/_alone.jte", alone(ctx, form.doing(before.changed(figures(ctx)))));
     }
 

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptEvidence;
@@ -19,6 +20,7 @@ import org.skeinday.attempt.web.MotorDemand;
 import org.skeinday.attempt.web.WhoDoesWhat;
 import org.skeinday.attempt.web.WindingPlaces;
 import org.skeinday.bench.action.CountBreak;
+import org.skeinday.bench.action.ReadingWord;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.hall.web.ReaderUnits;
@@ -33,6 +35,7 @@ import org.skeinday.platform.http.Refusal;
 import org.skeinday.platform.http.Role;
 import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.ActStore;
+import org.skeinday.platform.record.Answer;
 import org.skeinday.steps.Moment;
 import org.skeinday.steps.web.CautionsFor;
 import org.skeinday.winding.Wind;
@@ -71,6 +74,7 @@ public final class WindingPages {
                 Role.HELPER,
                 ctx -> told(ctx, "gate.pass", "passed", Map.of("passed", "reason"), "adult"));
         routes.post("/winding/count", Role.HELPER, this::count);
+        routes.post("/winding/reading", Role.HELPER, this::reading);
         routes.post(
                 "/winding/aim",
                 Role.HELPER,
@@ -105,12 +109,38 @@ public final class WindingPages {
     }
 
     private void count(Context ctx) {
+        ofWind(ctx, () -> counted(ctx, forms));
+    }
+
+    private void reading(Context ctx) {
+        ofWind(ctx, () -> readingWord(ctx, forms));
+    }
+
+    /** What is said of a wind, and what that does to the figures of its batch. */
+    private void ofWind(Context ctx, Supplier<FormErrors> word) {
         refuseUnknownFlight(ctx);
         String wind = FormErrors.of(ctx).typed("wind");
         ForecastWords before = ForecastWords.ofWind(record, wind, ReaderUnits.of(ctx));
-        FormErrors form = counted(ctx, forms);
+        FormErrors form = word.get();
         String changed = before.changed(ForecastWords.ofWind(record, wind, ReaderUnits.of(ctx)));
         page.fragment(ctx, "bench/_winding.jte", view(ctx, form.doing(changed)));
+    }
+
+    private static final Map<String, String> WORDS =
+            Map.of("so", ReadingWord.SO, "left-out", ReadingWord.LEFT_OUT, "again", ReadingWord.AGAIN);
+
+    /** One word about one reading of a wind. */
+    static FormErrors readingWord(Context ctx, FormActs forms) {
+        FormErrors typed = FormErrors.of(ctx);
+        String word = typed.typed("word");
+        String kind = WORDS.get(word);
+        if (kind == null) {
+            ctx.status(422);
+            return typed.with(
+                    "reading", "A reading was so, is left out or is asked about again, but this said '" + word + "'");
+        }
+        Answer answer = forms.submit(ctx, kind, Map.of("mark", typed.typed("mark")));
+        return FormActs.errors(ctx, answer, "reading");
     }
 
     /** The crank turns of a wind, for an attempt or without one. */

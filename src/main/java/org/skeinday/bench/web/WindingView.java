@@ -254,6 +254,7 @@ public record WindingView(
      * @param asPlanned whether the planned turns may be confirmed with one tap
      * @param lead what is asked for, while nobody has counted
      * @param broke whether the turns are those at a break
+     * @param settled readings that were left out or confirmed, each of which can be taken back
      * @param offered what the form proposes, by its field: as long as nobody changes it or says that it was so, it is offered
      */
     public record After(
@@ -263,6 +264,7 @@ public record WindingView(
             boolean counted,
             boolean asPlanned,
             List<DoubtLine> doubts,
+            List<DoubtLine> settled,
             List<BenchView.Line> figures,
             String lead,
             boolean broke,

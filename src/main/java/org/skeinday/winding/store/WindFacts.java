@@ -46,6 +46,10 @@ public final class WindFacts {
                 FactKind.of("wind.counted", WindCounted.class, Rows.put(WINDING_COUNTED)),
                 FactKind.of("wind.held", WindHeld.class, WindFacts::held),
                 FactKind.of("wind.confirmed", WindConfirmed.class, Rows.put(WINDING_CONFIRMED)),
+                FactKind.of(
+                        "wind.asked-again",
+                        WindConfirmed.class,
+                        (tx, fact) -> Rows.remove(tx, WINDING_CONFIRMED.MARK_ID, fact.markId())),
                 FactKind.of("wind.judged", WindJudged.class, Rows.put(WINDING_JUDGED)),
                 FactKind.of("wind.floor-mark", FloorMarkReached.class, Rows.into(WINDING_FLOOR_MARK)),
                 FactKind.of("wind.undone", WindUndone.class, WindFacts::undone),

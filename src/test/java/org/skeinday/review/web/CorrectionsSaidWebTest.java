@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.HashMap;
@@ -127,6 +128,34 @@ class CorrectionsSaidWebTest {
         assertEquals(204, saved.statusCode(), saved.body());
         String list = saved.headers().firstValue("HX-Redirect").orElseThrow();
         says("K of batch B changed from ", laptop.get(list));
+    }
+
+    /** A break test of another day, from a file: 2000 motor turns, inside the meter's scale. */
+    private void brokenElsewhere() throws Exception {
+        String file =
+                "tag,batch,team,direction,loop (in),mass (g),broke,break turns,break torque,break meter,break test\n"
+                        + "Z1,B,Reedbank Rotors,cw,18.75,1.69,2026-05-02 14:00,2000,6 mN-m,wire meter 1,yes\n";
+        var taken = laptop.upload("/import/take", "motors.csv", file.getBytes(StandardCharsets.UTF_8), Map.of());
+        assertEquals(200, taken.statusCode(), taken.body());
+    }
+
+    /** The list to which a changed row goes back. */
+    private HttpResponse<String> changed(String kind, String name, Map<String, String> cells) throws Exception {
+        var forms = new FilledForms(laptop);
+        var saved = forms.save(kind, forms.row(kind, name), cells);
+        assertEquals(204, saved.statusCode(), saved.body());
+        return laptop.get(saved.headers().firstValue("HX-Redirect").orElseThrow());
+    }
+
+    @Test
+    void prepare_says_what_another_k_of_a_batch_and_another_end_of_a_scale_do_to_the_batch() throws Exception {
+        brokenElsewhere();
+        var scale = changed("stations", "Table by the door", Map.of("full-scale", "0.5 in-ozf"));
+        says("Torque at break of batch B on wire meter 1 changed from ", scale);
+        assertFalse(scale.body().contains("K of batch B changed"), "no turns rest on a meter");
+        var k = changed("batches", "B", Map.of("k", "15"));
+        says("K of batch B changed from ", k);
+        assertFalse(changed("batches", "C", Map.of("k", "44.6")).body().contains("batch B"), "of that batch alone");
     }
 
     @Test
