@@ -50,6 +50,8 @@ create table attempt_watch (
   device varchar(80) not null,
   person_id varchar(80),
   given_over boolean default false not null,
+  -- When; unknown in records made before it was kept.
+  taken_ms bigint,
   primary key (attempt_id, slot, device)
 );
 create table attempt_reading (
@@ -64,7 +66,9 @@ create table attempt_reading (
   corrects varchar(80),
   taken_back boolean,
   -- Whether a person said that another one of the same watch counts.
-  set_aside boolean
+  set_aside boolean,
+  -- Of a watch that was taken over in the air: its landing only.
+  partial boolean
 );
 create index attempt_reading_of on attempt_reading (attempt_id, slot);
 -- What is noted of a wind and its flight, what officials elsewhere announced, and when it was quiet.

@@ -3,7 +3,8 @@
 import { addTap, kept as entries } from './outbox.js';
 import { newId } from './ids.js';
 import { format } from './watchtime.js';
-import { serverMoment } from './clock.js';
+import { clockWords } from './countdown.js';
+import { serverMoment, serverNow } from './clock.js';
 import { screenStays, sayScreenStays } from './screen.js';
 import { pressedKey } from './presenter.js';
 
@@ -34,12 +35,18 @@ function start(place) {
   const recalled = place.dataset.recalled === 'true';
   // After a reload the monotonic clock has a new origin: the wall clock joins the two, and says so.
   if (state.at != null && state.origin !== performance.timeOrigin) state = { ...here(state), reloaded: true, drift: apart() };
+  // Taken over in the air: this device saw no release, and counts from the one that the laptop tells. Only the landing counts.
+  const aloft = Number(place.dataset.aloft);
+  if (aloft > 0 && state.state === 'ready' && !recalled) {
+    state = { ...state, state: 'air', aloft, since: serverNow() - aloft, at: performance.now(), origin: performance.timeOrigin, drift: apart(), gap: 0 };
+  }
+  const msOf = (stamp) => (state.aloft ? serverNow() - (performance.now() - stamp) - state.aloft : stamp - state.at);
   const keep = (next) => { state = next; localStorage.setItem(key, JSON.stringify(state)); show(); };
 
   /** The second tap of a double one is no decision; that it was made is kept. */
   function isDouble(stamp, before) {
     const soon = stamp - before < SWALLOW_MS;
-    if (soon && state.state !== 'ready') mark('swallowed', Math.max(0, Math.round(stamp - state.at)), stamp);
+    if (soon && state.state !== 'ready') mark('swallowed', Math.max(0, Math.round(msOf(stamp))), stamp);
     return soon;
   }
   function press(stamp) {
@@ -55,10 +62,10 @@ function start(place) {
   }
   function land(stamp) {
     lookAtClocks();
-    const ms = Math.round(stamp - state.at);
+    const ms = Math.max(0, Math.round(msOf(stamp)));
     const corrects = state.landing;
     const tap = newId();
-    const told = { ...(state.gap ? { gapMs: Math.round(state.gap) } : {}), ...(state.reloaded ? { reloaded: true } : {}) };
+    const told = { ...(state.gap ? { gapMs: Math.round(state.gap) } : {}), ...(state.reloaded && !state.aloft ? { reloaded: true } : {}), ...(state.aloft ? { partial: true } : {}) };
     keep({ ...state, state: 'down', ms, landing: tap, taps: [...(state.taps ?? []), tap] });
     send('watch.landing', tap, { ms, ...serverMoment(stamp), ...(corrects ? { corrects } : {}), ...told });
   }
@@ -77,7 +84,7 @@ function start(place) {
   }
 
   // Contacts, without stopping.
-  const flown = (stamp) => Math.max(0, Math.round(stamp - state.at));
+  const flown = (stamp) => Math.max(0, Math.round(msOf(stamp)));
   const mayContact = (stamp) => {
     if (state.state !== 'air' || isDouble(stamp, Math.max(at.press, at.contact))) return false;
     at.contact = stamp;
@@ -133,7 +140,7 @@ function start(place) {
   }
   function run() {
     if (state.state !== 'air' || !place.isConnected) return;
-    const ms = performance.now() - state.at;
+    const ms = msOf(performance.now());
     clock.textContent = format(ms);
     if (performance.now() - lookedAt > LOOK_MS) { lookedAt = performance.now(); lookAtClocks(); }
     if (state.heldAt != null) {
@@ -155,13 +162,14 @@ function start(place) {
   function show() {
     const now = state.state;
     place.dataset.state = now;
-    words.textContent = (now === 'ready' && state.ready ? 'ready, the captain sees it' : { ready: 'not ready yet', air: 'in the air', down: 'down' }[now])
+    const since = state.aloft && now === 'air' ? ` since about ${clockWords(state.since)}: only landing counts` : '';
+    words.textContent = (now === 'ready' && state.ready ? 'ready, the captain sees it' : { ready: 'not ready yet', air: `in the air${since}`, down: state.aloft ? 'down: only landing counts' : 'down' }[now])
       + (state.gap ? ' – the clock jumped: slept, or was it set?' : '') + (state.reloaded && now !== 'ready' ? ' – the page was loaded anew' : '');
     target.textContent = { ready: 'Release', air: 'Down', down: 'Stopped' }[now];
     target.disabled = over && now === 'ready';
     if (now !== 'air') clock.textContent = now === 'down' ? format(state.ms) : format(0);
     side.textContent = sideWords();
-    side.disabled = over;
+    side.disabled = over || Boolean(state.aloft && now === 'air');
     side.classList.toggle('done', now === 'ready' && Boolean(state.ready) && !state.was);
     touched.disabled = held.disabled = now !== 'air' || over;
     held.textContent = state.heldAt != null ? 'Free again' : 'Caught';

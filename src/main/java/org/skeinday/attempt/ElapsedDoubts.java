@@ -33,7 +33,9 @@ public final class ElapsedDoubts {
             if (JudgedReadings.word(reading, timed).isPresent()) {
                 continue;
             }
-            release.flatMap(mark -> tooLong(reading, mark)).ifPresent(doubts::add);
+            release.flatMap(mark -> tooLong(reading, mark))
+                    .or(() -> timed.marks().apart(reading).map(apart -> apart(reading, apart)))
+                    .ifPresent(doubts::add);
             doublePress(reading).ifPresent(doubts::add);
         }
         return doubts;
@@ -62,6 +64,27 @@ public final class ElapsedDoubts {
                         Unlikely.LONGER_THAN_PASSED,
                         new FlightTime(officialMs).text(1) + " is longer than had passed since the release, "
                                 + new FlightTime(passed / TENTH_MS * TENTH_MS).text(1)));
+    }
+
+    /**
+     * How much longer a watch's flight lasted by the server's own moments of its release and landing, ms; negative where it was
+     * shorter. Empty within what the clocks and a second of people can be off, and where a moment is not known to a bound.
+     */
+    public static Optional<Long> apart(
+            long durationMs, WatchMarked release, long landedMs, @Nullable Long landedBoundMs) {
+        Long released = release.boundMs();
+        if (released == null || landedBoundMs == null) {
+            return Optional.empty();
+        }
+        long apart = landedMs - release.atMs() - durationMs;
+        return Math.abs(apart) > released + landedBoundMs + SLACK_MS ? Optional.of(apart) : Optional.empty();
+    }
+
+    private static String apart(ReadingTaken reading, long apartMs) {
+        long passed = Math.max(0, reading.durationMs() + apartMs);
+        return "Watch " + reading.slot() + " says " + text(reading) + ", but by the laptop's clock "
+                + new FlightTime(passed / TENTH_MS * TENTH_MS).text(1)
+                + " passed between its release and its landing. Ask its timekeeper.";
     }
 
     /** A release whose moment nobody knows to a bound says nothing of what has passed. */

@@ -138,6 +138,19 @@ public final class Marks {
         return jumps.stream().distinct().toList();
     }
 
+    /** By how much the server's own moments of this reading's release and landing speak against it, ms; empty where they agree. */
+    public Optional<Long> apart(ReadingTaken reading) {
+        return all.stream()
+                .filter(m -> m.is(WatchMark.APART) && reading.id().equals(m.about()))
+                .map(WatchMarked::msOrZero)
+                .findFirst();
+    }
+
+    /** Whether this watch has pressed for a release that had long been. */
+    public boolean wasStartedLate(int slot) {
+        return flight(slot).stream().anyMatch(m -> m.is(WatchMark.LATE_RELEASE));
+    }
+
     /** Whether the last word of this watch is that the landing was a mistake. */
     public boolean fliesOn(int slot, List<ReadingTaken> readings) {
         return flight(slot).stream()

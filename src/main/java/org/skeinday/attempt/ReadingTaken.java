@@ -14,6 +14,7 @@ import org.skeinday.units.Preconditions;
  * @param atMs when it came in, milliseconds since 1970 by the server's clock; null in records made before this was kept
  * @param corrects id of an earlier reading of the same timekeeper that this one stands in place of, else null
  * @param takenBack whether its timekeeper said that it was a mistake; null for no
+ * @param partial whether its watch was taken over in the air, so that it saw the landing only; null for no
  */
 public record ReadingTaken(
         String id,
@@ -24,7 +25,8 @@ public record ReadingTaken(
         long durationMs,
         @Nullable Long atMs,
         @Nullable String corrects,
-        @Nullable Boolean takenBack) {
+        @Nullable Boolean takenBack,
+        @Nullable Boolean partial) {
     /** Longest flight that is no slip of the keys: 2 hours. */
     public static final long LONGEST_MS = 2 * 60 * 60 * 1000;
 
@@ -37,6 +39,11 @@ public record ReadingTaken(
         Preconditions.within("A timekeeper's place", slot, 1, 3);
         Preconditions.oneOf("An instrument", instrument, INSTRUMENTS);
         Preconditions.zeroOrMore("A time", durationMs, "ms");
+    }
+
+    /** Whether it saw the landing only: then it counts when a person says so, and never by itself. */
+    public boolean isPartial() {
+        return Boolean.TRUE.equals(partial);
     }
 
     /** Whether it was tapped on this program's watch, and not typed. */

@@ -1,6 +1,7 @@
 package org.skeinday.attempt;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,10 @@ import org.skeinday.units.FlightTime;
 
 /** Which readings of a flight count: of each timekeeper the last that no later one corrects. */
 public final class Readings {
+    /** The last one of a watch is taken: a whole one, where there is one. */
+    private static final Comparator<ReadingTaken> WHOLE_LAST =
+            Comparator.comparing(ReadingTaken::isPartial).reversed();
+
     private Readings() {}
 
     /**
@@ -32,12 +37,23 @@ public final class Readings {
     public static List<String> doubts(Timed timed, WatchesRule rule, Optional<HoldRule> hold) {
         List<String> doubts = new ArrayList<>(contradictions(timed, hold));
         doubts.addAll(ElapsedDoubts.of(timed));
+        doubts.addAll(partial(timed));
         IntStream.rangeClosed(1, 3).forEach(slot -> doubts.addAll(ofMarks(timed, slot, hold)));
         Watches watches = watches(timed, hold);
         if (!watches.readings().isEmpty() && watches.decide(rule) instanceof TimeDecision.ForAPerson open) {
             doubts.addAll(open.reasons());
         }
         return doubts;
+    }
+
+    /** Of a watch that was taken over in the air a person says whether it counts: by itself it does not. */
+    private static List<String> partial(Timed timed) {
+        return thatCount(timed).stream()
+                .filter(r -> r.isPartial() && JudgedReadings.word(r, timed).isEmpty())
+                .map(r -> "Watch " + r.slot() + " was taken over in the air: its "
+                        + new FlightTime(r.durationMs()).text(2)
+                        + " is partial and does not count by itself. Say that it counts, or leave it out.")
+                .toList();
     }
 
     /** Of a watch that the captain has judged nothing more is asked. */
@@ -115,10 +131,15 @@ public final class Readings {
     private static WatchReading judged(ReadingTaken reading, Timed timed, Optional<HoldRule> hold) {
         WatchReading.Counted counted = counted(reading, timed.marks(), hold);
         WatchJudged word = JudgedReadings.word(reading, timed).orElse(null);
-        return word == null || word.says() == WatchVerdict.COUNTS
+        if (word == null) {
+            return reading.isPartial() ? counted.leaveOut("the program", PARTIAL) : counted;
+        }
+        return word.says() == WatchVerdict.COUNTS
                 ? counted
                 : word.says() == WatchVerdict.FAILED ? failed(word) : counted.leaveOut("the captain", word.reason());
     }
+
+    private static final String PARTIAL = "partial, taken over in the air";
 
     private static WatchReading failed(WatchJudged word) {
         return new WatchReading.Failed(String.valueOf(word.slot()), word.reason());
@@ -148,7 +169,7 @@ public final class Readings {
     public static Stream<WatchMarked> landings(Timed timed) {
         Set<Integer> without = setAside(timed.judged());
         return thatCount(timed).stream()
-                .filter(r -> !without.contains(r.slot()))
+                .filter(r -> !without.contains(r.slot()) && !r.isPartial())
                 .flatMap(r -> timed.marks().release(r.slot()).stream().map(m -> m.movedBy(r.durationMs())));
     }
 
@@ -177,8 +198,11 @@ public final class Readings {
                     .map(r -> new FlightTime(r.durationMs()).text(2))
                     .toList();
             if (times.size() > 1) {
+                boolean partial = timed.readings().stream()
+                        .anyMatch(r -> r.isPartial() && watch.watch().equals(String.valueOf(r.slot())));
                 doubts.add("Watch " + watch.watch() + " has sent " + String.join(" and ", times)
-                        + ", none as a correction: the last would count. Ask its timekeeper, then choose one.");
+                        + ", none as a correction: the " + (partial ? "whole one" : "last")
+                        + " would count. Ask its timekeeper, then choose one.");
             }
         }
         return doubts;
@@ -208,7 +232,7 @@ public final class Readings {
 
     /**
      * One for each timekeeper's place, in the order of places: the last that no later one corrects and that the captain has
-     * not set aside; where all of them are, the last.
+     * not set aside; where all of them are, the last. A partial one stands only where its watch has no other.
      */
     public static List<ReadingTaken> thatCount(Timed timed) {
         TreeMap<Integer, ReadingTaken> bySlot = new TreeMap<>();
@@ -216,6 +240,7 @@ public final class Readings {
         Set<String> corrected = corrected(timed.readings());
         timed.readings().stream()
                 .filter(r -> !corrected.contains(r.id()) && !JudgedReadings.isAside(r, timed))
+                .sorted(WHOLE_LAST)
                 .forEach(r -> bySlot.put(r.slot(), r));
         return new ArrayList<>(bySlot.values());
     }
@@ -224,7 +249,7 @@ public final class Readings {
     public static List<ReadingTaken> thatCount(List<ReadingTaken> all) {
         Set<String> corrected = corrected(all);
         TreeMap<Integer, ReadingTaken> bySlot = new TreeMap<>();
-        all.stream().filter(r -> !corrected.contains(r.id())).forEach(r -> bySlot.put(r.slot(), r));
+        all.stream().filter(r -> !corrected.contains(r.id())).sorted(WHOLE_LAST).forEach(r -> bySlot.put(r.slot(), r));
         return new ArrayList<>(bySlot.values());
     }
 }

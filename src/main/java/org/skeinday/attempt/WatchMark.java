@@ -26,7 +26,11 @@ public enum WatchMark {
     /** Monotonic and wall clock of the device came apart while the watch ran: it slept, or the clock was set. */
     GAP,
     /** The page was loaded anew while the watch ran: the wall clock joins both parts. */
-    RELOADED;
+    RELOADED,
+    /** A press for the release when the model had long been in the air: of a watch that was taken over, or loaded anew. */
+    LATE_RELEASE,
+    /** What it says lasted otherwise by the server's own moments of its release and landing: by so many ms longer. */
+    APART;
 
     /** As records and scripts write it, for example {@code not-released}. */
     public String word() {

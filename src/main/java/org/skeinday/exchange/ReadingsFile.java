@@ -26,7 +26,8 @@ final class ReadingsFile implements DayFile {
             Column.time("time").filled(),
             Column.plain("came in"),
             Column.plain("corrects"),
-            Column.choice("taken back", "", List.of("yes", "no")));
+            Column.choice("taken back", "", List.of("yes", "no")),
+            Column.choice("partial", "", List.of("yes", "no")));
 
     // One object reads one folder: what waits here is looked at in finish.
     private final List<Waiting> waiting = new java.util.ArrayList<>();
@@ -71,7 +72,8 @@ final class ReadingsFile implements DayFile {
                         time,
                         cameIn,
                         null,
-                        row.yes("taken back") ? Boolean.TRUE : null)));
+                        row.yes("taken back") ? Boolean.TRUE : null,
+                        row.yes("partial") ? Boolean.TRUE : null)));
     }
 
     @Override
@@ -91,7 +93,8 @@ final class ReadingsFile implements DayFile {
                             r.durationMs(),
                             r.atMs(),
                             corrects,
-                            r.takenBack()));
+                            r.takenBack(),
+                            r.partial()));
         }
     }
 
@@ -130,7 +133,8 @@ final class ReadingsFile implements DayFile {
                     .put("time", Numbers.time(reading.durationMs()))
                     .put("came in", book.moment(reading.atMs()))
                     .put("corrects", corrects(book, reading, numbers))
-                    .put("taken back", Boolean.TRUE.equals(reading.takenBack()) ? "yes" : "");
+                    .put("taken back", Boolean.TRUE.equals(reading.takenBack()) ? "yes" : "")
+                    .put("partial", reading.isPartial() ? "yes" : "");
         }
     }
 

@@ -13,7 +13,7 @@ class ElapsedDoubtsTest {
     private static final long RELEASED = 1_000_000;
 
     private static List<String> doubts(String instrument, long ms, @Nullable Long cameInMs, @Nullable Long boundMs) {
-        var reading = new ReadingTaken("r", "a", 1, instrument, null, ms, cameInMs, null, null);
+        var reading = new ReadingTaken("r", "a", 1, instrument, null, ms, cameInMs, null, null, null);
         var release = new WatchMarked("m", "a", 1, WatchMark.RELEASED.word(), null, null, RELEASED, boundMs, null);
         return ElapsedDoubts.of(new Timed(List.of(reading), List.of(), new Marks(List.of(release))));
     }

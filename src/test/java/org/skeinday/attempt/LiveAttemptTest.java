@@ -63,7 +63,7 @@ class LiveAttemptTest {
                 runBacks,
                 turnsOn,
                 new Timed(
-                        List.of(new ReadingTaken("r", "a", 1, "device", null, 60_000, 470L, null, null)),
+                        List.of(new ReadingTaken("r", "a", 1, "device", null, 60_000, 470L, null, null, null)),
                         List.of(),
                         new Marks(marks)),
                 2,

@@ -28,7 +28,7 @@ class MarksTest {
     }
 
     private static ReadingTaken reading(int slot, long ms, String corrects) {
-        return new ReadingTaken("r" + slot + ms, "a", slot, "device", null, ms, 5_000L, corrects, null);
+        return new ReadingTaken("r" + slot + ms, "a", slot, "device", null, ms, 5_000L, corrects, null, null);
     }
 
     @Test

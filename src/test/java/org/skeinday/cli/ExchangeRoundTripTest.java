@@ -113,8 +113,8 @@ class ExchangeRoundTripTest {
                     .orElseThrow();
 
             String a = say(writer, "attempt.call", new CallAttempt.Call(curlew, model, motor, null), person) + "-0";
-            say(writer, "watch.take", new WatchActions.TakePlace(a, 1, null), person);
-            say(writer, "watch.take", new WatchActions.TakePlace(a, 2, null), "");
+            say(writer, "watch.take", new WatchActions.TakePlace(a, 1, null, null), person);
+            say(writer, "watch.take", new WatchActions.TakePlace(a, 2, null, null), "");
             say(writer, "gate.pass", new WindingGate.Pass(a, "Mrs Grebe", "checked by word of mouth"), person);
             for (String step : List.of(Step.EYES, Step.LINE)) {
                 say(writer, "step.tick", new StepActions.Tick("before-winding", a, step, null, 2, null, null), person);
@@ -125,17 +125,17 @@ class ExchangeRoundTripTest {
             String wrong = say(
                     writer,
                     "watch.landing",
-                    new WatchActions.SeenLanding(a, 1, 112_840, null, null, null, null, null),
+                    new WatchActions.SeenLanding(a, 1, 112_840, null, null, null, null, null, null),
                     person);
             say(
                     writer,
                     "watch.landing",
-                    new WatchActions.SeenLanding(a, 1, 112_940, null, null, wrong, null, null),
+                    new WatchActions.SeenLanding(a, 1, 112_940, null, null, wrong, null, null, null),
                     person);
             say(
                     writer,
                     "watch.landing",
-                    new WatchActions.SeenLanding(a, 2, 112_871, null, null, "f".repeat(32), null, null),
+                    new WatchActions.SeenLanding(a, 2, 112_871, null, null, "f".repeat(32), null, null, null),
                     "");
             say(writer, "attempt.close", new CloseAttempt.Close(a, null, "one watch only"), person);
 
@@ -149,8 +149,12 @@ class ExchangeRoundTripTest {
                     new GiveUpAttempt.GiveUp(c, "touched; a beam, \"badly\"\r\nand fell", null, null),
                     person);
             String d = say(writer, "attempt.call", new CallAttempt.Call(knot, null, null, null), person) + "-0";
-            say(writer, "watch.take", new WatchActions.TakePlace(d, 1, null), person);
-            say(writer, "watch.landing", new WatchActions.SeenLanding(d, 1, 0, null, null, null, null, null), person);
+            say(writer, "watch.take", new WatchActions.TakePlace(d, 1, null, null), person);
+            say(
+                    writer,
+                    "watch.landing",
+                    new WatchActions.SeenLanding(d, 1, 0, null, null, null, null, null, null),
+                    person);
         }
     }
 

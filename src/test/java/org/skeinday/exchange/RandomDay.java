@@ -57,7 +57,7 @@ public final class RandomDay {
         List<ReadingTaken> readings = new ArrayList<>();
         for (AttemptImported attempt : attempts) {
             for (int slot = 1; slot <= upTo(3); slot++) {
-                watches.add(new WatchTaken(attempt.id(), slot, name(80), maybe() ? one(people.keySet()) : ""));
+                watches.add(new WatchTaken(attempt.id(), slot, name(80), maybe() ? one(people.keySet()) : "", null));
             }
             readings.addAll(readings(attempt, people));
         }
@@ -359,6 +359,7 @@ public final class RandomDay {
                         upTo(7_200_000),
                         dated ? Long.valueOf(at) : null,
                         corrects,
+                        maybe() ? Boolean.TRUE : null,
                         maybe() ? Boolean.TRUE : null));
             }
         }

@@ -67,9 +67,9 @@ public final class CallAttempt {
         if (stopped.isPresent()) {
             return stopped.get();
         }
-        List<AttemptNow> own = AttemptStore.ofEvent(tx, event.id()).stream()
-                .filter(a -> a.entryId().equals(entry.id()))
-                .toList();
+        List<AttemptNow> attempts = AttemptStore.ofEvent(tx, event.id());
+        List<AttemptNow> own =
+                attempts.stream().filter(a -> a.entryId().equals(entry.id())).toList();
         if (call.number() != null && call.number() != own.size() + 1) {
             return new Decision.Outdated(
                     own.isEmpty()
@@ -92,6 +92,7 @@ public final class CallAttempt {
         long atMs = context.now().toEpochMilli();
         facts.add(Fact.of("attempt.called", planned.call(model, motor, atMs)));
         facts.add(PhaseGate.acted(context, planned.id(), AttemptAct.CALL));
+        facts.addAll(KeptWatches.at(tx, context, event, attempts, planned.id()));
         Optional<StationAdded> station = entry.own() ? Stations.of(tx, entry, planned.id()) : Optional.empty();
         facts.addAll(ChooseStation.stays(planned.id(), station));
         AttemptStore.lastAim(tx, entry.id())

@@ -23,7 +23,7 @@ final class CallerHands {
     }
 
     /** A helper may have the reader's keys, on the page Winding. */
-    private static Hands ofRole(String role) {
+    static Hands ofRole(String role) {
         return switch (role) {
             case "coach", "captain" -> Hands.CAPTAIN;
             case "timekeeper" -> Hands.TIMEKEEPER;

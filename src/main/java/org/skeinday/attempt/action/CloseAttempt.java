@@ -70,7 +70,11 @@ public final class CloseAttempt {
         }
         TimeDoubts doubted = TimeDoubts.of(tx, now, event);
         if (doubted.watches().counted().isEmpty()) {
-            return Decision.refused("No watch has a reading that counts; wait for the timekeepers");
+            return Decision.refused(
+                    readings.stream().anyMatch(ReadingTaken::isPartial)
+                            ? "A watch that was taken over in the air never counts by itself. Say of it that it counts, and why,"
+                                    + " or type the time of a hand watch"
+                            : "No watch has a reading that counts; wait for the timekeepers");
         }
         Optional<Decision> collided = collided(tx, now, atMs);
         if (collided.isPresent()) {

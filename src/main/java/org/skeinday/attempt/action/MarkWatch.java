@@ -26,7 +26,8 @@ import org.skeinday.platform.record.Fact;
 /** A timekeeper's other keys: ready, contacts, and what takes a mistaken press back. None is refused for being late. */
 final class MarkWatch {
     /** What comes with other taps, and not alone. */
-    private static final List<WatchMark> NOT_ALONE = List.of(WatchMark.RELEASED, WatchMark.GAP, WatchMark.RELOADED);
+    private static final List<WatchMark> NOT_ALONE =
+            List.of(WatchMark.RELEASED, WatchMark.GAP, WatchMark.RELOADED, WatchMark.LATE_RELEASE, WatchMark.APART);
 
     private static final Set<WatchMark> ABOUT_CONTACTS =
             EnumSet.of(WatchMark.TOUCHED, WatchMark.HELD, WatchMark.TAKEN_BACK);

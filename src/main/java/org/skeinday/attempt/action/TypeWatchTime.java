@@ -142,6 +142,7 @@ public final class TypeWatchTime {
                 time.millis(),
                 context.now().toEpochMilli(),
                 before.orElse(null),
+                null,
                 null);
     }
 }

@@ -2,6 +2,7 @@ package org.skeinday.attempt.action;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.Attempt;
@@ -9,9 +10,11 @@ import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.ElapsedDoubts;
+import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.State;
+import org.skeinday.attempt.WatchLeft;
 import org.skeinday.attempt.WatchMark;
 import org.skeinday.attempt.WatchMarked;
 import org.skeinday.attempt.WatchTaken;
@@ -35,9 +38,13 @@ public final class WatchActions {
      * Takes one of the timekeepers' places, 1 to 3.
      *
      * @param over true to take it from the device that has it, which has failed or is away
+     * @param change true where this device leaves the one that it has for it; null for no
      */
     public record TakePlace(
-            String attempt, int slot, @Nullable Boolean over) {}
+            String attempt,
+            int slot,
+            @Nullable Boolean over,
+            @Nullable Boolean change) {}
 
     /**
      * The model was released.
@@ -60,6 +67,8 @@ public final class WatchActions {
      * @param corrects id of this watch's earlier landing tap that was a mistake
      * @param gapMs by how much the device's monotonic and wall clock came apart meanwhile; null for not at all
      * @param reloaded true when the page was loaded anew meanwhile
+     * @param partial true when its timekeeper took the watch over in the air: the duration is from the release as the server
+     *     told it; null for no
      */
     public record SeenLanding(
             String attempt,
@@ -69,7 +78,8 @@ public final class WatchActions {
             @Nullable Long boundMs,
             @Nullable String corrects,
             @Nullable Long gapMs,
-            @Nullable Boolean reloaded) {}
+            @Nullable Boolean reloaded,
+            @Nullable Boolean partial) {}
 
     public static List<ActKind<?>> kinds() {
         return List.of(
@@ -94,10 +104,23 @@ public final class WatchActions {
             return Decision.refused(
                     "slot", "The rules ask for watch 1 to " + timekeepers + ", but this was watch " + place.slot());
         }
+        List<Fact> left = new ArrayList<>();
         for (WatchTaken taken : WatchStore.watches(tx, place.attempt())) {
             boolean own = taken.device().equals(context.device());
-            if (own && (taken.slot() == place.slot() || !taken.device().equals("laptop"))) {
-                return Decision.refused("slot", "This device already is watch " + taken.slot());
+            if (own && taken.slot() == place.slot()) {
+                continue; // it keeps what it has
+            }
+            if (own && !taken.device().equals("laptop")) {
+                if (!Boolean.TRUE.equals(place.change())) {
+                    return Decision.refused("slot", "This device already is watch " + taken.slot());
+                }
+                if (attempt.get().state() == State.RELEASED || attempt.get().state() == State.LANDED) {
+                    return Decision.refused(
+                            "slot",
+                            "This device is watch " + taken.slot()
+                                    + " of this flight. It becomes another one before the release, or for the next attempt");
+                }
+                left.add(Fact.of("watch.left", new WatchLeft(taken.attemptId(), taken.slot(), taken.device())));
             }
             if (taken.slot() == place.slot() && !Boolean.TRUE.equals(place.over())) {
                 return Decision.refused("slot", "Watch " + place.slot() + " is taken by another device; take another");
@@ -109,8 +132,14 @@ public final class WatchActions {
                                 + " signs for it");
             }
         }
-        var fact = new WatchTaken(place.attempt(), place.slot(), context.device(), context.person());
-        return Decision.decided(AttemptActions.TOPICS, Fact.of("watch.taken", fact));
+        var fact = new WatchTaken(
+                place.attempt(),
+                place.slot(),
+                context.device(),
+                context.person(),
+                TakenInAir.since(tx, context, place.attempt(), place.slot()));
+        left.add(Fact.of("watch.taken", fact));
+        return new Decision.Decided(left, Map.of(), AttemptActions.TOPICS);
     }
 
     private static boolean held(Tx tx, ActContext context, TakePlace place) {
@@ -124,11 +153,15 @@ public final class WatchActions {
         }
         TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
         List<Fact> facts = new ArrayList<>(movedTo(tx, context, State.RELEASED, attempt, when.atMs(), when.atMs()));
-        if (WatchStore.marks(tx, attempt.id()).release(seen.slot()).isEmpty()) { // a landing may have told it
+        Optional<WatchMarked> known = WatchStore.marks(tx, attempt.id()).release(seen.slot());
+        if (TakenInAir.isLate(tx, context, attempt, seen.slot(), known, when)) {
+            facts.add(mark(
+                    context, context.ownId(), seen.attempt(), seen.slot(), WatchMark.LATE_RELEASE, null, null, when));
+        } else if (known.isEmpty()) { // a landing may have told it
             facts.add(
                     mark(context, context.ownId(), seen.attempt(), seen.slot(), WatchMark.RELEASED, null, null, when));
         }
-        return new Decision.Decided(facts, java.util.Map.of(), AttemptActions.MOVED);
+        return new Decision.Decided(facts, Map.of(), AttemptActions.MOVED);
     }
 
     static Decision landing(Tx tx, ActContext context, SeenLanding seen) {
@@ -140,15 +173,22 @@ public final class WatchActions {
             return Decision.refused("A flight lasts 0 ms to 2 hours, but this one " + seen.ms() + " ms");
         }
         TapTime.Moment when = seen(attempt, context, seen.serverMs(), seen.boundMs());
-        Optional<WatchMarked> release = WatchStore.marks(tx, attempt.id()).release(seen.slot());
+        Marks marks = WatchStore.marks(tx, attempt.id());
+        Optional<WatchMarked> release = marks.release(seen.slot());
+        boolean partial = Boolean.TRUE.equals(seen.partial())
+                || marks.wasStartedLate(seen.slot())
+                || TakenInAir.is(tx, context, attempt, seen.slot());
+        Optional<Long> apart =
+                release.flatMap(mark -> ElapsedDoubts.apart(seen.ms(), mark, when.atMs(), when.boundMs()));
         long releasedAtMs = release.map(WatchMarked::atMs)
                 .orElseGet(() ->
-                        Math.max(when.atMs() - seen.ms(), attempt.calledAtMs() == null ? 0 : attempt.calledAtMs()));
-        State to = seen.ms() < ElapsedDoubts.DOUBLE_PRESS_MS
+                        Math.max(when.atMs() - seen.ms(), TakenInAir.notBefore(tx, context, attempt, seen.slot())));
+        long lastedMs = Math.min(seen.ms(), seen.ms() + apart.orElse(0L));
+        State to = lastedMs < ElapsedDoubts.DOUBLE_PRESS_MS
                 ? State.RELEASED
                 : State.LANDED; // a double press lands nothing
         List<Fact> facts = new ArrayList<>(movedTo(tx, context, to, attempt, when.atMs(), releasedAtMs));
-        if (release.isEmpty()) {
+        if (release.isEmpty() && !partial) {
             facts.add(
                     mark( // the tap for the release is on its way, or lost
                             context,
@@ -169,8 +209,20 @@ public final class WatchActions {
                 seen.ms(),
                 context.now().toEpochMilli(),
                 seen.corrects() == null ? null : ActContext.ownIdOf(seen.corrects()),
-                null);
+                null,
+                partial ? Boolean.TRUE : null);
         facts.add(Fact.of("attempt.reading", reading));
+        if (apart.isPresent() && !partial) {
+            facts.add(mark(
+                    context,
+                    context.nextId(),
+                    attempt.id(),
+                    seen.slot(),
+                    WatchMark.APART,
+                    apart.get(),
+                    reading.id(),
+                    when));
+        }
         Long gapMs = seen.gapMs();
         if (gapMs != null) {
             facts.add(mark(context, context.nextId(), attempt.id(), seen.slot(), WatchMark.GAP, gapMs, null, when));
@@ -178,7 +230,7 @@ public final class WatchActions {
         if (Boolean.TRUE.equals(seen.reloaded())) {
             facts.add(mark(context, context.nextId(), attempt.id(), seen.slot(), WatchMark.RELOADED, null, null, when));
         }
-        return new Decision.Decided(facts, java.util.Map.of(), AttemptActions.MOVED);
+        return new Decision.Decided(facts, Map.of(), AttemptActions.MOVED);
     }
 
     static Fact mark(

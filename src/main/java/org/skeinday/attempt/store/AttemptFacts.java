@@ -8,8 +8,6 @@ import static org.skeinday.platform.db.schema.Tables.ATTEMPT_NOTE;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_QUIET;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_READING;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_RESULT;
-import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH;
-import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.ATTEMPT_WATCH_MARK;
 import static org.skeinday.platform.db.schema.Tables.PRACTICE_FLIGHT;
 
@@ -35,13 +33,8 @@ import org.skeinday.attempt.MotorTaken;
 import org.skeinday.attempt.PracticeFlown;
 import org.skeinday.attempt.Quiet;
 import org.skeinday.attempt.ReadingTaken;
-import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.State;
-import org.skeinday.attempt.Timed;
-import org.skeinday.attempt.WatchJudged;
 import org.skeinday.attempt.WatchMark;
-import org.skeinday.attempt.WatchMarked;
-import org.skeinday.attempt.WatchTaken;
 import org.skeinday.contest.store.WindowStore;
 import org.skeinday.platform.db.Rows;
 import org.skeinday.platform.db.Tx;
@@ -60,6 +53,7 @@ public final class AttemptFacts {
         kinds.addAll(HallStops.kinds());
         kinds.addAll(PrintedCards.kinds());
         kinds.addAll(Stations.kinds());
+        kinds.addAll(WatchFacts.kinds());
         kinds.addAll(List.of(
                 FactKind.of("attempt.called", AttemptCalled.class, AttemptFacts::called),
                 FactKind.of("attempt.moved", AttemptMoved.class, AttemptFacts::moved),
@@ -67,10 +61,7 @@ public final class AttemptFacts {
                 FactKind.of("attempt.closed", AttemptClosed.class, AttemptFacts::closed),
                 FactKind.of("attempt.given-up", AttemptGivenUp.class, AttemptFacts::givenUp),
                 FactKind.of("attempt.verdict", AttemptVerdict.class, VerdictStore::judged),
-                FactKind.of("watch.taken", WatchTaken.class, AttemptFacts::watchTaken),
-                FactKind.of("watch.marked", WatchMarked.class, AttemptFacts::watchMarked),
                 FactKind.of("attempt.taken-back", AttemptTakenBack.class, AttemptFacts::takenBack),
-                FactKind.of("watch.judged", WatchJudged.class, AttemptFacts::judged),
                 FactKind.of("attempt.reading", ReadingTaken.class, Rows.into(ATTEMPT_READING)),
                 FactKind.of("attempt.imported", AttemptImported.class, AttemptFacts::imported),
                 FactKind.of("attempt.wound", AttemptWound.class, AttemptFacts::wound),
@@ -97,40 +88,6 @@ public final class AttemptFacts {
                 .set(ATTEMPT.STEERED, fact.steered())
                 .where(ATTEMPT.ID.eq(fact.attemptId()))
                 .execute();
-    }
-
-    /** Whoever had the place before gives it over; a device that takes its own place back has it again. */
-    private static void watchTaken(Tx tx, WatchTaken fact) {
-        var place = ATTEMPT_WATCH.ATTEMPT_ID.eq(fact.attemptId()).and(ATTEMPT_WATCH.SLOT.eq(fact.slot()));
-        tx.sql()
-                .update(ATTEMPT_WATCH)
-                .set(ATTEMPT_WATCH.GIVEN_OVER, true)
-                .where(place)
-                .execute();
-        tx.sql()
-                .deleteFrom(ATTEMPT_WATCH)
-                .where(place.and(ATTEMPT_WATCH.DEVICE.eq(fact.device())))
-                .execute();
-        Rows.into(ATTEMPT_WATCH).accept(tx, fact);
-    }
-
-    /** A landing that was a mistake is kept, and read no more. */
-    private static void watchMarked(Tx tx, WatchMarked fact) {
-        Rows.into(ATTEMPT_WATCH_MARK).accept(tx, fact);
-        if (fact.is(WatchMark.STILL_FLYING) && fact.about() != null) {
-            tx.sql()
-                    .update(ATTEMPT_READING)
-                    .set(ATTEMPT_READING.TAKEN_BACK, true)
-                    .where(ATTEMPT_READING
-                            .ID
-                            .eq(fact.about())
-                            .and(ATTEMPT_READING.ATTEMPT_ID.eq(fact.attemptId()))
-                            .and(ATTEMPT_READING.SLOT.eq(fact.slot())))
-                    .and(ATTEMPT_READING.ATTEMPT_ID.in(DSL.select(ATTEMPT.ID)
-                            .from(ATTEMPT)
-                            .where(ATTEMPT.CLOSED_AT_MS.isNull()))) // of a closed one the result rests on it
-                    .execute();
-        }
     }
 
     private static void takenBack(Tx tx, AttemptTakenBack fact) {
@@ -214,26 +171,6 @@ public final class AttemptFacts {
                         attempt,
                         new Rows.Value<>(ATTEMPT.WINDOW_OPENS_MS, window.opensAtMs()),
                         new Rows.Value<>(ATTEMPT.WINDOW_CLOSES_MS, window.closesAtMs())));
-    }
-
-    /** Release and landing are those of the watches that count; of one watch, those of the reading that does. */
-    private static void judged(Tx tx, WatchJudged fact) {
-        Rows.into(ATTEMPT_WATCH_JUDGED).accept(tx, fact);
-        if (fact.readingId() != null) {
-            tx.sql()
-                    .update(ATTEMPT_READING)
-                    .set(ATTEMPT_READING.SET_ASIDE, DSL.field(ATTEMPT_READING.ID.ne(fact.readingId())))
-                    .where(ATTEMPT_READING.ATTEMPT_ID.eq(fact.attemptId()))
-                    .and(ATTEMPT_READING.SLOT.eq(fact.slot()))
-                    .execute();
-        }
-        Timed timed = WatchStore.timed(tx, fact.attemptId());
-        Readings.released(timed)
-                .ifPresent(atMs ->
-                        Rows.set(tx, ATTEMPT.ID, fact.attemptId(), new Rows.Value<>(ATTEMPT.RELEASED_AT_MS, atMs)));
-        Readings.landed(timed)
-                .ifPresent(atMs ->
-                        Rows.set(tx, ATTEMPT.ID, fact.attemptId(), new Rows.Value<>(ATTEMPT.LANDED_AT_MS, atMs)));
     }
 
     private static TableField<AttemptRecord, Long> timeOf(State state) {

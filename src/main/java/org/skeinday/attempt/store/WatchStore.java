@@ -48,13 +48,51 @@ public final class WatchStore {
     /** The same of all attempts, by entry and number, in one query. */
     public static List<WatchTaken> watches(Tx tx) {
         return tx.sql()
-                .select(ATTEMPT_WATCH.ATTEMPT_ID, ATTEMPT_WATCH.SLOT, ATTEMPT_WATCH.DEVICE, ATTEMPT_WATCH.PERSON_ID)
+                .select(
+                        ATTEMPT_WATCH.ATTEMPT_ID,
+                        ATTEMPT_WATCH.SLOT,
+                        ATTEMPT_WATCH.DEVICE,
+                        ATTEMPT_WATCH.PERSON_ID,
+                        ATTEMPT_WATCH.TAKEN_MS)
                 .from(ATTEMPT_WATCH)
                 .join(ATTEMPT)
                 .on(ATTEMPT.ID.eq(ATTEMPT_WATCH.ATTEMPT_ID))
                 .where(ATTEMPT_WATCH.GIVEN_OVER.isFalse())
                 .orderBy(ATTEMPT.ENTRY_ID, ATTEMPT.NUMBER, ATTEMPT_WATCH.SLOT)
                 .fetchInto(WatchTaken.class);
+    }
+
+    /** Who had which place in an event, on a device that joined: the attempt that was called last before all others. */
+    public static List<WatchTaken> lastTaken(Tx tx, String eventId) {
+        return tx.sql()
+                .select(
+                        ATTEMPT_WATCH.ATTEMPT_ID,
+                        ATTEMPT_WATCH.SLOT,
+                        ATTEMPT_WATCH.DEVICE,
+                        ATTEMPT_WATCH.PERSON_ID,
+                        ATTEMPT_WATCH.TAKEN_MS)
+                .from(ATTEMPT_WATCH)
+                .join(ATTEMPT)
+                .on(ATTEMPT.ID.eq(ATTEMPT_WATCH.ATTEMPT_ID))
+                .where(ATTEMPT.EVENT_ID.eq(eventId))
+                .and(ATTEMPT_WATCH.GIVEN_OVER.isFalse())
+                .and(ATTEMPT_WATCH.DEVICE.ne("laptop"))
+                .orderBy(
+                        ATTEMPT.CALLED_AT_MS.desc().nullsLast(),
+                        ATTEMPT_WATCH.TAKEN_MS.desc().nullsLast(),
+                        ATTEMPT_WATCH.SLOT)
+                .fetchInto(WatchTaken.class);
+    }
+
+    /** The places in an event that this device has or had before another took them over, the attempt called first before all others. */
+    public static List<WatchTaken> ofDevice(Tx tx, String eventId, String device) {
+        return watches(
+                tx,
+                ATTEMPT_WATCH
+                        .DEVICE
+                        .eq(device)
+                        .and(ATTEMPT_WATCH.ATTEMPT_ID.in(
+                                DSL.select(ATTEMPT.ID).from(ATTEMPT).where(ATTEMPT.EVENT_ID.eq(eventId)))));
     }
 
     /** The places that this device has or had before another took them over. */
@@ -64,7 +102,12 @@ public final class WatchStore {
 
     private static List<WatchTaken> watches(Tx tx, Condition which) {
         return tx.sql()
-                .select(ATTEMPT_WATCH.ATTEMPT_ID, ATTEMPT_WATCH.SLOT, ATTEMPT_WATCH.DEVICE, ATTEMPT_WATCH.PERSON_ID)
+                .select(
+                        ATTEMPT_WATCH.ATTEMPT_ID,
+                        ATTEMPT_WATCH.SLOT,
+                        ATTEMPT_WATCH.DEVICE,
+                        ATTEMPT_WATCH.PERSON_ID,
+                        ATTEMPT_WATCH.TAKEN_MS)
                 .from(ATTEMPT_WATCH)
                 .where(which)
                 .orderBy(ATTEMPT_WATCH.SLOT)
@@ -138,7 +181,8 @@ public final class WatchStore {
                 row.get(ATTEMPT_READING.CORRECTS),
                 Boolean.TRUE.equals(row.get(ATTEMPT_READING.SET_ASIDE))
                         ? Boolean.TRUE
-                        : row.get(ATTEMPT_READING.TAKEN_BACK));
+                        : row.get(ATTEMPT_READING.TAKEN_BACK),
+                row.get(ATTEMPT_READING.PARTIAL));
     }
 
     /** What its timekeepers pressed beside the landing, without a release that was none and what came with it. */

@@ -191,6 +191,7 @@ final class AttemptRecordPresenter {
                 .map(r -> new NowView.Line(
                         "watch " + r.slot() + by(r.personId()) + (r.instrument().equals("watch") ? ", hand watch" : ""),
                         new FlightTime(r.durationMs()).text(2)
+                                + (r.isPartial() ? ", partial: taken over in the air" : "")
                                 + (cameLate(r)
                                         ? " – came in after the closing"
                                         : aside(r, timed)

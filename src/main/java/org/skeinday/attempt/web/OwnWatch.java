@@ -2,13 +2,17 @@ package org.skeinday.attempt.web;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.AttemptSigned;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.DayKind;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Caller;
 
@@ -60,6 +64,57 @@ final class OwnWatch {
                                 "watch " + w.slot() + " of " + today.title(a) + ": "
                                         + PhaseWords.of(today.live(a.id())))))
                 .toList();
+    }
+
+    /** The other attempts that are under way, with the watches that are free of those which have not landed. */
+    static List<NowView.Choice> beside(Tx tx, Today today, AttemptNow shown) {
+        return today.beside(shown.id()).stream()
+                .map(other -> new NowView.Choice(other.id(), other.words() + free(tx, today, other.id())))
+                .toList();
+    }
+
+    private static String free(Tx tx, Today today, String attempt) {
+        AttemptPhase.Name name = today.live(attempt).phase().name();
+        if (!today.live(attempt).isToFly() && name != AttemptPhase.Name.IN_THE_AIR) {
+            return "";
+        }
+        List<Integer> taken =
+                WatchStore.watches(tx, attempt).stream().map(WatchTaken::slot).toList();
+        List<String> free = IntStream.rangeClosed(1, today.event().timekeepers())
+                .filter(slot -> !taken.contains(slot))
+                .mapToObj(String::valueOf)
+                .toList();
+        return free.isEmpty()
+                ? ", all watches are taken"
+                : free.size() == 1
+                        ? ", watch " + free.get(0) + " is free"
+                        : ", watches " + String.join(", ", free) + " are free";
+    }
+
+    /** Official times that this device has still to sign, whatever was called since; without what the page itself asks for. */
+    static List<TimingView.ToSign> toSign(Tx tx, Today today, AttemptNow shown, int slot, Caller caller) {
+        if (today.event().dayKind() != DayKind.HOSTING) {
+            return List.of();
+        }
+        return WatchStore.ofDevice(tx, today.event().id(), caller.device()).stream()
+                .filter(w -> !w.attemptId().equals(shown.id()) || w.slot() != slot)
+                .flatMap(w -> today.attempts().stream()
+                        .filter(a -> a.id().equals(w.attemptId()))
+                        .flatMap(a -> toSign(tx, today, a, w.slot()).stream()))
+                .toList();
+    }
+
+    private static Optional<TimingView.ToSign> toSign(Tx tx, Today today, AttemptNow attempt, int slot) {
+        return today.live(attempt.id()).phase() instanceof AttemptPhase.Official official
+                        && official.missing() > 0
+                        && ResultRecord.signatures(tx, attempt.id()).lacks(AttemptSigned.watch(slot))
+                ? Optional.of(new TimingView.ToSign(
+                        attempt.id(),
+                        slot,
+                        today.title(attempt),
+                        PageWords.time(official.officialMs(), today.event()),
+                        official.officialMs()))
+                : Optional.empty();
     }
 
     private static boolean isWatchOf(Tx tx, AttemptNow attempt, Caller caller) {

@@ -43,7 +43,7 @@ public final class PageWords {
 
     /** What a timekeeper pressed. */
     static String mark(WatchMarked mark) {
-        String at = mark.ms() == null ? "" : " at " + new FlightTime(mark.msOrZero()).text(2);
+        String at = mark.ms() == null ? "" : " at " + new FlightTime(Math.abs(mark.msOrZero())).text(2);
         return switch (WatchMark.of(mark.what()).orElseThrow()) {
             case READY -> "ready";
             case RELEASED -> "released" + bound(mark);
@@ -57,6 +57,12 @@ public final class PageWords {
             case GAP ->
                 "the device's clocks came apart by " + new FlightTime(Math.abs(mark.msOrZero())).seconds(1) + " s";
             case RELOADED -> "the page was loaded anew";
+            case LATE_RELEASE -> "pressed for a release that had been before: no release";
+            case APART ->
+                "the laptop's moments of release and landing lie "
+                        + new FlightTime(Math.abs(mark.msOrZero()) / 100 * 100).seconds(1) + " s "
+                        + (mark.msOrZero() < 0 ? "less" : "more")
+                        + " apart than it says";
         };
     }
 

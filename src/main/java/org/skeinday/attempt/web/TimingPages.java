@@ -17,6 +17,7 @@ import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.action.ResultActions;
 import org.skeinday.attempt.action.SaidMeanwhile;
+import org.skeinday.attempt.action.TakenInAir;
 import org.skeinday.attempt.action.WatchActions;
 import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptStore;
@@ -82,7 +83,8 @@ public final class TimingPages {
         var content = new WatchActions.TakePlace(
                 NowPages.field(ctx, "attempt"),
                 Integer.parseInt(slot),
-                NowPages.field(ctx, "over").equals("yes"));
+                NowPages.field(ctx, "over").equals("yes"),
+                NowPages.field(ctx, "change").equals("yes"));
         part(ctx, FormActs.words(ctx, forms.submit(ctx, "watch.take", content)));
     }
 
@@ -123,9 +125,11 @@ public final class TimingPages {
                 WindowClock.of(Optional.empty(), clock.millis()),
                 false,
                 false,
+                false,
                 "",
                 0,
                 -1,
+                0,
                 0,
                 false,
                 form,
@@ -134,6 +138,7 @@ public final class TimingPages {
                 0,
                 "",
                 false,
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of());
@@ -186,6 +191,7 @@ public final class TimingPages {
                 attempt.state().word(),
                 Strips.of(today.live(attempt.id())),
                 WindowClock.of(name.isBeforeRelease() ? today.flightWindow(entry) : Optional.empty(), clock.millis()),
+                name.isBeforeRelease(),
                 slot > 0
                         && !name.hasFlown()
                         && new Marks(WatchStore.marked(tx, attempt.id()))
@@ -195,6 +201,7 @@ public final class TimingPages {
                 handsFull(tx, today, attempt, caller),
                 today.rules().hold().map(HoldRule::watchedMs).orElse(-1L),
                 signing(tx, today, attempt, slot),
+                aloftMs(tx, today, attempt, caller, slot),
                 slot,
                 givenOver,
                 form,
@@ -204,8 +211,18 @@ public final class TimingPages {
                 SaidMeanwhile.seenWatches(tx, attempt.id(), typesTimes(today, attempt)),
                 today.live(attempt.id()).isCaught() && today.rules().hold().isPresent(),
                 places(today.event().timekeepers(), taken),
+                OwnWatch.toSign(tx, today, attempt, slot, caller),
                 OwnWatch.others(tx, today, attempt, slot, caller),
-                name == AttemptPhase.Name.IN_THE_AIR && slot > 0 ? List.of() : today.beside(attempt.id()));
+                name == AttemptPhase.Name.IN_THE_AIR && slot > 0 ? List.of() : OwnWatch.beside(tx, today, attempt));
+    }
+
+    private static long aloftMs(Tx tx, Today today, AttemptNow attempt, Caller caller, int slot) {
+        Long released = attempt.releasedAtMs();
+        return released != null
+                        && name(today, attempt) == AttemptPhase.Name.IN_THE_AIR
+                        && (slot == 0 || TakenInAir.is(tx, caller.device(), attempt, slot))
+                ? released
+                : 0;
     }
 
     private static String reading(Tx tx, Today today, AttemptNow attempt, int slot) {

@@ -30,6 +30,7 @@ final class WatchWords {
         }
         return readings.stream()
                 .map(r -> r.slot() + ": " + new FlightTime(r.durationMs()).text(2)
+                        + (r.isPartial() ? " (partial)" : "")
                         + contacts(timed.marks().contacts(r.slot())))
                 .collect(Collectors.joining(", "));
     }
@@ -42,7 +43,10 @@ final class WatchWords {
         return WatchStore.toChooseFrom(tx, attempt).stream()
                 .map(r -> new NowView.Choice(
                         r.id(),
-                        "watch " + r.slot() + ", " + (r.wasTapped() ? "as it was pressed" : "as it was typed")
+                        "watch " + r.slot() + ", "
+                                + (r.isPartial()
+                                        ? "taken over in the air"
+                                        : r.wasTapped() ? "as it was pressed" : "as it was typed")
                                 + (quiet ? "" : ": " + new FlightTime(r.durationMs()).text(2))
                                 + (counting.contains(r.id()) ? " (counts now)" : "")))
                 .toList();

@@ -122,6 +122,7 @@ public final class KeyIn {
                     caught.ran(times.get(i)).millis(),
                     context.now().toEpochMilli(),
                     null,
+                    null,
                     null);
             facts.add(Fact.of("attempt.reading", reading));
             facts.addAll(caught.marks(tx, context, attempt, slots.get(i), times.get(i)));

@@ -220,8 +220,9 @@ class HandWatchWebTest {
     void a_time_typed_for_a_watch_that_was_left_out_takes_no_verdict_over() throws Exception {
         tap(one, "watch.release", 1, null);
         tap(two, "watch.release", 2, null);
-        clock.stepBy(Duration.ofMillis(18_400));
+        clock.stepBy(Duration.ofMillis(10_300));
         tap(one, "watch.landing", 1, 10_300);
+        clock.stepBy(Duration.ofMillis(8_100));
         tap(two, "watch.landing", 2, 18_400);
         says(
                 200,

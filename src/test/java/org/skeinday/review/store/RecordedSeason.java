@@ -158,7 +158,8 @@ public final class RecordedSeason {
         for (int slot = 1; slot <= 2; slot++) {
             take(
                     "attempt.reading",
-                    new ReadingTaken(id + "r" + slot, id, slot, "device", null, ms + slot * 70, released, null, null));
+                    new ReadingTaken(
+                            id + "r" + slot, id, slot, "device", null, ms + slot * 70, released, null, null, null));
         }
         take(
                 "attempt.noted",
