@@ -26,7 +26,7 @@ class AuditCoversTest {
             "attempt.called attempt.moved attempt.flew-in attempt.acted attempt.hand attempt.hand-kept attempt.motor"
                     + " attempt.station attempt.aloft attempt.verdict quiet.began quiet.ended card.printed",
             "a reading or a mark of a watch: evidence, kept beside every other",
-            "attempt.reading watch.marked watch.taken",
+            "attempt.reading watch.left watch.marked watch.taken",
             "what a flight says of model and motor, never of its time",
             "attempt.judged flight.flown flight.changed flight.marked",
             "preparation and the hall",
