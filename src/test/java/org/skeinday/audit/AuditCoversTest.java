@@ -17,9 +17,9 @@ class AuditCoversTest {
     private static final Map<String, String> NOT_AUDITED = Map.of(
             "the team's own rubber, which no official decides of",
             "batch.added batch.changed batch.removed motor.added motor.changed motor.removed motor.step motor.step.told"
-                    + " motor.step.undone motor.wait motor.placed motor.inspected motor.break-mistaken",
+                    + " motor.step.undone motor.wait motor.placed motor.inspected motor.break-mistaken flight.later-uses",
             "a wind, which is evidence of rubber",
-            "wind.begun wind.confirmed wind.counted wind.floor-mark wind.held wind.judged wind.mark wind.motor wind.paced"
+            "wind.asked-again wind.begun wind.confirmed wind.counted wind.floor-mark wind.held wind.judged wind.mark wind.motor wind.paced"
                     + " wind.phase wind.reader wind.undone wind.winder attempt.wound attempt.turns-off attempt.run-back"
                     + " attempt.parted attempt.people-safe attempt.aimed",
             "how an attempt goes on, which its own record tells in full",

@@ -360,7 +360,7 @@ public final class RandomDay {
                         dated ? Long.valueOf(at) : null,
                         corrects,
                         maybe() ? Boolean.TRUE : null,
-                        maybe() ? Boolean.TRUE : null));
+                        i % 5 == 0 ? Boolean.TRUE : null));
             }
         }
         return all;
