@@ -17,6 +17,9 @@ public enum Unlikely {
     /** By what the server itself saw. */
     LONGER_THAN_PASSED(Measured.TIME);
 
+    /** So many times its breaking turns no motor holds (own default). */
+    public static final double TIMES_BREAKING = Possible.BEYOND;
+
     private final List<Measured> numbers;
 
     Unlikely(Measured... numbers) {

@@ -135,7 +135,8 @@ public final class MarkDoubts {
 
     private Optional<Doubt> against(DoubleFunction<Optional<BatchBand.Band>> band, Crossing c) {
         Optional<Torque> torque = wind.torque(c.level());
-        Optional<Double> turns = wind.count(c.elapsedMs())
+        Optional<Double> turns = wind.turns()
+                .at(c.elapsedMs())
                 .filter(count -> !count.estimated())
                 .map(count -> count.crankTurns() * wind.begun().ratio());
         return turns.flatMap(band::apply).flatMap(b -> torque.flatMap(t -> above(c, t, b.high(), turns.orElse(0.0))));

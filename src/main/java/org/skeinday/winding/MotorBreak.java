@@ -79,7 +79,7 @@ public record MotorBreak(
     public static MotorBreak of(MotorAdded motor, MotorStep step, Wind wind) {
         return new MotorBreak(
                 motor,
-                wind.paced() ? null : wind.breakMotorTurns().orElse(null),
+                wind.paced() ? null : wind.turns().atBreak().orElse(null),
                 wind.breakTorque().orElse(null),
                 wind.begun().meter(),
                 step.saysOfTheRubber(),

@@ -30,7 +30,8 @@ public final class MotorTrials {
         for (Wind wind : winds) {
             WindCounted counted = wind.counted();
             if (counted != null && counted.stopCrankTurns() > 0) {
-                double turns = wind.breakMotorTurns()
+                double turns = wind.turns()
+                        .atBreak()
                         .orElse(counted.stopCrankTurns() * wind.begun().ratio());
                 boolean parted = brokeIn.filter(wind::equals).isPresent();
                 trials.add(trial(

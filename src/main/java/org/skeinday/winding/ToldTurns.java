@@ -43,7 +43,7 @@ public record ToldTurns(@Nullable Integer atFull, @Nullable Integer stop, String
         @Nullable Long stopped = wind.times().stopped();
         return stopped == null
                 ? Optional.empty()
-                : wind.count(stopped).map(count -> (int) Math.round(count.crankTurns()));
+                : wind.turns().at(stopped).map(count -> (int) Math.round(count.crankTurns()));
     }
 
     private static String early(Wind wind, @Nullable Integer target, Optional<Integer> paced) {

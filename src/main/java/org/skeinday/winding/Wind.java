@@ -11,8 +11,6 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.evidence.Counts;
-import org.skeinday.evidence.ToldOfFlight;
-import org.skeinday.evidence.Usual;
 import org.skeinday.evidence.WhatCounts;
 import org.skeinday.motor.Hold;
 import org.skeinday.motor.Resolution;
@@ -161,21 +159,6 @@ public record Wind(
         return WhatCounts.wind(counted != null, paced(), openDoubts);
     }
 
-    /** What may be asked about its count. @param breakingTurns motor turns at which such a motor breaks, null for unknown */
-    public ToldOfFlight told(@Nullable Double breakingTurns) {
-        return new ToldOfFlight(
-                counted == null ? null : (Double) (double) counted.stopCrankTurns(),
-                counted == null ? null : counted.backOffCrankTurns(),
-                null,
-                begun.ratio(),
-                null,
-                null,
-                null,
-                null,
-                breakingTurns,
-                Usual.UNKNOWN);
-    }
-
     /** Cranking to a metronome, as begun or as counted. */
     public boolean paced() {
         return begun.paced() || counted != null && counted.paced();
@@ -261,16 +244,6 @@ public record Wind(
         return broke().isPresent() ? torque(lastLevel()).filter(t -> t.newtonMillimetres() > 0) : Optional.empty();
     }
 
-    /** In the motor when it broke, above 0; empty when it did not, or its turns are not counted yet. */
-    public Optional<Double> breakMotorTurns() {
-        return broke().isPresent() ? Optional.ofNullable(counted).flatMap(this::motorTurns) : Optional.empty();
-    }
-
-    private Optional<Double> motorTurns(WindCounted turns) {
-        double off = turns.backOffCrankTurns() == null ? 0 : turns.backOffCrankTurns();
-        return Optional.of((turns.stopCrankTurns() - off) * begun.ratio()).filter(t -> t > 0);
-    }
-
     public Optional<Torque> launchTorque() {
         return torque(launchLevel());
     }
@@ -279,21 +252,9 @@ public record Wind(
         return level.isPresent() ? torque(level.getAsInt()) : Optional.empty();
     }
 
-    /** Crank turns in the motor; empty until there are counts, or a plan and the first step in. */
-    public Optional<Count> count(long elapsedMs) {
-        return turnLine().map(line -> line.at(elapsedMs));
-    }
-
-    Optional<TurnLine> turnLine() {
-        return TurnLine.of(begun, times(), counted);
-    }
-
-    /** (stop − back-off) · ratio, from the counts only; empty while one of the two is not entered, or when it broke. */
-    public Optional<Double> launchMotorTurns() {
-        @Nullable Double off = counted == null ? null : counted.backOffCrankTurns();
-        return counted == null || off == null || broke().isPresent()
-                ? Optional.empty()
-                : Optional.of((counted.stopCrankTurns() - off) * begun.ratio());
+    /** How many turns are in its motor. */
+    public WindTurns turns() {
+        return new WindTurns(this);
     }
 
     /** While turns went on, walk-in included, up to the stop; empty while the division or the turns are not known. */
@@ -320,7 +281,7 @@ public record Wind(
         return Word.of(
                 level(elapsedMs),
                 ceiling.isPresent() ? ceiling.getAsInt() : null,
-                count(elapsedMs).map(Count::crankTurns).orElse(null),
+                turns().at(elapsedMs).map(Count::crankTurns).orElse(null),
                 begun.targetCrankTurns(),
                 begun.stopRule());
     }

@@ -29,7 +29,7 @@ record WindReadings(List<TorqueReading> winding, List<TorqueReading> unwinding, 
     }
 
     private static List<TorqueReading> turns(Wind wind, Stream<Crossing> crossings) {
-        Optional<TurnLine> line = wind.turnLine();
+        Optional<TurnLine> line = wind.turns().line();
         return crossings
                 .flatMap(c ->
                         line

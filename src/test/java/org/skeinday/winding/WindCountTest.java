@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class WindCountTest {
     private static double turns(Wind wind, long elapsedMs) {
-        return wind.count(elapsedMs).orElseThrow().crankTurns();
+        return wind.turns().at(elapsedMs).orElseThrow().crankTurns();
     }
 
     @Test
@@ -23,7 +23,7 @@ class WindCountTest {
         assertEquals(204, turns(wind, 102_000), 1e-9);
         assertEquals(202, turns(wind, 104_000));
         assertEquals(202, turns(wind, 500_000));
-        assertFalse(wind.count(30_000).orElseThrow().estimated());
+        assertFalse(wind.turns().at(30_000).orElseThrow().estimated());
     }
 
     @Test
@@ -35,18 +35,19 @@ class WindCountTest {
 
     @Test
     void before_the_first_step_in_there_is_no_pace_and_so_no_estimate() {
-        assertEquals(Optional.empty(), new WindFixture().up(20_000).wind().count(30_000));
+        assertEquals(
+                Optional.empty(), new WindFixture().up(20_000).wind().turns().at(30_000));
         Wind wind = new WindFixture().phase(WindPhase.STEPPING_IN, 60_000).wind();
-        assertEquals(new Count(60, true), wind.count(30_000).orElseThrow());
-        assertEquals(new Count(120, true), wind.count(60_000).orElseThrow());
-        assertEquals(new Count(140, true), wind.count(70_000).orElseThrow());
+        assertEquals(new Count(60, true), wind.turns().at(30_000).orElseThrow());
+        assertEquals(new Count(120, true), wind.turns().at(60_000).orElseThrow());
+        assertEquals(new Count(140, true), wind.turns().at(70_000).orElseThrow());
     }
 
     @Test
     void without_a_plan_there_is_no_estimate() {
         Wind wind =
                 new WindFixture().noPlan().phase(WindPhase.STEPPING_IN, 60_000).wind();
-        assertEquals(Optional.empty(), wind.count(70_000));
+        assertEquals(Optional.empty(), wind.turns().at(70_000));
     }
 
     /** 2 crank turns a second: 220, a tenth above the target of 200, at 110 s. */
@@ -64,23 +65,23 @@ class WindCountTest {
         assertEquals(200, turns(wind, 100_000), 1e-9);
         assertEquals(198, turns(wind, 102_000), 1e-9);
         assertEquals(196, turns(wind, 200_000), 1e-9);
-        assertTrue(wind.count(200_000).orElseThrow().estimated());
+        assertTrue(wind.turns().at(200_000).orElseThrow().estimated());
     }
 
     @Test
     void an_entered_count_stands_in_place_of_the_estimate() {
         WindFixture taps = WindFixture.whole();
-        assertTrue(taps.wind().count(80_000).orElseThrow().estimated());
+        assertTrue(taps.wind().turns().at(80_000).orElseThrow().estimated());
         assertEquals(
                 new Count(150, false),
-                taps.counted(110, 190, 4.0).wind().count(80_000).orElseThrow());
+                taps.counted(110, 190, 4.0).wind().turns().at(80_000).orElseThrow());
     }
 
     @Test
     void counts_without_any_tap_say_nothing_of_the_time_between() {
         assertEquals(
                 Optional.empty(),
-                new WindFixture().counted(120, 200, 4.0).wind().count(80_000));
+                new WindFixture().counted(120, 200, 4.0).wind().turns().at(80_000));
     }
 
     @Test

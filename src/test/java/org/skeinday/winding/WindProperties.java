@@ -76,7 +76,7 @@ class WindProperties {
                 "" + wind.windingReadings(),
                 "" + wind.unwindingReadings(),
                 "" + wind.holdReadings(),
-                "" + wind.count(60_000) + wind.word(60_000),
+                "" + wind.turns().at(60_000) + wind.word(60_000),
                 "" + MarkDoubts.of(wind, Optional.empty()));
     }
 }

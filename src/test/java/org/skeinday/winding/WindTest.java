@@ -51,8 +51,8 @@ class WindTest {
         Wind wind = walking.phase(WindPhase.STOPPED, 100_000)
                 .counted(120, 200, null)
                 .wind();
-        assertEquals(200, wind.count(100_000).orElseThrow().crankTurns());
-        assertEquals(140, wind.count(70_000).orElseThrow().crankTurns(), 1e-9);
+        assertEquals(200, wind.turns().at(100_000).orElseThrow().crankTurns());
+        assertEquals(140, wind.turns().at(70_000).orElseThrow().crankTurns(), 1e-9);
     }
 
     @Test
@@ -71,7 +71,7 @@ class WindTest {
                 .phase(WindPhase.STOPPED, 95_000)
                 .counted(null, 180, null)
                 .wind();
-        assertEquals(180, wind.count(90_000).orElseThrow().crankTurns());
+        assertEquals(180, wind.turns().at(90_000).orElseThrow().crankTurns());
     }
 
     @Test
@@ -128,14 +128,17 @@ class WindTest {
         Wind alone = empty().counted(120, 200, 4.0).wind();
         assertEquals(Optional.empty(), alone.peakTorque());
         assertEquals(Optional.empty(), alone.launchTorque());
-        assertEquals(Optional.of(1960.0), alone.launchMotorTurns());
+        assertEquals(Optional.of(1960.0), alone.turns().atLaunch());
     }
 
     @Test
     void turns_at_launch_are_not_known_until_the_back_off_is_counted() {
-        assertEquals(Optional.empty(), empty().wind().launchMotorTurns());
-        assertEquals(Optional.empty(), empty().counted(120, 200, null).wind().launchMotorTurns());
-        assertEquals(Optional.of(1965.0), empty().counted(120, 200, 3.5).wind().launchMotorTurns());
+        assertEquals(Optional.empty(), empty().wind().turns().atLaunch());
+        assertEquals(
+                Optional.empty(), empty().counted(120, 200, null).wind().turns().atLaunch());
+        assertEquals(
+                Optional.of(1965.0),
+                empty().counted(120, 200, 3.5).wind().turns().atLaunch());
     }
 
     @Test

@@ -153,7 +153,7 @@ public final class BrokenMotor {
     private static MotorStep told(MotorStep step, Wind wind) {
         @Nullable Torque torque = wind.breakTorque().orElse(null);
         return step.brokeAt(
-                wind.breakMotorTurns().orElse(null),
+                wind.turns().atBreak().orElse(null),
                 torque == null ? null : torque.newtonMillimetres(),
                 torque == null ? null : typed(torque),
                 wind.begun().meter());

@@ -10,18 +10,20 @@ import java.util.stream.Collectors;
 import org.skeinday.contest.StationAdded;
 import org.skeinday.contest.store.StationStore;
 import org.skeinday.motor.BatchAdded;
+import org.skeinday.motor.BreakEvidence;
 import org.skeinday.motor.BreakRisk;
 import org.skeinday.motor.BreakTest;
 import org.skeinday.motor.BreakTests;
 import org.skeinday.motor.HoldBleed;
 import org.skeinday.motor.MotorAdded;
-import org.skeinday.motor.store.MotorStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.units.UnitSystem;
 import org.skeinday.winding.BatchWinds;
 import org.skeinday.winding.MotorBreak;
+import org.skeinday.winding.Wind;
 import org.skeinday.winding.store.BreakEvidenceStore;
 import org.skeinday.winding.store.WindStore;
+import org.skeinday.winding.store.WindWorth;
 
 /** What the record makes of one batch as pages show it: K, torques at break, the risk, the bleed of a hold. */
 final class BatchFigures {
@@ -34,7 +36,10 @@ final class BatchFigures {
     static Map<String, String> of(Tx tx, BatchAdded batch, UnitSystem units) {
         String of = " of batch " + batch.name();
         Map<String, String> lines = new LinkedHashMap<>();
-        List<MotorBreak> breaks = BreakEvidenceStore.breaks(tx, batch.id());
+        var worth = new WindWorth(tx);
+        List<MotorBreak> breaks = BreakEvidenceStore.breaks(tx, batch.id(), worth);
+        List<MotorAdded> motors = BreakEvidenceStore.motors(tx, batch.id());
+        List<Wind> counted = WindStore.countedOfBatch(tx, batch.id());
         lines.put(
                 "K" + of,
                 BreakTests.k(breaks.stream()
@@ -47,8 +52,14 @@ final class BatchFigures {
                 .distinct()
                 .forEach(meter -> lines.put(
                         "Torque at break" + of + " on " + meter, torque(breaks, String.valueOf(meter), units)));
-        lines.put("Risk of breaking" + of, risk(tx, batch));
-        lines.put("Bleed of a hold" + of, bleed(tx, batch));
+        lines.put("Risk of breaking" + of, risk(batch, BreakEvidenceStore.evidence(breaks, motors, counted, worth)));
+        lines.put(
+                "Bleed of a hold" + of,
+                bleed(
+                        motors,
+                        counted.stream()
+                                .filter(wind -> worth.readings(wind).isYes())
+                                .toList()));
         return lines;
     }
 
@@ -62,20 +73,19 @@ final class BatchFigures {
                 .orElse("not known");
     }
 
-    private static String risk(Tx tx, BatchAdded batch) {
+    private static String risk(BatchAdded batch, BreakEvidence evidence) {
         double at = Optional.ofNullable(batch.kInchGram()).orElse(USUAL_K);
-        BreakRisk risk = BreakEvidenceStore.evidence(tx, batch.id()).at(at);
+        BreakRisk risk = evidence.at(at);
         return risk instanceof BreakRisk.Estimated known
                 ? PlanForecast.percent(known.probability()) + " at K = " + String.format(Locale.ROOT, "%.1f", at) + " ("
                         + known.basis().breaks() + " of " + known.basis().motors() + " motors broke)"
                 : "not known";
     }
 
-    private static String bleed(Tx tx, BatchAdded batch) {
-        Map<String, BatchWinds.Size> sizes = MotorStore.all(tx).stream()
-                .filter(motor -> motor.batchId().equals(batch.id()))
-                .collect(Collectors.toMap(MotorAdded::id, BatchWinds.Size::of));
-        HoldBleed bleed = new BatchWinds(WindStore.evidenceOfBatch(tx, batch.id()), sizes).bleed();
+    private static String bleed(List<MotorAdded> motors, List<Wind> winds) {
+        Map<String, BatchWinds.Size> sizes =
+                motors.stream().collect(Collectors.toMap(MotorAdded::id, BatchWinds.Size::of));
+        HoldBleed bleed = new BatchWinds(winds, sizes).bleed();
         return bleed.isKnown()
                 ? String.format(
                         Locale.ROOT,

@@ -111,7 +111,7 @@ public final class CountWind {
                             new KnownBounds(tx).breakingTurns(told.begun().motorId());
                     return Objects.equals(before.counted(), told.counted())
                             ? List.of()
-                            : told.told(breaking).doubts();
+                            : told.turns().told(breaking).doubts();
                 });
         return doubts.stream()
                 .filter(d -> d.about() != Measured.PEAK_TORQUE && d.about() != Measured.LAUNCH_TORQUE)

@@ -74,10 +74,12 @@ final class AfterWindPresenter {
         done.peakLevel().ifPresent(l -> figures.add(new BenchView.Line("highest torque", beside.needle(done, l))));
         done.launchLevel().ifPresent(l -> figures.add(new BenchView.Line("at launch", beside.needle(done, l))));
         beside.wanted(done).ifPresent(words -> figures.add(new BenchView.Line("against what was wanted", words)));
-        done.launchMotorTurns()
+        done.turns()
+                .atLaunch()
                 .ifPresent(t -> figures.add(new BenchView.Line("launched with", Math.round(t) + " motor turns")));
         done.breakTorque().ifPresent(t -> figures.add(new BenchView.Line("just before it broke", units.torque(t))));
-        done.breakMotorTurns()
+        done.turns()
+                .atBreak()
                 .ifPresent(t -> figures.add(new BenchView.Line("broke at", Math.round(t) + " motor turns")));
         return figures;
     }

@@ -19,7 +19,7 @@ record FollowerWords(Wind wind, @Nullable WindingPlan plan, UnitSystem units) {
     WindingView.Live at(long nowMs, String device) {
         long elapsed = Math.max(0, nowMs - wind.begun().atMs());
         int level = wind.level(elapsed);
-        Optional<Count> count = wind.count(elapsed);
+        Optional<Count> count = wind.turns().at(elapsed);
         boolean turning = isTurning();
         return new WindingView.Live(
                 phase(),

@@ -51,7 +51,7 @@ final class WindPicture {
         this.units = units;
         this.byTorque = wind.begun().divisionNmm() != null;
         this.wanted = byTorque ? wanted : null;
-        this.byTurns = wind.count(0).isPresent();
+        this.byTurns = wind.turns().at(0).isPresent();
         this.band = byTurns && byTorque ? band.map(this::points).orElse(List.of()) : List.of();
         this.mostX = Math.max(byTurns ? plannedTurns() : 10, most(this::x));
         this.mostY = Math.max(highestLine(), most(c -> y(c.level()))) * 1.05;
@@ -87,7 +87,7 @@ final class WindPicture {
 
     private double x(Crossing c) {
         return byTurns
-                ? wind.count(c.elapsedMs()).map(Count::crankTurns).orElse(0.0)
+                ? wind.turns().at(c.elapsedMs()).map(Count::crankTurns).orElse(0.0)
                         * wind.begun().ratio()
                 : c.elapsedMs() / 1000.0;
     }

@@ -21,7 +21,6 @@ import org.skeinday.units.PlainNumber;
 import org.skeinday.winding.Wind;
 import org.skeinday.winding.WindCounted;
 import org.skeinday.winding.store.CountedTurns;
-import org.skeinday.winding.store.WindStore;
 import org.skeinday.winding.store.WindWorth;
 
 /** Which winds wait for a word, and for which. */
@@ -40,7 +39,7 @@ public final class WindQuestions {
 
     /** All of them, the oldest first. @param flights that ask about their own turns */
     public List<WindQuestion> open(Set<String> flights) {
-        return WindStore.countedToAsk(tx).stream()
+        return worth.toAsk(tx).stream()
                 .flatMap(wind -> open(wind, flights).stream())
                 .toList();
     }

@@ -26,7 +26,11 @@ public final class BreakEvidenceStore {
 
     /** Every motor of the batch that broke, by tag, whatever is known of it; what was taken back is none. */
     public static List<MotorBreak> breaks(Tx tx, String batch) {
-        var worth = new WindWorth(tx);
+        return breaks(tx, batch, new WindWorth(tx));
+    }
+
+    /** The same where what winds are worth is read already. */
+    public static List<MotorBreak> breaks(Tx tx, String batch, WindWorth worth) {
         return ofBatch(tx, batch)
                 .flatMap(motor -> broken(tx, motor, worth).stream())
                 .toList();
@@ -46,13 +50,26 @@ public final class BreakEvidenceStore {
      */
     public static BreakEvidence evidence(Tx tx, String batch) {
         var worth = new WindWorth(tx);
-        Map<String, List<Wind>> winds = WindStore.countedOfBatch(tx, batch).stream()
+        return evidence(breaks(tx, batch, worth), motors(tx, batch), WindStore.countedOfBatch(tx, batch), worth);
+    }
+
+    /** The motors of a batch, by tag. */
+    public static List<MotorAdded> motors(Tx tx, String batch) {
+        return ofBatch(tx, batch).toList();
+    }
+
+    /** The same of what is read already. @param breaks of the batch @param counted its winds whose turns were counted */
+    public static BreakEvidence evidence(
+            List<MotorBreak> breaks, List<MotorAdded> motors, List<Wind> counted, WindWorth worth) {
+        Map<String, MotorBreak> broke =
+                breaks.stream().collect(Collectors.toMap(one -> one.motor().id(), one -> one));
+        Map<String, List<Wind>> winds = counted.stream()
                 .filter(wind -> worth.turns(wind).isYes())
                 .collect(Collectors.groupingBy(wind -> wind.begun().motorId()));
-        return BreakEvidence.of(ofBatch(tx, batch)
-                .flatMap(motor ->
-                        MotorTrials.of(motor, broken(tx, motor, worth), winds.getOrDefault(motor.id(), List.of()))
-                                .stream())
+        return BreakEvidence.of(motors.stream()
+                .flatMap(motor -> MotorTrials.of(
+                        motor, Optional.ofNullable(broke.get(motor.id())), winds.getOrDefault(motor.id(), List.of()))
+                        .stream())
                 .toList());
     }
 

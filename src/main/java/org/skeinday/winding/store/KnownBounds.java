@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.evidence.MeterScale;
+import org.skeinday.evidence.Unlikely;
 import org.skeinday.motor.BreakingTurns;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.store.MotorStore;
@@ -63,6 +64,16 @@ public final class KnownBounds {
         return k == null
                 ? null
                 : (Double) BreakingTurns.of(k, Length.ofMillimetres(motor.loopMm()), Mass.ofGrams(motor.massG()));
+    }
+
+    /** So many motor turns are asked about on some motor, more on others; null while no motor's breaking turns are known. */
+    @Nullable
+    Double leastTurnsAsked() {
+        return motors.keySet().stream()
+                .flatMap(motor -> Optional.ofNullable(breakingTurns(motor)).stream())
+                .min(Double::compare)
+                .map(turns -> Unlikely.TIMES_BREAKING * turns)
+                .orElse(null);
     }
 
     private static Map<String, Optional<MeterScale>> scales(Tx tx) {

@@ -5,7 +5,6 @@ import static org.skeinday.platform.db.schema.Tables.WINDING_CONFIRMED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_COUNTED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_FLOOR_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_HELD;
-import static org.skeinday.platform.db.schema.Tables.WINDING_JUDGED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_MARK;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PACED;
 import static org.skeinday.platform.db.schema.Tables.WINDING_PHASE;
@@ -21,6 +20,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jooq.Condition;
 import org.jooq.Record1;
+import org.jooq.Records;
 import org.jooq.Select;
 import org.jooq.impl.DSL;
 import org.skeinday.platform.db.Tx;
@@ -72,13 +72,28 @@ public final class WindStore {
     }
 
     private static Map<String, List<WindPhase>> phases(Tx tx, List<String> winds) {
+        var p = WINDING_PHASE;
         return tx
                 .sql()
-                .selectFrom(WINDING_PHASE)
-                .where(WINDING_PHASE.WIND_ID.in(winds))
-                .fetchInto(WindPhase.class)
+                .select(p.ID, p.WIND_ID, p.PHASE, p.ELAPSED_MS, p.AT_MS)
+                .from(p)
+                .where(p.WIND_ID.in(winds))
+                .fetch(Records.mapping(WindPhase::new))
                 .stream()
                 .collect(Collectors.groupingBy(WindPhase::windId));
+    }
+
+    /** Column by column: of thousands of marks, finding out for each row what goes where took most of the time. */
+    private static Map<String, List<WindMark>> marks(Tx tx, List<String> winds) {
+        var m = WINDING_MARK;
+        return tx
+                .sql()
+                .select(m.ID, m.WIND_ID, m.STEP, m.ELAPSED_MS, m.AT_MS, m.LEFT_OUT, m.SET_TO)
+                .from(m)
+                .where(m.WIND_ID.in(winds))
+                .fetch(Records.mapping(WindMark::new))
+                .stream()
+                .collect(Collectors.groupingBy(WindMark::windId));
     }
 
     /** The winds of one motor outside any attempt. */
@@ -131,21 +146,14 @@ public final class WindStore {
 
     /** The winds of a batch's motors of which what was read enters fits. */
     public static List<Wind> evidenceOfBatch(Tx tx, String batch) {
-        var worth = new WindWorth(tx);
+        return evidenceOfBatch(tx, batch, new WindWorth(tx));
+    }
+
+    /** The same where what winds are worth is read already. */
+    public static List<Wind> evidenceOfBatch(Tx tx, String batch, WindWorth worth) {
         return countedOfBatch(tx, batch).stream()
                 .filter(wind -> worth.readings(wind).isYes())
                 .toList();
-    }
-
-    /** Every counted wind that nobody has left out, as they were begun. */
-    public static List<Wind> countedToAsk(Tx tx) {
-        Condition counted =
-                WINDING_WIND.ID.in(DSL.select(WINDING_COUNTED.WIND_ID).from(WINDING_COUNTED));
-        return of(
-                tx,
-                counted.and(WINDING_WIND.ID.notIn(DSL.select(WINDING_JUDGED.WIND_ID)
-                        .from(WINDING_JUDGED)
-                        .where(WINDING_JUDGED.REASON.isNotNull()))));
     }
 
     /** How every wind was begun, in that order, without what was read of it: one query. */
@@ -189,7 +197,7 @@ public final class WindStore {
     }
 
     /** Six queries, however many winds. */
-    private static List<Wind> of(Tx tx, Condition which) {
+    static List<Wind> of(Tx tx, Condition which) {
         List<WindBegun> begun = tx.sql()
                 .selectFrom(WINDING_WIND)
                 .where(which)
@@ -200,9 +208,7 @@ public final class WindStore {
             return List.of();
         }
         Map<String, List<WindPhase>> phases = phases(tx, ids);
-        Map<String, List<WindMark>> marks =
-                tx.sql().selectFrom(WINDING_MARK).where(WINDING_MARK.WIND_ID.in(ids)).fetchInto(WindMark.class).stream()
-                        .collect(Collectors.groupingBy(WindMark::windId));
+        Map<String, List<WindMark>> marks = marks(tx, ids);
         Map<String, List<FloorMarkReached>> floor = floor(tx, ids);
         Map<String, List<HeldRead>> held = held(tx, ids);
         Map<String, WindCounted> counted = tx.sql()

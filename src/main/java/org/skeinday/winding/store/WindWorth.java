@@ -57,6 +57,11 @@ public final class WindWorth {
         return said;
     }
 
+    /** Every counted wind of which something may be asked, as they were begun. */
+    public List<Wind> toAsk(Tx tx) {
+        return WindsToAsk.of(tx, bounds.leastTurnsAsked());
+    }
+
     /** Whether its turns enter fits. */
     public Counts turns(Wind wind) {
         return WhatCounts.turnsOfWind(
@@ -135,7 +140,7 @@ public final class WindWorth {
 
     /** What is unlikely of its count, as long as nobody has confirmed it, of the wind or of its flight. */
     public Optional<Doubted> count(Wind wind) {
-        return wind.told(bounds.breakingTurns(wind.begun().motorId())).doubts().stream()
+        return wind.turns().told(bounds.breakingTurns(wind.begun().motorId())).doubts().stream()
                 .filter(doubt -> doubt.concerns(Measured.CRANK_TURNS))
                 .filter(doubt -> confirmedCount(wind).isEmpty())
                 .findFirst();
