@@ -335,3 +335,20 @@ create table attempt_later_uses (
   motor_id varchar(80) not null,
   uses int not null
 );
+-- Versions of an event's result that the chief has made final, and what each showed.
+create table result_final (
+  event_id varchar(80) not null,
+  version int not null,
+  person_id varchar(80) not null,
+  device varchar(80) not null,
+  at_ms bigint not null,
+  primary key (event_id, version)
+);
+create table result_final_line (
+  event_id varchar(80) not null,
+  version int not null,
+  place int not null,
+  about varchar(80) not null,
+  shown varchar(2000) not null,
+  primary key (event_id, version, place)
+);

@@ -6,6 +6,7 @@ import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.web.ChecksBeside;
 import org.skeinday.attempt.web.ChoicePages;
 import org.skeinday.attempt.web.DeskPages;
+import org.skeinday.attempt.web.FinalPages;
 import org.skeinday.attempt.web.FirstPages;
 import org.skeinday.attempt.web.NowPages;
 import org.skeinday.attempt.web.OrderPages;
@@ -92,7 +93,9 @@ record Pages(
         new ChoicePages(record, page, clock).register(routes);
         new RecordPages(record, forms, page, clock, pins).register(routes);
         new DeskPages(record, forms, page, clock, pins).register(routes);
-        new ResultPages(record, page, clock).register(routes);
+        ResultPages results = new ResultPages(record, page, clock);
+        results.register(routes);
+        new FinalPages(record, forms, page, clock, pins, results).register(routes);
         new WallPages(record, page, clock).register(routes);
         new OrderPages(record, page, clock).register(routes);
         new DayPages(record, forms, page, clock, newId, loadSolver).register(routes);

@@ -32,13 +32,15 @@ public record ResultSheet(EventAdded event, Scoring scoring, int columns, List<L
      * @param why in words; empty for one that is not decided
      * @param again whether it was given up to be flown again, which uses up nothing
      * @param protested whether a protest is still open against it
+     * @param inScore whether the entry's score is made of it
      */
     public record Try(
             LiveAttempt attempt,
             Optional<FlightTally.Standing> standing,
             String why,
             boolean again,
-            boolean protested) {
+            boolean protested,
+            boolean inScore) {
 
         /** Its official time, ms; empty without one. */
         public Optional<Long> officialMs() {
@@ -110,23 +112,31 @@ public record ResultSheet(EventAdded event, Scoring scoring, int columns, List<L
             FlightTally tally = OfficialFlights.tally(of(entry), scoring);
             Map<String, FlightTally.Verdict> verdicts =
                     tally.verdicts().stream().collect(Collectors.toMap(FlightTally.Verdict::id, Function.identity()));
+            List<String> official = tally.verdicts().stream()
+                    .filter(v -> v.standing() == FlightTally.Standing.OFFICIAL)
+                    .map(FlightTally.Verdict::id)
+                    .toList();
+            Set<String> inScore = scoring.inScore(tally.officialMs()).stream()
+                    .map(official::get)
+                    .collect(Collectors.toSet());
             List<List<Try>> tries = IntStream.rangeClosed(1, columns)
                     .mapToObj(number -> of(entry).stream()
                             .filter(a ->
                                     a.state() != State.SCRUBBED && a.number().rule() == number)
-                            .map(a -> attempted(a, Optional.ofNullable(verdicts.get(a.id()))))
+                            .map(a -> attempted(a, Optional.ofNullable(verdicts.get(a.id())), inScore))
                             .toList())
                     .toList();
             return new Line(entry, placed.place(), tries, placed.countedMs(), event.attempts() - tally.flightsLeft());
         }
 
-        private Try attempted(AttemptNow attempt, Optional<FlightTally.Verdict> verdict) {
+        private Try attempted(AttemptNow attempt, Optional<FlightTally.Verdict> verdict, Set<String> inScore) {
             return new Try(
                     Optional.ofNullable(live.get(attempt.id())).orElseThrow(),
                     verdict.map(FlightTally.Verdict::standing),
                     verdict.map(FlightTally.Verdict::reason).orElse(""),
                     attempt.flownAgain(),
-                    protested.contains(attempt.id()));
+                    protested.contains(attempt.id()),
+                    inScore.contains(attempt.id()));
         }
     }
 

@@ -164,6 +164,13 @@ public final class AuditedKinds {
                             "id",
                             List.of(text("words", "protest"), text("settled", "settled"))),
                     say(
+                            "result.final",
+                            AuditTopic.SIGNATURES,
+                            "result made final",
+                            Thing.EVENT,
+                            "eventId",
+                            text("version", "version")),
+                    say(
                             "attempt.signed",
                             AuditTopic.SIGNATURES,
                             "signed",

@@ -1,11 +1,15 @@
 package org.skeinday.exchange;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.skeinday.attempt.PhaseWords;
+import org.skeinday.attempt.ResultFinal;
 import org.skeinday.attempt.ResultSheet;
+import org.skeinday.attempt.ResultState;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.units.FlightTime;
 
@@ -28,18 +32,23 @@ public final class ResultTable {
             "time ms",
             "counts",
             "why",
-            "provisional");
+            "in score",
+            "provisional",
+            "result",
+            "version");
 
     private ResultTable() {}
 
     /** With a header; an entry without a try has a row as well. */
-    public static String csv(ResultSheet sheet) {
+    public static String csv(ResultSheet sheet, ResultState state) {
         List<List<String>> rows = new ArrayList<>(List.of(HEADER));
         sheet.lines().forEach(line -> {
             List<Map<String, String>> tries = tries(sheet, line);
             (tries.isEmpty() ? List.of(Map.<String, String>of()) : tries).forEach(one -> {
                 Map<String, String> cells = entry(sheet, line);
                 cells.putAll(one);
+                cells.put("result", result(state));
+                cells.put("version", String.valueOf(state.version()));
                 rows.add(HEADER.stream().map(h -> cells.getOrDefault(h, "")).toList());
             });
         });
@@ -51,13 +60,25 @@ public final class ResultTable {
      *
      * @param rules in words
      */
-    public static Map<String, Object> document(ResultSheet sheet, String rules) {
+    public static Map<String, Object> document(ResultSheet sheet, ResultState state, String rules) {
         EventAdded event = sheet.event();
         Map<String, Object> document = new LinkedHashMap<>();
         document.put("event", event.name());
         document.put("day", event.day());
+        document.put("result", result(state));
+        document.put("version", state.version());
+        state.last().ifPresent(last -> {
+            document.put("made final", Instant.ofEpochMilli(last.atMs()).toString());
+            document.put(
+                    "changed since",
+                    state.changes().stream().map(ResultFinal.Change::words).toList());
+        });
         document.put("rules", rules);
         document.put("attempts", event.attempts());
+        document.put("times have decimals", sheet.timeDecimals());
+        document.put("scores have decimals", sheet.scoreDecimals());
+        document.put(
+                "ties", sheet.scoring().ties().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         document.put("ordered by", ranked(sheet));
         document.put(
                 "entries",
@@ -73,6 +94,10 @@ public final class ResultTable {
                         })
                         .toList());
         return document;
+    }
+
+    private static String result(ResultState state) {
+        return state.isFinal() ? "final" : "provisional";
     }
 
     private static String ranked(ResultSheet sheet) {
@@ -146,6 +171,7 @@ public final class ResultTable {
                         })
                         .orElse("not decided"));
         cells.put("why", one.why());
+        cells.put("in score", one.inScore() ? "yes" : "no");
         cells.put("provisional", one.isProvisional() ? "yes" : "no");
         return cells;
     }

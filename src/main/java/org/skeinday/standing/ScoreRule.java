@@ -24,12 +24,16 @@ public record ScoreRule(ScoreKind kind, int bestOf) {
         if (officialMs.isEmpty()) {
             return Optional.empty();
         }
-        int count = kind == ScoreKind.BEST ? 1 : bestOf;
         return Optional.of(officialMs.stream()
                 .sorted(Comparator.reverseOrder())
-                .limit(count)
+                .limit(counts())
                 .mapToLong(Long::longValue)
                 .sum());
+    }
+
+    /** How many times it is made of, at most. */
+    int counts() {
+        return kind == ScoreKind.BEST ? 1 : bestOf;
     }
 
     /** The score rule of an event. */

@@ -1,9 +1,12 @@
 package org.skeinday.standing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.FlightRules;
 import org.skeinday.timing.Rounding;
@@ -85,6 +88,26 @@ public record Scoring(
             tries.add(Optional.empty());
         }
         return trimmed.get().sumMs(tries);
+    }
+
+    /**
+     * Which of an entry's official times its score is made of: of the best, the longest, of two equal ones the one flown first.
+     *
+     * @param official in the order flown, ms
+     * @return their places in that order, from 0; none where there is no score
+     */
+    public Set<Integer> inScore(List<Long> official) {
+        if (sumMs(official).isEmpty()) {
+            return Set.of();
+        }
+        int tries = trimmed.map(TrimmedMean::tries).orElse(official.size());
+        List<Integer> best = IntStream.range(0, Math.min(tries, official.size()))
+                .boxed()
+                .sorted(Comparator.comparing(official::get, Comparator.reverseOrder()))
+                .toList();
+        int from = trimmed.map(TrimmedMean::dropBest).orElse(0);
+        int to = trimmed.map(mean -> tries - mean.dropWorst()).orElse(score.counts());
+        return Set.copyOf(best.subList(Math.min(from, best.size()), Math.min(to, best.size())));
     }
 
     private long meanMs(long sumMs) {

@@ -30,6 +30,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 import org.skeinday.App;
 import org.skeinday.Demo;
 import org.skeinday.Visitor;
+import org.skeinday.attempt.web.HostedDay;
 import org.skeinday.fault.CalledForTests;
 import org.skeinday.platform.record.Json;
 
@@ -129,6 +130,46 @@ class PaperBrowserIT {
                         assertHas(card, "Anyone says stop", "Caution.", "7:15 after opening", "Ines");
                     }
                     assertBlack(pdf);
+                }
+            }
+        }
+    }
+
+    /** How much of a page is dark, as a share of its dots. */
+    private static double ink(PDDocument document, int page) throws Exception {
+        var image = new PDFRenderer(document).renderImageWithDPI(page - 1, 50);
+        long dark = 0;
+        for (int x = 0; x < image.getWidth(); x++) {
+            for (int y = 0; y < image.getHeight(); y++) {
+                dark += (image.getRGB(x, y) & 0xFF) < 128 ? 1 : 0;
+            }
+        }
+        return (double) dark / image.getWidth() / image.getHeight();
+    }
+
+    @Test
+    void the_result_of_29_entries_prints_from_the_first_page_on_with_numbered_pages() throws Exception {
+        Path day = HostedDay.into(root.resolve("many"), 29, 4, 20_260_509);
+        try (App app = Demo.startEmpty(day)) {
+            for (Sheet sheet : SHEETS) {
+                try (PDDocument pdf = print(app, "/results/print", sheet)) {
+                    int pages = pdf.getNumberOfPages();
+                    String first = text(pdf, 1);
+                    assertHas(first, "Mudflat Open", "Sat 9 May 2026", "Saltmarsh Hall", "Over all", "Provisional");
+                    assertHas(first, "Curlew", "best 2", "repeat");
+                    String all = "";
+                    for (int page = 1; page <= pages; page++) {
+                        String shown = text(pdf, page);
+                        assertHas(shown, "Page " + page + " of " + pages);
+                        assertTrue(ink(pdf, page) > 0.004, sheet.name + ": hardly anything on page " + page);
+                        all += shown;
+                    }
+                    assertHas(all, "Division juniors", "Division open", "Annex: each attempt", "chief", "competitor");
+                    assertBlack(pdf);
+                }
+                try (PDDocument pdf = print(app, "/results", sheet)) {
+                    assertHas(text(pdf, 1), "Place", "Curlew");
+                    assertTrue(ink(pdf, 1) > 0.01, sheet.name + ": the first page is blank");
                 }
             }
         }

@@ -51,6 +51,7 @@ public final class ResultActions {
         return List.of(
                 new ActKind<>("attempt.sign", Sign.class, ResultActions::sign),
                 new ActKind<>("attempt.sign-list", SignList.Times.class, SignList::decide),
+                new ActKind<>("result.make-final", MakeFinal.Final.class, MakeFinal::decide),
                 new ActKind<>("attempt.protest", Protests.class, ResultActions::protest),
                 new ActKind<>("attempt.settle", Settle.class, ResultActions::settle),
                 new ActKind<>("attempt.reopen", Reopen.class, ResultActions::reopen),

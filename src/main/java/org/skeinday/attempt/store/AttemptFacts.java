@@ -54,6 +54,7 @@ public final class AttemptFacts {
         kinds.addAll(PrintedCards.kinds());
         kinds.addAll(Stations.kinds());
         kinds.addAll(WatchFacts.kinds());
+        kinds.addAll(ResultVersions.kinds());
         kinds.addAll(List.of(
                 FactKind.of("attempt.called", AttemptCalled.class, AttemptFacts::called),
                 FactKind.of("attempt.moved", AttemptMoved.class, AttemptFacts::moved),

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,9 @@ import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.HallStopped;
 import org.skeinday.attempt.PhaseWords;
 import org.skeinday.attempt.Protest;
+import org.skeinday.attempt.ResultFinal;
 import org.skeinday.attempt.ResultSheet;
+import org.skeinday.attempt.action.MakeFinal;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.ResultRecord;
@@ -47,11 +50,11 @@ public final class ResultPages {
         routes.get(
                 "/results",
                 Role.SPECTATOR,
-                ctx -> page.show(ctx, "Result sheet", "attempt/results.jte", view(division(ctx), roleOf(ctx))));
+                ctx -> page.show(ctx, "Result sheet", "attempt/results.jte", view(division(ctx), roleOf(ctx), "")));
         routes.get("/results/part", Role.SPECTATOR, ctx -> {
             String division = division(ctx);
             Role role = roleOf(ctx);
-            page.shared(ctx, division + " " + role, clock, "attempt/_results.jte", () -> view(division, role));
+            page.shared(ctx, division + " " + role, clock, "attempt/_results.jte", () -> view(division, role, ""));
         });
     }
 
@@ -71,6 +74,11 @@ public final class ResultPages {
         return record.read(tx -> Today.read(tx).map(today -> today.sheet(tx, division == null ? "" : division)));
     }
 
+    /** Whether the result is final; empty before the first event. */
+    public static Optional<ResultStanding> standing(ActStore record, ZoneId zone) {
+        return record.read(tx -> Today.read(tx).map(today -> ResultStanding.of(tx, today, zone)));
+    }
+
     /** The rules of its score in words; empty before the first event. */
     public static String rules(ActStore record) {
         return record.read(tx -> Today.read(tx))
@@ -78,8 +86,8 @@ public final class ResultPages {
                 .orElse("");
     }
 
-    private ResultView view(String division, Role role) {
-        return record.read(tx -> Today.read(tx, clock.millis()).map(today -> view(tx, today, division, role)))
+    private ResultView view(String division, Role role, String wrong) {
+        return record.read(tx -> Today.read(tx, clock.millis()).map(today -> view(tx, today, division, role, wrong)))
                 .orElse(new ResultView(
                         "No event yet",
                         "",
@@ -91,6 +99,8 @@ public final class ResultPages {
                         List.of(),
                         "",
                         List.of(),
+                        List.of(),
+                        ResultView.Standing.NONE,
                         List.of(),
                         List.of(),
                         List.of(),
@@ -108,8 +118,32 @@ public final class ResultPages {
         return quiet;
     }
 
-    private ResultView view(Tx tx, Today today, String division, Role role) {
+    private ResultView.Standing standing(Tx tx, Today today, Role role, String wrong) {
+        ResultStanding standing = ResultStanding.of(tx, today, clock.getZone());
+        boolean may = role == Role.CAPTAIN
+                && today.event().dayKind() == DayKind.HOSTING
+                && !standing.state().isFinal();
+        return new ResultView.Standing(
+                standing.words(),
+                standing.state().isFinal(),
+                standing.changes(),
+                may,
+                may ? MakeFinal.owed(tx, today.event(), clock.millis()) : List.of(),
+                standing.seen(),
+                standing.state().last().map(ResultFinal::version).orElse(0),
+                wrong);
+    }
+
+    /** The whole sheet with why something was refused. */
+    void part(Context ctx, String wrong) {
+        String division = division(ctx);
+        Role role = roleOf(ctx);
+        page.fragment(ctx, "attempt/_results.jte", view(division, role, wrong));
+    }
+
+    private ResultView view(Tx tx, Today today, String division, Role role, String wrong) {
         ResultSheet sheet = today.sheet(tx, division);
+        List<ResultView.Row> rows = ResultWords.rows(sheet);
         return new ResultView(
                 ResultWords.finding(sheet),
                 ResultWords.about(sheet, PageWords.scoreInFull(today)),
@@ -120,7 +154,9 @@ public final class ResultPages {
                 IntStream.rangeClosed(1, sheet.columns()).boxed().toList(),
                 ResultWords.ticks(sheet),
                 ResultWords.axisWords(sheet),
-                ResultWords.rows(sheet),
+                rows,
+                ResultWords.legend(rows),
+                standing(tx, today, role, wrong),
                 hows(tx, today, sheet, quiet(tx)),
                 HallStops.ofEvent(tx, today.event().id()).stream()
                         .map(this::stop)

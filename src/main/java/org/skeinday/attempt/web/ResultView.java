@@ -13,6 +13,8 @@ import java.util.List;
  * @param ticks of the time axis; empty before the first time
  * @param axis where the axis begins and ends, for a screen without room for its ticks; empty before the first time
  * @param ofCrew whether whoever looks may open the record of an attempt and see who signed it
+ * @param legend what the notes on the sheet mean
+ * @param standing whether it is final, and who may make it so
  * @param stops when the hall stood still, and why
  */
 public record ResultView(
@@ -26,10 +28,39 @@ public record ResultView(
         List<Tick> ticks,
         String axis,
         List<Row> rows,
+        List<Meaning> legend,
+        Standing standing,
         List<How> hows,
         List<String> stops,
         List<OpenAttempt> underWay,
         boolean ofCrew) {
+    /** A note of the sheet and what it means. */
+    public record Meaning(String note, String means) {}
+
+    /**
+     * Whether the result is final.
+     *
+     * @param words empty where the officials elsewhere make it
+     * @param made whether it is final as it is shown
+     * @param changes since the version that was final last
+     * @param mayMake whether whoever looks may make it final
+     * @param owed what stands against that; empty for nothing
+     * @param seen what the form sends back
+     * @param after the version that was final last, 0 for none
+     * @param wrong why it was refused
+     */
+    public record Standing(
+            String words,
+            boolean made,
+            List<String> changes,
+            boolean mayMake,
+            List<String> owed,
+            String seen,
+            int after,
+            String wrong) {
+        static final Standing NONE = new Standing("", false, List.of(), false, List.of(), "", 0, "");
+    }
+
     /** One division, or all. @param path where it is looked at */
     public record Division(String name, String path, boolean isShown) {}
 

@@ -1,8 +1,12 @@
 package org.skeinday.attempt.web;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.skeinday.attempt.AttemptPhase;
@@ -63,6 +67,46 @@ final class ResultWords {
                 PageWords.cell(attempt.attempt(), sheet.event()),
                 note,
                 open ? "open" : attempt.isProvisional() ? "provisional" : "");
+    }
+
+    /** A try with what it is, in a line. */
+    static String inFull(ResultSheet sheet, ResultSheet.Try attempt) {
+        String note = note(attempt);
+        return PageWords.cell(attempt.attempt(), sheet.event()) + (note.isEmpty() ? "" : " (" + note + ")");
+    }
+
+    private static final Map<String, String> LEGEND = legend();
+
+    private static Map<String, String> legend() {
+        Map<String, String> legend = new LinkedHashMap<>();
+        legend.put("short, may be repeated", "below the minimum, flown again for the same attempt");
+        legend.put("short, used up", "below the minimum with no repeat left: uses the attempt up, brings no time");
+        legend.put("used up", "void, uses the attempt up");
+        legend.put("flown again", "void, uses nothing up");
+        legend.put("beyond the last", "flown after the last attempt of the rules, does not count");
+        legend.put("protested", "a protest is open");
+        return legend;
+    }
+
+    /** What the notes that stand on this sheet mean. */
+    static List<ResultView.Meaning> legend(List<ResultView.Row> rows) {
+        Set<String> notes = rows.stream()
+                .flatMap(row -> row.attempts().stream())
+                .flatMap(List::stream)
+                .map(ResultView.Cell::note)
+                .collect(Collectors.toSet());
+        List<ResultView.Meaning> meanings = new ArrayList<>();
+        LEGEND.forEach((note, means) -> {
+            if (notes.stream()
+                    .anyMatch(words ->
+                            words.equals(note) || words.startsWith(note + ",") || words.endsWith(", " + note))) {
+                meanings.add(new ResultView.Meaning(note, means));
+            }
+        });
+        if (rows.stream().anyMatch(ResultView.Row::provisional)) {
+            meanings.add(new ResultView.Meaning("dashed", "provisional: not signed by all, or protested"));
+        }
+        return meanings;
     }
 
     private static String note(ResultSheet.Try attempt) {

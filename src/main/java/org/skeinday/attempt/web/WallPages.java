@@ -53,7 +53,8 @@ public final class WallPages {
                         List.of(),
                         List.of(),
                         "",
-                        false));
+                        false,
+                        ""));
     }
 
     private WallView view(Tx tx, Today today, long nowMs) {
@@ -70,7 +71,8 @@ public final class WallPages {
                 IntStream.rangeClosed(1, sheet.columns()).boxed().toList(),
                 ResultWords.rows(sheet),
                 PageWords.score(today),
-                sheet.hasProvisional());
+                sheet.hasProvisional(),
+                ResultStanding.of(tx, today, clock.getZone()).words());
     }
 
     /** In the air before all others: it is what the hall looks at. */

@@ -5,6 +5,7 @@ import java.util.List;
 /**
  * Results for a screen that the hall sees: no names of helpers, no advice, nothing to press.
  *
+ * @param standing whether the result is final, in words; empty where the officials elsewhere make it
  * @param then words of the one that comes after, and its window
  * @param last the official time that was taken last, in words; empty for none
  */
@@ -17,7 +18,8 @@ public record WallView(
         List<Integer> numbers,
         List<ResultView.Row> rows,
         String scoreWords,
-        boolean provisional) {
+        boolean provisional,
+        String standing) {
     /**
      * Whom the hall looks at.
      *

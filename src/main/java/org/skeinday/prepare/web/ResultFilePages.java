@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import io.javalin.http.Context;
 import java.util.function.Function;
 import org.skeinday.attempt.ResultSheet;
+import org.skeinday.attempt.ResultState;
 import org.skeinday.attempt.web.ResultPages;
 import org.skeinday.exchange.ResultTable;
 import org.skeinday.platform.http.Refusal;
@@ -23,7 +24,7 @@ public final class ResultFilePages {
         routes.get(
                 "/results.csv",
                 Role.SPECTATOR,
-                ctx -> file(ctx, "text/csv; charset=utf-8", "results.csv", ResultTable::csv));
+                ctx -> file(ctx, "text/csv; charset=utf-8", "results.csv", sheet -> ResultTable.csv(sheet, state())));
         routes.get(
                 "/results.json",
                 Role.SPECTATOR,
@@ -31,7 +32,17 @@ public final class ResultFilePages {
                         ctx,
                         "application/json",
                         "results.json",
-                        sheet -> json(ResultTable.document(sheet, ResultPages.rules(desk.record())))));
+                        sheet -> json(ResultTable.document(sheet, state(), ResultPages.rules(desk.record())))));
+    }
+
+    private ResultState state() {
+        return ResultPages.standing(desk.record(), desk.zone())
+                .orElseThrow(ResultFilePages::noEvent)
+                .state();
+    }
+
+    private static Refusal noEvent() {
+        return Refusal.notFound("There is no event yet, and so no result.");
     }
 
     private static String json(Object document) {
@@ -43,8 +54,8 @@ public final class ResultFilePages {
     }
 
     private void file(Context ctx, String type, String name, Function<ResultSheet, String> written) {
-        ResultSheet sheet = ResultPages.sheet(desk.record(), ctx.queryParam("division"))
-                .orElseThrow(() -> Refusal.notFound("There is no event yet, and so no result."));
+        ResultSheet sheet =
+                ResultPages.sheet(desk.record(), ctx.queryParam("division")).orElseThrow(ResultFilePages::noEvent);
         ctx.contentType(type);
         ctx.header("Content-Disposition", "attachment; filename=\"" + name + "\"");
         ctx.result(written.apply(sheet));

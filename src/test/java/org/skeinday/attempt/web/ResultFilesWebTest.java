@@ -67,6 +67,11 @@ class ResultFilesWebTest {
                     .sorted(Comparator.reverseOrder())
                     .toList();
             long sum = times.stream().limit(2).mapToLong(Long::longValue).sum();
+            long inScore = list(entry.path("tries")).stream()
+                    .filter(t -> t.path("in score").asText().equals("yes"))
+                    .mapToLong(t -> t.path("time ms").asLong())
+                    .sum();
+            assertEquals(sum, inScore, "what the score is made of: " + entry);
             assertEquals(times.isEmpty(), entry.path("score ms").isMissingNode(), entry.toString());
             assertEquals(sum, entry.path("score ms").asLong(), entry.toString());
             official.add(LongStream.concat(LongStream.of(sum), times.stream().mapToLong(Long::longValue))
@@ -97,7 +102,8 @@ class ResultFilesWebTest {
     void every_try_says_what_counts_and_why() throws Exception {
         String csv = spectator.get("/results.csv").body();
         assertTrue(
-                csv.startsWith("place,entry,team,division,score,score ms,attempt,try,state,time,time ms,counts,why"),
+                csv.startsWith(
+                        "place,entry,team,division,score,score ms,attempt,try,state,time,time ms,counts,why,in score,provisional,result,version"),
                 csv);
         for (String words : List.of(
                 ",official flight,",
