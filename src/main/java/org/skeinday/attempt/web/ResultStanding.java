@@ -3,6 +3,8 @@ package org.skeinday.attempt.web;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.skeinday.attempt.ResultFinal;
@@ -26,8 +28,7 @@ public record ResultStanding(ResultState state, String words, List<String> chang
         ResultSheet sheet = today.sheet(tx, "");
         List<ResultFinal.Line> lines = lines(sheet, rules(today));
         if (today.event().dayKind() != DayKind.HOSTING) {
-            return new ResultStanding(
-                    new ResultState(java.util.Optional.empty(), List.of(), true), "", List.of(), lines);
+            return new ResultStanding(new ResultState(Optional.empty(), List.of(), true), "", List.of(), lines);
         }
         var last = ResultVersions.last(tx, today.event().id());
         var state = new ResultState(
@@ -48,7 +49,11 @@ public record ResultStanding(ResultState state, String words, List<String> chang
 
     /** The rules by which the result is made, as a sentence. */
     static String rules(Today today) {
-        return PageWords.rules(today.event()) + "; " + PageWords.scoreInFull(today) + PageWords.flightRules(today);
+        String score =
+                today.scoring().isMean() ? "; " + PageWords.scoreInFull(today).toLowerCase(Locale.ROOT) : "";
+        return PageWords.rules(today.event())
+                + score
+                + PageWords.flightRules(today).replaceFirst("\\.$", "");
     }
 
     private static List<ResultFinal.Line> lines(ResultSheet sheet, String rules) {
