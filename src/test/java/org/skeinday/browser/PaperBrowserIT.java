@@ -148,6 +148,28 @@ class PaperBrowserIT {
     }
 
     @Test
+    void timekeepers_cards_print_for_all_entries_of_a_hosted_day_with_room_to_write() throws Exception {
+        Path day = HostedDay.into(root.resolve("cards"), 14, 2, 31);
+        try (App app = Demo.startEmpty(day)) {
+            for (Sheet sheet : SHEETS) {
+                try (PDDocument pdf = print(app, "/cards/host", sheet)) {
+                    String all = "";
+                    for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+                        assertTrue(ink(pdf, page) > 0.004, sheet.name + ": hardly anything on page " + page);
+                        all += text(pdf, page);
+                    }
+                    int cards = all.split("Called at", -1).length - 1;
+                    assertTrue(cards > 4, all);
+                    assertEquals(cards, all.split("Competitor", -1).length - 1);
+                    assertEquals(cards, all.split("Watch 2", -1).length - 1, "none is cut in two");
+                    assertHas(all, "Team 1", "2 timekeepers");
+                    assertBlack(pdf);
+                }
+            }
+        }
+    }
+
+    @Test
     void the_result_of_29_entries_prints_from_the_first_page_on_with_numbered_pages() throws Exception {
         Path day = HostedDay.into(root.resolve("many"), 29, 4, 20_260_509);
         try (App app = Demo.startEmpty(day)) {

@@ -233,7 +233,8 @@ public final class PageWords {
         return two ? event.ifTwo() : event.timekeepers() == 1 ? "its" : event.take();
     }
 
-    static String rules(EventAdded event) {
+    /** How many attempts there are, how they are timed and what is their score, as a sentence. */
+    public static String rules(EventAdded event) {
         return event.attempts() + (event.attempts() == 1 ? " attempt" : " attempts")
                 + (event.windowMinutes() == 0 ? "" : " in a window of " + event.windowMinutes() + " min") + "; "
                 + score(event).toLowerCase(java.util.Locale.ROOT) + "; " + event.timekeepers()

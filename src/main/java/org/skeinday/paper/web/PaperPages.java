@@ -80,6 +80,14 @@ public final class PaperPages {
             routes.refuseAdvice();
             print(ctx);
         });
+        routes.get(
+                "/cards/host",
+                Role.CAPTAIN,
+                ctx -> page.show(
+                        ctx,
+                        "Timekeepers' cards",
+                        "paper/host-cards.jte",
+                        record.read(tx -> new HostCards(tx, clock).view())));
         routes.get("/tags", Role.CAPTAIN, ctx -> page.show(ctx, "Motor tags", "paper/tags.jte", tags(ctx)));
         routes.advice(
                 "/dispute/{attempt}",
