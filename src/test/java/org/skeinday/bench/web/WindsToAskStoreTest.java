@@ -183,5 +183,11 @@ class WindsToAskStoreTest {
                 .toList();
         assertTrue(asked.size() > 20 && asked.size() < 150, asked.size() + " of 150");
         assertEquals(asked, asked(tx).stream().map(WindQuestion::wind).sorted().toList(), "seed " + seed);
+        List<String> learned = BatchStore.all(tx).stream()
+                .flatMap(batch -> WindStore.evidenceOfBatch(tx, batch.id()).stream())
+                .map(wind -> wind.begun().id())
+                .toList();
+        assertTrue(learned.stream().noneMatch(asked::contains), "what waits for a word is in no fit, seed " + seed);
+        assertTrue(learned.size() > 5, "and some are");
     }
 }
