@@ -39,7 +39,7 @@ public final class CleanWinds {
         return wind.broke().isEmpty()
                 && worth.leftOut(wind).isEmpty()
                 && worth.count(wind).isEmpty()
-                && worth.openReadings(wind).isEmpty();
+                && worth.askedReadings(wind).isEmpty();
     }
 
     private static Optional<String> winder(Tx tx, Wind wind) {

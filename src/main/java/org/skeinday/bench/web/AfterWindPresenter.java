@@ -116,7 +116,7 @@ final class AfterWindPresenter {
     private static List<WindingView.DoubtLine> settled(Wind done, List<Doubt> doubts, Set<String> confirmed) {
         Stream<WindingView.DoubtLine> so = doubts.stream()
                 .filter(d -> confirmed.contains(d.markId()))
-                .map(d -> new WindingView.DoubtLine(d.markId(), d.words() + ": it was so"));
+                .map(d -> new WindingView.DoubtLine(d.markId(), d.words() + ". Somebody said that it was so"));
         Stream<WindingView.DoubtLine> out = done.marks().stream()
                 .filter(WindMark::leftOut)
                 .map(m -> new WindingView.DoubtLine(

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.skeinday.attempt.store.CleanWinds;
 import org.skeinday.evidence.Measured;
 import org.skeinday.evidence.Source;
 import org.skeinday.evidence.ValueMarked;
@@ -82,6 +84,23 @@ class WindsToAskStoreTest {
         assertTrue(rows() < few + 80, rows() + " rows: its own marks and steps");
     }
 
+    @Test
+    void a_wind_whose_marks_are_asked_about_since_they_were_above_the_band_is_no_clean_one() {
+        season.fill(1, 0);
+        Map<String, Integer> before = CleanWinds.byPerson(tx);
+        copy(1, 24);
+        int clean = CleanWinds.byPerson(tx).getOrDefault("tomek", 0);
+        assertEquals(before.getOrDefault("tomek", 0) + 1, clean);
+        said("w1", Measured.PEAK_TORQUE, peak("w1"), Source.TAP, false, true);
+        assertEquals(before, CleanWinds.byPerson(tx));
+        said("w1", Measured.PEAK_TORQUE, peak("w1"), Source.TAP, true, null);
+        assertEquals(clean, CleanWinds.byPerson(tx).get("tomek"), "once somebody said that it was so");
+    }
+
+    private double peak(String wind) {
+        return WindStore.find(tx, wind).flatMap(Wind::peakTorque).orElseThrow().newtonMillimetres();
+    }
+
     /** A wind as the season has them, of so many marks up. */
     private void copy(int i, int marks) {
         begun("w" + i, i % 60);
@@ -112,7 +131,7 @@ class WindsToAskStoreTest {
                         "count",
                         1,
                         "d",
-                        null,
+                        "tomek",
                         1_790_000_000_000L + motor,
                         false));
     }
