@@ -52,6 +52,8 @@ create table attempt_watch (
   given_over boolean default false not null,
   -- When; unknown in records made before it was kept.
   taken_ms bigint,
+  -- Why the chief lets somebody time their own team.
+  allowed varchar(400),
   primary key (attempt_id, slot, device)
 );
 create table attempt_reading (

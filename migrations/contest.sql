@@ -61,6 +61,8 @@ create table contest_crew (
   event_id varchar(80) not null,
   roles varchar(80) not null,
   clean_winds int,
+  -- Whose entries this person does not time when the team hosts.
+  team varchar(120),
   primary key (person_id, event_id)
 );
 -- What an event asks beside its rules; who does what for an entry with which motors; the winding places; notes on models.

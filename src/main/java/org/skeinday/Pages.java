@@ -89,7 +89,7 @@ record Pages(
         var beside = new DayBeside(record.people()::name, clock.getZone());
         new NowPages(record, forms, page, clock, beside).register(routes);
         new FirstPages(record, forms, page).register(routes);
-        new TimingPages(record, forms, page, clock).register(routes);
+        new TimingPages(record, forms, page, clock, pins).register(routes);
         new ChoicePages(record, page, clock).register(routes);
         new RecordPages(record, forms, page, clock, pins).register(routes);
         new DeskPages(record, forms, page, clock, pins).register(routes);

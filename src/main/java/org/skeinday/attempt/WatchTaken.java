@@ -7,13 +7,15 @@ import org.jspecify.annotations.Nullable;
  *
  * @param takenMs since when, by the server's clock, epoch ms; what a device had before another took it over and it took it
  *     back, it has had all the time; null in records made before this was kept
+ * @param allowed why the chief lets somebody time their own team; null where nobody had to
  */
 public record WatchTaken(
         String attemptId,
         int slot,
         String device,
         String personId,
-        @Nullable Long takenMs) {
+        @Nullable Long takenMs,
+        @Nullable String allowed) {
     /** Within this the release of a moment that nobody pressed for may be told: a second of people (own default). */
     private static final long SOON_MS = 1_000;
 

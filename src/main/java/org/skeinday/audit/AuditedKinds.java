@@ -118,7 +118,10 @@ public final class AuditedKinds {
                             "crew member set",
                             Thing.PERSON,
                             "personId",
-                            List.of(text("roles", "cleared for"), text("cleanWinds", "clean winds"))),
+                            List.of(
+                                    text("roles", "cleared for"),
+                                    text("cleanWinds", "clean winds"),
+                                    text("team", "team"))),
                     end("crew.removed", AuditTopic.RIGHTS, "crew member removed", Thing.PERSON, "personId"),
                     say("person.erased", AuditTopic.RIGHTS, "name erased", Thing.PERSON, "personId"),
                     set("attempt.imported", AuditTopic.RESULTS, "came in from a file", Thing.ATTEMPT, "id", RESULT),

@@ -10,12 +10,14 @@ import org.skeinday.units.Preconditions;
  * @param eventId the event it holds for, empty for all
  * @param roles what the person is cleared for: comma-separated words of {@link #ROLES}, in that order
  * @param cleanWinds winds to plan without a fault so far, null when nobody counted
+ * @param team of which this person is, whose entries they do not time when this laptop hosts; null where it plays no part
  */
 public record CrewAdded(
         String personId,
         String eventId,
         String roles,
-        @Nullable Integer cleanWinds) {
+        @Nullable Integer cleanWinds,
+        @Nullable String team) {
     public static final List<String> ROLES = List.of("winds", "reads", "loads", "times", "releases", "retrieves");
 
     public CrewAdded {

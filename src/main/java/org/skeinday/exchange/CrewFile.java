@@ -12,7 +12,8 @@ final class CrewFile implements DayFile {
             Column.text("name", 120).filled(),
             Column.text("event", 120),
             Column.text("tasks", 120),
-            Column.plain("clean winds"));
+            Column.plain("clean winds"),
+            Column.text("team", 120));
 
     @Override
     public String name() {
@@ -36,7 +37,7 @@ final class CrewFile implements DayFile {
         String person = context.person(name);
         context.crew.add(row, "name", ImportContext.key(person, event), "'" + name + "'", person);
         context.clearances.of(person, event, tasks, row);
-        context.take(row, "crew.added", () -> new CrewAdded(person, event, tasks, winds));
+        context.take(row, "crew.added", () -> new CrewAdded(person, event, tasks, winds, row.optional("team")));
     }
 
     @Override
@@ -50,7 +51,8 @@ final class CrewFile implements DayFile {
                     .put("name", name)
                     .put("event", event)
                     .put("tasks", crew.roles().replace(",", " | "))
-                    .put("clean winds", Numbers.text(crew.cleanWinds()));
+                    .put("clean winds", Numbers.text(crew.cleanWinds()))
+                    .put("team", crew.team());
         }
         for (Map.Entry<String, String> person : book.people().entrySet()) {
             if (book.day().crew().stream().noneMatch(c -> c.personId().equals(person.getKey()))) {

@@ -33,7 +33,7 @@ final class WatchesFile implements DayFile {
             return;
         }
         context.watches.add(row, "place", ImportContext.key(attempt, place), place + " of this attempt", attempt);
-        context.take(row, "watch.taken", () -> new WatchTaken(attempt, place, row.text("device"), person, null));
+        context.take(row, "watch.taken", () -> new WatchTaken(attempt, place, row.text("device"), person, null, null));
     }
 
     @Override

@@ -81,6 +81,7 @@ public final class FieldHints {
             Map.entry("motors.csv/inspected mass", "with rings and lubricant, for example 1.65 g"),
             Map.entry("crew.csv/event", "empty for every event"),
             Map.entry("crew.csv/tasks", "what this person is cleared for"),
+            Map.entry("crew.csv/team", "when you host: whose entries this person does not time; else empty"),
             Map.entry("crew.csv/clean winds", "to plan, without a fault: 3 for the lower ceiling, 5 for the full one"),
             Map.entry("entries.csv/own", "of your own team"),
             Map.entry("entries.csv/motors", "declared for this event"),

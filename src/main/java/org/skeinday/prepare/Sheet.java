@@ -16,7 +16,7 @@ public enum Sheet {
     MODELS("models.csv", "Models", "model", List.of("model", "team", "direction", "hook distance", "mass")),
     BATCHES("batches.csv", "Batches", "batch", List.of("batch", "width", "thickness", "k", "opened")),
     MOTORS("motors.csv", "Motors", "motor", List.of("tag", "batch", "direction", "loop", "mass", "place")),
-    CREW("crew.csv", "Crew", "person", List.of("name", "event", "tasks", "clean winds")),
+    CREW("crew.csv", "Crew", "person", List.of("name", "event", "tasks", "clean winds", "team")),
     ENTRIES("entries.csv", "Entries", "entry", List.of("entry", "team", "models", "motors", "own", "event")),
     WINDOWS("windows.csv", "Windows", "window", List.of("entry", "opens", "closes", "event")),
     STATIONS(

@@ -35,7 +35,8 @@ public record ClearancesKept(
                             .filter(this::isPast)
                             .filter(event -> line(person, event).isEmpty())
                             .sorted()
-                            .forEach(event -> kept.add(new CrewAdded(person, event, old.roles(), old.cleanWinds()))));
+                            .forEach(event ->
+                                    kept.add(new CrewAdded(person, event, old.roles(), old.cleanWinds(), old.team()))));
         }
         return kept;
     }

@@ -69,7 +69,11 @@ public record NewSeason(List<String> leaving, List<CrewAdded> reset, List<AgedBa
                 .filter(role -> c.does(role) && !role.equals(LOADS))
                 .toList();
         return new CrewAdded(
-                c.personId(), c.eventId(), String.join(",", roles), c.does("winds") ? (Integer) 0 : c.cleanWinds());
+                c.personId(),
+                c.eventId(),
+                String.join(",", roles),
+                c.does("winds") ? (Integer) 0 : c.cleanWinds(),
+                c.team());
     }
 
     private static String lost(CrewAdded c) {

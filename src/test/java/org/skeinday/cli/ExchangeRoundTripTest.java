@@ -21,6 +21,7 @@ import org.skeinday.attempt.action.CallAttempt;
 import org.skeinday.attempt.action.CloseAttempt;
 import org.skeinday.attempt.action.GiveUpAttempt;
 import org.skeinday.attempt.action.MoveAttempt;
+import org.skeinday.attempt.action.TakeWatch;
 import org.skeinday.attempt.action.WatchActions;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.contest.store.EntryStore;
@@ -113,8 +114,8 @@ class ExchangeRoundTripTest {
                     .orElseThrow();
 
             String a = say(writer, "attempt.call", new CallAttempt.Call(curlew, model, motor, null), person) + "-0";
-            say(writer, "watch.take", new WatchActions.TakePlace(a, 1, null, null), person);
-            say(writer, "watch.take", new WatchActions.TakePlace(a, 2, null, null), "");
+            say(writer, "watch.take", new TakeWatch.TakePlace(a, 1, null, null, null, null), person);
+            say(writer, "watch.take", new TakeWatch.TakePlace(a, 2, null, null, null, null), "");
             say(writer, "gate.pass", new WindingGate.Pass(a, "Mrs Grebe", "checked by word of mouth"), person);
             for (String step : List.of(Step.EYES, Step.LINE)) {
                 say(writer, "step.tick", new StepActions.Tick("before-winding", a, step, null, 2, null, null), person);
@@ -149,7 +150,7 @@ class ExchangeRoundTripTest {
                     new GiveUpAttempt.GiveUp(c, "touched; a beam, \"badly\"\r\nand fell", null, null),
                     person);
             String d = say(writer, "attempt.call", new CallAttempt.Call(knot, null, null, null), person) + "-0";
-            say(writer, "watch.take", new WatchActions.TakePlace(d, 1, null, null), person);
+            say(writer, "watch.take", new TakeWatch.TakePlace(d, 1, null, null, null, null), person);
             say(
                     writer,
                     "watch.landing",

@@ -88,11 +88,11 @@ class StationCheckTest {
 
     @Test
     void three_clean_winds_open_the_lower_ceiling_and_five_the_full_one() {
-        assertEquals("with somebody beside", new CrewAdded("p", "", "winds", 2).mayWind());
-        assertEquals("to the lower ceiling", new CrewAdded("p", "", "winds", 3).mayWind());
-        assertEquals("to the lower ceiling", new CrewAdded("p", "", "winds", 4).mayWind());
-        assertEquals("to the full ceiling", new CrewAdded("p", "", "winds", 5).mayWind());
-        assertEquals("", new CrewAdded("p", "", "reads", 5).mayWind());
+        assertEquals("with somebody beside", new CrewAdded("p", "", "winds", 2, null).mayWind());
+        assertEquals("to the lower ceiling", new CrewAdded("p", "", "winds", 3, null).mayWind());
+        assertEquals("to the lower ceiling", new CrewAdded("p", "", "winds", 4, null).mayWind());
+        assertEquals("to the full ceiling", new CrewAdded("p", "", "winds", 5, null).mayWind());
+        assertEquals("", new CrewAdded("p", "", "reads", 5, null).mayWind());
     }
 
     @Test

@@ -57,7 +57,8 @@ public final class RandomDay {
         List<ReadingTaken> readings = new ArrayList<>();
         for (AttemptImported attempt : attempts) {
             for (int slot = 1; slot <= upTo(3); slot++) {
-                watches.add(new WatchTaken(attempt.id(), slot, name(80), maybe() ? one(people.keySet()) : "", null));
+                watches.add(
+                        new WatchTaken(attempt.id(), slot, name(80), maybe() ? one(people.keySet()) : "", null, null));
             }
             readings.addAll(readings(attempt, people));
         }
@@ -261,10 +262,10 @@ public final class RandomDay {
         List<CrewAdded> all = new ArrayList<>();
         for (String person : new TreeSet<>(people.keySet())) {
             if (maybe()) {
-                all.add(new CrewAdded(person, "", roles(), winds()));
+                all.add(new CrewAdded(person, "", roles(), winds(), null));
             }
             if (maybe()) {
-                all.add(new CrewAdded(person, one(events).id(), roles(), winds()));
+                all.add(new CrewAdded(person, one(events).id(), roles(), winds(), null));
             }
         }
         return all;

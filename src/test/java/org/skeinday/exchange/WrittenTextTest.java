@@ -47,7 +47,7 @@ class WrittenTextTest {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of(new CrewAdded("p4", "", "reads", null), new CrewAdded("p5", "", "", null)),
+                List.of(new CrewAdded("p4", "", "reads", null, null), new CrewAdded("p5", "", "", null, null)),
                 List.of(),
                 List.of(),
                 Map.of(),

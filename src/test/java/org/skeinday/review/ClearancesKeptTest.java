@@ -17,9 +17,9 @@ import org.skeinday.contest.EventAdded;
 class ClearancesKeptTest {
     private static final LocalDate FIRST = LocalDate.of(2026, 9, 1);
     private static final List<CrewAdded> CREW = List.of(
-            new CrewAdded("ines", "", "loads", null),
-            new CrewAdded("ines", "later", "loads", null),
-            new CrewAdded("jorun", "", "winds,loads", 4));
+            new CrewAdded("ines", "", "loads", null, null),
+            new CrewAdded("ines", "later", "loads", null, null),
+            new CrewAdded("jorun", "", "winds,loads", 4, null));
 
     private static EventAdded event(String id, String day) {
         return new EventAdded(
@@ -53,7 +53,9 @@ class ClearancesKeptTest {
     void a_past_event_keeps_the_clearances_that_its_tasks_rest_on() {
         var kept = kept(new EntryTask("p", "loads", "ines"), new EntryTask("p", "winds", "jorun"));
         assertEquals(
-                List.of(new CrewAdded("ines", "past", "loads", null), new CrewAdded("jorun", "past", "winds,loads", 4)),
+                List.of(
+                        new CrewAdded("ines", "past", "loads", null, null),
+                        new CrewAdded("jorun", "past", "winds,loads", 4, null)),
                 kept.ofPastEvents(season(true)));
         assertEquals(List.of(), kept().ofPastEvents(season(true)), "without a task nothing rests on them");
     }

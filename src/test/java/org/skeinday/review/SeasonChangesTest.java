@@ -21,17 +21,17 @@ class SeasonChangesTest {
                         new NewSeason.Person("p2", "Ben", false),
                         new NewSeason.Person("p3", "Cleo", false)),
                 List.of(
-                        new CrewAdded("p1", "", "winds,loads", 6),
-                        new CrewAdded("p2", "", "winds,reads,loads", 4),
-                        new CrewAdded("p2", "event-1", "winds", 4),
-                        new CrewAdded("p3", "", "reads,times", null)),
+                        new CrewAdded("p1", "", "winds,loads", 6, null),
+                        new CrewAdded("p2", "", "winds,reads,loads", 4, null),
+                        new CrewAdded("p2", "event-1", "winds", 4, null),
+                        new CrewAdded("p3", "", "reads,times", null, null)),
                 List.of(
                         new NewSeason.Batch("b1", "Lot 7", LocalDate.of(2026, 8, 20), null),
                         new NewSeason.Batch("b2", "Lot 8", LocalDate.of(2026, 8, 20), LocalDate.of(2027, 3, 1)),
                         new NewSeason.Batch("b3", "Lot 9", null, null)),
                 NewSeason.DEFAULT_MONTHS);
         assertEquals(List.of("p1"), season.leaving());
-        assertEquals(List.of(new CrewAdded("p2", "", "winds,reads", 0)), season.reset());
+        assertEquals(List.of(new CrewAdded("p2", "", "winds,reads", 0, null)), season.reset());
         assertEquals(List.of(new NewSeason.AgedBatch("b1", "Lot 7", 12)), season.aged());
         assertEquals(
                 List.of(
@@ -46,7 +46,7 @@ class SeasonChangesTest {
     @Test
     void who_has_nothing_to_earn_again_is_not_named() {
         List<CrewAdded> crew =
-                List.of(new CrewAdded("p1", "", "winds,reads", 0), new CrewAdded("p2", "", "times", null));
+                List.of(new CrewAdded("p1", "", "winds,reads", 0, null), new CrewAdded("p2", "", "times", null, null));
         assertEquals(
                 new NewSeason(List.of(), List.of(), List.of(), List.of()),
                 NewSeason.of(FIRST, List.of(), crew, List.of(), 12));

@@ -92,7 +92,7 @@ public final class CallAttempt {
         long atMs = context.now().toEpochMilli();
         facts.add(Fact.of("attempt.called", planned.call(model, motor, atMs)));
         facts.add(PhaseGate.acted(context, planned.id(), AttemptAct.CALL));
-        facts.addAll(KeptWatches.at(tx, context, event, attempts, planned.id()));
+        facts.addAll(KeptWatches.at(tx, context, event, entry, attempts, planned.id()));
         Optional<StationAdded> station = entry.own() ? Stations.of(tx, entry, planned.id()) : Optional.empty();
         facts.addAll(ChooseStation.stays(planned.id(), station));
         AttemptStore.lastAim(tx, entry.id())

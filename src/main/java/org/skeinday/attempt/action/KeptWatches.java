@@ -12,6 +12,7 @@ import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.State;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.WatchStore;
+import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.device.store.DeviceStore;
 import org.skeinday.platform.db.Tx;
@@ -26,7 +27,8 @@ final class KeptWatches {
     private KeptWatches() {}
 
     /** @param attempts of the event so far @param attempt id of the one that is called now */
-    static List<Fact> at(Tx tx, ActContext context, EventAdded event, List<AttemptNow> attempts, String attempt) {
+    static List<Fact> at(
+            Tx tx, ActContext context, EventAdded event, EntryAdded entry, List<AttemptNow> attempts, String attempt) {
         Map<String, AttemptNow> byId = attempts.stream().collect(Collectors.toMap(AttemptNow::id, Function.identity()));
         List<Fact> kept = new ArrayList<>();
         Set<String> devices = new HashSet<>();
@@ -38,7 +40,8 @@ final class KeptWatches {
                     || last.slot() > event.timekeepers()
                     || slots.contains(last.slot())
                     || isBusy(last.device(), byId, tx)
-                    || !mayTime(tx, last.device())) {
+                    || !mayTime(tx, last.device())
+                    || OwnEntry.is(tx, last.personId(), event, entry)) {
                 continue;
             }
             slots.add(last.slot());
@@ -49,7 +52,8 @@ final class KeptWatches {
                             last.slot(),
                             last.device(),
                             last.personId(),
-                            context.now().toEpochMilli())));
+                            context.now().toEpochMilli(),
+                            null)));
         }
         return kept;
     }

@@ -14,15 +14,12 @@ import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.ReadingTaken;
 import org.skeinday.attempt.ReleasedAttempt;
 import org.skeinday.attempt.State;
-import org.skeinday.attempt.WatchLeft;
 import org.skeinday.attempt.WatchMark;
 import org.skeinday.attempt.WatchMarked;
-import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlightWindows;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.WatchStore;
-import org.skeinday.contest.store.EventStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.record.ActContext;
 import org.skeinday.platform.record.ActKind;
@@ -33,18 +30,6 @@ import org.skeinday.platform.record.TapTime;
 /** A timekeeper takes a place, sees the release, sees the landing. A tap is never refused for being late. */
 public final class WatchActions {
     private WatchActions() {}
-
-    /**
-     * Takes one of the timekeepers' places, 1 to 3.
-     *
-     * @param over true to take it from the device that has it, which has failed or is away
-     * @param change true where this device leaves the one that it has for it; null for no
-     */
-    public record TakePlace(
-            String attempt,
-            int slot,
-            @Nullable Boolean over,
-            @Nullable Boolean change) {}
 
     /**
      * The model was released.
@@ -83,67 +68,10 @@ public final class WatchActions {
 
     public static List<ActKind<?>> kinds() {
         return List.of(
-                new ActKind<>("watch.take", TakePlace.class, WatchActions::take),
+                new ActKind<>("watch.take", TakeWatch.TakePlace.class, TakeWatch::decide),
                 new ActKind<>("watch.release", SeenRelease.class, WatchActions::release),
                 new ActKind<>("watch.landing", SeenLanding.class, WatchActions::landing),
                 new ActKind<>("watch.mark", MarkWatch.Mark.class, MarkWatch::decide));
-    }
-
-    static Decision take(Tx tx, ActContext context, TakePlace place) {
-        Optional<AttemptNow> attempt = AttemptStore.find(tx, place.attempt());
-        if (attempt.isEmpty()) {
-            return Decision.unknown("There is no such attempt any more; look again");
-        }
-        if (!attempt.get().state().isOpen()) {
-            return Decision.refused(
-                    "slot", PhaseGate.wrong(tx, context, attempt.get(), "Nobody takes a watch of it any more"));
-        }
-        int timekeepers =
-                EventStore.find(tx, attempt.get().eventId()).orElseThrow().timekeepers();
-        if (place.slot() < 1 || place.slot() > timekeepers) {
-            return Decision.refused(
-                    "slot", "The rules ask for watch 1 to " + timekeepers + ", but this was watch " + place.slot());
-        }
-        List<Fact> left = new ArrayList<>();
-        for (WatchTaken taken : WatchStore.watches(tx, place.attempt())) {
-            boolean own = taken.device().equals(context.device());
-            if (own && taken.slot() == place.slot()) {
-                continue; // it keeps what it has
-            }
-            if (own && !taken.device().equals("laptop")) {
-                if (!Boolean.TRUE.equals(place.change())) {
-                    return Decision.refused("slot", "This device already is watch " + taken.slot());
-                }
-                if (attempt.get().state() == State.RELEASED || attempt.get().state() == State.LANDED) {
-                    return Decision.refused(
-                            "slot",
-                            "This device is watch " + taken.slot()
-                                    + " of this flight. It becomes another one before the release, or for the next attempt");
-                }
-                left.add(Fact.of("watch.left", new WatchLeft(taken.attemptId(), taken.slot(), taken.device())));
-            }
-            if (taken.slot() == place.slot() && !Boolean.TRUE.equals(place.over())) {
-                return Decision.refused("slot", "Watch " + place.slot() + " is taken by another device; take another");
-            }
-            if (taken.slot() == place.slot() && attempt.get().state() == State.LANDED && !held(tx, context, place)) {
-                return Decision.refused(
-                        "slot",
-                        "The flight has landed: watch " + place.slot() + " stays with the device that timed it, which"
-                                + " signs for it");
-            }
-        }
-        var fact = new WatchTaken(
-                place.attempt(),
-                place.slot(),
-                context.device(),
-                context.person(),
-                TakenInAir.since(tx, context, place.attempt(), place.slot()));
-        left.add(Fact.of("watch.taken", fact));
-        return new Decision.Decided(left, Map.of(), AttemptActions.TOPICS);
-    }
-
-    private static boolean held(Tx tx, ActContext context, TakePlace place) {
-        return holds(tx, context, place.attempt(), place.slot());
     }
 
     static Decision release(Tx tx, ActContext context, SeenRelease seen) {

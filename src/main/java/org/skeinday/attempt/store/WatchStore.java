@@ -53,7 +53,8 @@ public final class WatchStore {
                         ATTEMPT_WATCH.SLOT,
                         ATTEMPT_WATCH.DEVICE,
                         ATTEMPT_WATCH.PERSON_ID,
-                        ATTEMPT_WATCH.TAKEN_MS)
+                        ATTEMPT_WATCH.TAKEN_MS,
+                        ATTEMPT_WATCH.ALLOWED)
                 .from(ATTEMPT_WATCH)
                 .join(ATTEMPT)
                 .on(ATTEMPT.ID.eq(ATTEMPT_WATCH.ATTEMPT_ID))
@@ -70,7 +71,8 @@ public final class WatchStore {
                         ATTEMPT_WATCH.SLOT,
                         ATTEMPT_WATCH.DEVICE,
                         ATTEMPT_WATCH.PERSON_ID,
-                        ATTEMPT_WATCH.TAKEN_MS)
+                        ATTEMPT_WATCH.TAKEN_MS,
+                        ATTEMPT_WATCH.ALLOWED)
                 .from(ATTEMPT_WATCH)
                 .join(ATTEMPT)
                 .on(ATTEMPT.ID.eq(ATTEMPT_WATCH.ATTEMPT_ID))
@@ -107,7 +109,8 @@ public final class WatchStore {
                         ATTEMPT_WATCH.SLOT,
                         ATTEMPT_WATCH.DEVICE,
                         ATTEMPT_WATCH.PERSON_ID,
-                        ATTEMPT_WATCH.TAKEN_MS)
+                        ATTEMPT_WATCH.TAKEN_MS,
+                        ATTEMPT_WATCH.ALLOWED)
                 .from(ATTEMPT_WATCH)
                 .where(which)
                 .orderBy(ATTEMPT_WATCH.SLOT)

@@ -129,6 +129,7 @@ final class AttemptRecordPresenter {
         lines.addAll(GateWords.earlier(tx, attempt, nameOf, zone));
         lines.addAll(GateWords.passes(tx, attempt, nameOf));
         lines.addAll(WindsTold.of(tx, attempt.id(), zone, places));
+        lines.addAll(WatchWords.allowed(tx, attempt.id()));
         lines.add(new NowView.Line("released", moment(attempt.releasedAtMs())));
         if (!untold) {
             lines.add(new NowView.Line("landed", moment(attempt.landedAtMs())));

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.action.CallAttempt;
+import org.skeinday.attempt.action.TakeWatch;
 import org.skeinday.attempt.action.TypeWatchTime;
 import org.skeinday.attempt.store.Assignments;
 import org.skeinday.platform.record.ActStore;
@@ -53,6 +54,17 @@ final class NowForms {
                 byPerson ? "person" : "building",
                 "with",
                 NowPages.field(ctx, "steered"));
+    }
+
+    /** Which watch a device becomes. @param slot 1 to 3 */
+    static TakeWatch.TakePlace takenWatch(Context ctx, String slot) {
+        return new TakeWatch.TakePlace(
+                NowPages.field(ctx, "attempt"),
+                Integer.parseInt(slot),
+                NowPages.field(ctx, "over").equals("yes"),
+                NowPages.field(ctx, "change").equals("yes"),
+                NowPages.field(ctx, "allowed"),
+                GivenPin.isThere(ctx));
     }
 
     /** What {@code _type-time.jte} sends. */

@@ -18,13 +18,13 @@ import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.action.ResultActions;
 import org.skeinday.attempt.action.SaidMeanwhile;
 import org.skeinday.attempt.action.TakenInAir;
-import org.skeinday.attempt.action.WatchActions;
 import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.DayKind;
 import org.skeinday.contest.EntryAdded;
+import org.skeinday.device.web.PinGate;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Access;
 import org.skeinday.platform.http.Caller;
@@ -45,8 +45,10 @@ public final class TimingPages {
     private final Page page;
 
     private final Clock clock;
+    private final PinGate pins;
 
-    public TimingPages(ActStore record, FormActs forms, Page page, Clock clock) {
+    public TimingPages(ActStore record, FormActs forms, Page page, Clock clock, PinGate pins) {
+        this.pins = pins;
         this.clock = clock;
         this.record = record;
         this.forms = forms;
@@ -80,12 +82,13 @@ public final class TimingPages {
             part(ctx, "A watch is 1, 2 or 3, but was '" + slot + "'");
             return;
         }
-        var content = new WatchActions.TakePlace(
-                NowPages.field(ctx, "attempt"),
-                Integer.parseInt(slot),
-                NowPages.field(ctx, "over").equals("yes"),
-                NowPages.field(ctx, "change").equals("yes"));
-        part(ctx, FormActs.words(ctx, forms.submit(ctx, "watch.take", content)));
+        String problem = GivenPin.problem(ctx, pins);
+        if (!problem.isEmpty()) {
+            ctx.status(422);
+            part(ctx, FormErrors.of(ctx).with("own", problem));
+            return;
+        }
+        part(ctx, FormActs.errors(ctx, forms.submit(ctx, "watch.take", NowForms.takenWatch(ctx, slot)), ""));
     }
 
     /** Its own device signs for a watch. */

@@ -52,6 +52,15 @@ final class WatchWords {
                 .toList();
     }
 
+    /** Whoever times their own team, and why the chief lets them. */
+    static List<NowView.Line> allowed(Tx tx, String attempt) {
+        return WatchStore.watches(tx, attempt).stream()
+                .filter(w -> w.allowed() != null)
+                .map(w -> new NowView.Line(
+                        "watch " + w.slot(), "times its own team; the chief allowed it: " + w.allowed()))
+                .toList();
+    }
+
     /** Who has a watch; on a device that nobody has named the device itself. @param nameOf of a person's id */
     static String who(WatchTaken watch, UnaryOperator<String> nameOf) {
         return !watch.personId().isEmpty()

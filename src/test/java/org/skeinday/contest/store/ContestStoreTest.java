@@ -122,8 +122,8 @@ class ContestStoreTest {
 
     @Test
     void crew_of_every_event_belongs_to_each() {
-        CrewAdded everywhere = new CrewAdded("p1", "", "winds,reads", 4);
-        CrewAdded elsewhere = new CrewAdded("p2", "e9", "times", null);
+        CrewAdded everywhere = new CrewAdded("p1", "", "winds,reads", 4, null);
+        CrewAdded elsewhere = new CrewAdded("p2", "e9", "times", null, null);
         apply("crew.added", everywhere);
         apply("crew.added", elsewhere);
         assertEquals(List.of(everywhere), CrewStore.ofEvent(tx, "e1"));
