@@ -168,3 +168,26 @@ create table contest_units (
   id integer primary key,
   units varchar(10) not null
 );
+-- Rules that were changed after a flight was official: why, what was changed, which times and places it moved.
+create table contest_rules_changed (
+  id varchar(80) primary key,
+  event_id varchar(80) not null,
+  at_ms bigint not null,
+  person_id varchar(80),
+  reason varchar(400) not null,
+  changed varchar(1000) not null,
+  moved varchar(2000) not null
+);
+-- Windows that were moved after a flight was official, with the reason.
+create table contest_window_moved (
+  id varchar(80) primary key,
+  event_id varchar(80) not null,
+  entry_id varchar(80),
+  at_ms bigint not null,
+  person_id varchar(80),
+  reason varchar(400) not null,
+  opens_before_ms bigint not null,
+  closes_before_ms bigint not null,
+  opens_at_ms bigint not null,
+  closes_at_ms bigint not null
+);

@@ -134,7 +134,7 @@ public final class App implements AutoCloseable {
         Sessions sessions = new Sessions(Sessions.Known.in(record, tokens), clock);
         SolverFolder solver = SolverFolder.in(settings.data());
         var rooms = new Pages(
-                new PrepareContext(record, forms, page, clock),
+                new PrepareContext(record, forms, page, clock, pins),
                 settings.pace(),
                 pins,
                 solver::load,

@@ -30,6 +30,29 @@ public record AttemptNow(
         Aloft aloft,
         @Nullable AttemptVerdict verdict) {
 
+    /** The same with another official time. */
+    public AttemptNow timed(long ms) {
+        return new AttemptNow(
+                id,
+                eventId,
+                entryId,
+                number,
+                modelId,
+                motorId,
+                state,
+                calledAtMs,
+                releasedAtMs,
+                ms,
+                how,
+                voidReason,
+                landedAtMs,
+                closedAtMs,
+                flownAgain,
+                flewIn,
+                aloft,
+                verdict);
+    }
+
     /** From {@code opensMs} to before {@code closesMs}; that there was none is kept as from 0 to before 0. */
     public record Window(long opensMs, long closesMs) {
         public boolean isNone() {

@@ -73,6 +73,22 @@ public record EventAdded(
         Preconditions.within("The winder's ratio", winderRatio, 1, 50);
     }
 
+    /** Whether both score and time flights alike; the name, the hall and the winding place are no rules. */
+    public boolean hasRulesOf(EventAdded other) {
+        return kind.equals(other.kind)
+                && attempts == other.attempts
+                && windowMinutes == other.windowMinutes
+                && score.equals(other.score)
+                && bestOf == other.bestOf
+                && timekeepers == other.timekeepers
+                && take.equals(other.take)
+                && ifTwo.equals(other.ifTwo)
+                && roundToMs == other.roundToMs
+                && rounding.equals(other.rounding)
+                && roundWatchesFirst == other.roundWatchesFirst
+                && minimumMs == other.minimumMs;
+    }
+
     public DayKind dayKind() {
         return DayKind.of(kind);
     }

@@ -59,8 +59,10 @@ public final class ResultTable {
      * The event, its rules and its entries with their tries, as JSON has it: texts, whole numbers, lists.
      *
      * @param rules in words
+     * @param changed what was changed of rules and windows after a flight was official
      */
-    public static Map<String, Object> document(ResultSheet sheet, ResultState state, String rules) {
+    public static Map<String, Object> document(
+            ResultSheet sheet, ResultState state, String rules, List<String> changed) {
         EventAdded event = sheet.event();
         Map<String, Object> document = new LinkedHashMap<>();
         document.put("event", event.name());
@@ -74,6 +76,7 @@ public final class ResultTable {
                     state.changes().stream().map(ResultFinal.Change::words).toList());
         });
         document.put("rules", rules);
+        document.put("changed after the first official flight", changed);
         document.put("attempts", event.attempts());
         document.put("times have decimals", sheet.timeDecimals());
         document.put("scores have decimals", sheet.scoreDecimals());

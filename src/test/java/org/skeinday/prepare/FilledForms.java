@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.skeinday.Demo;
 import org.skeinday.Visitor;
 
 /** Fills the forms of Prepare as a browser does: every field that the page has, with what it shows, then what is typed. */
@@ -26,6 +27,8 @@ public final class FilledForms {
     private static final Pattern INPUT = Pattern.compile("(?s)<input([^>]*)>");
     private static final Pattern SELECT = Pattern.compile("(?s)<select id=\"[^\"]*\" name=\"([^\"]*)\".*?</select>");
     private static final Pattern CHOSEN = Pattern.compile("<option value=\"([^\"]*)\" selected>");
+
+    private static final Pattern MOVES = Pattern.compile("name=\"moves\" value=\"([^\"]+)\"");
 
     private final Visitor visitor;
 
@@ -94,6 +97,22 @@ public final class FilledForms {
         return visitor.form("/prepare/" + kind + "/save", fields);
     }
 
+    /** The same of rules that may be frozen: first without a word, then with what the form showed, a reason and the PIN. */
+    public HttpResponse<String> saveFrozen(String kind, String path, Map<String, String> typed) throws Exception {
+        HttpResponse<String> asked = save(kind, path, typed);
+        if (asked.statusCode() == 204) {
+            return asked;
+        }
+        assertEquals(422, asked.statusCode(), asked.body());
+        Matcher moves = MOVES.matcher(asked.body());
+        assertTrue(moves.find(), asked.body());
+        Map<String, String> again = new HashMap<>(typed);
+        again.put("moves", unescaped(moves.group(1)));
+        again.put("frozen-why", "a misprint in the invitation");
+        again.put("pin", Demo.PIN);
+        return save(kind, path, again);
+    }
+
     /** Adds a thing. */
     public void add(String kind, Map<String, String> typed) throws Exception {
         HttpResponse<String> saved = save(kind, "/prepare/" + kind + "/new", typed);
@@ -107,6 +126,7 @@ public final class FilledForms {
                 "windows",
                 row("windows", entry),
                 Map.of(
+                        "frozen-why", "the hall is late",
                         "opens", MINUTE.format(minute.plusMinutes(from)),
                         "closes", MINUTE.format(minute.plusMinutes(to))));
         assertEquals(204, saved.statusCode(), saved.body());

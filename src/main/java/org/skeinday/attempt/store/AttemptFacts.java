@@ -55,6 +55,7 @@ public final class AttemptFacts {
         kinds.addAll(Stations.kinds());
         kinds.addAll(WatchFacts.kinds());
         kinds.addAll(ResultVersions.kinds());
+        kinds.addAll(TimesDecided.kinds());
         kinds.addAll(List.of(
                 FactKind.of("attempt.called", AttemptCalled.class, AttemptFacts::called),
                 FactKind.of("attempt.moved", AttemptMoved.class, AttemptFacts::moved),

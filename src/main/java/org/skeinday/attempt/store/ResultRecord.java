@@ -56,6 +56,7 @@ public final class ResultRecord {
                 .execute();
         Rows.remove(tx, ATTEMPT_COLLISION.ATTEMPT_ID, fact.attemptId());
         VerdictStore.forget(tx, fact.attemptId());
+        TimesDecided.forget(tx, fact.attemptId());
         tx.sql()
                 .update(ATTEMPT)
                 .set(ATTEMPT.STATE, org.skeinday.attempt.State.LANDED.word())

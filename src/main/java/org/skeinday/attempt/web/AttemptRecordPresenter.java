@@ -141,6 +141,7 @@ final class AttemptRecordPresenter {
                             ? "not told to anybody until this attempt is closed"
                             : "told once each watch has its own time"));
         }
+        lines.addAll(new RecordDecisions(tx, attempt, nameOf, zone).lines());
         if (!attempt.aloft().words().isEmpty()) {
             lines.add(new NowView.Line(
                     "aloft",

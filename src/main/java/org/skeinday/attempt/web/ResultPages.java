@@ -86,6 +86,12 @@ public final class ResultPages {
                 .orElse("");
     }
 
+    /** What was changed of them after a flight was official, one sentence each. */
+    public static List<String> changes(ActStore record, ZoneId zone) {
+        return record.read(tx -> Today.read(tx).map(today -> ChangeWords.ofEvent(tx, today.event(), zone)))
+                .orElse(List.of());
+    }
+
     private ResultView view(String division, Role role, String wrong) {
         return record.read(tx -> Today.read(tx, clock.millis()).map(today -> view(tx, today, division, role, wrong)))
                 .orElse(new ResultView(
@@ -101,6 +107,7 @@ public final class ResultPages {
                         List.of(),
                         List.of(),
                         ResultView.Standing.NONE,
+                        List.of(),
                         List.of(),
                         List.of(),
                         List.of(),
@@ -161,6 +168,7 @@ public final class ResultPages {
                 HallStops.ofEvent(tx, today.event().id()).stream()
                         .map(this::stop)
                         .toList(),
+                ChangeWords.ofEvent(tx, today.event(), clock.getZone()),
                 role == Role.SPECTATOR ? List.of() : OpenAttempt.of(today),
                 role != Role.SPECTATOR);
     }

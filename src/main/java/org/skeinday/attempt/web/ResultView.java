@@ -15,6 +15,7 @@ import java.util.List;
  * @param ofCrew whether whoever looks may open the record of an attempt and see who signed it
  * @param legend what the notes on the sheet mean
  * @param standing whether it is final, and who may make it so
+ * @param changes of rules and windows after a flight was official
  * @param stops when the hall stood still, and why
  */
 public record ResultView(
@@ -32,6 +33,7 @@ public record ResultView(
         Standing standing,
         List<How> hows,
         List<String> stops,
+        List<String> changes,
         List<OpenAttempt> underWay,
         boolean ofCrew) {
     /** A note of the sheet and what it means. */

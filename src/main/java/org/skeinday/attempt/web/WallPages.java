@@ -54,6 +54,7 @@ public final class WallPages {
                         List.of(),
                         "",
                         false,
+                        "",
                         ""));
     }
 
@@ -72,7 +73,8 @@ public final class WallPages {
                 ResultWords.rows(sheet),
                 PageWords.score(today),
                 sheet.hasProvisional(),
-                ResultStanding.of(tx, today, clock.getZone()).words());
+                ResultStanding.of(tx, today, clock.getZone()).words(),
+                ChangeWords.last(tx, today.event(), clock.getZone()).orElse(""));
     }
 
     /** In the air before all others: it is what the hall looks at. */

@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param standing whether the result is final, in words; empty where the officials elsewhere make it
  * @param then words of the one that comes after, and its window
+ * @param changed when the rules were changed last, and why; empty where they were not after the first official flight
  * @param last the official time that was taken last, in words; empty for none
  */
 public record WallView(
@@ -19,7 +20,8 @@ public record WallView(
         List<ResultView.Row> rows,
         String scoreWords,
         boolean provisional,
-        String standing) {
+        String standing,
+        String changed) {
     /**
      * Whom the hall looks at.
      *

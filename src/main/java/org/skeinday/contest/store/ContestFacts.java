@@ -14,6 +14,7 @@ import static org.skeinday.platform.db.schema.Tables.CONTEST_STATION;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_TERMS;
 import static org.skeinday.platform.db.schema.Tables.CONTEST_WINDOW;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jooq.TableField;
 import org.skeinday.contest.CrewAdded;
@@ -41,7 +42,8 @@ public final class ContestFacts {
     private ContestFacts() {}
 
     public static List<FactKind> kinds() {
-        return List.of(
+        List<FactKind> kinds = new ArrayList<>(ChangesStore.kinds());
+        kinds.addAll(List.of(
                 FactKind.of("event.added", EventAdded.class, Rows.into(CONTEST_EVENT)),
                 FactKind.of("event.changed", EventAdded.class, Rows.change(CONTEST_EVENT)),
                 FactKind.of("event.removed", Removed.class, (tx, fact) -> {
@@ -75,7 +77,8 @@ public final class ContestFacts {
                 FactKind.of("station.changed", StationAdded.class, Rows.change(CONTEST_STATION)),
                 removed("station.removed", CONTEST_STATION.ID),
                 FactKind.of("crew.added", CrewAdded.class, Rows.into(CONTEST_CREW)),
-                FactKind.of("crew.removed", CrewRemoved.class, ContestFacts::crewRemoved));
+                FactKind.of("crew.removed", CrewRemoved.class, ContestFacts::crewRemoved)));
+        return List.copyOf(kinds);
     }
 
     private static FactKind removed(String kind, TableField<?, String> id) {

@@ -49,6 +49,7 @@ public final class PutRow {
      * @param zone of the days and times in it
      * @param offered columns of which the form proposed the text and nobody said that it was so; null for none
      * @param insist unlikely numbers that were asked about and are so, as {@code AskedOnce} named them; null for none
+     * @param frozen what was said to a change of rules that are frozen; null for nothing
      */
     public record Put(
             String file,
@@ -57,14 +58,27 @@ public final class PutRow {
             @Nullable Map<String, String> seen,
             String zone,
             @Nullable List<String> offered,
-            @Nullable String insist) {
+            @Nullable String insist,
+            @Nullable FrozenRules frozen) {
+        /** Of what no rules are. */
+        public Put(
+                String file,
+                @Nullable String id,
+                Map<String, String> cells,
+                @Nullable Map<String, String> seen,
+                String zone,
+                @Nullable List<String> offered,
+                @Nullable String insist) {
+            this(file, id, cells, seen, zone, offered, insist, null);
+        }
+
         public Put(
                 String file,
                 @Nullable String id,
                 Map<String, String> cells,
                 @Nullable Map<String, String> seen,
                 String zone) {
-            this(file, id, cells, seen, zone, null, null);
+            this(file, id, cells, seen, zone, null, null, null);
         }
     }
 
@@ -174,6 +188,12 @@ public final class PutRow {
             facts.add(Fact.of(
                     id == null ? named.kind() : CHANGED.getOrDefault(named.kind(), named.kind()), named.body()));
         }
+        FrozenRules said = put.frozen() == null ? FrozenRules.NOTHING_SAID : put.frozen();
+        FrozenRules.Outcome frozen = said.of(tx, context, put, facts);
+        if (frozen.refused().isPresent()) {
+            return frozen.refused().get();
+        }
+        facts.addAll(frozen.more());
         facts.addAll(PutFlight.marks(tx, context, put, read));
         EventsUnderWay.stays(tx, facts).ifPresent(facts::add);
         return new Decision.Decided(facts, read.names(), TOPICS);

@@ -1,6 +1,7 @@
 package org.skeinday.prepare.web;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A form for one thing, in finished words.
@@ -12,6 +13,7 @@ import java.util.List;
  * @param problem what is wrong with the whole of it, empty when nothing is
  * @param removable whether it can be taken out
  * @param presets rules to begin with, for a new event
+ * @param frozen what a change of frozen rules, or of a window, asks; null where it asks nothing
  * @param insist unlikely numbers that are asked about, empty when none is
  */
 public record FormView(
@@ -25,10 +27,11 @@ public record FormView(
         boolean removable,
         List<Field> fields,
         List<Preset> presets,
-        String insist) {
+        String insist,
+        @Nullable Frozen frozen) {
     /** The same with what was saved just before. */
     FormView saying(String words) {
-        return new FormView(title, action, back, id, seen, words, problem, removable, fields, presets, insist);
+        return new FormView(title, action, back, id, seen, words, problem, removable, fields, presets, insist, frozen);
     }
 
     /**
@@ -68,6 +71,14 @@ public record FormView(
             return !message.isEmpty();
         }
     }
+
+    /**
+     * What is asked of who changes something after a flight was official.
+     *
+     * @param moves what the change moves; empty as long as nothing was typed
+     * @param pin whether the coach's PIN is asked for
+     */
+    public record Frozen(String about, String moves, String why, String wrongWhy, boolean pin, String wrongPin) {}
 
     /** A choice of a field. */
     public record Option(String value, String words, boolean chosen) {}

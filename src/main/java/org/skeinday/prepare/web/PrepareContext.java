@@ -10,6 +10,7 @@ import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.store.FlownStore;
 import org.skeinday.contest.EventAdded;
 import org.skeinday.contest.store.EventStore;
+import org.skeinday.device.web.PinGate;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.action.ExchangeDayReader;
 import org.skeinday.platform.http.FormActs;
@@ -17,9 +18,9 @@ import org.skeinday.platform.http.Page;
 import org.skeinday.platform.record.ActStore;
 
 /** What every page of Prepare works with. */
-public record PrepareContext(ActStore record, FormActs forms, Page page, Clock clock, DoneBySaving did) {
-    public PrepareContext(ActStore record, FormActs forms, Page page, Clock clock) {
-        this(record, forms, page, clock, new DoneBySaving());
+public record PrepareContext(ActStore record, FormActs forms, Page page, Clock clock, PinGate pins, DoneBySaving did) {
+    public PrepareContext(ActStore record, FormActs forms, Page page, Clock clock, PinGate pins) {
+        this(record, forms, page, clock, pins, new DoneBySaving());
     }
 
     /** Everything prepared, as it is now. */

@@ -32,7 +32,11 @@ public final class ResultFilePages {
                         ctx,
                         "application/json",
                         "results.json",
-                        sheet -> json(ResultTable.document(sheet, state(), ResultPages.rules(desk.record())))));
+                        sheet -> json(ResultTable.document(
+                                sheet,
+                                state(),
+                                ResultPages.rules(desk.record()),
+                                ResultPages.changes(desk.record(), desk.zone())))));
     }
 
     private ResultState state() {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.web.ForecastWords;
+import org.skeinday.attempt.web.GivenPin;
 import org.skeinday.exchange.Day;
 import org.skeinday.exchange.DayRows;
 import org.skeinday.hall.web.ReaderUnits;
@@ -16,6 +17,7 @@ import org.skeinday.platform.http.Routes;
 import org.skeinday.platform.record.Answer;
 import org.skeinday.prepare.Preset;
 import org.skeinday.prepare.Sheet;
+import org.skeinday.prepare.action.FrozenRules;
 import org.skeinday.prepare.action.PutRow;
 import org.skeinday.prepare.action.RemoveRow;
 
@@ -91,12 +93,20 @@ final class RowPages {
                 !id.isEmpty() && !thing.isOfOneEvent() && thing != Sheet.FLIGHTS,
                 new Fields(thing, day, ReaderUnits.of(ctx)).of(values, messages),
                 presets,
-                messages.getOrDefault(AskedOnce.FIELD, ""));
+                messages.getOrDefault(AskedOnce.FIELD, ""),
+                FrozenForm.view(ctx, desk, thing, values.getOrDefault("event", ""), id, messages));
     }
 
     private void save(Context ctx) {
         Sheet thing = RowForm.thing(ctx);
         Map<String, String> typed = RowForm.typed(ctx, thing);
+        String wrongPin = GivenPin.problem(ctx, desk.pins());
+        if (!wrongPin.isEmpty()) {
+            ctx.status(422);
+            Map<String, String> beside = Map.of(FrozenRules.PIN, wrongPin, FrozenRules.MOVES, FrozenForm.shown(ctx));
+            again(ctx, thing, new Answer.Refused(wrongPin, beside), wrongPin, typed);
+            return;
+        }
         String id = RowForm.param(ctx, "id");
         var put = new PutRow.Put(
                 thing.file(),
@@ -105,7 +115,8 @@ final class RowPages {
                 RowForm.cells(RowForm.param(ctx, "seen")),
                 desk.zone().getId(),
                 null,
-                RowForm.param(ctx, AskedOnce.FIELD));
+                RowForm.param(ctx, AskedOnce.FIELD),
+                FrozenForm.said(ctx));
         ForecastWords before = figures(ctx, thing, id);
         Answer answer = desk.forms().submit(ctx, "prepare.put", put);
         String words = FormActs.words(ctx, answer);

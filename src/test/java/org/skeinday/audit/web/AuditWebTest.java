@@ -34,6 +34,7 @@ import org.skeinday.prepare.FilledForms;
 @Timeout(120)
 class AuditWebTest {
     private static final String EVENT = "Mudflat Open";
+    private static final String WHY = "a misprint in the invitation";
 
     @TempDir
     Path root;
@@ -73,7 +74,7 @@ class AuditWebTest {
     }
 
     private void save(String kind, String row, Map<String, String> change) throws Exception {
-        HttpResponse<String> saved = forms.save(kind, row, change);
+        HttpResponse<String> saved = forms.saveFrozen(kind, row, change);
         assertEquals(204, saved.statusCode(), saved.body());
     }
 
@@ -91,15 +92,17 @@ class AuditWebTest {
         int before = audit("").size();
         save("events", forms.row("events", EVENT), Map.of("minimum", "1:00", "timekeepers", "3"));
         save("rules", forms.row("rules", EVENT), Map.of("repeats", "2"));
-        forms.add("terms", Map.of("event", EVENT, "protest-minutes", "30"));
+        save("terms", "/prepare/terms/new", Map.of("event", EVENT, "protest-minutes", "30"));
         assertEquals(
                 List.of(
-                        "rules|Mudflat Open|event changed|timekeepers|2|3|",
-                        "rules|Mudflat Open|event changed|minimum|0:30|1:00|",
-                        "rules|Mudflat Open|flight rules set|repeats of a flight|1|2|"),
-                since(before).subList(0, 3));
+                        "rules|Mudflat Open|event changed|timekeepers|2|3|" + WHY,
+                        "rules|Mudflat Open|event changed|minimum|0:30|1:00|" + WHY,
+                        "rules|Mudflat Open|rules changed after the first official flight|moved||No time and no place changes.|"
+                                + WHY,
+                        "rules|Mudflat Open|flight rules set|repeats of a flight|1|2|" + WHY),
+                since(before).subList(0, 4));
         assertTrue(
-                since(before).contains("rules|Mudflat Open|conditions set|time to protest, min||30|"),
+                since(before).contains("rules|Mudflat Open|conditions set|time to protest, min||30|" + WHY),
                 since(before).toString());
     }
 
@@ -110,7 +113,7 @@ class AuditWebTest {
         forms.add(
                 "windows",
                 Map.of("event", EVENT, "entry", "Heron", "opens", "2026-05-09 11:00", "closes", "2026-05-09 11:20"));
-        save("windows", forms.row("windows", "Heron"), Map.of("closes", "2026-05-09 11:30"));
+        save("windows", forms.row("windows", "Heron"), Map.of("closes", "2026-05-09 11:30", "frozen-why", WHY));
         save("entries", forms.row("entries", "Heron"), Map.of("entry", "Grey Heron"));
         for (String kind : List.of("windows", "entries")) {
             String row = forms.row(kind, "Grey Heron");
@@ -120,7 +123,7 @@ class AuditWebTest {
         assertTrue(told.contains("entries|Heron|entry added|name||Heron|"), told.toString());
         assertTrue(told.contains("windows|Window|window added|closes||2026-05-09 11:20:00|"), told.toString());
         assertTrue(
-                told.contains("windows|Window|window moved|closes|2026-05-09 11:20:00|2026-05-09 11:30:00|"),
+                told.contains("windows|Window|window moved|closes|2026-05-09 11:20:00|2026-05-09 11:30:00|" + WHY),
                 told.toString());
         assertTrue(told.contains("entries|Grey Heron|entry changed|name|Heron|Grey Heron|"), told.toString());
         assertTrue(told.contains("entries|Grey Heron|entry removed|name|Grey Heron||"), "it is named: " + told);
@@ -183,7 +186,7 @@ class AuditWebTest {
                 audit("?of=entries").size());
         String page = laptop.get("/audit?of=results").body();
         assertTrue(page.contains("changes of results"), page);
-        for (int i = 0; i < 62; i++) {
+        for (int i = 0; i < 32; i++) {
             save("rules", forms.row("rules", EVENT), Map.of("repeats", String.valueOf(2 + i % 2)));
         }
         String first = laptop.get("/audit?of=rules").body();
