@@ -54,7 +54,8 @@ public record ResultMoves(List<Time> times, List<Place> places) {
         List<String> all = new ArrayList<>(times.stream().map(Time::words).toList());
         all.addAll(places.stream().map(Place::words).toList());
         String more = all.size() > NAMED ? "; and " + (all.size() - NAMED) + " more" : "";
-        return count(times.size(), "time", "times") + " and " + count(places.size(), "place", "places")
+        return (times.isEmpty() ? "No time" : count(times.size(), "time", "times")) + " and "
+                + count(places.size(), "place", "places")
                 + (times.size() + places.size() == 1 ? " changes: " : " change: ")
                 + all.stream().limit(NAMED).collect(Collectors.joining("; ")) + more + ".";
     }

@@ -139,7 +139,7 @@ class FrozenRulesWebTest {
         day.flown("Plover", "1:05.00", "1:05.00");
         assertEquals("2 2:11.0", day.places().get("Curlew"));
         String moves = changed("events", Map.of("score", "best"));
-        assertTrue(moves.startsWith("no times and 2 places change: "), moves);
+        assertTrue(moves.startsWith("No time and 2 places change: "), moves);
         assertEquals("1 1:40.0", day.places().get("Curlew"));
     }
 
