@@ -31,7 +31,7 @@ function start(place) {
   let state = JSON.parse(localStorage.getItem(key) ?? '{"state":"ready"}');
   const at = pressedAt.get(key) ?? { press: -Infinity, contact: -Infinity, side: -Infinity };
   pressedAt.set(key, at);
-  const over = ['closed', 'void', 'scrubbed'].includes(place.dataset.stands);
+  const over = place.dataset.over === 'true';
   const recalled = place.dataset.recalled === 'true';
   // After a reload the monotonic clock has a new origin: the wall clock joins the two, and says so.
   if (state.at != null && state.origin !== performance.timeOrigin) state = { ...here(state), reloaded: true, drift: apart() };

@@ -53,6 +53,16 @@ public record AttemptNow(
                 verdict);
     }
 
+    /** Called and not over; what was given up is over, whether or not its turns are still on. */
+    public boolean isOpen() {
+        return state.isOpen();
+    }
+
+    /** Down, with its time still to be found. */
+    public boolean waitsForItsTime() {
+        return state == State.LANDED;
+    }
+
     /** From {@code opensMs} to before {@code closesMs}; that there was none is kept as from 0 to before 0. */
     public record Window(long opensMs, long closesMs) {
         public boolean isNone() {

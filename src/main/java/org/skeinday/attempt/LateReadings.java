@@ -19,6 +19,11 @@ public final class LateReadings {
                 .toList();
     }
 
+    /** The same of an attempt that is known. */
+    public static List<ReadingTaken> without(List<ReadingTaken> readings, AttemptNow attempt) {
+        return without(readings, attempt.state().word(), attempt.closedAtMs());
+    }
+
     private static boolean isLate(ReadingTaken reading, @Nullable String state, @Nullable Long closedAtMs) {
         Long at = reading.atMs();
         return closedAtMs != null

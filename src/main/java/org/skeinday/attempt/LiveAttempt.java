@@ -170,6 +170,13 @@ public record LiveAttempt(
         return phase.name().isBeforeRelease() || phase instanceof AttemptPhase.Broke broke && !broke.givenUp();
     }
 
+    /** Called and not over: it holds the floor or the bench. What was given up with its turns on is over, and comes first. */
+    public boolean isUnderWay() {
+        boolean givenUp = phase.name() == AttemptPhase.Name.RUN_BACK
+                || phase instanceof AttemptPhase.Broke broke && broke.givenUp();
+        return phase.name() != AttemptPhase.Name.NEXT && !phase.name().isOver() && !givenUp;
+    }
+
     /** For how long it has been, or was, held at a time in the air; null when nothing holds or held it. */
     public @Nullable Long heldMs(long nowMs) {
         if (phase instanceof AttemptPhase.InTheAir flies && flies.caughtMs() != null) {

@@ -1,5 +1,7 @@
 package org.skeinday.contest;
 
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,5 +15,14 @@ public record WindowAdded(
             throw new IllegalArgumentException(
                     "A window must close after it opens, but was " + opensAtMs + " to " + closesAtMs + " ms");
         }
+    }
+
+    /** In which an entry flies: its own, or the one for all. @param inOrder of one event, as they open */
+    public static Optional<WindowAdded> of(List<WindowAdded> inOrder, String entryId) {
+        return inOrder.stream().filter(window -> window.isFor(entryId)).findFirst();
+    }
+
+    private boolean isFor(String entry) {
+        return entryId == null || entryId.equals(entry);
     }
 }

@@ -127,6 +127,17 @@ public final class BreakRecord {
                 .fetchGroups(ATTEMPT_RUN_BACK.ATTEMPT_ID, TurnsRunBack.class);
     }
 
+    /** Attempts of an event whose motor is wound or held: all of them are run back while the hall stands still. */
+    public static List<String> wound(Tx tx, String event) {
+        return tx.sql()
+                .select(ATTEMPT.ID)
+                .from(ATTEMPT)
+                .where(ATTEMPT.EVENT_ID.eq(event).and(ATTEMPT.MOTOR_ID.isNotNull()))
+                .and(ATTEMPT.STATE.in(State.WINDING.word(), State.HOLDING.word()))
+                .orderBy(ATTEMPT.ID)
+                .fetch(ATTEMPT.ID);
+    }
+
     /**
      * Attempts of an event whose motor is broken or may have turns on, whether it broke since or not: few or none, in one
      * query.

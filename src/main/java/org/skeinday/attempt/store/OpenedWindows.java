@@ -68,9 +68,9 @@ final class OpenedWindows {
 
     /** Its own, or the one for all; empty where windows are those of the day. */
     private Optional<WindowAdded> its(AttemptNow attempt) {
-        return windows.stream()
+        List<WindowAdded> ofEvent = windows.stream()
                 .filter(window -> window.eventId().equals(attempt.eventId()))
-                .filter(window -> window.entryId() == null || window.entryId().equals(attempt.entryId()))
-                .findFirst();
+                .toList();
+        return WindowAdded.of(ofEvent, attempt.entryId());
     }
 }

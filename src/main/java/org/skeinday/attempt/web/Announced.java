@@ -39,10 +39,7 @@ public final class Announced {
 
     /** What came in after the closing was not there when the announced time was counted. */
     private static Timed inTime(Timed timed, AttemptNow attempt) {
-        return new Timed(
-                LateReadings.without(timed.readings(), attempt.state().word(), attempt.closedAtMs()),
-                timed.judged(),
-                timed.marks());
+        return new Timed(LateReadings.without(timed.readings(), attempt), timed.judged(), timed.marks());
     }
 
     private static Optional<String> of(

@@ -74,7 +74,7 @@ final class AttemptRecordPresenter {
         boolean captain = caller.role().covers(Role.CAPTAIN);
         boolean closed = is(AttemptPhase.Name.OFFICIAL);
         boolean untold = quiet
-                || WatchesTold.of(tx, attempt, event, Optional.empty(), captain).hidden();
+                || WatchesTold.of(tx, live, event, Optional.empty(), captain).hidden();
         boolean signs = closed && event.dayKind() == DayKind.HOSTING;
         List<Protest> protests = ResultRecord.protests(tx).getOrDefault(attempt.id(), List.of());
         Long official = attempt.officialMs();
@@ -103,7 +103,7 @@ final class AttemptRecordPresenter {
                 types,
                 SaidMeanwhile.seenWatches(tx, attempt.id(), types),
                 live.isCaught() && FlightRulesStore.of(tx, event.id()).hold().isPresent(),
-                FlownMotor.shown(tx, attempt, captain),
+                FlownMotor.shown(tx, live, captain),
                 ResultActions.until(tx, event, attempt).orElse(0L),
                 form);
     }
@@ -124,7 +124,7 @@ final class AttemptRecordPresenter {
         lines.addAll(FlownMotor.lines(tx, attempt, nameOf, zone));
         WindPlaces places = WindPlaces.of(tx, attempt);
         if (!places.differ()) {
-            WindingPlaces.line(tx, attempt).ifPresent(lines::add);
+            WindingPlaces.line(tx, live).ifPresent(lines::add);
         }
         lines.addAll(GateWords.earlier(tx, attempt, nameOf, zone));
         lines.addAll(GateWords.passes(tx, attempt, nameOf));

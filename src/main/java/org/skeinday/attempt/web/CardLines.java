@@ -80,14 +80,14 @@ final class CardLines {
         }
         if (live.phase().name().isBeforeRelease() && entry.own()) {
             lines.addAll(WhoDoesWhat.of(tx, entry, attempt.number(), nameOf).lines());
-            WindingPlaces.line(tx, attempt).ifPresent(lines::add);
+            WindingPlaces.line(tx, live).ifPresent(lines::add);
         }
         lines.addAll(GateWords.passes(tx, attempt, nameOf));
         if (live.phase().name() == AttemptPhase.Name.CALLED && entry.own() && attempt.motorId() == null) {
             lines.add(
                     MotorsAtHand.offersOrNone(tx, entry, ModelStore.ofEntry(tx, entry.id()))
                                     .isEmpty()
-                            ? NoMotor.line(tx, entry, true)
+                            ? WhyNoMotor.line(tx, entry, true)
                             : new NowView.Line("motor", "none is named yet: take one under Another motor"));
         }
         if (live.phase().name() == AttemptPhase.Name.CALLED && entry.own()) {

@@ -144,7 +144,7 @@ final class CardToCall {
             lines.add(new NowView.Line("spare", motors.get(spare).motor().tag()));
         }
         if (entry.own() && motors.isEmpty()) {
-            lines.add(NoMotor.line(tx, entry, false));
+            lines.add(WhyNoMotor.line(tx, entry, false));
         }
         if (entry.own()) {
             if (TermsStore.of(tx, today.event().id()).asksForQuiet()) {

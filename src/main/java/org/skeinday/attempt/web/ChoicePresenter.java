@@ -76,7 +76,7 @@ final class ChoicePresenter {
                             ? "No attempt is left to call."
                             : models.isEmpty()
                                     ? "The entry has no model: name one in Prepare."
-                                    : "No motor can be flown now: " + ComingMotor.whyNone(tx, atHand, entry) + ".");
+                                    : "No motor can be flown now: " + WhyNoMotor.words(tx, atHand, entry) + ".");
             return new ChoiceView(title(), assigned, "", List.of(), missing);
         }
         List<AttemptsLeft.Option> options = motors.stream()

@@ -76,7 +76,8 @@ final class DeskPresenter {
 
     /** What a watch says of an attempt whose helpers must not be helped stays untold here too. */
     private Stream<DeskView.Item> doubts(AttemptNow attempt) {
-        if (WatchesTold.of(tx, attempt, today.event(), Optional.empty(), true).hidden()) {
+        if (WatchesTold.of(tx, today.live(attempt.id()), today.event(), Optional.empty(), true)
+                .hidden()) {
             return Stream.empty();
         }
         return TimeDoubts.of(tx, attempt, today.event()).found().stream()

@@ -5,11 +5,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptEvidence;
-import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.LiveAttempt;
-import org.skeinday.attempt.State;
-import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.BreakRecord;
 import org.skeinday.attempt.store.HallStops;
 import org.skeinday.attempt.store.LiveAttempts;
@@ -76,13 +73,7 @@ final class FirstPresenter {
         Stream<String> first = BreakRecord.mayComeFirst(tx, event).stream();
         return HallStops.now(tx, event).isEmpty()
                 ? first
-                : Stream.concat(
-                                first,
-                                AttemptStore.ofEvent(tx, event).stream()
-                                        .filter(a -> a.motorId() != null
-                                                && (a.state() == State.WINDING || a.state() == State.HOLDING))
-                                        .map(AttemptNow::id))
-                        .distinct();
+                : Stream.concat(first, BreakRecord.wound(tx, event).stream()).distinct();
     }
 
     private static Optional<FirstView.Item> item(Tx tx, AttemptEvidence known) {

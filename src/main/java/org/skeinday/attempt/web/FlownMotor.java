@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.MotorCorrected;
 import org.skeinday.attempt.RightTeam;
 import org.skeinday.attempt.store.BreakRecord;
@@ -45,10 +46,10 @@ final class FlownMotor {
     }
 
     /** Null before the release, and for other teams, of whose motors nothing is known. */
-    static @Nullable Shown shown(Tx tx, AttemptNow attempt, boolean captain) {
+    static @Nullable Shown shown(Tx tx, LiveAttempt attempt, boolean captain) {
         EntryAdded entry =
                 EntryStore.find(tx, attempt.entryId()).filter(EntryAdded::own).orElse(null);
-        if (!captain || entry == null || !attempt.state().hasLeftTheHand()) {
+        if (!captain || entry == null || !attempt.phase().name().hasFlown()) {
             return null;
         }
         String motor = attempt.motorId() == null ? "" : attempt.motorId();

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.State;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.action.WindingGate;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.platform.db.Tx;
@@ -59,11 +60,10 @@ final class GateWords {
     }
 
     private static long begunAt(Tx tx, AttemptNow attempt) {
-        return attempt.state() == State.CALLED
-                ? Long.MAX_VALUE
-                : LiveAttempts.evidence(tx, attempt.id())
-                        .map(known -> Objects.requireNonNullElse(known.steps().windingAtMs(), Long.MAX_VALUE))
-                        .orElse(Long.MAX_VALUE);
+        return LiveAttempts.evidence(tx, attempt.id())
+                .filter(known -> LiveAttempt.of(known).phase().name() != AttemptPhase.Name.CALLED)
+                .map(known -> Objects.requireNonNullElse(known.steps().windingAtMs(), Long.MAX_VALUE))
+                .orElse(Long.MAX_VALUE);
     }
 
     private static String words(GatePassed pass, int open, UnaryOperator<String> nameOf) {

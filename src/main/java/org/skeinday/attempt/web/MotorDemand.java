@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Map;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.FullHands;
 import org.skeinday.attempt.MotorShares;
 import org.skeinday.attempt.PhaseWords;
+import org.skeinday.attempt.store.HandsAtMotor;
 import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.platform.db.Tx;
+import org.skeinday.platform.http.Apart;
 
 /** Which motors the attempts to come need, in order, each with the words for what. */
 public final class MotorDemand {
@@ -44,6 +47,18 @@ public final class MotorDemand {
     /** Others that are under way, each with its phase. @param shown id of the one that a page is about */
     public static List<NowView.Choice> beside(Tx tx, String shown, long nowMs) {
         return Today.read(tx, nowMs).map(today -> today.beside(shown)).orElse(List.of());
+    }
+
+    /** What the hands rule says of a device of this person, at whatever is under way. */
+    public static FullHands hands(Tx tx, String person, long nowMs) {
+        return person.isEmpty()
+                ? FullHands.FREE
+                : Apart.made(
+                        "Whose hands are on a motor",
+                        () -> Today.read(tx, nowMs)
+                                .map(today -> HandsAtMotor.ofAll(tx, today.open(), person))
+                                .orElse(FullHands.FREE),
+                        words -> FullHands.FREE);
     }
 
     /** The motor under way first; then for each own entry, in its turn, the motor that comes next and its spare. */

@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.FullHands;
 import org.skeinday.attempt.action.AimActions;
 import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.action.GiveUpAttempt;
 import org.skeinday.attempt.action.JudgeWatch;
+import org.skeinday.attempt.store.HandsAtMotor;
 import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.contest.store.TermsStore;
@@ -161,8 +163,10 @@ public final class NowPages {
         return page.sharedView(ctx, key(ctx), clock, NowView.class, () -> view(ctx, FormErrors.none()));
     }
 
+    /** What a captain may press depends on whose device it is. */
     private static String key(Context ctx) {
-        return mayAct(ctx) + " " + ReaderUnits.of(ctx).name() + " " + shown(ctx);
+        return mayAct(ctx) + " " + (mayAct(ctx) ? person(ctx) : "") + " "
+                + ReaderUnits.of(ctx).name() + " " + shown(ctx);
     }
 
     private void part(Context ctx, FormErrors form) {
@@ -204,6 +208,7 @@ public final class NowPages {
                         Today.NO_EVENT,
                         List.of(),
                         mayAct(ctx),
+                        FullHands.FREE,
                         other(ReaderUnits.of(ctx)),
                         List.of(),
                         PlanBeside.Said.NOTHING,
@@ -219,6 +224,7 @@ public final class NowPages {
                 () -> plan.at(tx, nowMs),
                 sentence -> new PlanBeside.Said(false, List.of(), sentence));
         UnitSystem units = ReaderUnits.of(ctx);
+        FullHands hands = mayAct(ctx) ? HandsAtMotor.ofAll(tx, today.open(), person(ctx)) : FullHands.FREE;
         EventsAtHand events = EventsAtHand.beside(tx, today.event());
         var presenter = new NowPresenter(tx, today, units, record.people()::name, clock.getZone(), mayAct(ctx));
         @Nullable NowCard card = presenter.card(nowMs, shown(ctx));
@@ -233,7 +239,8 @@ public final class NowPages {
                 today.justClosed().map(a -> EntryLines.closed(today, a)).orElse(null),
                 today.whyNone(),
                 EntryLines.of(today, clock.getZone()),
-                mayAct(ctx),
+                mayAct(ctx) && hands.hasKeys(),
+                hands,
                 other(units),
                 Announced.open(tx, today, nowMs),
                 said,
@@ -255,6 +262,10 @@ public final class NowPages {
 
     private static boolean mayAct(Context ctx) {
         return Access.callerOf(ctx).role().covers(Role.CAPTAIN);
+    }
+
+    private static String person(Context ctx) {
+        return Access.callerOf(ctx).person();
     }
 
     private static String other(UnitSystem units) {

@@ -111,7 +111,7 @@ final class NowPresenter {
         Optional<TimeDoubts> doubts = live.phase().name() == AttemptPhase.Name.LANDED
                 ? Optional.of(TimeDoubts.of(tx, attempt, today.event()))
                 : Optional.empty();
-        WatchesTold told = WatchesTold.of(tx, attempt, today.event(), doubts, captain);
+        WatchesTold told = WatchesTold.of(tx, live, today.event(), doubts, captain);
         List<NowView.Line> lines =
                 new CardLines(tx, today, units, nameOf, sum, steps).of(attempt, live, entry, model, told, nowMs);
         WindowClock clock = before ? WindowClock.of(tx, today, entry, nowMs) : WindowClock.NONE;
@@ -192,7 +192,7 @@ final class NowPresenter {
                 List.of(),
                 List.of(),
                 spares ? new CardToCall(tx, today, sum, units, nameOf).spares(entry, attempt, quiet) : List.of(),
-                WindingPlaces.of(tx, attempt, nowMs),
+                WindingPlaces.of(tx, attempt, live, nowMs),
                 CardActs.judges(live, today.event().timekeepers()),
                 CardActs.judges(live, today.event().timekeepers()).isEmpty()
                         ? List.of()

@@ -2,6 +2,7 @@ package org.skeinday.attempt.web;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.FullHands;
 import org.skeinday.platform.http.FormErrors;
 
 /**
@@ -13,6 +14,8 @@ import org.skeinday.platform.http.FormErrors;
  * @param closed the attempt that was closed last, while no other is under way; null for none
  * @param none why there is no card, empty when there is one
  * @param protests announced times that can still be protested
+ * @param mayAct whether the captain looks, with free hands
+ * @param hands of the captain who looks, on the own device; free for everybody else
  * @param plan what the plan of the day says; nothing where there is none
  * @param watches as many as the event's rules ask for
  * @param again epoch ms at which the page is to be looked at again, since time passes for a plan; 0 for no such moment
@@ -27,6 +30,7 @@ public record NowView(
         String none,
         List<EntryLine> entries,
         boolean mayAct,
+        FullHands hands,
         String otherUnits,
         List<Protest> protests,
         PlanBeside.Said plan,

@@ -10,16 +10,18 @@ import org.skeinday.attempt.AttemptActs;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.AttemptSigned;
+import org.skeinday.attempt.FullHands;
 import org.skeinday.attempt.Hands;
-import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.Marks;
 import org.skeinday.attempt.Readings;
 import org.skeinday.attempt.WatchTaken;
 import org.skeinday.attempt.action.ResultActions;
 import org.skeinday.attempt.action.SaidMeanwhile;
 import org.skeinday.attempt.action.TakenInAir;
-import org.skeinday.attempt.store.Assignments;
+import org.skeinday.attempt.action.TimeDoubts;
+import org.skeinday.attempt.action.WatchActions;
 import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.HandsAtMotor;
 import org.skeinday.attempt.store.ResultRecord;
 import org.skeinday.attempt.store.WatchStore;
 import org.skeinday.contest.DayKind;
@@ -123,13 +125,13 @@ public final class TimingPages {
         return new TimingView(
                 "Nobody is called",
                 "",
-                "",
+                true,
                 StripView.NONE,
                 WindowClock.of(Optional.empty(), clock.millis()),
                 false,
                 false,
                 false,
-                "",
+                FullHands.FREE,
                 0,
                 -1,
                 0,
@@ -145,23 +147,6 @@ public final class TimingPages {
                 List.of(),
                 List.of(),
                 List.of());
-    }
-
-    /**
-     * What whoever asks does with their hands, from the first crank turn to the release: then they have no key here, whatever
-     * else they are. Empty for everybody else.
-     */
-    private static String handsFull(Tx tx, Today today, AttemptNow attempt, Caller caller) {
-        LiveAttempt live = today.live(attempt.id());
-        EntryAdded entry = today.entry(attempt.entryId());
-        String task = entry.own() && !caller.person().isEmpty()
-                ? Assignments.taskOfHands(tx, entry, attempt.number(), caller.person())
-                        .orElse("")
-                : "";
-        Hands hands = task.isEmpty() ? Hands.TIMEKEEPER : Hands.ON_THE_MOTOR;
-        boolean wound =
-                live.phase().name() == AttemptPhase.Name.WINDING || live.phase().name() == AttemptPhase.Name.HOLDING;
-        return wound && !AttemptActs.of(live, hands).contains(AttemptAct.RELEASED) ? task : "";
     }
 
     private static AttemptPhase.Name name(Today today, AttemptNow attempt) {
@@ -191,7 +176,7 @@ public final class TimingPages {
         return new TimingView(
                 today.title(attempt),
                 attempt.id(),
-                attempt.state().word(),
+                !today.live(attempt.id()).isUnderWay(),
                 Strips.of(today.live(attempt.id())),
                 WindowClock.of(name.isBeforeRelease() ? today.flightWindow(entry) : Optional.empty(), clock.millis()),
                 name.isBeforeRelease(),
@@ -201,7 +186,7 @@ public final class TimingPages {
                                 .release(slot)
                                 .isPresent(),
                 name == AttemptPhase.Name.BROKE,
-                handsFull(tx, today, attempt, caller),
+                HandsAtMotor.of(tx, today.live(attempt.id()), caller.person()),
                 today.rules().hold().map(HoldRule::watchedMs).orElse(-1L),
                 signing(tx, today, attempt, slot),
                 aloftMs(tx, today, attempt, caller, slot),
@@ -246,7 +231,12 @@ public final class TimingPages {
         return name(today, attempt) != AttemptPhase.Name.LANDED
                         || AttemptStore.quietNow(tx).isPresent()
                 ? ""
-                : WatchesTold.of(tx, attempt, today.event(), true)
+                : WatchesTold.of(
+                                tx,
+                                today.live(attempt.id()),
+                                today.event(),
+                                Optional.of(TimeDoubts.of(tx, attempt, today.event())),
+                                true)
                         .awaited()
                         .words(slot -> taken.stream()
                                 .filter(watch -> watch.slot() == slot)

@@ -1,6 +1,7 @@
 package org.skeinday.attempt.web;
 
 import java.util.List;
+import org.skeinday.attempt.FullHands;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.steps.web.StripView;
 
@@ -8,12 +9,12 @@ import org.skeinday.steps.web.StripView;
  * The timekeeper's page in finished words.
  *
  * @param attempt id of the attempt that is to be timed, empty when none was called
- * @param state of the attempt, in the words of the record
+ * @param over whether nothing more happens to the attempt by itself
  * @param strip where the attempt stands; no step where none was called
  * @param window with its last call
  * @param isBeforeRelease whether the attempt is called and not released
  * @param recalled whether this watch saw a release that was none: as the captain says, or after its motor broke
- * @param handsFull what the reader does at the motor, so that they have no key here until the release; else empty
+ * @param hands of whoever looks: at the motor they have no key here until the release
  * @param broke whether its motor broke before it was released
  * @param heldMs how long a held model is watched until its flight is over, -1 where the clock runs on
  * @param signing the official time to sign here, -1 for none
@@ -34,13 +35,13 @@ import org.skeinday.steps.web.StripView;
 public record TimingView(
         String title,
         String attempt,
-        String state,
+        boolean over,
         StripView strip,
         WindowClock window,
         boolean isBeforeRelease,
         boolean recalled,
         boolean broke,
-        String handsFull,
+        FullHands hands,
         long heldMs,
         long signing,
         long aloftMs,

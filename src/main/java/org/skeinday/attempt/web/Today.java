@@ -86,7 +86,8 @@ record Today(
 
     /** Called and not over: it holds the floor or the bench, or its motor still has turns on or just broke. */
     boolean isOpen(AttemptNow attempt) {
-        return attempt.state().isOpen() || live(attempt.id()).phase().name().isUrgent();
+        LiveAttempt live = live(attempt.id());
+        return live.isUnderWay() || live.phase().name().isUrgent();
     }
 
     List<AttemptNow> of(EntryAdded entry) {
@@ -95,9 +96,7 @@ record Today(
 
     /** The window in which this entry flies: its own, or the one for all. */
     Optional<WindowAdded> window(EntryAdded entry) {
-        return windows.stream()
-                .filter(w -> w.entryId() == null || w.entryId().equals(entry.id()))
-                .findFirst();
+        return WindowAdded.of(windows, entry.id());
     }
 
     /** The same while the hall may stand still: as it would be if it went on at that moment. */
@@ -115,7 +114,7 @@ record Today(
     }
 
     boolean hasAttemptLeft(EntryAdded entry) {
-        return mayStillFly(entry) && of(entry).stream().noneMatch(a -> a.state().isOpen());
+        return mayStillFly(entry) && underWayOf(entry).isEmpty();
     }
 
     /** An attempt that is open does not count: what is needed after it is asked for. */
@@ -271,6 +270,6 @@ record Today(
 
     /** The attempt of an entry that is called and not over. */
     Optional<AttemptNow> underWayOf(EntryAdded entry) {
-        return of(entry).stream().filter(a -> a.state().isOpen()).findFirst();
+        return of(entry).stream().filter(a -> live(a.id()).isUnderWay()).findFirst();
     }
 }

@@ -1,9 +1,9 @@
 package org.skeinday.attempt.web;
 
 import java.util.Optional;
-import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.AwaitedWatches;
-import org.skeinday.attempt.State;
+import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.Timed;
 import org.skeinday.attempt.action.TimeDoubts;
 import org.skeinday.attempt.store.AttemptStore;
@@ -20,25 +20,16 @@ import org.skeinday.platform.db.Tx;
  */
 record WatchesTold(Timed timed, AwaitedWatches awaited, boolean hidden, Optional<TimeDoubts> doubts) {
 
-    static WatchesTold of(Tx tx, AttemptNow attempt, EventAdded event, Optional<TimeDoubts> doubts, boolean captain) {
+    static WatchesTold of(Tx tx, LiveAttempt attempt, EventAdded event, Optional<TimeDoubts> doubts, boolean captain) {
         Timed timed = WatchStore.timed(tx, attempt.id());
-        boolean landed = attempt.state() == State.LANDED;
+        boolean landed = attempt.phase().name() == AttemptPhase.Name.LANDED;
         boolean elsewhere = event.dayKind() == DayKind.VISITING;
         boolean differ = landed
                 && doubts.filter(d -> !d.found().isEmpty()).isPresent()
                 && !(elsewhere && AttemptStore.note(tx, attempt.id()).announcedMs() != null);
         AwaitedWatches awaited = AwaitedWatches.of(timed, event.timekeepers(), differ, elsewhere);
-        boolean flown = landed || attempt.state() == State.RELEASED;
+        boolean flown = landed || attempt.phase().name() == AttemptPhase.Name.IN_THE_AIR;
         boolean hidden = flown && !captain && !awaited.areAllIn();
         return new WatchesTold(timed, awaited, hidden, hidden ? Optional.empty() : doubts);
-    }
-
-    static WatchesTold of(Tx tx, AttemptNow attempt, EventAdded event, boolean captain) {
-        return of(
-                tx,
-                attempt,
-                event,
-                attempt.state() == State.LANDED ? Optional.of(TimeDoubts.of(tx, attempt, event)) : Optional.empty(),
-                captain);
     }
 }

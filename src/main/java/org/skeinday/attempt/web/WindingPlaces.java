@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.skeinday.attempt.AttemptNow;
-import org.skeinday.attempt.State;
-import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.LiveAttempt;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.attempt.store.Stations;
 import org.skeinday.attempt.store.WoundAlone;
 import org.skeinday.contest.EntryAdded;
@@ -34,13 +35,15 @@ public record WindingPlaces(String at, List<Other> others) {
     public record Other(String id, String words, String beside) {}
 
     /** @param nowMs until which a wind without an attempt counts as under way, ms since 1970 UTC */
-    public static WindingPlaces of(Tx tx, AttemptNow attempt, long nowMs) {
-        return Apart.made(WHAT, () -> choices(tx, attempt, nowMs), words -> ONE); // the line beside it says so
+    public static WindingPlaces of(Tx tx, AttemptNow attempt, LiveAttempt live, long nowMs) {
+        return live.phase().name() != AttemptPhase.Name.CALLED
+                ? ONE
+                : Apart.made(WHAT, () -> choices(tx, attempt, nowMs), words -> ONE); // the line beside it says so
     }
 
     private static WindingPlaces choices(Tx tx, AttemptNow attempt, long nowMs) {
         boolean own = EntryStore.find(tx, attempt.entryId()).orElseThrow().own();
-        if (!own || attempt.state() != State.CALLED) {
+        if (!own) {
             return ONE;
         }
         Stations places = Stations.in(tx, attempt.eventId());
@@ -103,14 +106,14 @@ public record WindingPlaces(String at, List<Other> others) {
     }
 
     /** Where it is wound, or was; nothing where there are not two places, or nobody knows. */
-    public static Optional<NowView.Line> line(Tx tx, AttemptNow attempt) {
+    public static Optional<NowView.Line> line(Tx tx, LiveAttempt attempt) {
         return Apart.made(WHAT, () -> at(tx, attempt), CardLines::beside);
     }
 
-    private static Optional<NowView.Line> at(Tx tx, AttemptNow attempt) {
+    private static Optional<NowView.Line> at(Tx tx, LiveAttempt attempt) {
         Optional<StationAdded> at = EntryStore.find(tx, attempt.entryId())
                 .filter(EntryAdded::own)
-                .flatMap(entry -> attempt.state().isBeforeRelease()
+                .flatMap(entry -> attempt.isToFly()
                         ? Stations.of(tx, entry, attempt.id())
                         : Stations.known(tx, entry, attempt.id()));
         return StationStore.all(tx).size() < 2
@@ -139,21 +142,21 @@ public record WindingPlaces(String at, List<Other> others) {
         return station.divisionTyped() == null ? "" : ", division " + station.divisionTyped();
     }
 
-    private static String isThere(State state) {
-        return switch (state) {
+    private static String isThere(AttemptPhase.Name phase) {
+        return switch (phase) {
             case CALLED -> " is called there";
-            case SCRUBBED -> " is to be run back there";
+            case RUN_BACK -> " is to be run back there";
             default -> " is there";
         };
     }
 
     private static String taken(Tx tx, List<String> attempts) {
         String who = attempts.stream()
-                .flatMap(id -> AttemptStore.find(tx, id).stream())
+                .flatMap(id -> LiveAttempts.find(tx, id).stream())
                 .map(other -> EntryStore.find(tx, other.entryId())
                                 .map(EntryAdded::name)
                                 .orElseThrow()
-                        + isThere(other.state()))
+                        + isThere(other.phase().name()))
                 .collect(Collectors.joining(", "));
         return who.isEmpty() ? "" : " · " + who;
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.FullHands;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.web.ForecastWords;
@@ -76,7 +77,7 @@ public final class BenchPages {
     }
 
     private void part(Context ctx) {
-        String alike = ReaderUnits.of(ctx).name();
+        String alike = ReaderUnits.of(ctx).name() + " " + Access.callerOf(ctx).person();
         page.shared(ctx, alike, clock, "bench/_bench.jte", () -> bench(ctx));
     }
 
@@ -99,8 +100,12 @@ public final class BenchPages {
                     ? "There is no motor yet. Add batches and motors in Prepare: then each stands here with what to do"
                             + " to it next."
                     : String.join(" ", missing);
-            return new BenchView(none, rows, jumps, Access.callerOf(ctx).role().covers(Role.CAPTAIN));
+            return new BenchView(none, rows, jumps, Access.callerOf(ctx).role().covers(Role.CAPTAIN), hands(ctx, tx));
         });
+    }
+
+    private FullHands hands(Context ctx, Tx tx) {
+        return MotorDemand.hands(tx, Access.callerOf(ctx).person(), clock.millis());
     }
 
     private List<BenchView.Row> rows(Context ctx, Tx tx, List<String> missing) {
@@ -202,6 +207,7 @@ public final class BenchPages {
                 facts,
                 Stream.concat(mistaken.stream(), steps.stream()).toList(),
                 role.covers(Role.CAPTAIN),
+                hands(ctx, tx),
                 broke,
                 form.did(),
                 broke == null ? form.message(MistakenBreak.FIELD) + form.message("cause") : "");

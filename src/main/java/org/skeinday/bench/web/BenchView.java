@@ -3,6 +3,7 @@ package org.skeinday.bench.web;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.FullHands;
 import org.skeinday.motor.BreakCause;
 import org.skeinday.motor.MotorDeed;
 import org.skeinday.motor.MotorStage;
@@ -13,9 +14,10 @@ import org.skeinday.steps.Cautions;
  *
  * @param none why there is no motor, empty when there are some
  * @param captain whether a captain looks, who may set how long is waited
+ * @param hands of whoever looks: at a motor under way they have no key here until the release
  * @param jumps of the laptop's clock that somebody has to explain
  */
-public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean captain) {
+public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean captain, FullHands hands) {
     /** Ids of what bites here now, each once. */
     public List<String> cautions() {
         return rows.stream()
@@ -80,6 +82,7 @@ public record BenchView(String none, List<Row> rows, List<Jump> jumps, boolean c
             List<Line> facts,
             List<Line> steps,
             boolean mayAct,
+            FullHands hands,
             @Nullable Broke broke,
             String did,
             String problem) {}

@@ -10,11 +10,11 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNoted;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.AttemptPhase;
 import org.skeinday.attempt.Flight;
 import org.skeinday.attempt.FlightFigures;
 import org.skeinday.attempt.RemainderReading;
 import org.skeinday.attempt.SizeAdvice;
-import org.skeinday.attempt.State;
 import org.skeinday.attempt.action.FlightWorth;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.FlownStore;
@@ -36,13 +36,15 @@ import org.skeinday.units.UnitSystem;
 final class FlightPresenter {
     private final Tx tx;
     private final AttemptNow attempt;
+    private final boolean isInTheAir;
     private final UnitSystem units;
     private final AttemptNoted note;
     private final @Nullable Flight flight;
 
-    FlightPresenter(Tx tx, AttemptNow attempt, UnitSystem units) {
+    FlightPresenter(Tx tx, AttemptNow attempt, AttemptPhase.Name phase, UnitSystem units) {
         this.tx = tx;
         this.attempt = attempt;
+        this.isInTheAir = phase == AttemptPhase.Name.IN_THE_AIR;
         this.units = units;
         this.note = AttemptStore.note(tx, attempt.id());
         this.flight = FlownStore.find(tx, attempt.id()).orElse(null);
@@ -54,7 +56,7 @@ final class FlightPresenter {
         return new FlightView(
                 attempt.id(),
                 unread ? unread(form) : null,
-                attempt.state() == State.RELEASED ? null : landing(form, quiet),
+                isInTheAir ? null : landing(form, quiet),
                 quiet ? List.of() : Apart.made("What this flight came to", () -> lines(figures), FlightPresenter::only),
                 quiet
                         ? ""
@@ -106,7 +108,7 @@ final class FlightPresenter {
 
     /** What can be computed, and of the rest for want of what it cannot. */
     private List<BenchView.Line> lines(Optional<FlightFigures> figures) {
-        if (attempt.state() == State.RELEASED || flight == null) {
+        if (isInTheAir || flight == null) {
             return List.of();
         }
         List<BenchView.Line> lines = new ArrayList<>();

@@ -2,7 +2,7 @@ package org.skeinday.bench.web;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.skeinday.attempt.store.AttemptStore;
+import org.skeinday.attempt.store.LiveAttempts;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.winding.PacedTurns;
 import org.skeinday.winding.ToldTurns;
@@ -55,11 +55,11 @@ record PlannedCounts(@Nullable Integer atFull, @Nullable Integer stop, String le
     /** Where the flight stands, as a sentence; empty for a motor that is wound without one. */
     private static String flight(Tx tx, @Nullable String attempt) {
         return Optional.ofNullable(attempt)
-                .flatMap(id -> AttemptStore.find(tx, id))
-                .map(now -> switch (now.state()) {
-                    case RELEASED -> "The flight is on its way. ";
+                .flatMap(id -> LiveAttempts.find(tx, id))
+                .map(live -> switch (live.phase().name()) {
+                    case IN_THE_AIR -> "The flight is on its way. ";
                     case LANDED -> "It has landed. ";
-                    case CLOSED -> "The flight is official. ";
+                    case OFFICIAL -> "The flight is official. ";
                     case VOID -> "The flight is void. ";
                     default -> "";
                 })

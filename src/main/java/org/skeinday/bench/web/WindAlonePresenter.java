@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.FullHands;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.MotorUses;
 import org.skeinday.attempt.store.AttemptStore;
@@ -82,6 +83,7 @@ final class WindAlonePresenter {
                 lines(of.lines(!breaking), planned, breaking, at),
                 wind != null && (isOver(wind) || isBrokenAndCleared(wind, viewer.device())),
                 Speaks.NOBODY_NAMED,
+                FullHands.FREE,
                 nameOf);
         String address = "/winding/motor/" + life.motor().id();
         return new AloneView(

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
+import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.action.AskedOnce;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.LiveAttempts;
@@ -211,7 +212,7 @@ public final class WindingPages {
                     .isEmpty();
             List<WindingView.Past> flights = listed ? PastFlights.of(tx, LAST_FLIGHTS, shown) : List.of();
             return attempt.flatMap(a -> life(tx, a)
-                            .map(life -> of(ctx, tx, a, life, device, form)
+                            .map(life -> of(ctx, tx, a, life, form)
                                     .listing(
                                             flights,
                                             shown,
@@ -225,7 +226,7 @@ public final class WindingPages {
         return Optional.ofNullable(attempt.motorId()).flatMap(id -> MotorLifeStore.find(tx, id));
     }
 
-    private WindingView of(Context ctx, Tx tx, AttemptNow attempt, MotorLife life, String device, FormErrors form) {
+    private WindingView of(Context ctx, Tx tx, AttemptNow attempt, MotorLife life, FormErrors form) {
         AttemptEvidence known = LiveAttempts.evidence(tx, attempt.id()).orElseThrow();
         @Nullable
         Wind last = known.presentWind()
@@ -234,14 +235,20 @@ public final class WindingPages {
         boolean quiet = AttemptStore.quietNow(tx).isPresent();
         var cautions = new CautionsFor(tx, ctx, clock);
         return new WindingPresenter(tx, known, life, last, ReaderUnits.of(ctx))
-                .view(device, quiet, people(tx, attempt), clock.millis(), form, record.people()::name)
+                .view(
+                        Access.callerOf(ctx),
+                        quiet,
+                        people(tx, LiveAttempt.of(known)),
+                        clock.millis(),
+                        form,
+                        record.people()::name)
                 .cautioned(cautions.at(Moment.BEFORE_WINDING), cautions.today());
     }
 
     /** Who does what until the release; of other teams nobody here is named. */
-    private List<BenchView.Line> people(Tx tx, AttemptNow attempt) {
+    private List<BenchView.Line> people(Tx tx, LiveAttempt attempt) {
         return EntryStore.find(tx, attempt.entryId()).filter(EntryAdded::own).stream()
-                .filter(entry -> attempt.state().isBeforeRelease())
+                .filter(entry -> attempt.isToFly())
                 .flatMap(entry -> Stream.concat(
                         WhoDoesWhat.of(tx, entry, attempt.number(), record.people()::name).lines().stream(),
                         WindingPlaces.line(tx, attempt).stream()))

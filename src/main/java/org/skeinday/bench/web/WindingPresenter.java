@@ -14,11 +14,13 @@ import org.skeinday.attempt.AttemptActs;
 import org.skeinday.attempt.AttemptEvidence;
 import org.skeinday.attempt.AttemptNow;
 import org.skeinday.attempt.AttemptPhase;
+import org.skeinday.attempt.FullHands;
 import org.skeinday.attempt.Hands;
 import org.skeinday.attempt.LiveAttempt;
 import org.skeinday.attempt.MotorPlan;
 import org.skeinday.attempt.TurnsRunBack;
 import org.skeinday.attempt.action.WindingGate;
+import org.skeinday.attempt.store.HandsAtMotor;
 import org.skeinday.attempt.web.Strips;
 import org.skeinday.attempt.web.WhoDoesWhat;
 import org.skeinday.attempt.web.WindingPlaces;
@@ -32,6 +34,7 @@ import org.skeinday.motor.MotorStep;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
+import org.skeinday.platform.http.Caller;
 import org.skeinday.platform.http.FormErrors;
 import org.skeinday.steps.web.GateView;
 import org.skeinday.units.UnitSystem;
@@ -110,6 +113,7 @@ final class WindingPresenter {
      * @param attempt empty for a motor that is wound without one
      * @param problem why the motor must not be wound, empty when it may
      * @param over whether its turns are asked for
+     * @param hands of whoever asks, on a device of their own
      * @param nameOf display name of a person's id
      */
     record About(
@@ -119,11 +123,12 @@ final class WindingPresenter {
             List<BenchView.Line> plan,
             boolean over,
             Speaks speaks,
+            FullHands hands,
             UnaryOperator<String> nameOf) {}
 
-    /** @param device that asks @param quiet whether nobody may be helped now @param people who does what, as on Now */
+    /** @param asks which device @param quiet whether nobody may be helped now @param people who does what, as on Now */
     WindingView view(
-            String device,
+            Caller asks,
             boolean quiet,
             List<BenchView.Line> people,
             long nowMs,
@@ -132,6 +137,7 @@ final class WindingPresenter {
         AttemptNow flown = Objects.requireNonNull(attempt);
         EntryAdded team = EntryStore.find(tx, flown.entryId()).orElseThrow();
         String entry = team.name();
+        FullHands hands = at == null ? FullHands.FREE : HandsAtMotor.of(tx, at, asks.person());
         WhoDoesWhat who = WhoDoesWhat.of(tx, team, flown.number(), nameOf);
         var about = new About(
                 entry + ", " + flown.number().words() + " · motor "
@@ -141,8 +147,10 @@ final class WindingPresenter {
                 Stream.concat(lines().stream(), people.stream()).toList(),
                 !isToFly() || wind != null && isBrokenAndCleared(wind),
                 new Speaks(who.named("reads"), who.named("winds")),
+                hands,
                 nameOf);
-        return view(about, device, quiet, nowMs, form);
+        // without its keys it sees what the others see
+        return view(about, hands.hasKeys() ? asks.device() : "", quiet, nowMs, form);
     }
 
     WindingView view(About about, String device, boolean quiet, long nowMs, FormErrors form) {
@@ -173,8 +181,18 @@ final class WindingPresenter {
                 more(own, over, quiet, nowMs, form),
                 at == null
                         ? WindingView.At.NOWHERE
-                        : new WindingView.At(Strips.of(at), runBack, comesFirst(at.phase()), unreadBreak()),
+                        : new WindingView.At(
+                                Strips.of(at),
+                                runBack,
+                                comesFirst(at.phase()),
+                                unreadBreak(),
+                                about.hands(),
+                                isReaderBound(at)),
                 form);
+    }
+
+    private boolean isReaderBound(LiveAttempt live) {
+        return wind != null && HandsAtMotor.isReaderBound(tx, live, wind.begun().device());
     }
 
     private String unreadBreak() {
@@ -223,15 +241,15 @@ final class WindingPresenter {
         boolean flew = at != null && at.phase().name().hasFlown();
         boolean shows = wind != null && !quiet && (over || !own);
         return new WindingView.More(
-                flown != null && flew && (!quiet || own)
-                        ? new FlightPresenter(tx, flown, units).view(wind == null, quiet, form)
+                flown != null && at != null && flew && (!quiet || own)
+                        ? new FlightPresenter(tx, flown, at.phase().name(), units).view(wind == null, quiet, form)
                         : null,
                 shows ? beside.picture() : null,
                 flown != null && before && !quiet && (wind == null || !own) ? beside.aims(flown.id(), form) : null,
                 flown != null && at != null && AttemptActs.of(at, Hands.READER).contains(AttemptAct.TAKE_SPARE)
                         ? beside.spares(flown)
                         : List.of(),
-                before && flown != null ? WindingPlaces.of(tx, flown, nowMs) : WindingPlaces.ONE,
+                before && flown != null && at != null ? WindingPlaces.of(tx, flown, at, nowMs) : WindingPlaces.ONE,
                 List.of(),
                 wind == null || over ? new WindingView.Hold(0, "") : beside.hold(heldSince(), quiet, nowMs),
                 "",

@@ -3,6 +3,7 @@ package org.skeinday.bench.web;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.FullHands;
 import org.skeinday.attempt.web.NowView;
 import org.skeinday.attempt.web.WindingPlaces;
 import org.skeinday.platform.http.FormErrors;
@@ -49,9 +50,11 @@ public record WindingView(
      * @param done ids of winds of this motor that are over, for a device that still shows one
      * @param first whether something comes before everything else, on top of the page
      * @param unread id of a break of its motor whose wind nobody read, and whose turns nobody has told; empty for none
+     * @param hands of whoever looks, on a device of their own
+     * @param readerBound whether the device that began to read it is that of somebody who has no key for it
      */
-    public record At(StripView strip, String done, boolean first, String unread) {
-        static final At NOWHERE = new At(StripView.NONE, "", false, "");
+    public record At(StripView strip, String done, boolean first, String unread, FullHands hands, boolean readerBound) {
+        static final At NOWHERE = new At(StripView.NONE, "", false, "", FullHands.FREE, false);
     }
 
     /**

@@ -14,9 +14,7 @@ public final class WindowStore {
 
     /** In which an entry flies: its own, or the one for all. */
     public static Optional<WindowAdded> of(Tx tx, String eventId, String entryId) {
-        return ofEvent(tx, eventId).stream()
-                .filter(w -> w.entryId() == null || w.entryId().equals(entryId))
-                .findFirst();
+        return WindowAdded.of(ofEvent(tx, eventId), entryId);
     }
 
     /** Of all events, within each in the order in which they open. */

@@ -16,7 +16,6 @@ import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.Estimate;
 import org.skeinday.attempt.OfficialFlights;
 import org.skeinday.attempt.Part;
-import org.skeinday.attempt.State;
 import org.skeinday.attempt.StepTimes;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.HallWindows;
@@ -117,7 +116,7 @@ final class PlanDayReader {
         long first = nowMs;
         for (AttemptNow attempt : attempts) {
             Long called = attempt.calledAtMs();
-            if (attempt.state().isOpen() && called != null) {
+            if (attempt.isOpen() && called != null) {
                 first = Math.min(first, called);
             }
         }
@@ -135,9 +134,7 @@ final class PlanDayReader {
                 attempts.stream().filter(a -> a.entryId().equals(entry.id())).toList();
         int left = OfficialFlights.tally(own, Scoring.of(event, rules)).flightsLeft();
         SortedMap<Integer, AttemptNow> open = new TreeMap<>(); // of two tries of one attempt the later
-        own.stream()
-                .filter(a -> a.state().isOpen())
-                .forEach(a -> open.put(a.number().rule(), a));
+        own.stream().filter(a -> a.isOpen()).forEach(a -> open.put(a.number().rule(), a));
         var flies = new Flies(
                 entry,
                 HallWindows.of(tx, event.id(), entry.id(), nowMs),
@@ -157,7 +154,7 @@ final class PlanDayReader {
     /** Of a card that was keyed in and opened again nobody knows the times; it has landed and is not flown anew. */
     private boolean isStillToDo(AttemptNow open) {
         StepTimes times = told.get(open.id());
-        return open.state() != State.LANDED || times != null && times.calledAtMs() != null;
+        return !open.waitsForItsTime() || times != null && times.calledAtMs() != null;
     }
 
     private AttemptNumber nextNumber(List<AttemptNow> own) {

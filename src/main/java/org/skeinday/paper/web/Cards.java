@@ -29,6 +29,7 @@ import org.skeinday.attempt.web.ComingMotor;
 import org.skeinday.attempt.web.HallLines;
 import org.skeinday.attempt.web.MotorsAtHand;
 import org.skeinday.attempt.web.WhoDoesWhat;
+import org.skeinday.attempt.web.WhyNoMotor;
 import org.skeinday.attempt.web.WindingPlaces;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.EventAdded;
@@ -96,7 +97,7 @@ final class Cards {
                     Optional<MotorAdded> first = motor(order, 0);
                     Optional<MotorAdded> spare = order.size() > 1 ? motor(order, 1) : Optional.empty();
                     String how = coming.map(ComingMotor::words)
-                            .orElseGet(() -> first.isPresent() ? "" : ComingMotor.whyNone(tx, atHand, entry));
+                            .orElseGet(() -> first.isPresent() ? "" : WhyNoMotor.words(tx, atHand, entry));
                     cards.add(card(entry, number, new Flown(first, spare, how, onCards)));
                     first.ifPresent(motor -> onCards.merge(motor.id(), 1, Integer::sum));
                     number = number.following();

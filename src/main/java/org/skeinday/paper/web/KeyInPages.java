@@ -154,7 +154,7 @@ public final class KeyInPages {
     /** Of the meter where its attempt under way is wound, or the next one will be. */
     private static UnitSystem units(Tx tx, EventAdded event, String entry, UnitSystem team) {
         String open = AttemptStore.ofEvent(tx, event.id()).stream()
-                .filter(a -> a.entryId().equals(entry) && a.state().isOpen())
+                .filter(a -> a.entryId().equals(entry) && a.isOpen())
                 .map(AttemptNow::id)
                 .findFirst()
                 .orElse(null);
@@ -186,7 +186,7 @@ public final class KeyInPages {
         first.put(
                 "attempt",
                 own.stream()
-                        .filter(a -> a.state().isOpen())
+                        .filter(a -> a.isOpen())
                         .map(AttemptNow::number)
                         .findFirst()
                         .or(() -> Optional.ofNullable(of).map(e -> AttemptNumbers.next(tx, e)))

@@ -167,6 +167,22 @@ class PlanInForceWebTest {
                 "none can be flown now: B5 is gritty",
                 value(cards, "(?s)Avocet, attempt 1 .*?<dt>Motor</dt><dd>([^<]*)</dd>"));
         assertFalse(cards.contains("<b></b>"), cards);
+        assertEquals(
+                "none can be flown now: B5 is gritty. Bench has what each needs.",
+                value(laptop.get("/now").body(), "<dt>motor</dt><dd>(none [^<]*)</dd>"));
+        String choice = laptop.get("/choice/" + id("entries", "Avocet")).body();
+        assertTrue(choice.contains("No motor can be flown now: B5 is gritty."), choice);
+    }
+
+    @Test
+    void a_motor_that_an_attempt_has_in_hand_is_said_to_be_with_it_on_every_page() throws Exception {
+        save("entries", "Avocet", Map.of("motors", "B5"));
+        called();
+        String with = "none can be flown now: B5 is with Avocet";
+        String choice = laptop.get("/choice/" + id("entries", "Avocet")).body();
+        assertTrue(choice.contains(with.replaceFirst("none", "No motor")), choice);
+        String cards = laptop.get("/cards").body();
+        assertEquals(with, value(cards, "(?s)Avocet, attempt 2 .*?<dt>Motor</dt><dd>([^<]*)</dd>"));
     }
 
     /** The entry that the card of Now, the wall and the order of flight have next. */
