@@ -89,6 +89,13 @@ public final class MotorShares {
                 .findFirst();
     }
 
+    /** Whether the plan in force has it for the next attempt of another entry, which got it. */
+    public boolean isPlannedFor(String motor, String notThis) {
+        return asks.stream()
+                .filter(other -> !other.entry().equals(notThis) && motor.equals(other.planned()))
+                .anyMatch(other -> of(other.entry()).contains(motor));
+    }
+
     /** Its own, then those that nobody needs, then those that others need, each part in the order in which it was. */
     public Comparator<String> order(String entry) {
         List<String> own = of(entry);

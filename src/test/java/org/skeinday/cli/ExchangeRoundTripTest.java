@@ -113,7 +113,8 @@ class ExchangeRoundTripTest {
                     .findFirst()
                     .orElseThrow();
 
-            String a = say(writer, "attempt.call", new CallAttempt.Call(curlew, model, motor, null), person) + "-0";
+            String a =
+                    say(writer, "attempt.call", new CallAttempt.Call(curlew, model, motor, null, null), person) + "-0";
             say(writer, "watch.take", new TakeWatch.TakePlace(a, 1, null, null, null, null), person);
             say(writer, "watch.take", new TakeWatch.TakePlace(a, 2, null, null, null, null), "");
             say(writer, "gate.pass", new WindingGate.Pass(a, "Mrs Grebe", "checked by word of mouth"), person);
@@ -140,16 +141,16 @@ class ExchangeRoundTripTest {
                     "");
             say(writer, "attempt.close", new CloseAttempt.Close(a, null, "one watch only"), person);
 
-            String b = say(writer, "attempt.call", new CallAttempt.Call(curlew, null, null, null), person) + "-0";
+            String b = say(writer, "attempt.call", new CallAttempt.Call(curlew, null, null, null, null), person) + "-0";
             say(writer, "attempt.give-up", new GiveUpAttempt.GiveUp(b, "=not wound", null, null), person);
-            String c = say(writer, "attempt.call", new CallAttempt.Call(knot, null, null, null), person) + "-0";
+            String c = say(writer, "attempt.call", new CallAttempt.Call(knot, null, null, null, null), person) + "-0";
             say(writer, "attempt.move", new MoveAttempt.Move(c, "released", null), person);
             say(
                     writer,
                     "attempt.give-up",
                     new GiveUpAttempt.GiveUp(c, "touched; a beam, \"badly\"\r\nand fell", null, null),
                     person);
-            String d = say(writer, "attempt.call", new CallAttempt.Call(knot, null, null, null), person) + "-0";
+            String d = say(writer, "attempt.call", new CallAttempt.Call(knot, null, null, null, null), person) + "-0";
             say(writer, "watch.take", new TakeWatch.TakePlace(d, 1, null, null, null, null), person);
             say(
                     writer,
@@ -182,7 +183,7 @@ class ExchangeRoundTripTest {
                     .findFirst()
                     .orElseThrow()
                     .id();
-            say(writer, "attempt.call", new CallAttempt.Call(curlew, null, null, null), "");
+            say(writer, "attempt.call", new CallAttempt.Call(curlew, null, null, null, null), "");
         }
         assertTrue(export(two).get("attempts.csv").contains("Curlew,3,,,called"));
     }

@@ -47,11 +47,15 @@ public final class AimActions {
             String unit,
             @Nullable String seen) {}
 
-    /** @param seenMotor the motor that the page showed, for two who choose at once */
+    /**
+     * @param seenMotor the motor that the page showed, for two who choose at once
+     * @param meant ids of motors, parted by spaces, of which the page said that the plan means them for another entry
+     */
     public record Take(
             String attempt,
             String motor,
             String seenMotor,
+            @Nullable String meant,
             @Nullable Long serverMs,
             @Nullable Long boundMs) {}
 
@@ -133,7 +137,9 @@ public final class AimActions {
         Optional<String> no = EntryStore.find(tx, now.entryId())
                 .flatMap(entry -> WhyNotFly.wrongMotor(tx, entry, take.motor()))
                 .or(life::whyNotFlown)
-                .or(() -> WhyNotFly.notReady(tx, now.eventId(), take.motor()));
+                .or(() -> WhyNotFly.notReady(tx, now.eventId(), take.motor()))
+                .or(() -> EntryStore.find(tx, now.entryId())
+                        .flatMap(entry -> PlannedForAnother.asked(tx, entry, take.motor(), take.meant())));
         if (no.isPresent()) {
             return Decision.refused(no.get());
         }

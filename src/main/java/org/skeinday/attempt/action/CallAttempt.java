@@ -37,12 +37,14 @@ public final class CallAttempt {
      * Calls the next attempt of an entry.
      *
      * @param number of the attempt that the form offered
+     * @param meant ids of motors, parted by spaces, of which the form said that the plan means them for another entry
      */
     public record Call(
             String entry,
             @Nullable String model,
             @Nullable String motor,
-            @Nullable Integer number) {}
+            @Nullable Integer number,
+            @Nullable String meant) {}
 
     static Decision decide(Tx tx, ActContext context, Call call) {
         EntryAdded entry = EntryStore.find(tx, call.entry()).orElse(null);
@@ -86,6 +88,10 @@ public final class CallAttempt {
         Optional<String> notReady = WhyNotFly.notReady(tx, event.id(), motor);
         if (notReady.isPresent()) {
             return Decision.refused("motor", notReady.get());
+        }
+        Optional<String> another = PlannedForAnother.asked(tx, entry, motor, call.meant());
+        if (another.isPresent()) {
+            return Decision.refused("motor", another.get());
         }
         var planned = new PlannedAttempt(context.ownId(), event.id(), entry.id(), own.size() + 1);
         List<Fact> facts = new ArrayList<>();

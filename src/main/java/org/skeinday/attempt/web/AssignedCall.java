@@ -25,6 +25,6 @@ final class AssignedCall {
                 .map(MotorAdded::id)
                 .orElse(null);
         return new CallAttempt.Call(
-                entryId, models.isEmpty() ? null : models.get(0).id(), motor, number);
+                entryId, models.isEmpty() ? null : models.get(0).id(), motor, number, motor);
     }
 }

@@ -119,7 +119,8 @@ final class CardToCall {
         return MotorsAtHand.offersOrNone(tx, entry, ModelStore.ofEntry(tx, entry.id())).stream()
                 .filter(offer -> !offer.motor().id().equals(attempt.motorId()))
                 .map(offer -> quiet
-                        ? new NowView.Choice(offer.motor().id(), offer.motor().tag() + offer.forWhom())
+                        ? new NowView.Choice(
+                                offer.motor().id(), offer.motor().tag() + offer.forWhom(), offer.isPlanned())
                         : choice(offer))
                 .toList();
     }
@@ -186,6 +187,7 @@ final class CardToCall {
                         + units.length(Length.ofMillimetres(offer.motor().loopMm())) + " · "
                         + units.mass(Mass.ofGrams(offer.motor().massG())) + " · " + MotorUses.words(offer.uses())
                         + " · "
-                        + offer.reason() + offer.forWhom());
+                        + offer.reason() + offer.forWhom(),
+                offer.isPlanned());
     }
 }

@@ -60,15 +60,19 @@ public final class MotorsAtHand {
     /**
      * @param reason of its place among them, in words
      * @param neededBy name of the other entry whose next motor or spare it is; empty for none
+     * @param isPlanned whether the plan in force has it for that one
      */
-    public record Offer(MotorAdded motor, int uses, String reason, String neededBy) {
+    public record Offer(MotorAdded motor, int uses, String reason, String neededBy, boolean isPlanned) {
         boolean isFree() {
             return neededBy.isEmpty();
         }
 
         /** Begins with its separator; empty for a free one. */
         public String forWhom() {
-            return isFree() ? "" : " · needed by " + neededBy;
+            if (isFree()) {
+                return "";
+            }
+            return isPlanned ? " · planned for " + neededBy + ": take it all the same" : " · needed by " + neededBy;
         }
     }
 
@@ -110,7 +114,17 @@ public final class MotorsAtHand {
                 .flatMap(tag -> fitting(entry, motors).stream()
                         .filter(life -> life.motor().tag().equals(tag))
                         .findFirst())
-                .filter(life -> !isFlyable(entry, life));
+                .filter(life -> !isFlyable(entry, life) && !isWithAnother(entry, life));
+    }
+
+    /** Another entry's attempt has it in hand: whatever the plan had, this one is dealt another. */
+    private boolean isWithAnother(EntryAdded entry, MotorLife life) {
+        return inHand(entry).contains(life.motor().id())
+                && underWayMotor(entry).filter(life.motor().id()::equals).isEmpty();
+    }
+
+    private Optional<String> underWayMotor(EntryAdded entry) {
+        return today().flatMap(day -> day.underWayOf(entry)).flatMap(a -> Optional.ofNullable(a.motorId()));
     }
 
     /** All that turn as its model does and are its own or, where it has declared none, the team's, whatever their state. */
@@ -181,7 +195,8 @@ public final class MotorsAtHand {
                 .sorted(share.order(entry.id()))
                 .map(id -> offer(
                         Objects.requireNonNull(free.get(id)),
-                        share.neededBy(id, entry.id()).map(this::name).orElse("")))
+                        share.neededBy(id, entry.id()).map(this::name).orElse(""),
+                        share.isPlannedFor(id, entry.id())))
                 .toList();
     }
 
@@ -264,9 +279,9 @@ public final class MotorsAtHand {
                 .toList();
     }
 
-    private Offer offer(Ranked ranked, String neededBy) {
+    private Offer offer(Ranked ranked, String neededBy, boolean isPlanned) {
         MotorAdded motor = ranked.life().motor();
-        return new Offer(motor, uses.of(motor.id()), ranked.reason(), neededBy);
+        return new Offer(motor, uses.of(motor.id()), ranked.reason(), neededBy, isPlanned);
     }
 
     private MotorChoice.Candidate candidate(MotorLife life, List<ModelAdded> models) {

@@ -1,6 +1,7 @@
 package org.skeinday.attempt.web;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptAct;
 import org.skeinday.attempt.AttemptPhase;
@@ -131,7 +132,15 @@ public record NowCard(
             boolean choose,
             Said said,
             List<NowView.Hand> hands,
-            String broke) {}
+            String broke) {
+        /** Ids of motors that the plan means for another entry, parted by spaces. */
+        public String meant() {
+            return motors.stream()
+                    .filter(NowView.Choice::meant)
+                    .map(NowView.Choice::id)
+                    .collect(Collectors.joining(" "));
+        }
+    }
 
     /** When people, the announced time and each hand watch's time were said last, as {@code SaidMeanwhile} writes it. */
     public record Said(String hands, String announced, String watches) {}

@@ -20,7 +20,8 @@ final class NowForms {
         Integer offered = number.matches("\\d{1,3}") ? Integer.valueOf(number) : null;
         return NowPages.field(ctx, "assigned").equals("yes")
                 ? record.read(tx -> AssignedCall.of(tx, entry, offered))
-                : new CallAttempt.Call(entry, ctx.formParam("model"), ctx.formParam("motor"), offered);
+                : new CallAttempt.Call(
+                        entry, ctx.formParam("model"), ctx.formParam("motor"), offered, ctx.formParam("meant"));
     }
 
     static Map<String, Object> moved(Context ctx) {

@@ -83,7 +83,12 @@ public final class NowPages {
                         ctx,
                         "attempt.take-motor",
                         new AimActions.Take(
-                                field(ctx, "attempt"), field(ctx, "motor"), field(ctx, "seenMotor"), null, null)));
+                                field(ctx, "attempt"),
+                                field(ctx, "motor"),
+                                field(ctx, "seenMotor"),
+                                field(ctx, "meant"),
+                                null,
+                                null)));
         plain(routes, "/attempt/gate", "gate.pass", Map.of("passed", "reason"), "attempt", "adult");
         plain(routes, "/attempt/close", "attempt.close", Map.of("why", "reason"), "attempt", "seen");
         routes.post(

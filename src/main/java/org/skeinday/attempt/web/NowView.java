@@ -56,8 +56,12 @@ public record NowView(
     /** Label and value. */
     public record Line(String label, String value) {}
 
-    /** A motor to choose. */
-    public record Choice(String id, String words) {}
+    /** One of several things to choose. @param meant whether the plan means it for another entry, as its words say */
+    public record Choice(String id, String words, boolean meant) {
+        public Choice(String id, String words) {
+            this(id, words, false);
+        }
+    }
 
     /** A task of an attempt. @param person id of who is named for it, empty for nobody @param people who are cleared for it */
     public record Hand(String task, String person, List<Choice> people) {}

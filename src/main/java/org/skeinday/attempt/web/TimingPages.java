@@ -19,7 +19,6 @@ import org.skeinday.attempt.action.ResultActions;
 import org.skeinday.attempt.action.SaidMeanwhile;
 import org.skeinday.attempt.action.TakenInAir;
 import org.skeinday.attempt.action.TimeDoubts;
-import org.skeinday.attempt.action.WatchActions;
 import org.skeinday.attempt.store.AttemptStore;
 import org.skeinday.attempt.store.HandsAtMotor;
 import org.skeinday.attempt.store.ResultRecord;

@@ -124,7 +124,8 @@ final class BesideWinding {
                                 offer.motor().tag() + ", "
                                         + units.length(Length.ofMillimetres(
                                                 offer.motor().loopMm()))
-                                        + offer.forWhom()))
+                                        + offer.forWhom(),
+                                offer.isPlanned()))
                         .toList();
     }
 

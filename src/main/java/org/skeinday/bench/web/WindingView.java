@@ -155,7 +155,8 @@ public record WindingView(
      */
     public record Aims(String launch, String ceiling, String unit, String shown, String seen, FormErrors form) {}
 
-    public record Spare(String motor, String words) {}
+    /** @param meant whether the plan means it for another entry, as its words say */
+    public record Spare(String motor, String words, boolean meant) {}
 
     /** @param lacks what is still to be told of it, empty when all is */
     public record Past(String attempt, String title, String lacks) {}

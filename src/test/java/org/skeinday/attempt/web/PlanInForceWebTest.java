@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
@@ -172,6 +173,33 @@ class PlanInForceWebTest {
                 value(laptop.get("/now").body(), "<dt>motor</dt><dd>(none [^<]*)</dd>"));
         String choice = laptop.get("/choice/" + id("entries", "Avocet")).body();
         assertTrue(choice.contains("No motor can be flown now: B5 is gritty."), choice);
+    }
+
+    /** As the plan on the page has it. @param page of Day, or of a proposal */
+    private static String planned(String page, String entry) {
+        return value(page, entry + " 1 wind</th><td>[^<]*</td><td>([A-C]\\d)");
+    }
+
+    @Test
+    void a_motor_that_is_planned_for_another_entry_is_taken_after_a_question_and_that_one_gets_another()
+            throws Exception {
+        save("entries", "Avocet", Map.of("motors", "A3 | B2 | B5"));
+        save("entries", "Curlew", Map.of("motors", "A3 | B2 | B5"));
+        takePlan();
+        String theirs = planned(laptop.get("/day").body(), "Curlew");
+        String motor = id("motors", theirs);
+        Map<String, String> call = Map.of("entry", id("entries", "Avocet"), "number", "1", "motor", motor);
+        HttpResponse<String> asked = laptop.form("/attempt/call", call);
+        assertEquals(422, asked.statusCode(), asked.body());
+        assertTrue(asked.body().contains(theirs + " is planned for Curlew, attempt 1. Choose it again"), asked.body());
+        assertTrue(asked.body().contains("planned for Curlew: take it all the same</option>"), asked.body());
+        assertEquals(motor, value(asked.body(), "name=\"meant\" value=\"([^\" ]+)"));
+        Map<String, String> again = new HashMap<>(call);
+        again.put("meant", motor);
+        post("/attempt/call", again);
+        String next = value(laptop.get("/day").body(), "<dt>Curlew, attempt 1</dt><dd>motor ([A-C]\\d)");
+        assertFalse(next.equals(theirs), "another is dealt to it: " + next);
+        assertEquals(next, value(laptop.get("/bench").body(), "(?s).*>([A-C]\\d)<.*?>for Curlew, attempt 1<"));
     }
 
     @Test
