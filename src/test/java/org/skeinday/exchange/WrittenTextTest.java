@@ -57,7 +57,7 @@ class WrittenTextTest {
                 Day.More.NONE);
         String crew = DayFiles.write(day, Reading.ZONE).texts().get("crew.csv");
         assertEquals(
-                "name,event,tasks,clean winds\nIda,,,\nIda (2),,,\nIda (3),,,\nsomeone,,reads,\nsomeone (2),,,\n",
+                "name,event,tasks,clean winds,team\nIda,,,,\nIda (2),,,,\nIda (3),,,,\nsomeone,,reads,,\nsomeone (2),,,,\n",
                 crew);
         DayFiles.Read read = Reading.of(Map.of("crew.csv", crew));
         Reading.right(read);

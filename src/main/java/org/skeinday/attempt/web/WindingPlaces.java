@@ -142,8 +142,10 @@ public record WindingPlaces(String at, List<Other> others) {
         return station.divisionTyped() == null ? "" : ", division " + station.divisionTyped();
     }
 
-    private static String isThere(AttemptPhase.Name phase) {
-        return switch (phase) {
+    /** One that broke after it was given up keeps its place like one that is still to be run back. */
+    private static String isThere(AttemptPhase phase) {
+        boolean givenUp = phase instanceof AttemptPhase.Broke broke && broke.givenUp();
+        return switch (givenUp ? AttemptPhase.Name.RUN_BACK : phase.name()) {
             case CALLED -> " is called there";
             case RUN_BACK -> " is to be run back there";
             default -> " is there";
@@ -156,7 +158,7 @@ public record WindingPlaces(String at, List<Other> others) {
                 .map(other -> EntryStore.find(tx, other.entryId())
                                 .map(EntryAdded::name)
                                 .orElseThrow()
-                        + isThere(other.phase().name()))
+                        + isThere(other.phase()))
                 .collect(Collectors.joining(", "));
         return who.isEmpty() ? "" : " · " + who;
     }
