@@ -7,11 +7,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.DecodeHintType;
 import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.ReaderException;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -91,7 +93,18 @@ class PaperBrowserIT {
 
     /** A code of the first page as a phone's camera reads it. */
     private static String decoded(PDDocument document) throws Exception {
-        int dpi = 300;
+        List<String> missed = new ArrayList<>();
+        for (int dpi : new int[] {300, 400, 600}) { // a camera takes more than one picture, too
+            try {
+                return decoded(document, dpi);
+            } catch (ReaderException e) {
+                missed.add(dpi + " dpi: " + e);
+            }
+        }
+        throw new AssertionError("The code of the first tag was not read: " + missed);
+    }
+
+    private static String decoded(PDDocument document, int dpi) throws Exception {
         int from = (int) (MARGIN * dpi);
         int side = (int) (1.25 * dpi); // the first tag's code, at the top left
         var image = new PDFRenderer(document).renderImageWithDPI(0, dpi);

@@ -194,7 +194,8 @@ class ExchangeCommandsTest {
         Files.write(dir.resolve("Crew.CSV"), "name;tasks\nJ\u00f6rn;winds\n".getBytes(Charset.forName("windows-1252")));
         assertEquals(0, load(dir), complained);
         assertEquals(0, save(out));
-        assertEquals("name,event,tasks,clean winds,team\nJ\u00f6rn,,winds,,\n", Files.readString(out.resolve("crew.csv")));
+        assertEquals(
+                "name,event,tasks,clean winds,team\nJ\u00f6rn,,winds,,\n", Files.readString(out.resolve("crew.csv")));
     }
 
     @Test
