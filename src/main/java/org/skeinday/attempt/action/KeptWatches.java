@@ -33,13 +33,14 @@ final class KeptWatches {
         List<Fact> kept = new ArrayList<>();
         Set<String> devices = new HashSet<>();
         Set<Integer> slots = new HashSet<>();
+        Set<String> busy = busy(tx, attempts);
         for (WatchTaken last : WatchStore.lastTaken(tx, event.id())) {
             AttemptNow timed = byId.get(last.attemptId());
             if (timed == null
                     || !devices.add(last.device())
                     || last.slot() > event.timekeepers()
                     || slots.contains(last.slot())
-                    || isBusy(last.device(), byId, tx)
+                    || busy.contains(last.device())
                     || !mayTime(tx, last.device())
                     || OwnEntry.is(tx, last.personId(), event, entry)) {
                 continue;
@@ -58,12 +59,13 @@ final class KeptWatches {
         return kept;
     }
 
-    /** What it times is called, and not landed yet. */
-    private static boolean isBusy(String device, Map<String, AttemptNow> byId, Tx tx) {
-        return byId.values().stream()
+    /** Devices that time an attempt which is called, and not landed yet. */
+    private static Set<String> busy(Tx tx, List<AttemptNow> attempts) {
+        return attempts.stream()
                 .filter(a -> a.state().isOpen() && a.state() != State.LANDED)
                 .flatMap(a -> WatchStore.watches(tx, a.id()).stream())
-                .anyMatch(w -> w.device().equals(device));
+                .map(WatchTaken::device)
+                .collect(Collectors.toSet());
     }
 
     private static boolean mayTime(Tx tx, String device) {

@@ -3,6 +3,7 @@ package org.skeinday.attempt.action;
 import java.util.Arrays;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.skeinday.attempt.AttemptNumber;
 import org.skeinday.attempt.store.Assignments;
 import org.skeinday.attempt.store.AttemptNumbers;
 import org.skeinday.contest.EntryAdded;
@@ -37,11 +38,15 @@ final class PlannedForAnother {
         return EntryStore.ofEvent(tx, notThis.eventId()).stream()
                 .filter(other -> other.own() && !other.id().equals(notThis.id()))
                 .filter(other -> other.team().equals(motor.team()))
-                .filter(other -> Assignments.plannedMotor(tx, other, AttemptNumbers.next(tx, other))
-                        .filter(motor.tag()::equals)
-                        .isPresent())
-                .map(other ->
-                        other.name() + ", " + AttemptNumbers.next(tx, other).words())
+                .flatMap(other -> nextIfPlanned(tx, other, motor).stream())
                 .findFirst();
+    }
+
+    /** The attempt that an entry calls next, where the plan has this motor for it. */
+    private static Optional<String> nextIfPlanned(Tx tx, EntryAdded entry, MotorAdded motor) {
+        AttemptNumber next = AttemptNumbers.next(tx, entry);
+        return Assignments.plannedMotor(tx, entry, next)
+                .filter(motor.tag()::equals)
+                .map(tag -> entry.name() + ", " + next.words());
     }
 }

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jooq.Condition;
+import org.jooq.Field;
 import org.jooq.Record;
 import org.jooq.Record1;
 import org.jooq.Select;
@@ -38,6 +39,15 @@ public final class WatchStore {
     static final Condition STANDS =
             NOT_TAKEN_BACK.and(ATTEMPT_READING.SET_ASIDE.isNull().or(ATTEMPT_READING.SET_ASIDE.isFalse()));
 
+    /** As {@link WatchTaken} has them. */
+    private static final List<Field<?>> TAKEN = List.of(
+            ATTEMPT_WATCH.ATTEMPT_ID,
+            ATTEMPT_WATCH.SLOT,
+            ATTEMPT_WATCH.DEVICE,
+            ATTEMPT_WATCH.PERSON_ID,
+            ATTEMPT_WATCH.TAKEN_MS,
+            ATTEMPT_WATCH.ALLOWED);
+
     private WatchStore() {}
 
     /** Who has each timekeeper's place now. */
@@ -48,13 +58,7 @@ public final class WatchStore {
     /** The same of all attempts, by entry and number, in one query. */
     public static List<WatchTaken> watches(Tx tx) {
         return tx.sql()
-                .select(
-                        ATTEMPT_WATCH.ATTEMPT_ID,
-                        ATTEMPT_WATCH.SLOT,
-                        ATTEMPT_WATCH.DEVICE,
-                        ATTEMPT_WATCH.PERSON_ID,
-                        ATTEMPT_WATCH.TAKEN_MS,
-                        ATTEMPT_WATCH.ALLOWED)
+                .select(TAKEN)
                 .from(ATTEMPT_WATCH)
                 .join(ATTEMPT)
                 .on(ATTEMPT.ID.eq(ATTEMPT_WATCH.ATTEMPT_ID))
@@ -66,13 +70,7 @@ public final class WatchStore {
     /** Who had which place in an event, on a device that joined: the attempt that was called last before all others. */
     public static List<WatchTaken> lastTaken(Tx tx, String eventId) {
         return tx.sql()
-                .select(
-                        ATTEMPT_WATCH.ATTEMPT_ID,
-                        ATTEMPT_WATCH.SLOT,
-                        ATTEMPT_WATCH.DEVICE,
-                        ATTEMPT_WATCH.PERSON_ID,
-                        ATTEMPT_WATCH.TAKEN_MS,
-                        ATTEMPT_WATCH.ALLOWED)
+                .select(TAKEN)
                 .from(ATTEMPT_WATCH)
                 .join(ATTEMPT)
                 .on(ATTEMPT.ID.eq(ATTEMPT_WATCH.ATTEMPT_ID))
@@ -104,13 +102,7 @@ public final class WatchStore {
 
     private static List<WatchTaken> watches(Tx tx, Condition which) {
         return tx.sql()
-                .select(
-                        ATTEMPT_WATCH.ATTEMPT_ID,
-                        ATTEMPT_WATCH.SLOT,
-                        ATTEMPT_WATCH.DEVICE,
-                        ATTEMPT_WATCH.PERSON_ID,
-                        ATTEMPT_WATCH.TAKEN_MS,
-                        ATTEMPT_WATCH.ALLOWED)
+                .select(TAKEN)
                 .from(ATTEMPT_WATCH)
                 .where(which)
                 .orderBy(ATTEMPT_WATCH.SLOT)

@@ -1,6 +1,5 @@
 package org.skeinday.attempt.web;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -12,7 +11,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skeinday.attempt.AttemptNumber;
-import org.skeinday.attempt.FlightForecast;
 import org.skeinday.attempt.MotorChoice;
 import org.skeinday.attempt.MotorShares;
 import org.skeinday.attempt.MotorUses;
@@ -22,7 +20,6 @@ import org.skeinday.attempt.store.MotorUseStore;
 import org.skeinday.attempt.store.MotorsInHand;
 import org.skeinday.contest.EntryAdded;
 import org.skeinday.contest.ModelAdded;
-import org.skeinday.contest.store.EntryStore;
 import org.skeinday.contest.store.ModelStore;
 import org.skeinday.motor.MotorAdded;
 import org.skeinday.motor.MotorLife;
@@ -30,15 +27,9 @@ import org.skeinday.motor.MotorStage;
 import org.skeinday.motor.store.MotorLifeStore;
 import org.skeinday.platform.db.Tx;
 import org.skeinday.platform.http.Apart;
-import org.skeinday.winding.WindingPolicy;
 
 /** Which motors an entry may fly with now, in one order on every page: Now, Bench, Day, the choice, the printed card. */
 public final class MotorsAtHand {
-    private static final FlightForecast NO_MODEL = new FlightForecast.NotKnown("no model is named");
-
-    private static final FlightForecast NO_FORECAST =
-            new FlightForecast.NotKnown("it cannot be computed just now, the log has the reason");
-
     private final Tx tx;
     private final List<MotorLife> all;
 
@@ -49,7 +40,7 @@ public final class MotorsAtHand {
     private final Map<String, Set<String>> inHand = new HashMap<>();
 
     private final MotorUses uses;
-    private final ForecastFlights flights;
+    private final MotorRanks ranks;
 
     /** By team, made when first asked for. */
     private final Map<String, MotorShares> shares = new HashMap<>();
@@ -84,7 +75,7 @@ public final class MotorsAtHand {
                 .filter(life -> !life.stage().isOut() && life.stage() != MotorStage.GRITTY)
                 .toList();
         this.uses = MotorUseStore.all(tx);
-        this.flights = new ForecastFlights(tx, uses);
+        this.ranks = new MotorRanks(tx, uses);
     }
 
     /**
@@ -92,8 +83,8 @@ public final class MotorsAtHand {
      * what other entries need, last what was just wound or flown and comes ready later.
      */
     public List<MotorLife> planned(EntryAdded entry, List<ModelAdded> models) {
-        return ranked(entry, models, motors).stream()
-                .map(Ranked::life)
+        return ranks.of(entry, models, motors).stream()
+                .map(MotorRanks.Ranked::life)
                 .sorted(Comparator.comparingInt(life ->
                         comesLater(entry, life) ? 2 : neededBy(life, entry).isPresent() ? 1 : 0))
                 .toList();
@@ -133,8 +124,8 @@ public final class MotorsAtHand {
     }
 
     private List<MotorLife> fitting(EntryAdded entry, List<MotorLife> among) {
-        return ranked(entry, ModelStore.ofEntry(tx, entry.id()), among).stream()
-                .map(Ranked::life)
+        return ranks.of(entry, ModelStore.ofEntry(tx, entry.id()), among).stream()
+                .map(MotorRanks.Ranked::life)
                 .toList();
     }
 
@@ -153,8 +144,6 @@ public final class MotorsAtHand {
     static Optional<MotorAdded> assigned(List<Offer> offers) {
         return offers.stream().findFirst().filter(Offer::isFree).map(Offer::motor);
     }
-
-    private record Ranked(MotorLife life, String reason) {}
 
     /** As {@link #offers}, without those that other entries need. */
     List<MotorAdded> free(EntryAdded entry) {
@@ -189,7 +178,7 @@ public final class MotorsAtHand {
      */
     public List<Offer> offers(EntryAdded entry, List<ModelAdded> models) {
         MotorShares share = shares(entry);
-        Map<String, Ranked> free = new LinkedHashMap<>();
+        Map<String, MotorRanks.Ranked> free = new LinkedHashMap<>();
         flyable(entry, models).forEach(r -> free.put(r.life().motor().id(), r));
         return free.keySet().stream()
                 .sorted(share.order(entry.id()))
@@ -242,8 +231,8 @@ public final class MotorsAtHand {
                 free.stream().map(MotorAdded::id).toList());
     }
 
-    private List<Ranked> flyable(EntryAdded entry, List<ModelAdded> models) {
-        return ranked(
+    private List<MotorRanks.Ranked> flyable(EntryAdded entry, List<ModelAdded> models) {
+        return ranks.of(
                 entry,
                 models,
                 motors.stream().filter(life -> isFlyable(entry, life)).toList());
@@ -262,51 +251,8 @@ public final class MotorsAtHand {
                 entry.eventId(), event -> MotorsInHand.byMotor(tx, event).keySet());
     }
 
-    private List<Ranked> ranked(EntryAdded entry, List<ModelAdded> models, List<MotorLife> among) {
-        List<String> declared = EntryStore.motorsOf(tx, entry.id());
-        Map<String, MotorLife> lives = new LinkedHashMap<>();
-        among.stream()
-                .filter(life -> life.motor().team().equals(entry.team()))
-                .filter(life ->
-                        declared.isEmpty() || declared.contains(life.motor().id()))
-                .filter(life -> models.isEmpty() || models.stream().anyMatch(m -> fits(m, life.motor())))
-                .sorted(Comparator.comparing(life -> life.motor().tag()))
-                .forEach(life -> lives.put(life.motor().id(), life));
-        List<MotorChoice.Candidate> candidates = new ArrayList<>();
-        lives.values().forEach(life -> candidates.add(candidate(life, models)));
-        return MotorChoice.rank(candidates).stream()
-                .map(r -> new Ranked(Objects.requireNonNull(lives.get(r.motorId())), r.reason()))
-                .toList();
-    }
-
-    private Offer offer(Ranked ranked, String neededBy, boolean isPlanned) {
+    private Offer offer(MotorRanks.Ranked ranked, String neededBy, boolean isPlanned) {
         MotorAdded motor = ranked.life().motor();
         return new Offer(motor, uses.of(motor.id()), ranked.reason(), neededBy, isPlanned);
-    }
-
-    private MotorChoice.Candidate candidate(MotorLife life, List<ModelAdded> models) {
-        MotorAdded motor = life.motor();
-        int had = uses.of(motor.id());
-        FlightForecast forecast = models.stream()
-                .filter(m -> fits(m, motor))
-                .findFirst()
-                .map(m -> Apart.made(
-                        "The forecast for motor " + motor.tag(),
-                        () -> flights.forecast(m, motor, had + 1),
-                        words -> NO_FORECAST))
-                .orElse(NO_MODEL);
-        return new MotorChoice.Candidate(motor.id(), true, "", waits(life), had, WindingPolicy.MOST_USES, forecast);
-    }
-
-    private static boolean fits(ModelAdded model, MotorAdded motor) {
-        return model.turns() == motor.turns();
-    }
-
-    /** What it still waits for; empty when it may be wound at once. */
-    private static String waits(MotorLife life) {
-        return switch (life.stage()) {
-            case READY, RETIRED, BROKEN, LOST -> "";
-            default -> life.stage().word();
-        };
     }
 }

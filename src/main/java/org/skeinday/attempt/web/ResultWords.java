@@ -1,10 +1,8 @@
 package org.skeinday.attempt.web;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -58,7 +56,7 @@ final class ResultWords {
                         attempt.attempt().number().isRepeat()
                                 ? attempt.attempt().number().nthTry()
                                 : "",
-                        attempt.protested() ? "protested" : "")
+                        attempt.protested() ? ResultNote.PROTESTED.words() : "")
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(", "));
         boolean open = !attempt.attempt().phase().name().isOver();
@@ -75,19 +73,6 @@ final class ResultWords {
         return PageWords.cell(attempt.attempt(), sheet.event()) + (note.isEmpty() ? "" : " (" + note + ")");
     }
 
-    private static final Map<String, String> LEGEND = legend();
-
-    private static Map<String, String> legend() {
-        Map<String, String> legend = new LinkedHashMap<>();
-        legend.put("short, may be repeated", "below the minimum, flown again for the same attempt");
-        legend.put("short, used up", "below the minimum with no repeat left: uses the attempt up, brings no time");
-        legend.put("used up", "void, uses the attempt up");
-        legend.put("flown again", "void, uses nothing up");
-        legend.put("beyond the last", "flown after the last attempt of the rules, does not count");
-        legend.put("protested", "a protest is open");
-        return legend;
-    }
-
     /** What the notes that stand on this sheet mean. */
     static List<ResultView.Meaning> legend(List<ResultView.Row> rows) {
         Set<String> notes = rows.stream()
@@ -96,13 +81,11 @@ final class ResultWords {
                 .map(ResultView.Cell::note)
                 .collect(Collectors.toSet());
         List<ResultView.Meaning> meanings = new ArrayList<>();
-        LEGEND.forEach((note, means) -> {
-            if (notes.stream()
-                    .anyMatch(words ->
-                            words.equals(note) || words.startsWith(note + ",") || words.endsWith(", " + note))) {
-                meanings.add(new ResultView.Meaning(note, means));
+        for (ResultNote note : ResultNote.values()) {
+            if (notes.stream().anyMatch(note::standsIn)) {
+                meanings.add(new ResultView.Meaning(note.words(), note.means()));
             }
-        });
+        }
         if (rows.stream().anyMatch(ResultView.Row::provisional)) {
             meanings.add(new ResultView.Meaning("dashed", "provisional: not signed by all, or protested"));
         }
@@ -118,10 +101,10 @@ final class ResultWords {
         boolean timed = attempt.phase().name() == AttemptPhase.Name.OFFICIAL;
         return standing.map(is -> switch (is) {
                     case OFFICIAL -> "";
-                    case ATTEMPT -> "short, may be repeated";
-                    case USED_UP -> timed ? "short, used up" : "used up";
-                    case VOID -> again ? "flown again" : "";
-                    case BEYOND -> "beyond the last";
+                    case ATTEMPT -> ResultNote.REPEATED.words();
+                    case USED_UP -> timed ? ResultNote.SHORT_USED_UP.words() : ResultNote.USED_UP.words();
+                    case VOID -> again ? ResultNote.FLOWN_AGAIN.words() : "";
+                    case BEYOND -> ResultNote.BEYOND.words();
                 })
                 .orElse("");
     }

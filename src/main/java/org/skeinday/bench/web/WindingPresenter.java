@@ -1,6 +1,5 @@
 package org.skeinday.bench.web;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -164,7 +163,7 @@ final class WindingPresenter {
                 life.motor().turns().arrow() + " hook turns "
                         + life.motor().turns().words() + ", seen from the winder",
                 quiet ? List.of() : about.plan(),
-                quiet ? List.of() : floor(),
+                quiet ? List.of() : new PlanOfWind(planned, units).floor(),
                 reader.lacks(plan, quiet),
                 life.motor().id(),
                 wind == null ? "" : wind.begun().id(),
@@ -286,33 +285,8 @@ final class WindingPresenter {
         return lines(true);
     }
 
-    /** @param stops false for a wind that goes on until the motor breaks: nothing stops it before, nothing is backed off */
+    /** @param stops false for a wind that goes on until the motor breaks */
     List<BenchView.Line> lines(boolean stops) {
-        if (plan == null || planned.request() == null) {
-            return List.of(new BenchView.Line("winding plan", planned.why()));
-        }
-        List<BenchView.Line> lines = new ArrayList<>();
-        lines.add(new BenchView.Line("start at", units.length(plan.fullStretch()) + " hook to hook"));
-        lines.add(new BenchView.Line("at full stretch", plan.atFullStretchCrankTurns() + " crank turns"));
-        if (stops) {
-            lines.add(new BenchView.Line("turns limit", plan.targetCrankTurns() + " crank turns"));
-            lines.add(new BenchView.Line("torque limit", planned.aim().ceilingWords(units)));
-        }
-        lines.add(new BenchView.Line("launch torque wanted", planned.aim().launchWords(units)));
-        if (stops) {
-            lines.add(new BenchView.Line("back off", planned.request().backOff() + " crank turns at least"));
-        }
-        lines.add(new BenchView.Line("finish at", units.length(plan.finish())));
-        return lines;
-    }
-
-    private List<WindingView.FloorMark> floor() {
-        List<WindingView.FloorMark> marks = new ArrayList<>();
-        if (plan != null) {
-            plan.floorMarks()
-                    .forEach(step -> marks.add(new WindingView.FloorMark(
-                            marks.size() + 1, String.valueOf(step.crankTurns()), units.length(step.distance()))));
-        }
-        return marks;
+        return new PlanOfWind(planned, units).lines(stops);
     }
 }
